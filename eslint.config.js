@@ -1,0 +1,77 @@
+import jsdoc from "eslint-plugin-jsdoc";
+import { defineConfig, globalIgnores } from "eslint/config";
+import tseslint from "typescript-eslint";
+
+export default defineConfig(
+  globalIgnores(["dist/", "site/", "out/", "coverage/"]),
+  tseslint.configs.strictTypeChecked,
+  tseslint.configs.stylisticTypeChecked,
+  {
+    languageOptions: {
+      parserOptions: { projectService: { allowDefaultProject: ["*.js"] }, tsconfigRootDir: import.meta.dirname },
+    },
+    rules: {
+      "@typescript-eslint/consistent-type-imports": "error",
+      "@typescript-eslint/explicit-module-boundary-types": "error",
+      "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
+      "@typescript-eslint/no-unnecessary-condition": ["error", { allowConstantLoopConditions: true }],
+      // `options["name"]` is how an unchecked record is read; the compiler asks for it (noPropertyAccessFromIndexSignature).
+      "@typescript-eslint/dot-notation": "off",
+      "@typescript-eslint/consistent-indexed-object-style": "off",
+      // `isolatedDeclarations` wants types that this rule calls inferrable.
+      "@typescript-eslint/no-inferrable-types": "off",
+      "@typescript-eslint/non-nullable-type-assertion-style": "off",
+      "@typescript-eslint/no-non-null-assertion": "off",
+      // A range test written `!(x > 0)` also refuses NaN, which `x <= 0` lets through.
+      "@typescript-eslint/no-unnecessary-boolean-literal-compare": "off",
+      "no-restricted-syntax": ["error", { selector: "TSEnumDeclaration", message: "Use a union of words." }],
+    },
+  },
+  {
+    files: ["src/**/*.ts"],
+    ...jsdoc.configs["flat/recommended-typescript-error"],
+  },
+  {
+    files: ["src/**/*.ts"],
+    rules: {
+      "jsdoc/require-jsdoc": [
+        "error",
+        {
+          publicOnly: true,
+          contexts: [
+            "TSInterfaceDeclaration",
+            "TSTypeAliasDeclaration",
+            "ExportNamedDeclaration > VariableDeclaration",
+          ],
+        },
+      ],
+      "jsdoc/require-param": [
+        "error",
+        { checkDestructuredRoots: false, contexts: ["ExportNamedDeclaration > FunctionDeclaration"] },
+      ],
+      "jsdoc/check-tag-names": ["error", { typed: false }],
+      "jsdoc/require-description": "error",
+      "jsdoc/require-param-description": "error",
+      "jsdoc/require-returns": ["error", { contexts: ["ExportNamedDeclaration > FunctionDeclaration"] }],
+      "jsdoc/require-returns-description": "error",
+      "jsdoc/require-throws-type": "off",
+      "jsdoc/tag-lines": ["error", "any", { startLines: 1 }],
+      "jsdoc/sort-tags": [
+        "error",
+        {
+          reportTagGroupSpacing: false,
+          reportIntraTagGroupSpacing: false,
+          tagSequence: [
+            { tags: ["typeParam", "template"] },
+            { tags: ["param"] },
+            { tags: ["returns"] },
+            { tags: ["throws"] },
+            { tags: ["example"] },
+            { tags: ["see"] },
+          ],
+        },
+      ],
+    },
+  },
+  { files: ["*.js", "**/*.mjs"], extends: [tseslint.configs.disableTypeChecked] },
+);

@@ -1,0 +1,20 @@
+/** How much a caution weighs: a remark, a thing to arrange for first, or a thing that hurts people. */
+export type CautionSeverity = "note" | "care" | "danger";
+
+/**
+ * A warning that a plan carries, computed from its own numbers.
+ *
+ * It never replaces the saw's manual, local codes for glazing and hanging, or qualified advice.
+ */
+export interface Caution {
+  /** Which rule raised it, e.g. `short-piece`. */
+  readonly code: string;
+  /** How much it weighs. */
+  readonly severity: CautionSeverity;
+  /** One or two sentences for people. Lengths are in `numbers`, so that the reader's own units can be shown. */
+  readonly sentence: string;
+  /** The numbers that raised it, each in the unit its name says, lengths in the caller's. */
+  readonly numbers: Readonly<Record<string, number>>;
+  /** Where the rule is printed, else `common practice`. */
+  readonly source: string;
+}

@@ -1,0 +1,239 @@
+import { InputError, type InputErrorCode } from "./input-error.js";
+
+/** Smallest length that functions take. Squares and cubes of it stay clear of the subnormal doubles. */
+export const MIN_LENGTH: number = 1e-100;
+/** Largest length that functions take. Its cube stays finite. */
+export const MAX_LENGTH: number = 1e100;
+/** Most sides that a polygon may have. */
+export const MAX_SIDES: number = 1e6;
+
+/**
+ * Describes a value for an error text: `2.5 (number)`, `"wide" (string)`, `undefined`.
+ *
+ * @param value - anything
+ * @returns a short text, cut after 40 characters
+ */
+export function describeValue(value: unknown): string {
+  if (value === undefined || value === null) return String(value);
+  if (Array.isArray(value)) return "an array";
+  if (typeof value === "object" || typeof value === "function")
+    return `${typeof value === "object" ? "an" : "a"} ${typeof value}`;
+  const text =
+    typeof value === "string" ? JSON.stringify(value) : (value as number | bigint | boolean | symbol).toString();
+  return `${text.length > 40 ? `${text.slice(0, 39)}…` : text} (${typeof value})`;
+}
+
+/**
+ * Throws the error "Expected `path` to be ..., got ...".
+ *
+ * @param code - what is wrong, in one word
+ * @param path - where
+ * @param value - the offending value
+ * @param expected - what is allowed, completing "Expected `path` to be"
+ */
+export function refuse(code: InputErrorCode, path: string, value: unknown, expected: string): never {
+  const given = value === undefined ? "missing" : code;
+  throw new InputError({
+    code: given,
+    path,
+    value,
+    message: `Expected \`${path}\` to be ${expected}, got ${describeValue(value)}`,
+  });
+}
+
+/**
+ * Throws an error whose sentence is written by the caller.
+ *
+ * @param code - what is wrong, in one word
+ * @param path - where
+ * @param value - the offending value
+ * @param message - the whole sentence
+ */
+export function reject(code: InputErrorCode, path: string, value: unknown, message: string): never {
+  throw new InputError({ code, path, value, message });
+}
+
+/**
+ * A finite number from `min` to `max`, both included. Turns -0 into 0.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param min - smallest allowed value
+ * @param max - largest allowed value
+ * @param what - what to call it in the error text; by default `a number from min to max`
+ * @returns the number
+ */
+export function checkNumber(value: unknown, path: string, min: number, max: number, what?: string): number {
+  const expected = what ?? `a number from ${min} to ${max}`;
+  if (typeof value !== "number") return refuse("type", path, value, expected);
+  if (!(value >= min && value <= max)) return refuse("range", path, value, expected);
+  return value + 0;
+}
+
+/**
+ * A number strictly between `min` and `max`.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param min - bound, not allowed itself
+ * @param max - bound, not allowed itself
+ * @returns the number
+ */
+export function checkInside(value: unknown, path: string, min: number, max: number): number {
+  const expected = `a number between ${min} and ${max}, bounds excluded`;
+  if (typeof value !== "number") return refuse("type", path, value, expected);
+  if (!(value > min && value < max)) return refuse("range", path, value, expected);
+  return value + 0;
+}
+
+/**
+ * A positive length, from 1e-100 to 1e100.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the length
+ */
+export function checkLength(value: unknown, path: string): number {
+  return checkNumber(value, path, MIN_LENGTH, MAX_LENGTH, "a positive length (1e-100 to 1e100)");
+}
+
+/**
+ * A length that may be zero, up to 1e100.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the length
+ */
+export function checkLengthOrZero(value: unknown, path: string): number {
+  return checkNumber(value, path, 0, MAX_LENGTH, "zero or a positive length (up to 1e100)");
+}
+
+/**
+ * A coordinate or signed distance, of magnitude up to 1e100.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the number
+ */
+export function checkDistance(value: unknown, path: string): number {
+  return checkNumber(value, path, -MAX_LENGTH, MAX_LENGTH, "a finite distance (-1e100 to 1e100)");
+}
+
+/**
+ * An integer from `min` to `max`, both included.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param min - smallest allowed value
+ * @param max - largest allowed value
+ * @returns the integer
+ */
+export function checkInteger(value: unknown, path: string, min: number, max: number): number {
+  const expected = `an integer from ${min} to ${max}`;
+  if (typeof value !== "number") return refuse("type", path, value, expected);
+  if (!(value >= min && value <= max)) return refuse("range", path, value, expected);
+  if (!Number.isInteger(value)) return refuse("integer", path, value, expected);
+  return value + 0;
+}
+
+/**
+ * A number of sides: an integer from 3 to 1e6.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the number of sides
+ */
+export function checkSides(value: unknown, path = "sides"): number {
+  return checkInteger(value, path, 3, MAX_SIDES);
+}
+
+/**
+ * A slope: degrees from -90 to 90.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the slope in degrees
+ */
+export function checkSlope(value: unknown, path = "slope"): number {
+  return checkNumber(value, path, -90, 90, "degrees from -90 to 90");
+}
+
+/**
+ * One of a list of words.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param words - the words allowed
+ * @returns the word
+ */
+export function checkWord<W extends string>(value: unknown, path: string, words: readonly W[]): W {
+  if (words.includes(value as W)) return value as W;
+  const expected = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
+  return refuse(typeof value === "string" ? "unknown" : "type", path, value, expected);
+}
+
+/**
+ * An object whose fields can be read (not null, not an array).
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the object, its fields still unchecked
+ */
+export function checkObject(value: unknown, path = "options"): Readonly<Record<string, unknown>> {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    return refuse("type", path, value, "an object");
+  }
+  return value as Record<string, unknown>;
+}
+
+/**
+ * An array.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param what - what to call it in the error text, e.g. `an array of pieces`
+ * @returns the array, its items still unchecked
+ */
+export function checkArray(value: unknown, path: string, what = "an array"): readonly unknown[] {
+  if (!Array.isArray(value)) return refuse("type", path, value, what);
+  return value as readonly unknown[];
+}
+
+/**
+ * A string that is not empty.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the string
+ */
+export function checkText(value: unknown, path: string): string {
+  if (typeof value !== "string") return refuse("type", path, value, "a string that is not empty");
+  if (value === "") return refuse("range", path, value, "a string that is not empty");
+  return value;
+}
+
+/**
+ * Which one of several alternative fields an object has.
+ *
+ * @param object - the object
+ * @param path - its name in error texts; empty for a function's options
+ * @param keys - the alternatives
+ * @returns the one key whose value is not `undefined`; its value is still unchecked
+ */
+export function checkOneOf<K extends string>(
+  object: Readonly<Record<string, unknown>>,
+  path: string,
+  keys: readonly K[],
+): K {
+  const given = keys.filter((key) => object[key] !== undefined);
+  const [first, second] = given;
+  const list = keys.map((key) => `\`${key}\``).join(", ");
+  const where = path === "" ? "" : ` in \`${path}\``;
+  if (first === undefined) return reject("missing", path, object, `Expected exactly one of ${list}${where}, got none`);
+  if (second !== undefined) {
+    const both = given.map((key) => `\`${key}\``).join(" and ");
+    const at = path === "" ? second : `${path}.${second}`;
+    return reject("conflict", at, object[second], `Expected exactly one of ${list}${where}, got ${both}`);
+  }
+  return first;
+}

@@ -1,0 +1,70 @@
+/** What is wrong with an input, in one word. */
+export type InputErrorCode =
+  /** The value is of another type than the function takes. */
+  | "type"
+  /** The value lies outside the range the function takes. */
+  | "range"
+  /** A whole number was expected. */
+  | "integer"
+  /** A value that is needed was not given. */
+  | "missing"
+  /** Two values were given of which only one may be. */
+  | "conflict"
+  /** A word, name or key that is not one of those allowed. */
+  | "unknown"
+  /** Each value is sound, but together they describe a thing that cannot be. */
+  | "impossible"
+  /** Text that does not follow the rules of its notation. */
+  | "syntax";
+
+/** What an {@link InputError} is made from. */
+export interface InputErrorFacts {
+  /** What is wrong, in one word. */
+  readonly code: InputErrorCode;
+  /** Where it is wrong, e.g. `pieces[2].length`. */
+  readonly path: string;
+  /** The offending value, as it was given. */
+  readonly value: unknown;
+  /** The sentence that says what is allowed. */
+  readonly message: string;
+}
+
+/**
+ * The one error that public functions throw for input they cannot take.
+ *
+ * It extends `RangeError`. Test for it with {@link isInputError}, which also holds when two copies of the library are loaded.
+ *
+ * @example
+ * ```ts
+ * import { isInputError, regularPolygon } from "miterwright";
+ *
+ * try {
+ *   regularPolygon({ sides: 2.5, side: 10 });
+ * } catch (error) {
+ *   if (!isInputError(error)) throw error;
+ *   error.path; //=> "sides"
+ *   error.message; //=> "Expected `sides` to be an integer from 3 to 1000000, got 2.5 (number)"
+ * }
+ * ```
+ */
+export class InputError extends RangeError {
+  override readonly name: string = "InputError";
+  /** What is wrong, in one word. */
+  readonly code: InputErrorCode;
+  /** Where it is wrong, e.g. `pieces[2].length`. */
+  readonly path: string;
+  /** The offending value, as it was given. */
+  readonly value: unknown;
+
+  /**
+   * Makes an error from its facts.
+   *
+   * @param facts - code, path, value and message
+   */
+  constructor(facts: InputErrorFacts) {
+    super(facts.message);
+    this.code = facts.code;
+    this.path = facts.path;
+    this.value = facts.value;
+  }
+}

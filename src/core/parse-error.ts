@@ -1,0 +1,24 @@
+import { InputError, type InputErrorFacts } from "./input-error.js";
+
+/** What a {@link ParseError} is made from. */
+export interface ParseErrorFacts extends InputErrorFacts {
+  /** Index of the first character that does not fit, from 0; the text's length when it ends too early. */
+  readonly position: number;
+}
+
+/** An {@link InputError} about text: it also says at which character the text stops making sense. */
+export class ParseError extends InputError {
+  override readonly name: string = "ParseError";
+  /** Index of the first character that does not fit, from 0; the text's length when it ends too early. */
+  readonly position: number;
+
+  /**
+   * Makes an error from its facts.
+   *
+   * @param facts - code, path, value, message and position
+   */
+  constructor(facts: ParseErrorFacts) {
+    super(facts);
+    this.position = facts.position;
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * Errors that the library throws, and the few types that all its modules share.
+ *
+ * @module
+ */
+export { InputError, type InputErrorCode, type InputErrorFacts } from "../core/input-error.js";
+export { ParseError, type ParseErrorFacts } from "../core/parse-error.js";
+export type { Box, LengthUnit, OneOf, Point, Pose } from "../core/geometry-types.js";
+export type { Caution, CautionSeverity } from "../core/caution.js";
+export { isInputError } from "./is-input-error.js";
