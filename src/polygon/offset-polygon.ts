@@ -1,0 +1,31 @@
+import { checkDistance, reject } from "../core/check.js";
+import { checkPolygon, type PolygonLike } from "./polygon-like.js";
+import { polygonFrom, type RegularPolygon } from "./regular-polygon.js";
+
+/**
+ * The polygon whose sides are all moved outward by a distance.
+ *
+ * Its apothem is `apothem + distance`; its corners lie farther out by distance / cos(180/n). This is how a frame's outer
+ * edge follows from its sight edge, and a panel from its opening.
+ *
+ * @param polygon - the polygon; only `sides` and `apothem` are read
+ * @param distance - how far the sides move outward, -1e100 to 1e100; negative moves them inward
+ * @returns the polygon with the same center and pose
+ * @throws {InputError} when the polygon or distance is out of range, or nothing of the polygon is left (`"impossible"`)
+ * @example
+ * ```ts
+ * import { offsetPolygon } from "miterwright/polygon";
+ *
+ * offsetPolygon({ sides: 6, apothem: 100 }, 20).apothem; //=> 120
+ * offsetPolygon({ sides: 6, apothem: 100 }, -20).side; //=> 92.3760430703401
+ * ```
+ */
+export function offsetPolygon(polygon: PolygonLike, distance: number): RegularPolygon {
+  const { sides, apothem } = checkPolygon(polygon);
+  const moved = apothem + checkDistance(distance, "distance");
+  if (!(moved >= 1e-101)) {
+    const message = `Expected \`distance\` to leave something of a polygon of apothem ${apothem}, got ${distance} (number)`;
+    return reject("impossible", "distance", distance, message);
+  }
+  return polygonFrom(sides, "apothem", moved);
+}
