@@ -1,0 +1,85 @@
+import { checkNumber, checkObject, checkSlope, reject } from "../core/check.js";
+import type { CutPlane, EndCut, SawSetting } from "./cut-plane.js";
+import { checkTilt, type Lay } from "./lay.js";
+import { settingKernel } from "./setting-kernel.js";
+
+/** Where a plane's stick stands in the frame, and how it lies on the saw. */
+export interface SawSettingOptions {
+  /** Slope of the stick in the finished frame, in degrees, -90 to 90. */
+  readonly slope: number;
+  /** How the stick lies: a name, or degrees (-360 to 360) by which it is rolled away from its place in the frame. */
+  readonly lay: Lay;
+}
+
+/** Setting of an unchecked plane at a checked tilt. */
+function planeSetting(plane: unknown, path: string, tilt: number): SawSetting {
+  const given = checkObject(plane, path === "" ? "plane" : path.slice(0, -1));
+  const along = checkNumber(given["along"], `${path}along`, -1, 1);
+  if (along === 0) {
+    return reject(
+      "range",
+      `${path}along`,
+      along,
+      `Expected \`${path}along\` not to be 0: such a plane never crosses the stick`,
+    );
+  }
+  const across = checkNumber(given["across"], `${path}across`, -1, 1);
+  const through = checkNumber(given["through"], `${path}through`, -1, 1);
+  return settingKernel(along, across, through, tilt);
+}
+
+/**
+ * Miter and bevel of an end cut, for a stick that lies on the saw in a given way.
+ *
+ * Rolled by r away from its place in the frame, the stick of a regular frame needs tan(miter) = cos r tan h and
+ * sin(bevel) = sin r sin h: propped at its slope a plain miter and no bevel. In every lay cos(miter) cos(bevel) = |along|, the
+ * cosine of the angle between the cut and a square one.
+ *
+ * @param cut - the cut, as {@link joinCorner} gives it
+ * @param lay - how the stick lies: a name, or degrees from -360 to 360
+ * @returns miter and bevel in degrees, -90 to 90
+ * @throws {InputError} when a field is missing or out of range, or the plane never crosses the stick
+ * @example
+ * ```ts
+ * import { joinCorner, sawSetting } from "miterwright/miter";
+ *
+ * const board = { slope: 45, thickness: 18 };
+ * const { first } = joinCorner({ turn: 90, first: board, second: board });
+ * sawSetting(first, "flat"); //=> { miter: 35.264389682754654, bevel: 30 }
+ * sawSetting(first, "propped").miter; //=> 45
+ * ```
+ */
+export function sawSetting(cut: EndCut, lay: Lay): SawSetting;
+/**
+ * Miter and bevel of a cut known by its plane alone.
+ *
+ * The same as for an {@link EndCut}; only the direction of the normal matters.
+ *
+ * @param plane - normal of the cut in the stick's own axes, components from -1 to 1
+ * @param options - slope of the stick in the frame, and how it lies
+ * @returns miter and bevel in degrees, -90 to 90
+ * @throws {InputError} when a field is missing or out of range, or the plane never crosses the stick
+ * @example
+ * ```ts
+ * import { sawSetting } from "miterwright/miter";
+ *
+ * const plane = { along: Math.SQRT1_2, across: -0.5, through: 0.5 };
+ * sawSetting(plane, { slope: 45, lay: "propped" }).miter; //=> 45
+ * ```
+ */
+export function sawSetting(plane: CutPlane, options: SawSettingOptions): SawSetting;
+/**
+ * Either form.
+ *
+ * @param cutOrPlane - the cut, or its plane
+ * @param layOrOptions - the lay, or slope and lay
+ * @returns miter and bevel in degrees
+ */
+export function sawSetting(cutOrPlane: EndCut | CutPlane, layOrOptions: Lay | SawSettingOptions): SawSetting {
+  if (typeof layOrOptions === "object") {
+    const given = checkObject(layOrOptions);
+    return planeSetting(cutOrPlane, "", checkTilt(given["lay"], checkSlope(given["slope"])));
+  }
+  const cut = checkObject(cutOrPlane, "cut");
+  return planeSetting(cut["plane"], "cut.plane.", checkTilt(layOrOptions, checkSlope(cut["slope"], "cut.slope")));
+}
