@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import ts from "typescript";
+import { compileInMemory, errorsOf } from "./compile-in-memory.js";
 import { listFiles, ROOT } from "./project.js";
 
 /** The compiler settings of the library, but with the language's own globals alone: no node, no browser. */
@@ -32,28 +33,12 @@ function declaredGlobals(source: ts.SourceFile): string[] {
  * @returns one sentence a fault, with file and line
  */
 export function findForeignGlobals(invented: Readonly<Record<string, string>> = {}): string[] {
-  const options = settings();
-  const host = ts.createCompilerHost(options);
-  const readReal = host.readFile.bind(host);
-  const existsReal = host.fileExists.bind(host);
-  const inventedText = (path: string): string | undefined =>
-    Object.entries(invented).find(([file]) => path === join(ROOT, file))?.[1];
-  host.readFile = (path) => inventedText(path) ?? readReal(path);
-  host.fileExists = (path) => inventedText(path) !== undefined || existsReal(path);
-  const getReal = host.getSourceFile.bind(host);
-  host.getSourceFile = (path, version, ...rest) => {
-    const text = inventedText(path);
-    return text === undefined ? getReal(path, version, ...rest) : ts.createSourceFile(path, text, version);
-  };
-  const files = [...listFiles("src", ".ts"), ...Object.keys(invented)].map((file) => join(ROOT, file));
-  const program = ts.createProgram(files, options, host);
-  const faults = files.flatMap((file) => {
-    const source = program.getSourceFile(file)!;
-    const diagnostics = program.getSemanticDiagnostics(source).map(({ start, messageText }) => {
-      const { line } = source.getLineAndCharacterOfPosition(start!);
-      return `${file}:${line + 1}: ${ts.flattenDiagnosticMessageText(messageText, " ")}`;
-    });
-    return [...diagnostics, ...declaredGlobals(source)];
-  });
+  const inventedTexts = new Map(Object.entries(invented).map(([file, text]) => [join(ROOT, file), text]));
+  const files = [...listFiles("src", ".ts").map((file) => join(ROOT, file)), ...inventedTexts.keys()];
+  const program = compileInMemory(files, inventedTexts, settings());
+  const faults = files.flatMap((file) => [
+    ...errorsOf(program, file).map(({ line, message }) => `${file}:${line + 1}: ${message}`),
+    ...declaredGlobals(program.getSourceFile(file)!),
+  ]);
   return faults.map((fault) => fault.replaceAll(ROOT, ""));
 }
