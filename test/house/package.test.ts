@@ -1,0 +1,148 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { publint } from "publint";
+import { formatMessage } from "publint/utils";
+import { beforeAll, describe, expect, test } from "vitest";
+import { answers } from "./consumer.js";
+import { installPackage, type InstalledPackage, type Outcome } from "./installed-package.js";
+import { listEntries, readProjectFile, ROOT } from "./project.js";
+
+let installed: InstalledPackage;
+beforeAll(async () => {
+  installed = await installPackage();
+  return installed.remove;
+});
+
+const entries = listEntries();
+
+/**
+ * Loads every entry and calls every function without arguments; what is thrown must be the one InputError of all
+ * entries. Prints what it found.
+ */
+const PROBE = `
+const found = {};
+const modules = {};
+for (const entry of ${JSON.stringify(entries)}) modules[entry] = await load(entry);
+const { InputError } = modules["miterwright/errors"];
+for (const [entry, exported] of Object.entries(modules)) {
+  found[entry] = { names: Object.keys(exported).filter((name) => name !== "default").sort(), refusals: 0, strangers: [] };
+  for (const [name, value] of Object.entries(exported)) {
+    if (name === "InputError" && value !== InputError) found[entry].strangers.push(name);
+    if (typeof value !== "function" || /^class /.test(value)) continue;
+    try {
+      await value();
+    } catch (error) {
+      if (error instanceof InputError) found[entry].refusals += 1;
+      else found[entry].strangers.push(name + " threw " + error);
+    }
+  }
+}
+console.log(JSON.stringify(found));
+`;
+type Found = Record<string, { readonly names: string[]; readonly refusals: number; readonly strangers: string[] }>;
+
+async function probe(kind: "mjs" | "cjs"): Promise<Found> {
+  installed.write(
+    `probe.${kind}`,
+    kind === "mjs"
+      ? `const load = (entry) => import(entry);${PROBE}`
+      : `const load = require; void (async () => {${PROBE}})();`,
+  );
+  const { code, output } = await installed.run("node", `probe.${kind}`);
+  expect({ code, output }).toEqual({ code: 0, output: expect.stringMatching(/^\{.*\}\n$/) as unknown });
+  return JSON.parse(output) as Found;
+}
+
+describe("the packed package", () => {
+  test("holds the build, the papers and nothing else", () => {
+    const others = installed.packedFiles.filter((file) => !/^dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)$/.test(file));
+    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json"];
+    expect(others.filter((file) => !papers.includes(file))).toEqual([]);
+    expect(others).toEqual(expect.arrayContaining(["CHANGELOG.md", "LICENSE", "package.json"]));
+  });
+
+  test.each(["mjs", "cjs"] as const)("loads every entry, with one InputError for all (%s)", async (kind) => {
+    const found = await probe(kind);
+    expect(Object.keys(found)).toEqual(entries);
+    expect(Object.values(found).flatMap(({ strangers }) => strangers)).toEqual([]);
+    expect(found["miterwright/errors"]?.names).toEqual(["InputError", "ParseError", "isInputError"]);
+    for (const entry of ["miterwright", "miterwright/polygon", "miterwright/miter"])
+      expect(found[entry]?.refusals, entry).toBeGreaterThan(0);
+  });
+
+  test("names the same things in both formats, and all of them but the precise ones at its root", async () => {
+    const [esm, cjs] = [await probe("mjs"), await probe("cjs")];
+    const names = (found: Found): string[][] => Object.values(found).map((entry) => entry.names);
+    expect(names(cjs)).toEqual(names(esm));
+    const modules = entries.filter((entry) => entry !== "miterwright" && entry !== "miterwright/precise");
+    expect(esm["miterwright"]?.names).toEqual([...new Set(modules.flatMap((entry) => esm[entry]!.names))].sort());
+  });
+
+  test("passes publint, suggestions included", async () => {
+    const bytes = readFileSync(installed.tarball);
+    const tarball = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength);
+    const { messages, pkg } = await publint({ strict: true, pack: { tarball } });
+    expect(pkg["name"]).toBe("miterwright");
+    expect(messages.map((message) => formatMessage(message, pkg))).toEqual([]);
+  });
+
+  test("resolves to the right types from everywhere", async () => {
+    const attw = join(ROOT, "node_modules/@arethetypeswrong/cli/dist/index.js");
+    // Looking for types elsewhere would need the network, and there are none.
+    const flags = ["--profile", "node16", "--no-definitely-typed", "--no-emoji", "--no-color", "--format", "ascii"];
+    const { code, output } = await installed.run("node", attw, installed.tarball, ...flags);
+    expect(code, output).toBe(0);
+    for (const entry of entries) expect(output).toContain(`"${entry}"`);
+  });
+});
+
+describe("a program that uses the package", () => {
+  const compilers = ["typescript-5.5", "typescript-5.9", "typescript", "typescript-7"];
+  const settings = {
+    target: "ES2022",
+    lib: ["ES2022"],
+    types: [],
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    noUncheckedIndexedAccess: true,
+    skipLibCheck: false,
+    rootDir: ".",
+  };
+  const projects = {
+    node16: { files: ["consumer.mts", "consumer.cts"], module: "Node16", moduleResolution: "Node16" },
+    bundler: { files: ["consumer.ts"], module: "ESNext", moduleResolution: "Bundler" },
+  };
+  const compile = async (compiler: string, project: keyof typeof projects): Promise<Outcome & { outDir: string }> => {
+    const { files, ...resolution } = projects[project];
+    const outDir = `out-${compiler}-${project}`;
+    const compilerOptions = { ...settings, ...resolution, outDir };
+    installed.write(`${outDir}.json`, JSON.stringify({ compilerOptions, files }));
+    const tsc = join(ROOT, "node_modules", compiler, "bin/tsc");
+    return { ...(await installed.run("node", tsc, "-p", `${outDir}.json`)), outDir };
+  };
+  const writeConsumer = (text: string): void => {
+    for (const ending of ["mts", "cts", "ts"]) installed.write(`consumer.${ending}`, text);
+  };
+
+  test.each(compilers)("compiles under %s, and answers as the sources do", async (compiler) => {
+    writeConsumer(readProjectFile("test/house/consumer.ts"));
+    const [node16, bundler] = await Promise.all([compile(compiler, "node16"), compile(compiler, "bundler")]);
+    expect([node16.output, node16.code, bundler.output, bundler.code]).toEqual(["", 0, "", 0]);
+    const print = "console.log(JSON.stringify(answers))";
+    installed.write("ask.mjs", `import { answers } from "./${node16.outDir}/consumer.mjs"; ${print};`);
+    installed.write("ask.cjs", `const { answers } = require("./${node16.outDir}/consumer.cjs"); ${print};`);
+    for (const program of ["ask.mjs", "ask.cjs"]) {
+      const { output } = await installed.run("node", program);
+      expect(output).toBe(`${JSON.stringify(answers)}\n`);
+    }
+  });
+
+  test("fails to compile where it is wrong, so that compiling proves something", async () => {
+    writeConsumer('import { noSuchThing } from "miterwright";\nnoSuchThing();\n');
+    for (const project of ["node16", "bundler"] as const) {
+      const { code, output } = await compile("typescript", project);
+      expect(code).not.toBe(0);
+      expect(output).toContain("has no exported member 'noSuchThing'");
+    }
+  });
+});
