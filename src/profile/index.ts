@@ -1,1 +1,32 @@
-export {};
+/**
+ * Molding sections: their shape, how they stand once tilted, how wide they are then, and what their rabbet holds.
+ *
+ * @module
+ */
+export { checkProfile } from "./check-profile.js";
+export { levelWidth, type LevelWidthOptions } from "./level-width.js";
+export { molding } from "./molding.js";
+export type {
+  Chamfer,
+  EdgeMark,
+  FaceArris,
+  FaceCut,
+  MadeFor,
+  MarksOf,
+  MoldingOptions,
+  RabbetSize,
+} from "./molding-options.js";
+export type { Profile, RabbetMark, Section, SectionPoint } from "./profile.js";
+export {
+  rabbetFit,
+  type RabbetContent,
+  type RabbetFit,
+  type RabbetFitOptions,
+  type RabbetHold,
+  type RabbetLayer,
+  type RabbetMiss,
+} from "./rabbet-fit.js";
+export { sectionArea } from "./section-area.js";
+export { sectionCentroid } from "./section-centroid.js";
+export { sectionExtent, type SectionExtent } from "./section-extent.js";
+export { sectionAt } from "./section-at.js";

@@ -1,0 +1,78 @@
+import { checkObject, checkSlope, refuse } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import { checkMark, checkOutline, marksOf } from "./check-profile.js";
+import { farthest } from "./farthest.js";
+import type { Profile } from "./profile.js";
+import { outOf } from "./tilt.js";
+import { wallTouch } from "./wall-touch.js";
+
+/** Options of {@link levelWidth}. */
+export interface LevelWidthOptions<M extends string = string> {
+  /** The frame's slope in degrees, -90 to 90. */
+  readonly slope: number;
+  /**
+   * The mark to measure from. Default: the rabbet's wall at the point that decides the contents' size (`opening` of
+   * {@link rabbetFit}; the wall's mouth where nothing can be held); the innermost point of the outline when the profile has no rabbet.
+   */
+  readonly from?: M;
+  /** The mark to measure to. Default: the outermost point of the outline. */
+  readonly to?: M;
+}
+
+/** The point of a named mark; the error lists the names there are. */
+function namedMark(marks: Readonly<Record<string, unknown>>, name: unknown, path: string): Point {
+  if (typeof name === "string" && Object.hasOwn(marks, name)) return checkMark(marks, name);
+  const names = Object.keys(marks).map((known) => `"${known}"`);
+  const expected = names.length === 0 ? "left out, since the profile has no marks" : `one of ${names.join(", ")}`;
+  return refuse(typeof name === "string" ? "unknown" : "type", path, name, expected);
+}
+
+/** The point of the rabbet's wall that decides the contents' size, or undefined without a rabbet. */
+function wallPoint(marks: Readonly<Record<string, unknown>>, cos: number, sin: number): Point | undefined {
+  if (!["sightBack", "wallLedge", "wallMouth"].every((name) => Object.hasOwn(marks, name))) return undefined;
+  const sight = checkMark(marks, "sightBack");
+  const ledge = checkMark(marks, "wallLedge");
+  const mouth = checkMark(marks, "wallMouth");
+  const wallX = mouth.x - ledge.x;
+  const wallY = mouth.y - ledge.y;
+  const share = wallTouch(ledge.x - sight.x, ledge.y - sight.y, wallX, wallY, cos, sin);
+  return share === 1 ? mouth : { x: ledge.x + share * wallX, y: ledge.y + share * wallY };
+}
+
+/**
+ * The molding's width across the flats, measured level as it stands in the finished frame.
+ *
+ * A width (dx, dy) of the section measures dx cos s - dy sin s, so it must be taken in the finished tilt, never on the flat
+ * stick. A regular polygon that the contents' edges would fill grows by twice this width across the flats.
+ *
+ * @param profile - the molding's section
+ * @param options - the slope, and between which marks if not from the rabbet's wall to the outermost point
+ * @returns the level distance in the caller's unit; negative when `to` stands nearer to the frame's center than `from`
+ * @throws {InputError} when the slope is out of range, a mark does not exist, or the profile has not the shape of one
+ * @example
+ * ```ts
+ * import { levelWidth, molding } from "miterwright/profile";
+ *
+ * const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+ * levelWidth(stick, { slope: 0 }); //=> 32
+ * levelWidth(stick, { slope: 90, from: "outerFace", to: "outerBack" }); //=> 20
+ * ```
+ */
+export function levelWidth<M extends string>(
+  profile: Pick<Profile<M>, "outline" | "marks">,
+  options: LevelWidthOptions<NoInfer<M>>,
+): number {
+  const given = checkObject(options);
+  const slope = checkSlope(given["slope"]);
+  const marks = marksOf(profile);
+  const cos = cosDeg(slope);
+  const sin = sinDeg(slope);
+  const from =
+    given["from"] === undefined
+      ? (wallPoint(marks, cos, sin) ?? farthest(checkOutline(profile), -cos, -sin))
+      : namedMark(marks, given["from"], "from");
+  const to =
+    given["to"] === undefined ? farthest(checkOutline(profile), cos, sin) : namedMark(marks, given["to"], "to");
+  return outOf(to.x - from.x, to.y - from.y, cos, sin);
+}
