@@ -1,89 +1,169 @@
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 
+/*
+ * How the forms below are derived. Take the corner's own axes: C along the ring at the corner, B outward on the bisector, Z
+ * up. With h half the turn T, the first stick runs along u1 = C cos h + B sin h and has outward o1 = B cos h - C sin h; the
+ * second has u2 = C cos h - B sin h and o2 = B cos h + C sin h. A board of slope s has the axes
+ *   along u,  across A = o cos s + Z sin s,  through N = Z cos s - o sin s.
+ * From o1.o2 = cos T, o2.u1 = sin T and o1.u2 = -sin T follow
+ *   N1.N2 = cos s1 cos s2 + sin s1 sin s2 cos T       A1.A2 = sin s1 sin s2 + cos s1 cos s2 cos T
+ *   N2.A1 = sin s1 cos s2 - cos s1 sin s2 cos T       N1.A2 the same with 1 and 2 exchanged
+ *   N2.u1 = -sin s2 sin T,  N1.u2 = sin s1 sin T      A2.u1 = cos s2 sin T,  A1.u2 = -cos s1 sin T
+ */
+
 /** A normal by its components along, across and through a stick, of any length. */
 export type Normal = readonly [along: number, across: number, through: number];
 
 /** The end planes of the two sticks at a corner: the normal of each points out of its own stick. */
 export type NormalPair = readonly [first: Normal, second: Normal];
 
-/*
- * How the forms below are derived. Take the corner's own axes: C along the ring at the corner, B outward on the bisector, Z
- * up. With h half the turn T, the first stick runs along u1 = C cos h + B sin h and has outward o1 = B cos h - C sin h; the
- * second has u2 = C cos h - B sin h and o2 = B cos h + C sin h. A board of slope s has the axes
- *   along u,  across A = o cos s + Z sin s,  through N = Z cos s - o sin s.
- * From o1.o2 = cos T, o1.u2 = -sin T and o2.u1 = sin T follow
- *   N1.N2 = cos s1 cos s2 + sin s1 sin s2 cos T
- *   N2.u1 = -sin s2 sin T          N1.u2 = sin s1 sin T
- *   N2.A1 = sin s1 cos s2 - cos s1 sin s2 cos T, and N1.A2 the same with 1 and 2 exchanged.
- */
+/** The least 1 - cos x at which `y - x cos` no longer needs its cancellation taken out: x of 60 degrees. */
+const WIDE = 0.5;
+
+/** 1 - cos of an angle, given half of it. */
+function versine(half: number): number {
+  const sin = sinDeg(half);
+  return 2 * sin * sin;
+}
 
 /**
- * sin a cos b - cos a sin b cos T, without cancellation that the angles themselves do not have.
+ * other - own cos x, by the small quantities other - own and 1 - cos x where x is small.
  *
- * Below a right angle it is sin(a - b) + cos a sin b (1 - cos T), exact where a = b; from there on both products have the
- * same sign already.
+ * From 60 degrees on the plain form is the better: it is exact at a right angle.
  */
-function crossTilt(a: number, b: number, half: number): number {
-  const cosTurn = cosDeg(2 * half);
-  const product = cosDeg(a) * sinDeg(b);
-  if (cosTurn < 0) return sinDeg(a) * cosDeg(b) - product * cosTurn;
-  const sinHalf = sinDeg(half);
-  return sinDeg(a - b) + product * (2 * sinHalf * sinHalf);
+function lessProjection(other: number, own: number, cos: number, oneLessCos: number): number {
+  return oneLessCos < WIDE ? other - own + own * oneLessCos : other - own * cos;
 }
 
-/** The normal of a joint between equal boards: it stands on the corner's bisector, whatever the lengths involved. */
-function bisector(half: number, slope: number): Normal {
-  const sinH = sinDeg(half);
-  return [cosDeg(half), -sinH * cosDeg(slope), sinH * sinDeg(slope)];
+/** N2.A1 = sin a cos b - cos a sin b cos T, as sin(a - b) + cos a sin b (1 - cos T) where the turn is small. */
+function crossTilt(a: number, b: number, half: number): number {
+  const product = cosDeg(a) * sinDeg(b);
+  const oneLessCos = versine(half);
+  return oneLessCos < WIDE ? sinDeg(a - b) + product * oneLessCos : sinDeg(a) * cosDeg(b) - product * cosDeg(2 * half);
+}
+
+/** N1.N2 in the plain form. */
+function facesCosine(half: number, s1: number, s2: number): number {
+  return cosDeg(s1) * cosDeg(s2) + sinDeg(s1) * sinDeg(s2) * cosDeg(2 * half);
+}
+
+/** 1 - N1.N2 = 2 sin^2((s1 - s2)/2) + 2 sin s1 sin s2 sin^2 h: no term is negative when the slopes have one sign. */
+function facesVersine(half: number, s1: number, s2: number): number {
+  return versine((s1 - s2) / 2) + sinDeg(s1) * sinDeg(s2) * versine(half);
 }
 
 /**
- * The joint plane of two equal boards: C itself.
+ * The joint plane of two equal boards: its normal is C, whatever their thickness and width.
  *
  * @param half - half the turn in degrees
  * @param slope - slope of both boards
  * @returns the normals, of length 1
  */
-export function equalJoint(half: number, slope: number): NormalPair {
-  const [along, across, through] = bisector(half, slope);
+export function bisectorPlanes(half: number, slope: number): NormalPair {
+  const sinH = sinDeg(half);
+  const along = cosDeg(half);
+  const across = -sinH * cosDeg(slope);
+  const through = sinH * sinDeg(slope);
   return [
     [along, across, through],
     [-along, across, through],
   ];
 }
 
-/** t2 - t1 N1.N2, from the small quantities 1 - N1.N2 and t2 - t1. */
-function thicknessTerm(own: number, other: number, oneLessCos: number): number {
-  return other - own + own * oneLessCos;
-}
-
-/** 1 - N1.N2 = 2 sin^2((s1 - s2)/2) + 2 sin s1 sin s2 sin^2 h: a sum of terms that are never negative. */
-function oneLessCosine(half: number, s1: number, s2: number): number {
-  const halfDifference = sinDeg((s1 - s2) / 2);
-  const sinH = sinDeg(half);
-  return 2 * (halfDifference * halfDifference + sinDeg(s1) * sinDeg(s2) * sinH * sinH);
-}
-
 /**
  * The joint plane that holds the line where the faces meet and the line where the backs meet.
  *
- * All planes through the first line are p N1 + q N2 for some p and q; the second lies t1 and t2 below, so p t1 + q t2 = 0 and
- * the normal is M = t2 N1 - t1 N2, out of the first board where M.u1 = t1 sin s2 sin T is positive.
+ * Every plane through the first line has a normal p N1 + q N2; the second line lies t1 and t2 below the faces, so
+ * p t1 + q t2 = 0 and the normal is M = t2 N1 - t1 N2. It points out of the first board where M.u1 = t1 sin s2 sin T is
+ * positive, which is where slope and turn have the same sign.
  *
  * @param half - half the turn in degrees, not 0
- * @param s1 - slope of the first board
+ * @param s1 - slope of the first board, not 0
  * @param t1 - its thickness
  * @param s2 - slope of the second board, of the first one's sign
  * @param t2 - its thickness
  * @returns the normals
  */
-export function faceJoint(half: number, s1: number, t1: number, s2: number, t2: number): NormalPair {
+export function facePlanes(half: number, s1: number, t1: number, s2: number, t2: number): NormalPair {
+  const out = s1 < 0 === half < 0 ? 1 : -1;
   const sinTurn = sinDeg(2 * half);
-  const oneLessCos = oneLessCosine(half, s1, s2);
-  const out = (s1 < 0 ? -1 : 1) * (half < 0 ? -1 : 1);
+  const cos = facesCosine(half, s1, s2);
+  const oneLessCos = facesVersine(half, s1, s2);
   return [
-    [out * t1 * sinDeg(s2) * sinTurn, -out * t1 * crossTilt(s1, s2, half), out * thicknessTerm(t1, t2, oneLessCos)],
-    [-out * t2 * sinDeg(s1) * sinTurn, -out * t2 * crossTilt(s2, s1, half), out * thicknessTerm(t2, t1, oneLessCos)],
+    [
+      out * t1 * sinDeg(s2) * sinTurn,
+      -out * t1 * crossTilt(s1, s2, half),
+      out * lessProjection(t2, t1, cos, oneLessCos),
+    ],
+    [
+      -out * t2 * sinDeg(s1) * sinTurn,
+      -out * t2 * crossTilt(s2, s1, half),
+      out * lessProjection(t1, t2, cos, oneLessCos),
+    ],
+  ];
+}
+
+/**
+ * The upright joint plane that holds, seen from above, the points where the inner and where the outer edges meet.
+ *
+ * From the first point to the second leads the vector v with v.o1 = q1 and v.o2 = q2, the plan widths. The level normal
+ * across it has the components q1 sin T along the first board and q1 cos T - q2 outward from it.
+ *
+ * @param half - half the turn in degrees, not 0
+ * @param s1 - slope of the first board
+ * @param q1 - its width as seen from above
+ * @param s2 - slope of the second board
+ * @param q2 - its width as seen from above
+ * @returns the normals
+ */
+export function edgePlanes(half: number, s1: number, q1: number, s2: number, q2: number): NormalPair {
+  const out = half < 0 ? -1 : 1;
+  const sinTurn = sinDeg(2 * half);
+  const cosTurn = cosDeg(2 * half);
+  const oneLessCos = versine(half);
+  const inward1 = out * lessProjection(q2, q1, cosTurn, oneLessCos);
+  const inward2 = out * lessProjection(q1, q2, cosTurn, oneLessCos);
+  return [
+    [out * q1 * sinTurn, -inward1 * cosDeg(s1), inward1 * sinDeg(s1)],
+    [-out * q2 * sinTurn, -inward2 * cosDeg(s2), inward2 * sinDeg(s2)],
+  ];
+}
+
+/**
+ * The planes of a butt joint at faces: the first board ends on the second one's inner face, and the second is cut flush with
+ * the first one's outer face, along -N2 and -N1.
+ *
+ * @param half - half the turn in degrees, not 0
+ * @param s1 - slope of the first board, not 0
+ * @param s2 - slope of the second board, of the first one's sign
+ * @returns the normals, of length 1
+ */
+export function buttFacePlanes(half: number, s1: number, s2: number): NormalPair {
+  const out = s1 < 0 === half < 0 ? 1 : -1;
+  const sinTurn = sinDeg(2 * half);
+  const through = -out * facesCosine(half, s1, s2);
+  return [
+    [out * sinDeg(s2) * sinTurn, -out * crossTilt(s1, s2, half), through],
+    [-out * sinDeg(s1) * sinTurn, -out * crossTilt(s2, s1, half), through],
+  ];
+}
+
+/**
+ * The planes of a butt joint at edges: the first board ends on the second one's inner edge, and the second is cut flush with
+ * the first one's outer edge, along A2 and A1.
+ *
+ * @param half - half the turn in degrees, not 0
+ * @param s1 - slope of the first board, not 90 or -90
+ * @param s2 - slope of the second board, not 90 or -90
+ * @returns the normals, of length 1
+ */
+export function buttEdgePlanes(half: number, s1: number, s2: number): NormalPair {
+  const out = half < 0 ? -1 : 1;
+  const sinTurn = sinDeg(2 * half);
+  const across = out * (sinDeg(s1) * sinDeg(s2) + cosDeg(s1) * cosDeg(s2) * cosDeg(2 * half));
+  return [
+    [out * cosDeg(s2) * sinTurn, across, out * crossTilt(s2, s1, half)],
+    [-out * cosDeg(s1) * sinTurn, across, out * crossTilt(s1, s2, half)],
   ];
 }
 
@@ -91,8 +171,7 @@ export function faceJoint(half: number, s1: number, t1: number, s2: number, t2: 
  * The angle in front of the two faces.
  *
  * |N1 - N2|^2 / 4 = sin^2((s1 - s2)/2) + sin s1 sin s2 sin^2 h and |N1 + N2|^2 / 4 = cos^2((s1 + s2)/2) + sin s1 sin s2 cos^2 h;
- * half the angle has the ratio of the two for its cotangent. The faces lean toward each other when slope and turn have the
- * same sign.
+ * their roots are the legs of half the angle. The faces look toward each other when slope and turn have the same sign.
  *
  * @param half - half the turn in degrees
  * @param s1 - slope of the first board
@@ -101,9 +180,9 @@ export function faceJoint(half: number, s1: number, t1: number, s2: number, t2: 
  */
 export function dihedralKernel(half: number, s1: number, s2: number): number {
   const cosH = cosDeg(half);
-  // The cosine of the mean slope as the sine of the mean complement: 90 - s is exact where the last digits count.
-  const meanComplement = sinDeg((90 - Math.abs(s1) + (90 - Math.abs(s2))) / 2);
-  const sum = Math.sqrt(meanComplement * meanComplement + sinDeg(s1) * sinDeg(s2) * cosH * cosH);
-  const difference = Math.sqrt(oneLessCosine(half, s1, s2) / 2);
-  return 2 * atan2Deg(sum, s1 < 0 !== half < 0 ? -difference : difference);
+  // The cosine of the mean slope as the sine of its complement: 90 - s is exact where its last digits count.
+  const cosMean = sinDeg((90 - Math.abs(s1) + (90 - Math.abs(s2))) / 2);
+  const sum = Math.sqrt(cosMean * cosMean + sinDeg(s1) * sinDeg(s2) * cosH * cosH);
+  const difference = Math.sqrt(facesVersine(half, s1, s2) / 2);
+  return 2 * atan2Deg(sum, s1 < 0 === half < 0 ? difference : -difference);
 }

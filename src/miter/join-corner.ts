@@ -1,17 +1,36 @@
-import { checkInside, checkObject } from "../core/check.js";
-import { checkBoard, type Board } from "./board.js";
-import { dihedralKernel, equalJoint, faceJoint, type Normal } from "./corner-kernel.js";
-import type { EndCut, StickEnd } from "./cut-plane.js";
+import { checkInside, checkLength, checkObject, checkWord } from "../core/check.js";
+import { cosDeg } from "../core/degrees.js";
+import { checkBoard, type Board, type CheckedBoard } from "./board.js";
+import { compoundMiterKernel } from "./compound-kernel.js";
+import {
+  bisectorPlanes,
+  buttEdgePlanes,
+  buttFacePlanes,
+  dihedralKernel,
+  edgePlanes,
+  facePlanes,
+  type Normal,
+  type NormalPair,
+} from "./corner-kernel.js";
+import { refuseEndless, refuseImpossible, type Joint, type Meet } from "./corner-limits.js";
+import type { CutPlane, EndCut, StickEnd } from "./cut-plane.js";
 import { settingKernel } from "./setting-kernel.js";
 
 /** What {@link joinCorner} works from. */
 export interface JoinCornerOptions {
-  /** Turn of the corner in degrees, strictly between -180 and 180; negative at a reflex corner. */
+  /** Turn of the corner in degrees, strictly between -180 and 180; 0 goes straight on, a negative one turns outward (a reflex corner). */
   readonly turn: number;
   /** The board that ends at the corner, going counter-clockwise. */
   readonly first: Board;
   /** The board that starts there. */
   readonly second: Board;
+  /** `"miter"` (default): one plane for both. `"butt"`: `first` ends on `second`, which is cut flush with the outside of `first`. */
+  readonly joint?: Joint;
+  /**
+   * `"faces"`: the faces meet in a line, and the backs. `"edges"`: the inner edges meet, and the outer ones, as seen from
+   * above. Default: edges when both slopes are exactly 0, else faces.
+   */
+  readonly meet?: Meet;
 }
 
 /** A joined corner: the cut of each board, and the angle between their faces. */
@@ -24,36 +43,107 @@ export interface Corner {
   readonly dihedral: number;
 }
 
-/** The cut across a normal of any length. */
-function endCut([along, across, through]: Normal, slope: number, end: StickEnd): EndCut {
+/** A normal, brought to length 1. */
+function unitPlane([along, across, through]: Normal): CutPlane {
   const length = Math.hypot(along, across, through);
-  return {
-    ...settingKernel(along, across, through, 0),
-    slope,
-    end,
-    plane: { along: along / length, across: across / length + 0, through: through / length + 0 },
-  };
+  return { along: along / length, across: across / length + 0, through: through / length + 0 };
+}
+
+/** The cut along a plane. */
+function endCut(normal: Normal, slope: number, end: StickEnd): EndCut {
+  const plane = unitPlane(normal);
+  return { ...settingKernel(plane.along, plane.across, plane.through, 0), slope, end, plane };
+}
+
+/** Whether the joint is that of a regular frame: nothing in it tells the boards apart. */
+function areAlike(first: CheckedBoard, second: CheckedBoard, meet: Meet): boolean {
+  if (first.slope !== second.slope) return false;
+  return meet === "faces" ? first.thickness === second.thickness : first.width === second.width;
+}
+
+/** The normals of a corner that can be made and is not that of a regular frame. */
+function cornerPlanes(half: number, first: CheckedBoard, second: CheckedBoard, joint: Joint, meet: Meet): NormalPair {
+  const [s1, s2] = [first.slope, second.slope];
+  if (joint === "butt") {
+    return meet === "faces" ? buttFacePlanes(half, s1, s2) : buttEdgePlanes(half, s1, s2);
+  }
+  // Only the ratio counts; the larger as 1 keeps products away from the ends of the number range.
+  if (meet === "faces") {
+    const largest = Math.max(first.thickness, second.thickness);
+    return facePlanes(half, s1, first.thickness / largest, s2, second.thickness / largest);
+  }
+  const w1 = checkLength(first.width, "first.width");
+  const w2 = checkLength(second.width, "second.width");
+  const widest = Math.max(w1, w2);
+  return edgePlanes(half, s1, (w1 / widest) * cosDeg(s1), s2, (w2 / widest) * cosDeg(s2));
 }
 
 /**
- * The two end cuts of a corner between two boards.
+ * The two end cuts of a corner between two boards, which may differ in slope, thickness and width.
  *
- * @param options - the turn and the two boards
- * @returns the cut of each board for lying flat on the saw, and the dihedral
- * @throws {InputError} when a value is out of range
+ * Meeting at faces, the joint plane holds the line where the two faces meet and the line where the two backs meet; its
+ * normal is t2 n1 - t1 n2, from the thicknesses and the unit normals of the faces. Meeting at edges, it stands upright and
+ * holds the points where the inner edges and where the outer edges meet as seen from above, which is how flat boards of two
+ * widths are joined; sloping boards then meet in height too only if they rise equally. In a butt joint `first` ends on that
+ * face of `second` that looks into the ring (its inner edge, if they meet at edges), and `second` is cut flush with the
+ * outside of `first`; at a reflex corner inside and outside change places. Equal boards, mitered, have the cut of
+ * {@link compoundMiter}, and at a turn of 0 boards of one slope are cut square.
+ *
+ * @param options - the turn (degrees between -180 and 180, bounds excluded), the two boards, and how they meet
+ * @returns the cut of each board, as it lies flat on the saw, and the dihedral, in degrees
+ * @throws {InputError} when a value is missing or out of range, or with code `"impossible"` when the boards cannot meet:
+ *   a flat and a sloping one, two that slope opposite ways, flat ones of two thicknesses at their faces, upright ones at their edges
+ * @example
+ * ```ts
+ * import { joinCorner } from "miterwright/miter";
+ *
+ * // A flat frame with rails of 60 and stiles of 80.
+ * const frame = joinCorner({
+ *   turn: 90,
+ *   first: { slope: 0, thickness: 20, width: 60 },
+ *   second: { slope: 0, thickness: 20, width: 80 },
+ * });
+ * frame.first.miter; //=> 53.13010235415598
+ * frame.second.miter; //=> 36.86989764584402
+ *
+ * // A hopper whose sides slope differently.
+ * const hopper = joinCorner({
+ *   turn: 90,
+ *   first: { slope: 60, thickness: 18 },
+ *   second: { slope: 45, thickness: 18 },
+ * });
+ * hopper.first.miter; //=> 40.893394649130904
+ * hopper.second.miter; //=> 22.20765429859649
+ * hopper.dihedral; //=> 110.70481105463543
+ * ```
  */
 export function joinCorner(options: JoinCornerOptions): Corner {
   const given = checkObject(options);
-  const half = checkInside(given["turn"], "turn", -180, 180) / 2;
+  const turn = checkInside(given["turn"], "turn", -180, 180);
+  const half = turn / 2;
   const first = checkBoard(given["first"], "first");
   const second = checkBoard(given["second"], "second");
-  const [firstNormal, secondNormal] =
-    first.slope === second.slope && first.thickness === second.thickness
-      ? equalJoint(half, first.slope)
-      : faceJoint(half, first.slope, first.thickness, second.slope, second.thickness);
+  const flat = first.slope === 0 && second.slope === 0;
+  const { joint: wantedJoint = "miter", meet: wantedMeet = flat ? "edges" : "faces" } = given;
+  const joint = checkWord<Joint>(wantedJoint, "joint", ["miter", "butt"]);
+  const meet = checkWord<Meet>(wantedMeet, "meet", ["faces", "edges"]);
+  refuseImpossible(half, first, second, joint, meet);
+
+  if (half === 0 || (joint === "miter" && areAlike(first, second, meet))) {
+    const { miter, bevel, dihedral } = compoundMiterKernel(half, first.slope);
+    const [normal, facing] = bisectorPlanes(half, first.slope);
+    return {
+      first: { miter, bevel, slope: first.slope, end: "end", plane: unitPlane(normal) },
+      second: { miter, bevel, slope: second.slope, end: "start", plane: unitPlane(facing) },
+      dihedral,
+    };
+  }
+  const [normal, facing] = cornerPlanes(half, first, second, joint, meet);
+  refuseEndless(normal[0], turn);
+  refuseEndless(facing[0], turn);
   return {
-    first: endCut(firstNormal, first.slope, "end"),
-    second: endCut(secondNormal, second.slope, "start"),
+    first: endCut(normal, first.slope, "end"),
+    second: endCut(facing, second.slope, "start"),
     dihedral: dihedralKernel(half, first.slope, second.slope),
   };
 }

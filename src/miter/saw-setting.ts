@@ -11,6 +11,11 @@ export interface SawSettingOptions {
   readonly lay: Lay;
 }
 
+/** An angle of a saw setting. */
+function checkAngle(value: unknown, path: string): number {
+  return checkNumber(value, path, -90, 90, "degrees from -90 to 90");
+}
+
 /** Setting of an unchecked plane at a checked tilt. */
 function planeSetting(plane: unknown, path: string, tilt: number): SawSetting {
   const given = checkObject(plane, path === "" ? "plane" : path.slice(0, -1));
@@ -25,7 +30,8 @@ function planeSetting(plane: unknown, path: string, tilt: number): SawSetting {
   }
   const across = checkNumber(given["across"], `${path}across`, -1, 1);
   const through = checkNumber(given["through"], `${path}through`, -1, 1);
-  return settingKernel(along, across, through, tilt);
+  const length = Math.hypot(along, across, through);
+  return settingKernel(along / length, across / length, through / length, tilt);
 }
 
 /**
@@ -81,5 +87,9 @@ export function sawSetting(cutOrPlane: EndCut | CutPlane, layOrOptions: Lay | Sa
     return planeSetting(cutOrPlane, "", checkTilt(given["lay"], checkSlope(given["slope"])));
   }
   const cut = checkObject(cutOrPlane, "cut");
-  return planeSetting(cut["plane"], "cut.plane.", checkTilt(layOrOptions, checkSlope(cut["slope"], "cut.slope")));
+  const tilt = checkTilt(layOrOptions, checkSlope(cut["slope"], "cut.slope"));
+  const setting = planeSetting(cut["plane"], "cut.plane.", tilt);
+  if (tilt !== 0) return setting;
+  // Lying flat is what the cut records. At slope 0 its miter is half the turn to the bit, which a plane can't give back.
+  return { miter: checkAngle(cut["miter"], "cut.miter"), bevel: checkAngle(cut["bevel"], "cut.bevel") };
 }
