@@ -1,1 +1,41 @@
-export {};
+/**
+ * Whole frames: their geometry, how their sticks are cut, and the plan from a brief.
+ *
+ * @module
+ */
+export type {
+  BriefBase,
+  Contained,
+  ContentsLayer,
+  FilledBrief,
+  FrameBrief,
+  MeasuredBrief,
+  MeasuredMark,
+  MeasuredMolding,
+  Opening,
+  ProfileBrief,
+  RoughMethod,
+} from "./brief.js";
+export type {
+  ExtremeLength,
+  PlacedMark,
+  RingCorner,
+  RingGeometry,
+  RingOutline,
+  RingStick,
+} from "./ring-geometry-types.js";
+export { frameGeometry, type FrameGeometry } from "./frame-geometry.js";
+export { cuttingPlan, type CuttingPlan, type CuttingPlanOptions } from "./cutting-plan.js";
+export type { LayOption } from "./lay-option.js";
+export type { MeasureAlong } from "./measure-along.js";
+export type { Operation, OperationKind } from "./operation.js";
+export type { RoughPiece } from "./rough-length.js";
+export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
+export { markLabel } from "./mark-label.js";
+export { stockJob, type StockJobOptions } from "./stock-job.js";
+export { checkBrief } from "./check-brief.js";
+export type { InputIssue } from "./read-brief.js";
+export type { FrameContents } from "./contents-plan.js";
+export type { FrameCheck } from "./frame-checks.js";
+export type { FrameMaterials } from "./frame-materials.js";
+export { planFrame, type FramePlan } from "./plan-frame.js";

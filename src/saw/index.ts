@@ -1,1 +1,12 @@
-export {};
+/**
+ * Saws as data, how a stick lies and is held on them, what their scales must show, and where a stop touches.
+ *
+ * @module
+ */
+export { tableSaw, miterSaw, type BevelScale, type Hand, type MiterScale, type Saw } from "./saw.js";
+export { checkSaw } from "./check-saw.js";
+export type { ScaleSetting } from "./scale-setting.js";
+export { placeCut, type CutPlacement, type Obstacle, type PlaceCutOptions, type StickSurface } from "./place-cut.js";
+export { lieSection, type LieSectionOptions, type LyingPoint, type LyingSection } from "./lie-section.js";
+export { stopContact, type StopContact } from "./stop-contact.js";
+export { cradleFor, type Cradle } from "./cradle.js";

@@ -1,0 +1,110 @@
+import type { Box, LengthUnit, OneOf, Pose } from "../core/geometry-types.js";
+import type { Lay } from "../miter/index.js";
+import type { PolygonMeasures } from "../polygon/index.js";
+import type { Profile } from "../profile/index.js";
+import type { Saw } from "../saw/index.js";
+import type { StockStick } from "../stock/index.js";
+
+/** A rectangle that the opening must hold, e.g. a picture. */
+export interface Contained extends Box {
+  /** Added once in all to its width and to its height; default 0. */
+  readonly allowance?: number;
+}
+
+/**
+ * What decides the frame's size: exactly one of a rectangle that must fit in (`contains`), a sheet that the contents are cut from as large as it gives
+ * them (`cutFrom`), or one measure of the opening's polygon (`side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`, `perimeter`, `area`).
+ */
+export type Opening =
+  OneOf<{ contains: Contained; cutFrom: Box }> | (PolygonMeasures & { contains?: never; cutFrom?: never });
+
+/** One layer of what the rabbet holds, e.g. glass, mount, picture, backing. */
+export interface ContentsLayer {
+  /** What it is, for the sheet. */
+  readonly name: string;
+  /** Its thickness, positive. */
+  readonly thickness: number;
+}
+
+/** A molding known by level measures alone, taken while it stands in its cradle. */
+export interface MeasuredMolding {
+  /** Level distance from the rabbet's wall to the outermost point. */
+  readonly levelWidth: number;
+  /** Level distance from the sight edge to the rabbet's wall: how far the lip laps the contents. */
+  readonly lap?: number;
+  /** Plumb depth of the rabbet. */
+  readonly depth?: number;
+}
+
+/** The marks of a {@link MeasuredMolding}: the rabbet's wall, the outermost point, and the sight edge where `lap` is given. */
+export type MeasuredMark = "wall" | "outer" | "sight";
+
+/**
+ * How pieces are parted from the stick before their ends are finished.
+ *
+ * `none`: every end is cut on the stick itself. `square`: pieces are crosscut `allowance` longer at each end, then both ends are mitered. `mitered`: pieces are
+ * parted with the finished cut of one end and `allowance` to spare at the other.
+ */
+export type RoughMethod =
+  | { readonly method: "none" }
+  | {
+      readonly method: "square" | "mitered";
+      /** Spare length at each end that is cut again; at least the kerf along the stick. */
+      readonly allowance: number;
+    };
+
+/** What a brief says besides its molding. */
+export interface BriefBase<M extends string> {
+  /** Number of sides, an integer from 3 to 1000. */
+  readonly sides: number;
+  /** Slope of the sides in degrees, -90 to 90; default 0, lying flat. */
+  readonly slope?: number;
+  /** How the frame hangs or stands: on a side (default) or on a corner. */
+  readonly pose?: Pose;
+  /** What decides the size. */
+  readonly opening: Opening;
+  /** The arris at which the opening's measure is taken; default `"contents"`, where the contents touch (without a rabbet: the innermost point). */
+  readonly at?: M | "contents";
+  /** What the rabbet holds, from the front; default nothing. */
+  readonly contents?: readonly ContentsLayer[];
+  /** Kept free between contents and rabbet at every side; default 0. */
+  readonly clearance?: number;
+  /** Unit of every length in the brief; it sets the scale of cautions and of the default kerf. Default `"mm"`. */
+  readonly unit?: LengthUnit;
+  /** The saw; default a table saw with a miter gauge, see `tableSaw`. */
+  readonly saw?: Saw;
+  /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
+  readonly kerf?: number;
+  /** How pieces are parted from the stick; default `{ method: "none" }`. */
+  readonly rough?: RoughMethod;
+  /** How the stick lies on the saw; default the first lay that works, see `cuttingPlan`. */
+  readonly lay?: Lay;
+  /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
+  readonly sticks?: readonly StockStick[];
+}
+
+/** A brief with a molding whose section is known. */
+export interface ProfileBrief<M extends string = string> extends BriefBase<M> {
+  /** The molding's section. */
+  readonly profile: Profile<M>;
+  /** Not with a profile. */
+  readonly measured?: never;
+}
+
+/** A brief with a molding known by two or three level measures. */
+export interface MeasuredBrief extends BriefBase<MeasuredMark> {
+  /** The molding's level measures. */
+  readonly measured: MeasuredMolding;
+  /** Not with level measures. */
+  readonly profile?: never;
+}
+
+/** Everything that `planFrame` has to be told. */
+export type FrameBrief<M extends string = string> = ProfileBrief<M> | MeasuredBrief;
+
+/** A brief with its defaults filled in. */
+export type FilledBrief<M extends string = string> = FrameBrief<M> &
+  Required<Pick<BriefBase<M>, "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough">> & {
+    /** The arris at which the opening's measure is taken. */
+    readonly at: M | MeasuredMark | "contents";
+  };

@@ -1,0 +1,72 @@
+import type { Caution } from "../../core/caution.js";
+import type { FilledBrief } from "../brief.js";
+import type { FrameContents } from "../contents-plan.js";
+import { COMMON_PRACTICE, ruleLength } from "./common-practice.js";
+
+/** Sticks longer than this need help at the saw, in millimeters; common practice, no printed source. */
+const LONG_STICK: number = 2400;
+/** A lip that laps less than this holds nothing once the wood has moved, in millimeters; common practice, no printed source. */
+const LEAST_LAP: number = 3;
+/** Less wall than this behind the contents leaves no room for points or clips, in millimeters; common practice, no printed source. */
+const LEAST_WALL: number = 3;
+
+function seatCautions({ fit, why, possible, hidden }: FrameContents, brief: FilledBrief): Caution[] {
+  if (possible === false) {
+    return [
+      {
+        code: "seat",
+        severity: "danger",
+        sentence: why ?? "",
+        numbers: { slope: brief.slope },
+        source: "geometry of the tilted rabbet",
+      },
+    ];
+  }
+  if (fit === null || !fit.possible) return [];
+  const cautions: Caution[] = [];
+  const lap = ruleLength(LEAST_LAP, brief.unit);
+  if (hidden < lap) {
+    const sentence =
+      "The lip laps little of the contents at this slope: they can slip past it when the wood moves or the frame is knocked.";
+    cautions.push({
+      code: "seat",
+      severity: "care",
+      sentence,
+      numbers: { lap: hidden, limit: lap },
+      source: COMMON_PRACTICE,
+    });
+  }
+  const wall = ruleLength(LEAST_WALL, brief.unit);
+  if (fit.depthLeft < wall && brief.contents.length > 0) {
+    const sentence =
+      "The contents fill the rabbet to its back at this slope: there is no room left for points or clips, so plan offset clips or a deeper rabbet.";
+    cautions.push({
+      code: "seat",
+      severity: "care",
+      sentence,
+      numbers: { depthLeft: fit.depthLeft, limit: wall },
+      source: COMMON_PRACTICE,
+    });
+  }
+  return cautions;
+}
+
+function longStick(brief: FilledBrief): Caution[] {
+  const limit = ruleLength(LONG_STICK, brief.unit);
+  const length = Math.max(0, ...(brief.sticks ?? []).map((stick) => stick.length));
+  if (length <= limit) return [];
+  const sentence =
+    "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into roughs first.";
+  return [{ code: "long-stick", severity: "care", sentence, numbers: { length, limit }, source: COMMON_PRACTICE }];
+}
+
+/**
+ * The cautions of a whole plan that do not come from cutting.
+ *
+ * @param brief - the filled brief
+ * @param contents - what goes into the frame
+ * @returns the cautions
+ */
+export function planCautions(brief: FilledBrief, contents: FrameContents): Caution[] {
+  return [...seatCautions(contents, brief), ...longStick(brief)];
+}

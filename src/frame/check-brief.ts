@@ -1,0 +1,24 @@
+import { geometryOf } from "./frame-geometry.js";
+import { attempt, readBrief, type InputIssue } from "./read-brief.js";
+
+/**
+ * Checks a brief from anywhere (a form, a file, a link) and reports every issue at once.
+ *
+ * @param brief - anything
+ * @returns the issues, in the order of the brief's fields; empty when `planFrame` will take it
+ * @example
+ * ```ts
+ * import { checkBrief } from "miterwright/frame";
+ *
+ * const issues = checkBrief({ sides: 2, slope: 100, opening: {}, measured: { levelWidth: 40 } });
+ * issues.map((issue) => issue.path); //=> ["sides", "slope", "opening"]
+ * ```
+ */
+export function checkBrief(brief: unknown): readonly InputIssue[] {
+  const read = readBrief(brief);
+  if (read.brief === undefined) return read.issues;
+  const filled = read.brief;
+  const issues: InputIssue[] = [];
+  attempt(issues, () => geometryOf(filled));
+  return issues;
+}

@@ -1,0 +1,58 @@
+import type { Box, Point } from "../core/geometry-types.js";
+import { offsetPolygon, type RegularPolygon } from "../polygon/index.js";
+import type { RabbetFit } from "../profile/index.js";
+import type { FilledBrief } from "./brief.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+
+/** What goes into a frame, and how it sits. */
+export interface FrameContents {
+  /** Whether the rabbet can hold it; `null` where there is no rabbet or no section to tell. */
+  readonly possible: boolean | null;
+  /** Why not; `null` when possible. */
+  readonly why: string | null;
+  /** How it sits in the rabbet; `null` where there is no rabbet or no section to tell. */
+  readonly fit: RabbetFit | null;
+  /** The polygon that goes in: the opening less the clearance at every side. `null` when the clearance leaves nothing. */
+  readonly panel: RegularPolygon | null;
+  /** What is seen of it: the polygon at the innermost point of the molding. */
+  readonly visible: RegularPolygon;
+  /** How much the lip hides of the panel at every side, level; 0 without a lip. */
+  readonly hidden: number;
+  /** The rectangle that the opening was made to hold, as given. */
+  readonly contained: Box | null;
+  /** The sheet that the panel is cut from, as given. */
+  readonly sheet: Box | null;
+  /** Where the center of that rectangle or sheet lies, seen from the frame's center. */
+  readonly center: Point | null;
+  /** Area of the sheet that is cut away; `null` when no sheet was given. */
+  readonly trimmedArea: number | null;
+}
+
+/**
+ * Plans the contents of a frame.
+ *
+ * @param brief - the filled brief
+ * @param geometry - the frame
+ * @returns the panel, what is seen and hidden of it, and how it sits
+ */
+export function planContents(brief: FilledBrief, geometry: FrameGeometry): FrameContents {
+  const { opening, fit, given } = geometry;
+  const { clearance } = brief;
+  const panel = opening.apothem > clearance ? offsetPolygon(opening, -clearance) : null;
+  const shortest = geometry.sticks[0]!.shortest.out;
+  const visible = offsetPolygon(opening, shortest - geometry.deciding.out);
+  const { contains, cutFrom } = brief.opening;
+  return {
+    possible: fit === null ? null : fit.possible && panel !== null,
+    why:
+      fit === null || fit.possible ? (panel === null ? "The clearance leaves nothing of the opening." : null) : fit.why,
+    fit,
+    panel,
+    visible,
+    hidden: panel === null ? 0 : Math.max(0, geometry.deciding.out - shortest - clearance),
+    contained: contains === undefined ? null : { width: contains.width, height: contains.height },
+    sheet: cutFrom ?? null,
+    center: geometry.center,
+    trimmedArea: cutFrom === undefined ? null : cutFrom.width * cutFrom.height - offsetPolygon(given, -clearance).area,
+  };
+}

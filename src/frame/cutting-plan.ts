@@ -1,0 +1,163 @@
+import { checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
+import type { Caution } from "../core/caution.js";
+import type { LengthUnit } from "../core/geometry-types.js";
+import { joinCorner, type EndCut, type Lay } from "../miter/index.js";
+import { checkSaw, stopContact, tableSaw, type Cradle, type Saw, type StopContact } from "../saw/index.js";
+import { convertLength } from "../units/index.js";
+import type { RoughMethod } from "./brief.js";
+import { cuttingCautions } from "./cautions/cutting-cautions.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { layOption, type LayOption } from "./lay-option.js";
+import { measureAlong } from "./measure-along.js";
+import type { Operation } from "./operation.js";
+import { checkRough } from "./read-brief.js";
+import { roughPiece, type RoughPiece } from "./rough-length.js";
+
+/** Options of {@link cuttingPlan}. */
+export interface CuttingPlanOptions {
+  /** The saw; default `tableSaw()`. */
+  readonly saw?: Saw;
+  /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
+  readonly kerf?: number;
+  /** How pieces are parted from the stick; default `{ method: "none" }`. */
+  readonly rough?: RoughMethod;
+  /** The lay to use; default the first of flat, propped, inner-down, outer-down, face-down that works. */
+  readonly lay?: Lay;
+  /** Unit of the geometry's lengths, for cautions and the default kerf; default `"mm"`. */
+  readonly unit?: LengthUnit;
+}
+
+/** How a frame's sticks are cut on one saw. */
+export interface CuttingPlan {
+  /** The saw that the plan is for. */
+  readonly saw: Saw;
+  /** Every lay: what the scales must show, and whether it can be done or why not. */
+  readonly lays: readonly LayOption[];
+  /** The lay that the operations use; `null` when no lay works. */
+  readonly lay: LayOption | null;
+  /** The instructions, in the order of work; empty when no lay works. */
+  readonly operations: readonly Operation[];
+  /** Where the stop touches the finished end while the second is cut; `null` where no section is known. */
+  readonly stop: StopContact | null;
+  /** The wedge that holds the stick, where the chosen lay needs one. */
+  readonly cradle: Cradle | null;
+  /** What one piece takes of its stick. */
+  readonly rough: RoughPiece;
+  /** Cautions that come with cutting. */
+  readonly cautions: readonly Caution[];
+}
+
+const LAYS: readonly Lay[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
+/** With level measures alone it is not known what the other lays would rest on. */
+const LAYS_WITHOUT_SECTION: readonly Lay[] = ["flat", "propped"];
+
+/** A square cut at the end of a stick, for roughs. */
+function squareCut(slope: number): EndCut {
+  const board = { slope, thickness: 1 };
+  return joinCorner({ turn: 0, first: board, second: board }).first;
+}
+
+function operationsFor(
+  geometry: FrameGeometry,
+  option: LayOption,
+  saw: Saw,
+  rough: RoughMethod,
+  piece: RoughPiece,
+): Operation[] {
+  const stick = geometry.sticks[0]!;
+  const { profile, slope } = geometry;
+  const { lay } = option;
+  const times = stick.count;
+  const stop = profile === null ? null : stopContact(stick.end, profile, { slope, lay });
+  const measure = measureAlong(stick, profile);
+  const operations: Omit<Operation, "step" | "cautions">[] = [];
+  if (rough.method === "square") {
+    const cuts = { start: squareCut(slope), end: squareCut(slope) };
+    const square = layOption({ lay, cuts, profile, saw });
+    const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
+    operations.push({
+      kind: "crosscut",
+      times,
+      placement: square.first,
+      move: null,
+      stop: null,
+      measure: roughMeasure,
+    });
+  }
+  const parting = rough.method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
+  operations.push({ kind: "first-end", times, placement: option.first, move: null, stop: null, measure: parting });
+  const move = option.first.kept === option.second.kept ? "flip end for end" : "slide past the blade";
+  operations.push({ kind: "second-end", times, placement: option.second, move, stop, measure });
+  return operations.map((operation, index) => ({ step: index + 1, ...operation, cautions: [] }));
+}
+
+/**
+ * Plans the cutting of checked input.
+ *
+ * @param geometry - the frame
+ * @param options - saw, kerf, rough, lay and unit, all given
+ * @returns the plan
+ */
+export function planCutting(
+  geometry: FrameGeometry,
+  options: Required<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
+): CuttingPlan {
+  const { saw, kerf, rough, lay, unit } = options;
+  const stick = geometry.sticks[0]!;
+  const { profile } = geometry;
+  const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
+  const wanted = lay === undefined || names.includes(lay) ? names : [...names, lay];
+  const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw }));
+  const chosen = lays.find((option) => option.possible && (lay === undefined || option.lay === lay)) ?? null;
+  const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
+  const operations = chosen === null ? [] : operationsFor(geometry, chosen, saw, rough, piece);
+  const bare = {
+    saw,
+    lays,
+    lay: chosen,
+    stop: operations.at(-1)?.stop ?? null,
+    cradle: chosen?.cradle ?? null,
+    rough: piece,
+  };
+  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit);
+  const marked = operations.map((operation) => ({
+    ...operation,
+    cautions: cautions.filter(({ steps }) => steps.includes(operation.step)).map(({ caution }) => caution.code),
+  }));
+  return { ...bare, operations: marked, cautions: cautions.map(({ caution }) => caution) };
+}
+
+/**
+ * Plans how a frame's sticks are cut: every lay with its settings and whether it can be done, then the instructions in order of work.
+ *
+ * The stick's `end` is cut first and its `start` against a stop. In a saw whose blade leans one way, the stick is flipped end for end between the two, so that
+ * the other edge is at the fence and the miter swings the other way; where that is out of reach both are mirrored and the stick slides past the blade.
+ *
+ * @param geometry - from `frameGeometry`
+ * @param options - saw, kerf, rough, lay and unit
+ * @returns the plan, in the geometry's unit and degrees
+ * @throws {InputError} when an option is not sound
+ * @example
+ * ```ts
+ * import { cuttingPlan, frameGeometry } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ *
+ * const profile = molding({ width: 40, thickness: 20 });
+ * const plan = cuttingPlan(frameGeometry({ sides: 6, slope: 30, profile, opening: { side: 200 } }), { kerf: 3 });
+ * plan.lay?.lay; //=> "flat"
+ * plan.operations.length; //=> 2
+ * plan.operations[0]?.placement.miter.nearest; //=> 26.5
+ * plan.operations[1]?.move; //=> "flip end for end"
+ * ```
+ */
+export function cuttingPlan(geometry: FrameGeometry, options: CuttingPlanOptions = {}): CuttingPlan {
+  const given = checkObject(options);
+  const unit = checkWord(given["unit"] ?? "mm", "unit", ["mm", "cm", "m", "in", "ft"]);
+  return planCutting(checkObject(geometry, "geometry") as unknown as FrameGeometry, {
+    saw: checkSaw(given["saw"] ?? tableSaw()),
+    kerf: checkLengthOrZero(given["kerf"] ?? convertLength(0.125, "in", unit), "kerf"),
+    rough: checkRough(given["rough"] ?? { method: "none" }),
+    lay: options.lay,
+    unit,
+  });
+}

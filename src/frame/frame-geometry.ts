@@ -1,0 +1,166 @@
+import { reject } from "../core/check.js";
+import { joinCorner, type Board } from "../miter/index.js";
+import {
+  offsetPolygon,
+  polygonCorners,
+  polygonExtent,
+  type PolygonLike,
+  type RegularPolygon,
+} from "../polygon/index.js";
+import type { Box, Point, Pose } from "../core/geometry-types.js";
+import type { Profile, RabbetFit } from "../profile/index.js";
+import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, MeasuredMolding, ProfileBrief } from "./brief.js";
+import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
+import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
+import { filledBrief } from "./read-brief.js";
+import type { ExtremeLength, PlacedMark, RingGeometry, RingOutline } from "./ring-geometry-types.js";
+
+/** The geometry of a regular frame: one kind of stick, one kind of corner. */
+export interface FrameGeometry<M extends string = string> extends RingGeometry<M> {
+  /** Number of sides. */
+  readonly sides: number;
+  /** Slope of the sides, in degrees. */
+  readonly slope: number;
+  /** How the frame hangs or stands. */
+  readonly pose: Pose;
+  /** The arris at which the opening was given, or `contents`. */
+  readonly at: M | "contents";
+  /** The opening at that arris. */
+  readonly given: RegularPolygon;
+  /** The opening where the contents touch; without a rabbet at the innermost point. */
+  readonly opening: RegularPolygon;
+  /** Where the contained rectangle's or the sheet's center lies from the frame's center; `null` when the opening was given by a measure. */
+  readonly center: Point | null;
+  /** The point of the section that decides the opening. */
+  readonly deciding: PlacedMark;
+  /** Where every named arris stands in the finished frame. */
+  readonly marks: { readonly [K in M]: PlacedMark };
+  /** The polygon that every named arris runs on. */
+  readonly polygons: { readonly [K in M]: PolygonLike };
+  /** How the contents sit in the rabbet; `null` without a rabbet or a section. */
+  readonly fit: RabbetFit | null;
+  /** Level distance from the deciding point to the outermost. */
+  readonly levelWidth: number;
+  /** The frame's outermost polygon and the size of the box round it. */
+  readonly overall: { readonly polygon: RegularPolygon; readonly extent: Box; readonly height: number | null };
+  /** The molding's section, where it is known. */
+  readonly profile: Profile<M> | null;
+  /** The molding's level measures, where only they are known. */
+  readonly measured: MeasuredMolding | null;
+}
+
+/** A cut needs no thickness in a corner of equal boards; this stands for it. */
+const ANY_THICKNESS: number = 1;
+
+function refuseTightOpening(place: string, length: number): never {
+  return reject(
+    "impossible",
+    "opening",
+    length,
+    `Expected \`opening\` to leave the sticks a length at every edge, but at ${place} it would be ${length}`,
+  );
+}
+
+function heightOf(section: PlacedSection): number | null {
+  const ups = section.points.map((point) => point.up);
+  if (ups.some((up) => up === null)) return null;
+  return Math.max(...(ups as number[])) - Math.min(...(ups as number[]));
+}
+
+/**
+ * Computes the frame of a filled brief.
+ *
+ * @param brief - the filled brief
+ * @returns its geometry
+ * @throws {InputError} when a stick would have no length at some edge
+ */
+export function geometryOf(brief: FilledBrief): FrameGeometry {
+  const { sides, slope, pose } = brief;
+  const section = placeSection(brief);
+  const { given, center } = sizeOpening(brief);
+  const { planMiter, turn } = given;
+  const offsetOf = (point: PlacedMark): number => apothemOffset(section, brief.at, point.out);
+  const lengthOf = (point: PlacedMark): number => lengthAt(given, offsetOf(point), planMiter);
+  const extreme = (side: 1 | -1): ExtremeLength => {
+    const point = extremePoint(section, side);
+    return { mark: point.mark, out: point.out, up: point.up, length: lengthOf(point) };
+  };
+
+  const shortest = extreme(-1);
+  if (!(shortest.length > 0)) refuseTightOpening(shortest.mark ?? "the innermost point", shortest.length);
+  const longest = extreme(1);
+  const lengths: Record<string, number> = {};
+  const polygons: Record<string, PolygonLike> = {};
+  const outline: Record<string, RingOutline> = {};
+  for (const [mark, point] of Object.entries(section.marks)) {
+    lengths[mark] = lengthOf(point);
+    polygons[mark] = { sides, apothem: given.apothem + offsetOf(point) };
+    outline[mark] = { up: point.up, corners: polygonCorners(polygons[mark], pose) };
+  }
+
+  const board: Board = { slope, thickness: ANY_THICKNESS, width: ANY_THICKNESS };
+  const joint = joinCorner({ turn, first: board, second: board });
+  const overall = offsetPolygon(given, offsetOf(longest));
+  return {
+    sides,
+    slope,
+    pose,
+    at: brief.at,
+    given,
+    opening: offsetPolygon(given, offsetOf(section.deciding)),
+    center,
+    deciding: section.deciding,
+    marks: section.marks,
+    polygons,
+    fit: section.fit,
+    levelWidth: longest.out - section.deciding.out,
+    overall: { polygon: overall, extent: polygonExtent(overall, pose), height: heightOf(section) },
+    profile: brief.profile ?? null,
+    measured: brief.measured ?? null,
+    sticks: [{ side: 0, count: sides, lengths, longest, shortest, start: joint.second, end: joint.first }],
+    corners: [{ count: sides, turn, planMiter, dihedral: joint.dihedral }],
+    outline,
+  };
+}
+
+/**
+ * The geometry of a regular frame: every length, both end cuts, the corners, and the polygon at every arris.
+ *
+ * A stick whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan(180/n), where out is the level distance of
+ * a section point once the section is tilted to the slope.
+ *
+ * @param brief - sides, slope, opening and molding; see {@link FrameBrief}
+ * @returns the geometry, in the brief's length unit and degrees
+ * @throws {InputError} for the brief's first issue, or when the opening is so tight that a stick would have no length at some edge
+ * @example
+ * ```ts
+ * import { frameGeometry } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ *
+ * const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+ * const frame = frameGeometry({ sides: 6, profile, opening: { side: 200 } });
+ * frame.sticks[0]?.lengths.wallLedge; //=> 200
+ * frame.sticks[0]?.lengths.outerBack; //=> 236.950417228136
+ * frame.levelWidth; //=> 32
+ * ```
+ */
+export function frameGeometry<M extends string>(brief: ProfileBrief<M>): FrameGeometry<M>;
+/**
+ * The same for a molding that is known by level measures alone.
+ *
+ * @param brief - sides, slope, opening and level measures
+ * @returns the geometry; heights are `null`
+ * @throws {InputError} for the brief's first issue, or when the opening is too tight
+ */
+export function frameGeometry(brief: MeasuredBrief): FrameGeometry<MeasuredMark>;
+/**
+ * The same for a brief of either kind.
+ *
+ * @param brief - sides, slope, opening and molding
+ * @returns the geometry
+ * @throws {InputError} for the brief's first issue, or when the opening is too tight
+ */
+export function frameGeometry(brief: FrameBrief): FrameGeometry;
+export function frameGeometry(brief: FrameBrief): FrameGeometry {
+  return geometryOf(filledBrief(brief));
+}

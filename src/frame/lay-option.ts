@@ -1,0 +1,143 @@
+import { cosDeg } from "../core/degrees.js";
+import { layRotation, sawSetting, type EndCut, type Lay } from "../miter/index.js";
+import {
+  cradleFor,
+  lieSection,
+  placeCut,
+  type Cradle,
+  type CutPlacement,
+  type Hand,
+  type LyingSection,
+  type Obstacle,
+  type Saw,
+} from "../saw/index.js";
+import type { Profile } from "../profile/index.js";
+
+/** One way to lay the stick on the saw: what the scales must show for both ends, and whether it can be done. */
+export interface LayOption {
+  /** The lay's name, or its rotation in degrees. */
+  readonly lay: Lay;
+  /** The lay as a rotation about the stick's length away from its finished place, in degrees. */
+  readonly rotation: number;
+  /** Miter of the `end` cut in this lay, in degrees with the sign of the conventions; that of the `start` cut is the same in a regular frame. */
+  readonly miter: number;
+  /** Bevel of the `end` cut in this lay, in degrees with the sign of the conventions. */
+  readonly bevel: number;
+  /** The stick's `end` on the saw. */
+  readonly first: CutPlacement;
+  /** The stick's `start` on the saw. */
+  readonly second: CutPlacement;
+  /** How the section lies; `null` where only level measures are known. */
+  readonly lying: LyingSection | null;
+  /** The wedge that holds the stick; `null` where none is needed or no section is known. */
+  readonly cradle: Cradle | null;
+  /** Whether the saw can make both cuts and the stick lies still. */
+  readonly possible: boolean;
+  /** Why not; empty when possible. */
+  readonly obstacles: readonly Obstacle[];
+}
+
+/** What {@link layOption} needs to know. */
+export interface LayQuestion {
+  /** The lay in question. */
+  readonly lay: Lay;
+  /** The `end` cut and the `start` cut. */
+  readonly cuts: { readonly start: EndCut; readonly end: EndCut };
+  /** The molding's section, where it is known. */
+  readonly profile: Profile | null;
+  /** The saw. */
+  readonly saw: Saw;
+}
+
+const HANDS: readonly Hand[] = ["left", "right"];
+
+/** Greatest height of work that a saw cuts through at a bevel; infinite where the saw does not say. */
+function depthAt(saw: Saw, bevel: number): number {
+  if (saw.depth === undefined) return Infinity;
+  const tilted = saw.depth * cosDeg(bevel);
+  return saw.depthAt45 === undefined || bevel === 0 ? tilted : Math.min(tilted, saw.depthAt45);
+}
+
+function sizeObstacles(saw: Saw, lying: LyingSection, miter: number, bevel: number): Obstacle[] {
+  const obstacles: Obstacle[] = [];
+  if (lying.height > depthAt(saw, bevel)) {
+    obstacles.push({
+      code: "depth",
+      sentence: "The stick stands higher in this lay than the blade reaches at this bevel.",
+    });
+  }
+  if (saw.crosscut !== undefined && lying.width / cosDeg(miter) > saw.crosscut) {
+    obstacles.push({ code: "crosscut", sentence: "The line of cut is longer in this lay than the saw crosscuts." });
+  }
+  return obstacles;
+}
+
+function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null): Obstacle[] {
+  if (lay === "propped" && cradle !== null) return [];
+  if (lying.support.to - lying.support.from <= 0) {
+    return [
+      {
+        code: "needs-cradle",
+        sentence: "The stick stands on an arris in this lay; it would need a wedge made for it.",
+      },
+    ];
+  }
+  if (!lying.steady) {
+    return [
+      {
+        code: "no-support",
+        sentence: "The stick tips over in this lay: its center of gravity is not above what it rests on.",
+      },
+    ];
+  }
+  return [];
+}
+
+/** Both ends on the saw, tried with the kept part on either side; a pair that keeps the side, and so the stop, comes first. */
+function placeBoth(question: LayQuestion): { first: CutPlacement; second: CutPlacement } {
+  const { cuts, lay, saw } = question;
+  const place = (cut: EndCut, kept: Hand): CutPlacement => placeCut(cut, { lay, saw, kept });
+  const pairs = [
+    ...HANDS.map((hand) => [hand, hand] as const),
+    ...HANDS.map((hand) => [hand, hand === "left" ? "right" : "left"] as const),
+  ].map(([first, second]) => ({ first: place(cuts.end, first), second: place(cuts.start, second) }));
+  return pairs.reduce((best, pair) =>
+    pair.first.obstacles.length + pair.second.obstacles.length <
+    best.first.obstacles.length + best.second.obstacles.length
+      ? pair
+      : best,
+  );
+}
+
+/**
+ * Works out one lay: settings of both ends, how the stick lies, and what stands in the way.
+ *
+ * @param question - lay, cuts, section and saw
+ * @returns the option
+ */
+export function layOption(question: LayQuestion): LayOption {
+  const { lay, cuts, profile, saw } = question;
+  const { slope } = cuts.end;
+  const { miter, bevel } = sawSetting(cuts.end, lay);
+  const { first, second } = placeBoth(question);
+  const lying = profile === null ? null : lieSection(profile, { slope, lay });
+  const cradle = profile !== null && lay === "propped" ? cradleFor(profile, slope) : null;
+  const obstacles: Obstacle[] = [];
+  for (const obstacle of [...first.obstacles, ...second.obstacles]) {
+    if (!obstacles.some((known) => known.sentence === obstacle.sentence)) obstacles.push(obstacle);
+  }
+  if (lying !== null)
+    obstacles.push(...sizeObstacles(saw, lying, miter, bevel), ...supportObstacles(lay, lying, cradle));
+  return {
+    lay,
+    rotation: layRotation(lay, slope),
+    miter,
+    bevel,
+    first,
+    second,
+    lying,
+    cradle,
+    possible: obstacles.length === 0,
+    obstacles,
+  };
+}

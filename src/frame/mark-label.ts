@@ -1,0 +1,30 @@
+const LABELS: Readonly<Record<string, string>> = {
+  sightFace: "sight edge at the face",
+  sightBack: "sight edge at the back",
+  outerFace: "outer edge at the face",
+  outerBack: "outer edge at the back",
+  wallLedge: "rabbet wall at the ledge",
+  wallMouth: "rabbet wall at the back",
+  wall: "rabbet wall",
+  outer: "outermost point",
+  sight: "sight edge",
+  contents: "edge of the contents' space",
+};
+
+/**
+ * What to call an arris on paper.
+ *
+ * @param mark - the name of a mark, or `null` for a line without one
+ * @returns words for people; a name that is not ours is returned as it is
+ * @example
+ * ```ts
+ * import { markLabel } from "miterwright/frame";
+ *
+ * markLabel("outerBack"); //=> "outer edge at the back"
+ * markLabel("bead"); //=> "bead"
+ * ```
+ */
+export function markLabel(mark: string | null): string {
+  if (mark === null) return "longest line of the stick";
+  return LABELS[mark] ?? mark;
+}

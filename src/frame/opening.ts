@@ -1,0 +1,61 @@
+import type { Point } from "../core/geometry-types.js";
+import { tanDeg } from "../core/degrees.js";
+import { offsetPolygon, polygonAround, polygonWithin, regularPolygon, type RegularPolygon } from "../polygon/index.js";
+import type { FilledBrief } from "./brief.js";
+import type { PlacedSection } from "./placed-section.js";
+
+/** The polygon that the brief's opening asks for, and what it was made around or cut from. */
+export interface SizedOpening {
+  /** The opening at the arris `at`: the given measure comes back bit for bit. */
+  readonly given: RegularPolygon;
+  /** Where the center of the contained rectangle or of the sheet lies, seen from the polygon's center. */
+  readonly center: Point | null;
+}
+
+/**
+ * Sizes the opening from the brief.
+ *
+ * `contains`: the smallest polygon round the rectangle, then `clearance` outward. `cutFrom`: the largest polygon that the sheet gives, then `clearance`
+ * outward, since the opening is larger than the panel. A measure is the opening's own.
+ *
+ * @param brief - the filled brief
+ * @returns the opening at the arris `at`
+ * @throws {InputError} when the measure gives a polygon beyond the lengths that can be computed with
+ */
+export function sizeOpening(brief: FilledBrief): SizedOpening {
+  const { sides, pose, opening, clearance } = brief;
+  if (opening.contains !== undefined) {
+    const { width, height, allowance = 0 } = opening.contains;
+    const { polygon, center } = polygonAround({ sides, width, height, pose, allowance });
+    return { given: offsetPolygon(polygon, clearance), center };
+  }
+  if (opening.cutFrom !== undefined) {
+    const { polygon, center } = polygonWithin({ sides, ...opening.cutFrom, pose });
+    return { given: offsetPolygon(polygon, clearance), center };
+  }
+  return { given: regularPolygon({ sides, ...opening }), center: null };
+}
+
+/**
+ * How far inside or outside the given opening a point of the section runs, as a difference of apothems.
+ *
+ * @param section - the molding as it stands in the frame
+ * @param at - the arris at which the opening was given
+ * @param out - the point's level distance from the section's origin
+ * @returns the difference, computed from the coordinates alone so that nothing is lost next to a large opening
+ */
+export function apothemOffset(section: PlacedSection, at: string, out: number): number {
+  return out - (at === "contents" ? section.deciding.out : section.marks[at]!.out);
+}
+
+/**
+ * The length of a stick along a line that runs `offset` outside the given opening.
+ *
+ * @param given - the opening
+ * @param offset - how far outside it the line runs
+ * @param planMiter - 180 / n degrees
+ * @returns 2 (A + offset) tan h, as the opening's side plus the difference
+ */
+export function lengthAt(given: RegularPolygon, offset: number, planMiter: number): number {
+  return given.side + 2 * offset * tanDeg(planMiter);
+}

@@ -1,0 +1,64 @@
+import { rabbetFit, sectionAt, type Profile, type RabbetFit, type RabbetMark, type Section } from "../profile/index.js";
+import type { FilledBrief, MeasuredMolding } from "./brief.js";
+import type { PlacedMark } from "./ring-geometry-types.js";
+
+/** A molding as it stands in the finished frame. */
+export interface PlacedSection {
+  /** Every named point. */
+  readonly marks: Readonly<Record<string, PlacedMark>>;
+  /** The whole outline; for a measured molding just its known points. */
+  readonly points: readonly PlacedMark[];
+  /** The point that decides where contents touch; without a rabbet the innermost point. */
+  readonly deciding: PlacedMark;
+  /** How the contents sit; `null` where there is no rabbet or no section to tell. */
+  readonly fit: RabbetFit | null;
+}
+
+function measuredSection({ levelWidth, lap }: MeasuredMolding): PlacedSection {
+  const wall: PlacedMark = { out: lap ?? 0, up: null };
+  const outer: PlacedMark = { out: (lap ?? 0) + levelWidth, up: null };
+  const marks = lap === undefined ? { wall, outer } : { wall, outer, sight: { out: 0, up: null } };
+  return { marks, points: Object.values(marks), deciding: wall, fit: null };
+}
+
+/** Whether a profile has a rabbet, which is what its marks say. */
+function hasRabbet(profile: Profile): profile is Profile<RabbetMark> {
+  return "wallLedge" in profile.marks && "wallMouth" in profile.marks && "sightBack" in profile.marks;
+}
+
+function innermost(points: readonly PlacedMark[]): PlacedMark {
+  return points.reduce((best, point) => (point.out < best.out ? point : best));
+}
+
+/**
+ * Stands the brief's molding at the frame's slope.
+ *
+ * @param brief - the filled brief
+ * @returns its points in place and the one that decides the opening
+ */
+export function placeSection(brief: FilledBrief): PlacedSection {
+  if (brief.measured !== undefined) return measuredSection(brief.measured);
+  const { profile, slope, contents, clearance } = brief;
+  const { outline, marks }: Section = sectionAt(profile, slope);
+  if (!hasRabbet(profile)) return { marks, points: outline, deciding: innermost(outline), fit: null };
+  const fit = rabbetFit(profile, { slope, contents, clearance });
+  const deciding = fit.possible ? fit.opening : innermost([marks["wallLedge"]!, marks["wallMouth"]!]);
+  return { marks, points: outline, deciding, fit };
+}
+
+/**
+ * The point of the section that reaches farthest to one side, with its name where it has one.
+ *
+ * On a tie a named point wins.
+ *
+ * @param section - the molding in place
+ * @param side - 1 for the outermost, -1 for the innermost
+ * @returns the point and its name
+ */
+export function extremePoint(section: PlacedSection, side: 1 | -1): PlacedMark & { readonly mark: string | null } {
+  const candidates: (PlacedMark & { mark: string | null })[] = [
+    ...Object.entries(section.marks).map(([mark, point]) => ({ ...point, mark })),
+    ...section.points.map((point) => ({ ...point, mark: null })),
+  ];
+  return candidates.reduce((best, point) => (side * (point.out - best.out) > 0 ? point : best));
+}

@@ -1,0 +1,91 @@
+import type { Caution } from "../core/caution.js";
+import type { StockJob } from "../stock/index.js";
+import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
+import { planCautions } from "./cautions/plan-cautions.js";
+import { planContents, type FrameContents } from "./contents-plan.js";
+import { planCutting, type CuttingPlan } from "./cutting-plan.js";
+import { frameChecks, type FrameCheck } from "./frame-checks.js";
+import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
+import { frameMaterials, type FrameMaterials } from "./frame-materials.js";
+import { filledBrief } from "./read-brief.js";
+import { stockJob } from "./stock-job.js";
+
+/** A whole frame, planned: plain data that survives JSON. */
+export interface FramePlan<M extends string = string> {
+  /** The brief with its defaults filled in. */
+  readonly brief: FilledBrief<M>;
+  /** The frame as geometry. */
+  readonly geometry: FrameGeometry<M>;
+  /** How the sticks are cut. */
+  readonly cutting: CuttingPlan;
+  /** The stock-fitting job to hand to `fitStock`; only where the brief offers sticks. */
+  readonly job?: StockJob;
+  /** What goes into the frame. */
+  readonly contents: FrameContents;
+  /** What to measure on the dry frame. */
+  readonly checks: readonly FrameCheck[];
+  /** How much molding it takes. */
+  readonly materials: FrameMaterials;
+  /** Every caution of the plan. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Plans a whole frame from a brief: its geometry, how its sticks are cut, what goes in, what to check and to beware of.
+ *
+ * It never fits stock itself: hand `job` to `fitStock`, here, async or in a worker.
+ *
+ * @param brief - sides, slope, opening, molding, saw and sticks; see {@link FrameBrief}
+ * @returns the plan, in the brief's length unit and degrees
+ * @throws {InputError} for the brief's first issue (`checkBrief` reports all), or when the opening is so tight that a stick would have no length at some edge
+ * @example
+ * ```ts
+ * import { planFrame } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ *
+ * const plan = planFrame({
+ *   sides: 5,
+ *   slope: 20,
+ *   opening: { contains: { width: 200, height: 150 } },
+ *   profile: molding({ width: 45, thickness: 18, rabbet: { width: 8, depth: 10 } }),
+ *   contents: [{ name: "glass", thickness: 2 }],
+ *   clearance: 1.5,
+ * });
+ * plan.contents.possible; //=> true
+ * plan.cutting.operations.length; //=> 2
+ * ```
+ */
+export function planFrame<M extends string>(brief: ProfileBrief<M>): FramePlan<M>;
+/**
+ * The same for a molding that is known by level measures alone.
+ *
+ * @param brief - sides, slope, opening, level measures, saw and sticks
+ * @returns the plan; heights are `null`
+ * @throws {InputError} for the brief's first issue, or when the opening is too tight
+ */
+export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredMark>;
+/**
+ * The same for a brief of either kind.
+ *
+ * @param brief - sides, slope, opening, molding, saw and sticks
+ * @returns the plan
+ * @throws {InputError} for the brief's first issue, or when the opening is too tight
+ */
+export function planFrame(brief: FrameBrief): FramePlan;
+export function planFrame(brief: FrameBrief): FramePlan {
+  const filled = filledBrief(brief);
+  const { kerf, rough, saw, unit, lay, sticks } = filled;
+  const geometry = geometryOf(filled);
+  const cutting = planCutting(geometry, { saw, kerf, rough, unit, lay });
+  const contents = planContents(filled, geometry);
+  return {
+    brief: filled,
+    geometry,
+    cutting,
+    ...(sticks === undefined ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
+    contents,
+    checks: frameChecks(geometry),
+    materials: frameMaterials(geometry, cutting.rough),
+    cautions: [...cutting.cautions, ...planCautions(filled, contents)],
+  };
+}

@@ -1,0 +1,101 @@
+import { checkArray, checkLengthOrZero, checkObject } from "../core/check.js";
+import { tanDeg } from "../core/degrees.js";
+import type { Profile } from "../profile/index.js";
+import type { StockJob, StockStick } from "../stock/index.js";
+import type { RoughMethod } from "./brief.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { checkRough } from "./read-brief.js";
+import { roughPiece } from "./rough-length.js";
+
+/** Options of {@link stockJob}. */
+export interface StockJobOptions {
+  /** Width of the saw cut, 0 or more. */
+  readonly kerf: number;
+  /** How pieces are parted from the stick; default `{ method: "none" }`. */
+  readonly rough?: RoughMethod;
+  /** The sticks on offer. */
+  readonly sticks: readonly StockStick[];
+  /** Length lost at each end of a stick; default one cut, so that a long point never starts on the raw end. */
+  readonly trim?: number;
+  /** Shortest offcut worth keeping; default 0. */
+  readonly keep?: number;
+  /** Worth of a kept offcut per length; default 0. */
+  readonly credit?: number;
+  /** The grid on which lengths are compared; default as `fitStock` chooses. */
+  readonly resolution?: number;
+  /** How many frames are made; default 1. */
+  readonly frames?: number;
+  /**
+   * Lets neighbors share one slanted cut by rolling the stick half a turn about its length between them. Only for flat stock with two good faces: it takes
+   * effect only where the section is the same after half a roll. Default false.
+   */
+  readonly bothFacesGood?: boolean;
+}
+
+/** Points this close, as a share of the section's size, are the same after half a roll. */
+const SAME_POINT: number = 1e-9;
+
+/**
+ * Whether a section is the same after half a roll about its middle.
+ *
+ * @param profile - the molding's section
+ * @returns true when every corner has a partner opposite
+ */
+export function unchangedByHalfRoll(profile: Profile): boolean {
+  const xs = profile.outline.map((point) => point.x);
+  const ys = profile.outline.map((point) => point.y);
+  const sumX = Math.min(...xs) + Math.max(...xs);
+  const sumY = Math.min(...ys) + Math.max(...ys);
+  const size = Math.max(...xs) - Math.min(...xs) + Math.max(...ys) - Math.min(...ys);
+  return profile.outline.every((point) =>
+    profile.outline.some(
+      (other) => Math.abs(point.x + other.x - sumX) + Math.abs(point.y + other.y - sumY) <= size * SAME_POINT,
+    ),
+  );
+}
+
+/** What neighbors save when they share a slanted cut: the level span of the section times tan h. */
+function sharedCut(geometry: FrameGeometry, wanted: boolean): { share?: { key: string; saving: number } } {
+  if (!wanted || geometry.profile === null || !unchangedByHalfRoll(geometry.profile)) return {};
+  const { longest, shortest } = geometry.sticks[0]!;
+  return { share: { key: "side", saving: (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter) } };
+}
+
+/**
+ * The stock-fitting job of a frame: its pieces, with what a mitered cut really takes of a stick. Hand it to `fitStock`, here, async or in a worker.
+ *
+ * @param geometry - from `frameGeometry`
+ * @param options - kerf, roughs, sticks, and what `fitStock` knows besides
+ * @returns the job, in the geometry's unit
+ * @throws {InputError} when an option is not sound
+ * @example
+ * ```ts
+ * import { frameGeometry, stockJob } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ *
+ * const frame = frameGeometry({ sides: 6, opening: { side: 200 }, profile: molding({ width: 40, thickness: 20 }) });
+ * const job = stockJob(frame, { kerf: 3, sticks: [{ id: "pine", length: 2400 }] });
+ * job.pieces[0]?.count; //=> 6
+ * job.pieces[0]?.length; //=> 246.188021535171
+ * job.kerf; //=> 3.46410161513775
+ * ```
+ */
+export function stockJob(geometry: FrameGeometry, options: StockJobOptions): StockJob {
+  const given = checkObject(options);
+  const kerf = checkLengthOrZero(given["kerf"], "kerf");
+  const rough = checkRough(given["rough"] ?? { method: "none" });
+  checkArray(given["sticks"], "sticks", "an array of sticks");
+  const { sticks, keep, credit, resolution, frames = 1, bothFacesGood = false } = options;
+  const stick = geometry.sticks[0]!;
+  const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
+  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood) : {};
+  return {
+    pieces: [{ id: "side", length: piece.length, count: stick.count * frames, ...share }],
+    sticks,
+    kerf: piece.kerfAlong,
+    trim: given["trim"] === undefined ? piece.kerfAlong : checkLengthOrZero(given["trim"], "trim"),
+    ...(keep === undefined ? {} : { keep }),
+    ...(credit === undefined ? {} : { credit }),
+    ...(resolution === undefined ? {} : { resolution }),
+  };
+}

@@ -1,0 +1,85 @@
+import { checkSlope } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import { sectionCentroid, type Profile } from "../profile/index.js";
+
+/** The wedge that props a stick at its slope on the saw. */
+export interface Cradle {
+  /** Angle of its sloping top to the table, in degrees, more than 0 and less than 90. */
+  readonly angle: number;
+  /** Which edge of the stick lies higher in it. */
+  readonly high: "outer edge" | "sight edge";
+  /** Level size of the wedge under the stick's back, in the caller's length unit. */
+  readonly run: number;
+  /** Height of the wedge at its high side. */
+  readonly rise: number;
+  /** Length of the sloping top, as wide as the back that rests on it. */
+  readonly top: number;
+  /** The wedge's section: the toe at the origin, the right angle under the high side. */
+  readonly outline: readonly Point[];
+  /** Level distance from the toe to the point below the stick's center of gravity. */
+  readonly centerFromToe: number;
+  /** Whether the center of gravity is above the wedge's base; if not, the stick tips over and the base must be widened or clamped. */
+  readonly steady: boolean;
+  /** Level distance by which the base must be widened, on the side where the center of gravity hangs over; 0 when steady. */
+  readonly widenBy: number;
+}
+
+/** Points this close to the back's plane, as a share of the section's size, rest on the wedge. */
+const CONTACT_TOLERANCE: number = 1e-9;
+
+/**
+ * The wedge that holds a molding at its slope, back down, so that a plain miter cuts it ("propped").
+ *
+ * A back of width b needs a wedge of run b cos s and rise b sin |s|. It needs a ledge at its toe that keeps the stick from sliding.
+ *
+ * @param profile - the molding's section
+ * @param slope - the frame's slope in degrees, -90 to 90
+ * @returns the wedge, or `null` where none is needed: at slopes 0, 90 and -90 the stick lies on a surface of its own
+ * @throws {InputError} when the profile or the slope is not sound
+ * @example
+ * ```ts
+ * import { molding } from "miterwright/profile";
+ * import { cradleFor } from "miterwright/saw";
+ *
+ * const cradle = cradleFor(molding({ width: 40, thickness: 20 }), 30);
+ * cradle?.rise; //=> 20
+ * cradle?.high; //=> "outer edge"
+ * ```
+ */
+export function cradleFor(profile: Profile, slope: number): Cradle | null {
+  const angle = Math.abs(checkSlope(slope));
+  const center = sectionCentroid(profile);
+  if (angle === 0 || angle === 90) return null;
+  const { outline } = profile;
+  const xs = outline.map((point) => point.x);
+  const ys = outline.map((point) => point.y);
+  const bottom = Math.min(...ys);
+  const size = Math.max(...xs) - Math.min(...xs) + Math.max(...ys) - bottom;
+  const resting = outline.filter((point) => point.y - bottom <= size * CONTACT_TOLERANCE).map((point) => point.x);
+  const left = Math.min(...resting);
+  const right = Math.max(...resting);
+  const top = right - left;
+  const [cosine, sine] = [cosDeg(angle), sinDeg(angle)];
+  const run = top * cosine;
+  const rise = top * sine;
+  // Along the back from the toe, which is the lower side: the sight edge's when the outer edge is the higher.
+  const fromToe = slope > 0 ? center.x - left : right - center.x;
+  const centerFromToe = fromToe * cosine - (center.y - bottom) * sine;
+  const overhang = Math.max(-centerFromToe, centerFromToe - run);
+  return {
+    angle,
+    high: slope > 0 ? "outer edge" : "sight edge",
+    run,
+    rise,
+    top,
+    outline: [
+      { x: 0, y: 0 },
+      { x: run, y: 0 },
+      { x: run, y: rise },
+    ],
+    centerFromToe: centerFromToe + 0,
+    steady: overhang < 0,
+    widenBy: Math.max(0, overhang),
+  };
+}

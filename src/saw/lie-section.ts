@@ -1,0 +1,96 @@
+import { checkSlope } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import { layRotation, type Lay } from "../miter/index.js";
+import { sectionCentroid, type Profile } from "../profile/index.js";
+
+/** A point of the section as the stick lies on the saw. */
+export interface LyingPoint {
+  /** Level distance in the direction away from the frame's center, in the caller's length unit; its origin is the sight edge's corner (0, 0) of the section. */
+  readonly across: number;
+  /** Height above the table. */
+  readonly up: number;
+}
+
+/** Options of {@link lieSection}. */
+export interface LieSectionOptions {
+  /** The frame's slope in degrees, -90 to 90. */
+  readonly slope: number;
+  /** How the stick lies on the saw. */
+  readonly lay: Lay;
+}
+
+/** A molding's section as it lies on the saw. */
+export interface LyingSection {
+  /** How far the section is tilted from lying on its back, in degrees: slope minus the lay's rotation. */
+  readonly tilt: number;
+  /** The outline, point by point as in the profile. */
+  readonly outline: readonly LyingPoint[];
+  /** Level size of the section, square to the stick's length. */
+  readonly width: number;
+  /** Height of the section above the table. */
+  readonly height: number;
+  /** The stretch on which it rests, along `across`; of no length when it stands on an arris. */
+  readonly support: { readonly from: number; readonly to: number };
+  /** Center of gravity of the section. */
+  readonly center: LyingPoint;
+  /** Whether the center of gravity is above the support, so that the stick lies still by itself. */
+  readonly steady: boolean;
+}
+
+/** How far from the table a point may be and still rest on it, as a share of the section's size: it absorbs rounding. */
+const CONTACT_TOLERANCE: number = 1e-9;
+
+/**
+ * Lays a section on the saw's table.
+ *
+ * A point (x, y) of a section lying at tilt f is at across = x cos f - y sin f and up = x sin f + y cos f, raised until the
+ * lowest point touches the table.
+ *
+ * @param profile - the molding's section
+ * @param options - the frame's slope and the lay
+ * @returns where every point lies, what it rests on and whether it is steady there
+ * @throws {InputError} when the profile, the slope or the lay is not sound
+ * @example
+ * ```ts
+ * import { molding } from "miterwright/profile";
+ * import { lieSection } from "miterwright/saw";
+ *
+ * const lying = lieSection(molding({ width: 40, thickness: 20 }), { slope: 30, lay: "outer-down" });
+ * lying.height; //=> 40
+ * lying.steady; //=> true
+ * ```
+ */
+export function lieSection(profile: Profile, options: LieSectionOptions): LyingSection {
+  const slope = checkSlope(options.slope);
+  const tilt = slope - layRotation(options.lay, slope) + 0;
+  const cosine = cosDeg(tilt);
+  const sine = sinDeg(tilt);
+  const turned = (point: Point): LyingPoint => ({
+    across: point.x * cosine - point.y * sine + 0,
+    up: point.x * sine + point.y * cosine + 0,
+  });
+  const center = turned(sectionCentroid(profile));
+  const points = profile.outline.map(turned);
+  const ups = points.map((point) => point.up);
+  const acrosses = points.map((point) => point.across);
+  const low = Math.min(...ups);
+  const height = Math.max(...ups) - low;
+  const width = Math.max(...acrosses) - Math.min(...acrosses);
+  const touch = (width + height) * CONTACT_TOLERANCE;
+  const touching = points.filter((point) => point.up - low <= touch).map((point) => point.across);
+  const support = { from: Math.min(...touching), to: Math.max(...touching) };
+  const raised = (point: LyingPoint): LyingPoint => ({
+    across: point.across,
+    up: point.up - low <= touch ? 0 : point.up - low,
+  });
+  return {
+    tilt,
+    outline: points.map(raised),
+    width,
+    height,
+    support,
+    center: raised(center),
+    steady: support.from + touch < center.across && center.across < support.to - touch,
+  };
+}

@@ -1,0 +1,141 @@
+import { checkObject, checkWord } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import { layRotation, sawSetting, type EndCut, type Lay } from "../miter/index.js";
+import { checkSaw } from "./check-saw.js";
+import type { Hand, Saw } from "./saw.js";
+import { scaleSetting, withinScale, type ScaleSetting } from "./scale-setting.js";
+
+/** A surface of the stick, or the cradle that holds it between two surfaces. */
+export type StickSurface = "back" | "face" | "sight edge" | "outer edge" | "cradle";
+
+/** A reason why a cut cannot be made, as a code and a sentence. */
+export interface Obstacle {
+  /** Which limit is exceeded. */
+  readonly code: "miter-range" | "bevel-range" | "depth" | "crosscut" | "no-support" | "needs-cradle";
+  /** A sentence for people. */
+  readonly sentence: string;
+}
+
+/** Options of {@link placeCut}. */
+export interface PlaceCutOptions {
+  /** How the stick lies on the saw. */
+  readonly lay: Lay;
+  /** The saw. */
+  readonly saw: Saw;
+  /** On which side of the blade the part lies that is kept. */
+  readonly kept: Hand;
+}
+
+/** How a stick lies on a saw and how the saw is set, for one cut, in the words of a person in front of the saw. */
+export interface CutPlacement {
+  /** Which end of the piece is cut. */
+  readonly end: "start" | "end";
+  /** The lay as a rotation about the stick's length away from its finished place, in degrees. */
+  readonly rotation: number;
+  /** The surface that lies on the table. */
+  readonly down: StickSurface;
+  /** The surface against the fence. */
+  readonly atFence: StickSurface;
+  /** To which hand the stick's counter-clockwise direction points. */
+  readonly along: Hand;
+  /** On which side of the blade the part lies that is kept. */
+  readonly kept: Hand;
+  /** The miter: `leans` says to which hand the line of cut runs as it goes away from you. */
+  readonly miter: ScaleSetting;
+  /** The bevel: `leans` says to which hand the blade's top leans. */
+  readonly bevel: ScaleSetting;
+  /** Which part lies under the leaning blade; `none` when the blade stands upright. */
+  readonly underBlade: "kept" | "offcut" | "none";
+  /** Why the saw cannot make this cut; empty when it can. */
+  readonly obstacles: readonly Obstacle[];
+}
+
+/** The surface that faces a direction of the section, or the cradle when the direction falls between two surfaces. */
+function surfaceToward(x: number, y: number): StickSurface {
+  if (y === 0) return x > 0 ? "outer edge" : "sight edge";
+  if (x === 0) return y > 0 ? "face" : "back";
+  return "cradle";
+}
+
+/** The surface nearest to a direction of the section; on a tie the edge. */
+function surfaceNearest(x: number, y: number): StickSurface {
+  return Math.abs(x) >= Math.abs(y) ? surfaceToward(x, 0) : surfaceToward(0, y);
+}
+
+function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSetting, reach: number): Obstacle {
+  const hand = setting.leans;
+  const what = code === "miter-range" ? `The miter to the ${hand}` : `The bevel with the blade's top to the ${hand}`;
+  return {
+    code,
+    sentence: `${what} goes to ${reach} degrees on this saw; the cut needs ${Number(setting.degrees.toFixed(2))}.`,
+  };
+}
+
+/**
+ * Places one cut on a saw: which way the stick points, which surface is at the fence, and how miter and bevel are set.
+ *
+ * The line of cut of a piece's `end` runs to the left as it goes away from you when the miter is positive, that of its `start` to the right, whichever way the
+ * stick points; with a positive bevel the blade leans over the part that is kept. The part farther from the frame's center lies nearer to you when the
+ * stick's counter-clockwise direction points right.
+ *
+ * @param cut - the cut, from `joinCorner` or a frame's geometry
+ * @param options - lay, saw and the side that is kept
+ * @returns the placement; `obstacles` says what the saw cannot do
+ * @throws {InputError} when the cut, the lay or the saw is not sound
+ * @example
+ * ```ts
+ * import { joinCorner } from "miterwright/miter";
+ * import { placeCut, tableSaw } from "miterwright/saw";
+ *
+ * const board = { slope: 30, thickness: 20 };
+ * const { first } = joinCorner({ turn: 60, first: board, second: board });
+ * const placed = placeCut(first, { lay: "flat", saw: tableSaw(), kept: "left" });
+ * placed.atFence; //=> "outer edge"
+ * placed.miter.leans; //=> "left"
+ * placed.bevel.leans; //=> "left"
+ * placed.bevel.nearest; //=> 14.5
+ * ```
+ */
+export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
+  const { lay } = checkObject(options) as unknown as PlaceCutOptions;
+  const saw = checkSaw(options.saw);
+  const kept = checkWord(options.kept, "kept", ["left", "right"]);
+  const { miter, bevel } = sawSetting(cut, lay);
+  const rotation = layRotation(lay, cut.slope);
+
+  const other: Hand = kept === "left" ? "right" : "left";
+  const along = cut.end === "end" ? other : kept;
+  const miterSetting = scaleSetting(
+    miter,
+    cut.end === "end" ? "left" : "right",
+    saw.miter.reads === "from-blade",
+    saw.miter.step,
+  );
+  const bevelSetting = scaleSetting(bevel, kept, saw.bevel.reads === "from-table", saw.bevel.step);
+
+  const obstacles: Obstacle[] = [];
+  if (!withinScale(miterSetting, saw.miter)) {
+    obstacles.push(rangeObstacle("miter-range", miterSetting, saw.miter[miterSetting.leans as Hand]));
+  }
+  if (!withinScale(bevelSetting, saw.bevel)) {
+    obstacles.push(rangeObstacle("bevel-range", bevelSetting, saw.bevel[bevelSetting.leans as Hand]));
+  }
+
+  // In section axes, the direction away from the frame's center as the stick lies is (cos tilt, -sin tilt), and down is
+  // (-sin tilt, -cos tilt).
+  const tilt = cut.slope - rotation;
+  const outerIsNear = along === "right";
+  const fenceSign = outerIsNear === (saw.fence === "near") ? 1 : -1;
+  return {
+    end: cut.end,
+    rotation,
+    down: surfaceToward(-sinDeg(tilt), -cosDeg(tilt)),
+    atFence: surfaceNearest(fenceSign * cosDeg(tilt), -fenceSign * sinDeg(tilt)),
+    along,
+    kept,
+    miter: miterSetting,
+    bevel: bevelSetting,
+    underBlade: bevel === 0 ? "none" : bevel > 0 ? "kept" : "offcut",
+    obstacles,
+  };
+}

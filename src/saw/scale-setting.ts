@@ -1,0 +1,52 @@
+import type { Hand } from "./saw.js";
+
+/** An angle as it is set on one scale of a saw. */
+export interface ScaleSetting {
+  /** The angle from square or from vertical, in degrees, 0 or more. */
+  readonly degrees: number;
+  /** To which hand the cut runs or the blade's top leans; `none` at 0. */
+  readonly leans: Hand | "none";
+  /** What the scale must show for exactly this angle, in degrees. */
+  readonly reading: number;
+  /** The nearest reading that the scale's step allows, in degrees. */
+  readonly nearest: number;
+  /** By how much the angle is missed when `nearest` is set, in degrees, 0 or more. */
+  readonly miss: number;
+}
+
+/** Angles closer than this to the end of a scale count as within it, in degrees. A saw cannot be read as finely. */
+const SCALE_TOLERANCE: number = 1e-9;
+
+/**
+ * Translates an angle to a scale that starts at 0 or runs down from 90.
+ *
+ * @param degrees - the angle from square or vertical, with a sign
+ * @param positive - the hand of a positive angle
+ * @param downFrom90 - whether the scale shows 90 where the angle is 0
+ * @param step - the scale's step in degrees
+ * @returns the setting
+ */
+export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolean, step: number): ScaleSetting {
+  const size = Math.abs(degrees);
+  const nearestSize = Math.round(size / step) * step;
+  const negative: Hand = positive === "left" ? "right" : "left";
+  return {
+    degrees: size,
+    leans: size === 0 ? "none" : degrees > 0 ? positive : negative,
+    reading: downFrom90 ? 90 - size : size,
+    nearest: downFrom90 ? 90 - nearestSize : nearestSize,
+    miss: Math.abs(size - nearestSize),
+  };
+}
+
+/**
+ * Whether a setting lies on a scale.
+ *
+ * @param setting - the setting
+ * @param scale - how far the scale goes to either hand
+ * @returns true when it can be set
+ */
+export function withinScale(setting: ScaleSetting, scale: { readonly left: number; readonly right: number }): boolean {
+  if (setting.leans === "none") return true;
+  return setting.degrees <= scale[setting.leans] + SCALE_TOLERANCE;
+}

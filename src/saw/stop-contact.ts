@@ -1,0 +1,70 @@
+import { checkObject } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { EndCut } from "../miter/index.js";
+import type { Profile } from "../profile/index.js";
+import { lieSection, type LieSectionOptions } from "./lie-section.js";
+
+/** Where a stop touches the finished end of a stick. */
+export interface StopContact {
+  /** The name of the arris that touches, or `null` when the farthest point of the end has no name. */
+  readonly arris: string | null;
+  /** Lowest height above the table at which the end touches the stop. */
+  readonly from: number;
+  /** Highest height at which it touches; the same as `from` when only an arris touches. */
+  readonly to: number;
+  /** How far the end leans back over the stick's height: what a stop that touches too high would make the piece too long. */
+  readonly lean: number;
+  /** Distance of the contact from the edge of the stick nearer to you when its counter-clockwise direction points right. */
+  readonly across: number;
+}
+
+/** Points that reach as far as the farthest one within this share of the section's size touch the stop too. */
+const CONTACT_TOLERANCE: number = 1e-9;
+
+/**
+ * Finds the arris with which a finished end touches a stop that stands square to the fence.
+ *
+ * A stop that does not reach down (or up) to that arris makes the piece longer than it should be, by `lean` at the most: a sloping end leans
+ * t sin s tan h along the stick over its thickness t.
+ *
+ * @param cut - the finished end
+ * @param profile - the molding's section
+ * @param options - the frame's slope and the lay in which the end meets the stop
+ * @returns the arris and the heights at which it touches
+ * @throws {InputError} when the cut, the profile, the slope or the lay is not sound
+ * @example
+ * ```ts
+ * import { joinCorner } from "miterwright/miter";
+ * import { molding } from "miterwright/profile";
+ * import { stopContact } from "miterwright/saw";
+ *
+ * const board = { slope: 30, thickness: 20 };
+ * const { first } = joinCorner({ turn: 60, first: board, second: board });
+ * const contact = stopContact(first, molding({ width: 40, thickness: 20 }), { slope: 30, lay: "flat" });
+ * contact.arris; //=> "outerBack"
+ * contact.to; //=> 0
+ * contact.lean; //=> 5.773502691896
+ * ```
+ */
+export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOptions): StopContact {
+  const { along, across, through } = checkObject(cut.plane, "cut.plane") as unknown as EndCut["plane"];
+  const lying = lieSection(profile, options);
+  // The upward part of the cut plane's normal, as the stick lies.
+  const rise = across * sinDeg(lying.tilt) + through * cosDeg(lying.tilt);
+  const reach = profile.outline.map((point) => -(across * point.x + through * point.y) / Math.abs(along));
+  const farthest = Math.max(...reach);
+  const tolerance = (lying.width + lying.height) * CONTACT_TOLERANCE;
+  const touching = reach.flatMap((value, index) => (farthest - value <= tolerance ? [index] : []));
+  const ups = touching.map((index) => lying.outline[index]!.up);
+  const lowest = touching[ups.indexOf(Math.min(...ups))]!;
+  const point = profile.outline[lowest]!;
+  const named = Object.entries(profile.marks).find(([, mark]) => mark.x === point.x && mark.y === point.y);
+  const acrosses = lying.outline.map((lyingPoint) => lyingPoint.across);
+  return {
+    arris: named?.[0] ?? null,
+    from: Math.min(...ups),
+    to: Math.max(...ups),
+    lean: (Math.abs(rise) / Math.abs(along)) * lying.height,
+    across: Math.max(...acrosses) - lying.outline[lowest]!.across,
+  };
+}
