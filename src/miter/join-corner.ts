@@ -52,7 +52,8 @@ function unitPlane([along, across, through]: Normal): CutPlane {
 /** The cut along a plane. */
 function endCut(normal: Normal, slope: number, end: StickEnd): EndCut {
   const plane = unitPlane(normal);
-  return { ...settingKernel(plane.along, plane.across, plane.through, 0), slope, end, plane };
+  const { miter, bevel } = settingKernel(plane.along, plane.across, plane.through, 0);
+  return { miter, bevel, slope, end, plane };
 }
 
 /** Whether the joint is that of a regular frame: nothing in it tells the boards apart. */
