@@ -1,1 +1,11 @@
-export {};
+/**
+ * Fits pieces into sticks at least cost, with a proof or a bound.
+ *
+ * @module
+ */
+export { checkFit, type FitCheck, type FitFault } from "./check-fit.js";
+export type { FitAsyncOptions, FitOptions, FitProgress } from "./fit-options.js";
+export { fitStock } from "./fit-stock.js";
+export { fitStockAsync } from "./fit-stock-async.js";
+export type { StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
+export type { ShareKey, StockJob, StockPiece, StockStick, Stretch } from "./stock-job.js";

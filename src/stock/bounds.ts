@@ -1,0 +1,90 @@
+import type { Problem } from "./problem.js";
+
+/** Quotient of integers rounded up; the divisor is positive. */
+function ceilDivide(a: bigint, b: bigint): bigint {
+  const quotient = a / b;
+  return a % b > 0n ? quotient + 1n : quotient;
+}
+
+/** Room that the demand takes at the very least. */
+function totalSize(problem: Problem): bigint {
+  let total = 0n;
+  problem.sizes.forEach((size, item) => (total += BigInt(size) * BigInt(problem.demand[item]!)));
+  // Each share key pays its set-up once at least.
+  for (const setup of problem.setups) total += BigInt(setup);
+  return total;
+}
+
+/**
+ * Material bound: the demand's total length, bought as if sticks could be cut to length, the cheapest per length first.
+ *
+ * With a credit, a stick of cost c and room C that leaves R costs c - credit R at the very least, that is
+ * (c - credit C) plus the credit for the room that is taken.
+ *
+ * @param problem - the problem
+ * @returns the least cost, or undefined if all sticks together are too short
+ */
+export function materialBound(problem: Problem): number | undefined {
+  const credit = BigInt(problem.credit);
+  const kinds = problem.kinds.map(({ rooms, cost, limit }) => {
+    const room = BigInt(rooms.reduce((sum, space) => sum + space, 0));
+    return { room, cost: BigInt(cost) - credit * room, limit };
+  });
+  kinds.sort((a, b) => Number(a.cost * b.room - b.cost * a.room));
+  const total = totalSize(problem);
+  let left = total;
+  let cost = credit * total;
+  for (const kind of kinds) {
+    // Kinds that earn are used up even when there is nothing left to cut: the bound has to hold for any plan.
+    if (left <= 0n && kind.cost >= 0n) break;
+    const all = kind.limit === Infinity ? undefined : BigInt(kind.limit) * kind.room;
+    if (all !== undefined && (all <= left || kind.cost < 0n)) {
+      cost += BigInt(kind.limit) * kind.cost;
+      left -= all;
+    } else {
+      return Number(cost + ceilDivide(left * kind.cost, kind.room));
+    }
+  }
+  return left > 0n ? undefined : Number(cost);
+}
+
+/**
+ * Martello and Toth's bound L2 on the number of equal sticks.
+ *
+ * For a threshold t of at most half the room C: items above C - t need a stick each that takes nothing of t or more; items
+ * above C / 2 need a stick each, whose room left is open to the items between t and C / 2.
+ *
+ * @param sizes - sizes, largest first
+ * @param demand - how many of each
+ * @param room - room of a stick
+ * @returns a number of sticks that no plan goes below
+ * @see S. Martello, P. Toth, Lower bounds and reduction procedures for the bin packing problem, Discrete Applied Mathematics 28 (1990), 59-70.
+ */
+export function martelloTothBound(sizes: Float64Array, demand: Float64Array, room: number): number {
+  const capacity = BigInt(room);
+  let large = 0n;
+  let largeSize = 0n;
+  let k = 0;
+  for (; k < sizes.length && 2 * sizes[k]! > room; k++) {
+    large += BigInt(demand[k]!);
+    largeSize += BigInt(demand[k]!) * BigInt(sizes[k]!);
+  }
+  let best = large;
+  // As t falls, items leave the first class and enter the third; both walks go one way.
+  let next = k;
+  let alone = large;
+  let aloneSize = largeSize;
+  let smallSize = 0n;
+  const thresholds = new Set<number>(sizes.subarray(k));
+  for (const t of [...thresholds].sort((a, b) => b - a)) {
+    for (; k < sizes.length && sizes[k]! >= t; k++) smallSize += BigInt(demand[k]!) * BigInt(sizes[k]!);
+    for (; next > 0 && sizes[next - 1]! <= room - t; next--) {
+      alone -= BigInt(demand[next - 1]!);
+      aloneSize -= BigInt(demand[next - 1]!) * BigInt(sizes[next - 1]!);
+    }
+    const rest = smallSize - ((large - alone) * capacity - (largeSize - aloneSize));
+    const sticks = large + (rest > 0n ? ceilDivide(rest, capacity) : 0n);
+    if (sticks > best) best = sticks;
+  }
+  return Number(best);
+}

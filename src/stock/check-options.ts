@@ -1,0 +1,39 @@
+import { checkNumber, checkObject, refuse } from "../core/check.js";
+import type { FitAsyncOptions, FitProgress } from "./fit-options.js";
+
+/** {@link FitAsyncOptions} with their defaults filled in. */
+export interface CheckedOptions {
+  /** Milliseconds, Infinity for no limit. */
+  readonly timeLimit: number;
+  /** Steps, Infinity for no limit. */
+  readonly workLimit: number;
+  /** Called now and then. */
+  readonly onProgress: ((progress: FitProgress) => unknown) | undefined;
+  /** Ends an asynchronous search. */
+  readonly signal: { readonly aborted: boolean; readonly reason?: unknown } | undefined;
+}
+
+/**
+ * Checks the options of a search and fills in their defaults.
+ *
+ * @param value - the options as they came
+ * @returns the options
+ * @throws {InputError} when one is of another type or below 0
+ */
+export function checkOptions(value: FitAsyncOptions): CheckedOptions {
+  const options = checkObject(value);
+  const limit = (key: "timeLimit" | "workLimit", otherwise: number): number =>
+    options[key] === undefined ? otherwise : checkNumber(options[key], key, 0, Infinity, "a number from 0");
+  const workLimit = limit("workLimit", Infinity);
+  const { onProgress, signal } = value;
+  if (onProgress !== undefined && typeof onProgress !== "function") {
+    refuse("type", "onProgress", onProgress, "a function");
+  }
+  if (signal !== undefined) checkObject(signal, "signal");
+  return {
+    workLimit,
+    timeLimit: limit("timeLimit", options["workLimit"] === undefined ? 2000 : Infinity),
+    onProgress,
+    signal,
+  };
+}

@@ -1,0 +1,34 @@
+/** What a search knows so far. */
+export interface FitProgress {
+  /** Cost of the best plan so far; of what it makes, if some pieces have no place yet. */
+  readonly cost: number;
+  /** Lower bound of the cost so far. */
+  readonly bound: number;
+  /** How many pieces have no place in that plan. */
+  readonly unplaced: number;
+  /** Steps taken so far, in the unit of `workLimit`. */
+  readonly work: number;
+}
+
+/** When a search has to end. */
+export interface FitOptions {
+  /**
+   * Milliseconds after which the best plan so far is returned, from 0; overrun by a tenth of a second at most. Default
+   * 2000, or none if `workLimit` is given.
+   */
+  readonly timeLimit?: number;
+  /**
+   * Steps of the search (branches tried in a knapsack, entries updated in a matrix; a million take some milliseconds)
+   * after which the best plan so far is returned, from 0. Unlike `timeLimit` it gives the same plan on every machine.
+   * Default none.
+   */
+  readonly workLimit?: number;
+  /** Called now and then; answer "stop" to end the search. What it throws passes through. */
+  readonly onProgress?: (progress: FitProgress) => unknown;
+}
+
+/** {@link FitOptions} of the asynchronous search. */
+export interface FitAsyncOptions extends FitOptions {
+  /** When it is aborted, the promise rejects with its reason. An `AbortSignal` will do. */
+  readonly signal?: { readonly aborted: boolean; readonly reason?: unknown };
+}

@@ -1,0 +1,62 @@
+import { checkOptions } from "./check-options.js";
+import type { FitAsyncOptions } from "./fit-options.js";
+import { runSearch } from "./run-search.js";
+import type { StockFit } from "./stock-fit.js";
+import type { StockJob } from "./stock-job.js";
+
+/** Milliseconds of work between two turns of the event loop: short enough for a smooth page. */
+const TURN = 10;
+
+/** Every host of JavaScript has timers, but the language itself has none. */
+interface Host {
+  readonly setTimeout?: (callback: () => void, milliseconds: number) => unknown;
+}
+
+function nextTurn(): Promise<void> {
+  const { setTimeout: later } = globalThis as Host;
+  return later === undefined ? Promise.resolve() : new Promise((resolve) => later(resolve, 0));
+}
+
+/** A reason to reject with that is an error, whatever the signal carries. */
+function reasonOf(signal: { readonly reason?: unknown }): Error {
+  if (signal.reason instanceof Error) return signal.reason;
+  const error = new Error("The search was aborted", { cause: signal.reason });
+  error.name = "AbortError";
+  return error;
+}
+
+/**
+ * Fits pieces into sticks like {@link fitStock}, leaving the event loop its turns.
+ *
+ * The plan is the same; only the waiting differs. It can run in a worker too, since job and plan are plain data.
+ *
+ * @param job - pieces and sticks in one unit of length
+ * @param options - when to end the search, and a signal to abort it
+ * @returns a promise of the best plan found
+ * @throws {InputError} as a rejection, in the cases of {@link fitStock}; the signal's reason when it is aborted
+ * @example
+ * ```ts
+ * import { fitStockAsync } from "miterwright/stock";
+ *
+ * const fit = await fitStockAsync({
+ *   pieces: [{ id: "side", length: 500, count: 8 }],
+ *   sticks: [{ id: "stick", length: 2100 }],
+ * });
+ * fit.cost; //=> 4200
+ * ```
+ */
+export async function fitStockAsync(job: StockJob, options: FitAsyncOptions = {}): Promise<StockFit> {
+  const checked = checkOptions(options);
+  const { signal } = checked;
+  const steps = runSearch(job, checked);
+  let turn = Date.now();
+  for (;;) {
+    if (signal?.aborted === true) throw reasonOf(signal);
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    if (Date.now() - turn >= TURN) {
+      await nextTurn();
+      turn = Date.now();
+    }
+  }
+}

@@ -1,0 +1,125 @@
+import { makePattern, type Pattern, type Problem, type Use } from "./problem.js";
+
+/** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
+const MOST_KINDS_TRIED = 64;
+
+/** Fills a stick with the largest items that fit, the first-fit decreasing rule; undefined if nothing fits. */
+function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): Pattern | undefined {
+  const { sizes, keys, setups, kinds } = problem;
+  const spaces = kinds[kind]!.rooms;
+  const items: number[] = [];
+  const counts: number[] = [];
+  const rooms: number[] = [];
+  const taken = spaces.length > 1 ? new Map<number, number>() : undefined;
+  spaces.forEach((space, room) => {
+    let left = space;
+    const paid = new Set<number>();
+    for (let item = 0; item < sizes.length; item++) {
+      const size = sizes[item]!;
+      if (size > left) continue;
+      const available = remaining[item]! - (taken?.get(item) ?? 0);
+      if (available <= 0) continue;
+      const key = keys[item]!;
+      const setup = key >= 0 && !paid.has(key) ? setups[key]! : 0;
+      const count = Math.min(available, Math.floor((left - setup) / size));
+      if (count <= 0) continue;
+      if (key >= 0) paid.add(key);
+      left -= setup + count * size;
+      items.push(item);
+      counts.push(count);
+      rooms.push(room);
+      taken?.set(item, (taken.get(item) ?? 0) + count);
+    }
+  });
+  if (items.length === 0) return undefined;
+  return makePattern(problem, kind, items, counts, spaces.length > 1 ? rooms : undefined);
+}
+
+/** How much of the demand's length a pattern makes. */
+function coverage(problem: Problem, pattern: Pattern): number {
+  return pattern.items.reduce((sum, item, k) => sum + problem.sizes[item]! * pattern.counts[k]!, 0);
+}
+
+/** A plan and what it leaves over. */
+export interface PartialPlan {
+  /** The sticks. */
+  readonly plan: readonly Use[];
+  /** How many of each item have no place. */
+  readonly remaining: Float64Array;
+}
+
+/**
+ * How often a pattern can be used before an item or its kind runs out.
+ *
+ * @param pattern - the pattern
+ * @param remaining - how many of each item are needed
+ * @param available - how many sticks of each kind are left
+ * @returns the number of times
+ */
+export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
+  const need = new Map<number, number>();
+  pattern.items.forEach((item, k) => need.set(item, (need.get(item) ?? 0) + pattern.counts[k]!));
+  let times = available[pattern.kind]!;
+  for (const [item, count] of need) times = Math.min(times, Math.floor(remaining[item]! / count));
+  return times;
+}
+
+/**
+ * Takes what a pattern makes off the demand.
+ *
+ * @param pattern - the pattern
+ * @param times - how often it is used
+ * @param remaining - how many of each item are needed; changed
+ * @param available - how many sticks of each kind are left; changed
+ */
+export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
+  pattern.items.forEach((item, k) => {
+    remaining[item] = remaining[item]! - pattern.counts[k]! * times;
+  });
+  available[pattern.kind] = available[pattern.kind]! - times;
+}
+
+/**
+ * Fills stick after stick, each time the one that costs least per length made.
+ *
+ * @param problem - the problem
+ * @param demand - how many of each item to place
+ * @param available - how many sticks of each kind there are
+ * @param fill - fills one stick of a kind; undefined if nothing fits
+ * @returns a plan that makes as much as it found room for
+ */
+export function fillGreedily(
+  problem: Problem,
+  demand: Float64Array,
+  available: Float64Array,
+  fill: (problem: Problem, kind: number, remaining: Float64Array) => Pattern | undefined = fillFirstFit,
+): PartialPlan {
+  const remaining = demand.slice();
+  const left = available.slice();
+  const perRoom = problem.kinds.map(({ cost, rooms }) => cost / rooms.reduce((sum, room) => sum + room, 0));
+  const order = problem.kinds.map((_, kind) => kind).sort((a, b) => perRoom[a]! - perRoom[b]! || a - b);
+  let open = order;
+  const plan: Use[] = [];
+  for (;;) {
+    let best: Pattern | undefined;
+    let bestRate = Infinity;
+    let tried = 0;
+    const full = new Set<number>();
+    for (const kind of open) {
+      const pattern = left[kind]! > 0 ? fill(problem, kind, remaining) : undefined;
+      if (pattern === undefined) {
+        // What does not fit now never will, since the demand only shrinks.
+        full.add(kind);
+        continue;
+      }
+      const rate = pattern.cost / coverage(problem, pattern);
+      if (rate < bestRate) [best, bestRate] = [pattern, rate];
+      if (++tried === MOST_KINDS_TRIED) break;
+    }
+    if (full.size > 0) open = open.filter((kind) => !full.has(kind));
+    if (best === undefined) return { plan, remaining };
+    const times = mostTimes(best, remaining, left);
+    takeOff(best, times, remaining, left);
+    plan.push({ pattern: best, times });
+  }
+}

@@ -1,0 +1,210 @@
+import { gcd } from "./grid.js";
+import type { StockModel } from "./integer-model.js";
+
+/** A kind of stick, as the search sees it. */
+export interface Kind {
+  /** Index of the stick in the model. */
+  readonly stick: number;
+  /** Room of each clear stretch: its length and one kerf, since the last piece's kerf may hang over. */
+  readonly rooms: readonly number[];
+  /** Cost in steps of the cost grid. */
+  readonly cost: number;
+  /** How many there are, Infinity for as many as needed. */
+  readonly limit: number;
+}
+
+/**
+ * The problem in bare integers: cover the demand for items by sticks at least cost.
+ *
+ * With n pieces in a stretch there are n - 1 kerfs between them, so each piece takes its length and one kerf, and the
+ * stretch has its length and one kerf. Of m pieces of one share key the first also takes the key's saving, and each of them
+ * that much less. Both are exact.
+ */
+export interface Problem {
+  /** What each item takes, largest first; for items of a share key, less the saving. */
+  readonly sizes: Float64Array;
+  /** How many of each. */
+  readonly demand: Float64Array;
+  /** Share key of each item as an index into `setups`, or -1. */
+  readonly keys: Int32Array;
+  /** What a stretch takes once for each share key in it. */
+  readonly setups: Float64Array;
+  /** The kinds of sticks. */
+  readonly kinds: readonly Kind[];
+  /** Worth of one step of a kept offcut, in steps of the cost grid. */
+  readonly credit: number;
+  /** What a stretch must have left for its offcut to be kept. */
+  readonly keepRoom: number;
+  /** What the cut before an offcut takes from what is left. */
+  readonly kerf: number;
+  /** The model's pieces that each item stands for. */
+  readonly members: readonly (readonly number[])[];
+}
+
+/** One way to cut a kind of stick. */
+export interface Pattern {
+  /** Index of the kind. */
+  readonly kind: number;
+  /** Items in it. An item can occur twice, in different rooms. */
+  readonly items: readonly number[];
+  /** How often each occurs. */
+  readonly counts: readonly number[];
+  /** In which room each lies; missing if all lie in room 0. */
+  readonly rooms?: readonly number[];
+  /** The stick's cost less the credit for its offcuts. */
+  readonly cost: number;
+}
+
+/** A pattern and how many sticks are cut by it. */
+export interface Use {
+  /** The pattern. */
+  readonly pattern: Pattern;
+  /** How many sticks. */
+  readonly times: number;
+}
+
+/**
+ * Worth of what is left in the rooms of a stick.
+ *
+ * @param problem - the problem
+ * @param left - what is left in a room
+ * @returns the credit for it
+ */
+export function creditFor(problem: Problem, left: number): number {
+  return problem.credit > 0 && left >= problem.keepRoom ? problem.credit * (left - problem.kerf) : 0;
+}
+
+/**
+ * Room that items take in one room.
+ *
+ * @param problem - the problem
+ * @param pattern - a pattern
+ * @param room - which of its rooms
+ * @returns the sum of sizes and set-ups
+ */
+export function roomTaken(problem: Problem, pattern: Pattern, room: number): number {
+  let taken = 0;
+  const keys: number[] = [];
+  pattern.items.forEach((item, k) => {
+    if ((pattern.rooms?.[k] ?? 0) !== room) return;
+    taken += problem.sizes[item]! * pattern.counts[k]!;
+    const key = problem.keys[item]!;
+    if (key < 0 || keys.includes(key)) return;
+    keys.push(key);
+    taken += problem.setups[key]!;
+  });
+  return taken;
+}
+
+/**
+ * A pattern with its cost.
+ *
+ * @param problem - the problem
+ * @param kind - index of the kind
+ * @param items - the items
+ * @param counts - how often each occurs
+ * @param rooms - in which room each lies, if there are several
+ * @returns the pattern
+ */
+export function makePattern(
+  problem: Problem,
+  kind: number,
+  items: readonly number[],
+  counts: readonly number[],
+  rooms?: readonly number[],
+): Pattern {
+  const { cost, rooms: spaces } = problem.kinds[kind]!;
+  const pattern: Pattern = rooms === undefined ? { kind, items, counts, cost } : { kind, items, counts, rooms, cost };
+  if (problem.credit === 0) return pattern;
+  const credit = spaces.reduce(
+    (sum, space, room) => sum + creditFor(problem, space - roomTaken(problem, pattern, room)),
+    0,
+  );
+  return { ...pattern, cost: cost - credit };
+}
+
+/**
+ * What a plan costs.
+ *
+ * @param plan - the plan
+ * @returns the sum over its sticks
+ */
+export function planCost(plan: readonly Use[]): number {
+  return plan.reduce((sum, { pattern, times }) => sum + pattern.cost * times, 0);
+}
+
+/**
+ * Drops kinds that another kind makes needless: one that is no shorter, no dearer and never runs out.
+ *
+ * @param kinds - the kinds
+ * @returns those that are worth considering
+ */
+export function withoutDominated(kinds: readonly Kind[]): Kind[] {
+  const endless = kinds
+    .filter((kind) => kind.limit === Infinity && kind.rooms.length === 1)
+    .sort((a, b) => b.rooms[0]! - a.rooms[0]! || a.cost - b.cost);
+  // From the longest to the shorter ones only a lower cost than any before is of use.
+  const best: Kind[] = [];
+  for (const kind of endless) {
+    if (best.length === 0 || kind.cost < best.at(-1)!.cost) best.push(kind);
+  }
+  return kinds.filter((kind) => {
+    if (kind.rooms.length === 0 || kind.limit === 0) return false;
+    if (kind.limit === Infinity && kind.rooms.length === 1) return best.includes(kind);
+    const all = kind.rooms.reduce((sum, room) => sum + room, 0);
+    return !best.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
+  });
+}
+
+/**
+ * Turns a model into a problem: equal pieces merged, useless sticks dropped, common factors divided out.
+ *
+ * @param model - the job in integers
+ * @returns the problem
+ */
+export function stateProblem(model: StockModel): Problem {
+  const { kerf, keep, credit } = model;
+  const keyIndex = new Map<string, number>();
+  const setups: number[] = [];
+  const merged = new Map<string, { size: number; key: number; demand: number; members: number[] }>();
+  model.pieces.forEach((piece, k) => {
+    if (piece.count === 0) return;
+    let key = -1;
+    if (piece.key !== undefined && piece.saving > 0) {
+      key = keyIndex.get(piece.key) ?? setups.length;
+      keyIndex.set(piece.key, key);
+      setups[key] = piece.saving;
+    }
+    const size = piece.length + kerf - piece.saving;
+    const name = `${size} ${key}`;
+    const item = merged.get(name);
+    if (item === undefined) merged.set(name, { size, key, demand: piece.count, members: [k] });
+    else {
+      item.demand += piece.count;
+      item.members.push(k);
+    }
+  });
+  const items = [...merged.values()].sort((a, b) => b.size - a.size || a.key - b.key);
+  const pieces = items.reduce((sum, { demand }) => sum + demand, 0);
+  // A credit that a whole stick of the grid's exact lengths could earn forbids coarser units; without one, only sums of
+  // sizes matter, and rooms may be rounded down to what such sums can reach.
+  const divisor = credit > 0 ? 1 : Math.max(1, [...items.map(({ size }) => size), ...setups].reduce(gcd, 0));
+  const kinds = model.sticks.map((stick, k): Kind => {
+    const rooms = stick.clear.map(({ start, end }) => Math.floor((end - start + kerf) / divisor));
+    const most = rooms.reduce((sum, room) => sum + Math.max(0, room * divisor - kerf), 0);
+    // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
+    const limit = stick.limit === Infinity && credit * most > stick.cost ? pieces : stick.limit;
+    return { stick: k, rooms, cost: stick.cost, limit };
+  });
+  return {
+    sizes: Float64Array.from(items, ({ size }) => size / divisor),
+    demand: Float64Array.from(items, ({ demand }) => demand),
+    keys: Int32Array.from(items, ({ key }) => key),
+    setups: Float64Array.from(setups, (setup) => setup / divisor),
+    kinds: withoutDominated(kinds),
+    credit,
+    keepRoom: keep + kerf,
+    kerf,
+    members: items.map(({ members }) => members),
+  };
+}

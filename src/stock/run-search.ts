@@ -1,0 +1,50 @@
+import { type Budget, isSpent, makeBudget } from "./budget.js";
+import { checkJob } from "./check-job.js";
+import type { CheckedOptions } from "./check-options.js";
+import { fromGrid } from "./grid.js";
+import { integerModel } from "./integer-model.js";
+import { stateProblem } from "./problem.js";
+import { type Findings, search } from "./search.js";
+import type { StockFit } from "./stock-fit.js";
+import type { StockJob } from "./stock-job.js";
+import { writeFit } from "./write-fit.js";
+
+/** Steps between two calls of `onProgress` when nothing new was found. */
+const STEPS_BETWEEN_REPORTS = 1_000_000;
+
+/**
+ * Runs a search piece by piece; whoever drives it decides what happens between the pieces.
+ *
+ * @param value - the job
+ * @param options - when to end
+ * @returns the plan
+ * @yields {undefined} nothing, between two pieces of work
+ */
+export function* runSearch(value: StockJob, options: CheckedOptions): Generator<undefined, StockFit> {
+  const start = Date.now();
+  const model = integerModel(checkJob(value));
+  const problem = stateProblem(model);
+  const budget: Budget = makeBudget(options.workLimit);
+  let reported: { cost: number; bound: number; work: number } | undefined;
+  const report = ({ cost, bound, remaining }: Findings): void => {
+    if (reported?.cost === cost && reported.bound === bound && budget.work < reported.work + STEPS_BETWEEN_REPORTS) {
+      return;
+    }
+    reported = { cost, bound, work: budget.work };
+    const answer = options.onProgress?.({
+      cost: fromGrid(cost, model.costGrid),
+      bound: fromGrid(bound, model.costGrid),
+      unplaced: remaining.reduce((sum, count) => sum + count, 0),
+      work: budget.work,
+    });
+    if (answer === "stop") budget.stopped ??= "asked";
+  };
+  const steps = search(problem, budget);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return writeFit(model, problem, step.value, budget.stopped);
+    if (!isSpent(budget) && Date.now() - start >= options.timeLimit) budget.stopped = "time";
+    report(step.value);
+    yield undefined;
+  }
+}

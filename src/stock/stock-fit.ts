@@ -1,0 +1,63 @@
+import type { Stretch } from "./stock-job.js";
+
+/** One piece, or one part of a run, at its place in a stick. */
+export interface StockCut extends Stretch {
+  /** Id of the piece. */
+  readonly piece: string;
+  /** For a run: which of its parts, from 0. */
+  readonly part?: number;
+}
+
+/** How to cut one stick, and how many sticks to cut that way. */
+export interface StockLayout {
+  /** Id of the stick. */
+  readonly stick: string;
+  /** How many sticks are cut so, from 1. */
+  readonly times: number;
+  /** The pieces from the stick's start to its end. Two that share a slanted cut overlap by what they save beyond the kerf. */
+  readonly cuts: readonly StockCut[];
+  /** Length of the longest offcut, 0 if there is none. It lies between the last saw cut and the trim or defect that follows. */
+  readonly offcut: number;
+  /** The offcuts of at least `keep`. */
+  readonly kept: readonly Stretch[];
+}
+
+/**
+ * A plan for a {@link StockJob}.
+ *
+ * `optimal`: every piece is placed and no plan costs less; a lower bound computed in integers equals the cost. `feasible`:
+ * every piece is placed, and the cheapest plan costs between `bound` and `cost`. `short`: the limited sticks ran out.
+ */
+export interface StockFit {
+  /** How good the plan is. */
+  readonly status: "optimal" | "feasible" | "short";
+  /** The layouts. */
+  readonly layouts: readonly StockLayout[];
+  /** The sum of the used sticks' costs, less `credit` times the length of every kept offcut. */
+  readonly cost: number;
+  /** No plan that makes every piece costs less. When `short`: nothing is claimed, and it is the smaller of 0 and `cost`. */
+  readonly bound: number;
+  /** (cost - bound) over the larger magnitude of the two, 0 when they are equal; 1 when `short`. */
+  readonly gap: number;
+  /** Grid on which the plan was computed, in the job's unit. */
+  readonly resolution: number;
+  /** Pieces for which there was no room; empty unless `short`. */
+  readonly unplaced: readonly { readonly piece: string; readonly count: number }[];
+  /** When `short`: whether it is proven that no plan makes every piece. */
+  readonly shortage?: "proven" | "not found";
+  /** Why the search ended early: a limit, or `onProgress`. Missing when it ended by itself. */
+  readonly stopped?: StopReason;
+  /** How many sticks of each kind are used, in the job's order, those that are not used left out. */
+  readonly sticks: readonly { readonly stick: string; readonly count: number }[];
+  /** Total length of the sticks used. */
+  readonly used: number;
+  /** Total length of the pieces made. */
+  readonly made: number;
+  /** Total length of the kept offcuts. */
+  readonly kept: number;
+  /** What is neither piece nor kept offcut: `used` - `made` - `kept`, 0 at least (shared cuts can make more than is used). */
+  readonly waste: number;
+}
+
+/** Why a search ended before its proof. */
+export type StopReason = "time" | "work" | "asked";

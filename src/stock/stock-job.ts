@@ -1,0 +1,75 @@
+import type { OneOf } from "../core/geometry-types.js";
+
+/** Pieces that share a slanted cut with a neighbor of the same key; see {@link StockPiece}. */
+export interface ShareKey {
+  /** Pieces of one key share cuts with each other, pieces of different keys don't. */
+  readonly key: string;
+  /**
+   * Length saved in every gap between two neighbors of this key, in the job's unit; from 0 to the length of the shortest
+   * piece of the key, and the same for all of them. With a level width W and a plan miter h it is W tan h.
+   */
+  readonly saving: number;
+}
+
+/**
+ * A piece to be cut, or a run of pieces that must come out of one stick, next to each other and in order.
+ *
+ * Give `length` for a piece and `run` for a run. A run counts as one piece: `count` says how many such runs, and it is
+ * placed as a whole or not at all.
+ */
+export type StockPiece = OneOf<{
+  /** Length along the stick, long point to long point, 1e-100 to 1e100. */
+  length: number;
+  /** Lengths of a run's parts in their order along the stick, at least one. */
+  run: readonly number[];
+}> & {
+  /** Name, unique among the pieces. */
+  readonly id: string;
+  /** How many; an integer from 0 to 1e9. Default 1. */
+  readonly count?: number;
+  /** What two neighbors save by sharing a slanted cut. Not for runs: a shared cut rolls the stick between two pieces. */
+  readonly share?: ShareKey;
+};
+
+/** A stretch of a stick, measured from the stick's start in the job's unit. */
+export interface Stretch {
+  /** Where it starts, included. */
+  readonly start: number;
+  /** Where it ends, included. */
+  readonly end: number;
+}
+
+/** A kind of stick that can be bought, or lies in the rack. */
+export interface StockStick {
+  /** Name, unique among the sticks. */
+  readonly id: string;
+  /** Length, 1e-100 to 1e100. */
+  readonly length: number;
+  /** How many there are; an integer from 0 to 1e9. Default: as many as needed, or 1 if the stick has defects. */
+  readonly count?: number;
+  /** What using one costs, 0 to 1e100 in any unit. Default: its length. Give every stick 1 for the fewest sticks. */
+  readonly cost?: number;
+  /** Stretches that no piece may reach into, such as knots; each counts as one kerf wide at least. Default none. */
+  readonly defects?: readonly Stretch[];
+}
+
+/** What is to be cut, and from what. All lengths are in one unit of the caller's. */
+export interface StockJob {
+  /** The pieces; may be empty. */
+  readonly pieces: readonly StockPiece[];
+  /** The sticks; at least one. */
+  readonly sticks: readonly StockStick[];
+  /** Length that a saw cut takes away along the stick, from 0. A mitered cut takes kerf / cos(180/n). Default 0. */
+  readonly kerf?: number;
+  /** Length lost at each end of a stick, the saw cut included, from 0; or one length for each end. Default 0. */
+  readonly trim?: number | { readonly start: number; readonly end: number };
+  /** Shortest offcut worth keeping, from 0. Default: every offcut if there is a `credit`, else none. */
+  readonly keep?: number;
+  /** What an offcut that is kept is worth per length, from 0 in the unit of the costs. Default 0: it is only marked. */
+  readonly credit?: number;
+  /**
+   * Grid on which to compute: pieces, kerf and trims are rounded up to it and sticks down. Default: the coarsest grid
+   * that holds all lengths exactly, or a fine one if there is none.
+   */
+  readonly resolution?: number;
+}

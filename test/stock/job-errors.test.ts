@@ -1,0 +1,195 @@
+import { describe, expect, test } from "vitest";
+import { fitStock, fitStockAsync, type StockJob } from "miterwright/stock";
+import { InputError } from "miterwright/errors";
+
+const sticks = [{ id: "s", length: 100 }];
+const pieces = [{ id: "p", length: 10 }];
+
+/** Code, path and message of what a job throws; what a form would send need not have the right type. */
+function refusal(job: unknown, options: object = {}): [string, string, string] {
+  try {
+    fitStock(job as StockJob, options);
+  } catch (error) {
+    expect(error).toBeInstanceOf(InputError);
+    const { code, path, message } = error as InputError;
+    return [code, path, message];
+  }
+  throw new Error("nothing was thrown");
+}
+
+describe("jobs that are refused", () => {
+  const cases: [string, unknown, [string, string, string]][] = [
+    ["no job", undefined, ["missing", "job", "Expected `job` to be an object, got undefined"]],
+    [
+      "no pieces",
+      { sticks },
+      ["missing", "job.pieces", "Expected `job.pieces` to be an array of pieces, got undefined"],
+    ],
+    [
+      "no sticks",
+      { pieces, sticks: [] },
+      ["range", "job.sticks", "Expected `job.sticks` to have at least one stick, got none"],
+    ],
+    [
+      "an unknown key",
+      { pieces, sticks, kerfs: 3 },
+      [
+        "unknown",
+        "job.kerfs",
+        "Expected `job` to have no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`, got `kerfs`",
+      ],
+    ],
+    [
+      "an unknown key of a piece",
+      { pieces: [{ id: "p", lenght: 10 }], sticks },
+      [
+        "unknown",
+        "job.pieces[0].lenght",
+        "Expected `job.pieces[0]` to have no key but `id`, `length`, `run`, `count`, `share`, got `lenght`",
+      ],
+    ],
+    [
+      "a piece without a length",
+      { pieces: [{ id: "p" }], sticks },
+      ["missing", "job.pieces[0]", "Expected exactly one of `length`, `run` in `job.pieces[0]`, got none"],
+    ],
+    [
+      "a length of zero",
+      { pieces: [{ id: "p", length: 0 }], sticks },
+      [
+        "range",
+        "job.pieces[0].length",
+        "Expected `job.pieces[0].length` to be a positive length (1e-100 to 1e100), got 0 (number)",
+      ],
+    ],
+    [
+      "a length that is no number",
+      { pieces: [{ id: "p", length: NaN }], sticks },
+      [
+        "range",
+        "job.pieces[0].length",
+        "Expected `job.pieces[0].length` to be a positive length (1e-100 to 1e100), got NaN (number)",
+      ],
+    ],
+    [
+      "half a piece",
+      { pieces: [{ id: "p", length: 1, count: 0.5 }], sticks },
+      [
+        "integer",
+        "job.pieces[0].count",
+        "Expected `job.pieces[0].count` to be an integer from 0 to 1000000000, got 0.5 (number)",
+      ],
+    ],
+    [
+      "too many pieces",
+      {
+        pieces: [
+          { id: "p", length: 1, count: 1e9 },
+          { id: "q", length: 1 },
+        ],
+        sticks,
+      },
+      ["range", "job.pieces", "Expected `job.pieces` to ask for at most 1000000000 pieces in all, got 1000000001"],
+    ],
+    [
+      "an empty run",
+      { pieces: [{ id: "p", run: [] }], sticks },
+      ["range", "job.pieces[0].run", "Expected `job.pieces[0].run` to have at least one length, got none"],
+    ],
+    [
+      "a run that shares",
+      { pieces: [{ id: "p", run: [1, 2], share: { key: "k", saving: 1 } }], sticks },
+      ["conflict", "job.pieces[0].share", "Expected `job.pieces[0]` to have no `share` since it is a run, got both"],
+    ],
+    [
+      "a saving longer than its piece",
+      { pieces: [{ id: "p", length: 2, share: { key: "k", saving: 3 } }], sticks },
+      [
+        "conflict",
+        "job.pieces[0].share.saving",
+        "Expected `job.pieces[0].share.saving` to be at most the piece's length 2, got 3",
+      ],
+    ],
+    [
+      "two savings of one key",
+      {
+        pieces: [
+          { id: "p", length: 9, share: { key: "k", saving: 3 } },
+          { id: "q", length: 9, share: { key: "k", saving: 4 } },
+        ],
+        sticks,
+      },
+      [
+        "conflict",
+        "job.pieces[1].share.saving",
+        "Expected `job.pieces[1].share.saving` to be 3 like `job.pieces[0].share.saving` of the same key, got 4",
+      ],
+    ],
+    [
+      "two pieces of one name",
+      { pieces: [...pieces, ...pieces], sticks },
+      ["conflict", "job.pieces[1].id", 'Expected `job.pieces[1].id` to differ from `job.pieces[0].id`, both are "p"'],
+    ],
+    [
+      "two sticks of one name",
+      { pieces, sticks: [...sticks, ...sticks] },
+      ["conflict", "job.sticks[1].id", 'Expected `job.sticks[1].id` to differ from `job.sticks[0].id`, both are "s"'],
+    ],
+    [
+      "a defect beyond its stick",
+      { pieces, sticks: [{ id: "s", length: 100, defects: [{ start: 90, end: 101 }] }] },
+      [
+        "range",
+        "job.sticks[0].defects[0].end",
+        "Expected `job.sticks[0].defects[0].end` to be a number from 90 to 100, got 101 (number)",
+      ],
+    ],
+    [
+      "a resolution that would need too many digits",
+      { pieces, sticks, resolution: 1e-30 },
+      [
+        "range",
+        "job.resolution",
+        "Expected `job.resolution` to be at least 9.094947017729282e-11, the longest stick over 2 to the 40th, got 1e-30 (number)",
+      ],
+    ],
+    [
+      "a piece longer than every stick",
+      { pieces: [{ id: "rail", length: 95 }], sticks, trim: 3 },
+      [
+        "impossible",
+        "job.pieces[0].length",
+        'Expected piece "rail" to fit into a stick, of which the longest has 94 clear, got 95',
+      ],
+    ],
+    [
+      "a run longer than every stick",
+      { pieces: [{ id: "rails", run: [50, 50] }], sticks, kerf: 1 },
+      [
+        "impossible",
+        "job.pieces[0].run",
+        'Expected piece "rails" to fit into a stick, of which the longest has 100 clear, got 101',
+      ],
+    ],
+  ];
+  test.each(cases)("%s", (_, job, expected) => {
+    expect(refusal(job)).toEqual(expected);
+  });
+
+  test("options", () => {
+    expect(refusal({ pieces, sticks }, { timeLimit: -1 })).toEqual([
+      "range",
+      "timeLimit",
+      "Expected `timeLimit` to be a number from 0, got -1 (number)",
+    ]);
+    expect(refusal({ pieces, sticks }, { onProgress: 3 })).toEqual([
+      "type",
+      "onProgress",
+      "Expected `onProgress` to be a function, got 3 (number)",
+    ]);
+  });
+
+  test("the asynchronous search rejects", async () => {
+    await expect(fitStockAsync({ pieces, sticks: [] })).rejects.toBeInstanceOf(InputError);
+  });
+});
