@@ -1,4 +1,4 @@
-import type { CutPlacement, ScaleSetting, StickSurface } from "../saw/index.js";
+import type { CutPlacement, ScaleSetting } from "../saw/index.js";
 import { markLabel } from "./mark-label.js";
 import type { Operation } from "./operation.js";
 
@@ -18,13 +18,9 @@ export interface OperationText {
   readonly lines: readonly string[];
 }
 
-const LYING: Readonly<Record<StickSurface, string>> = {
-  back: "its back on the table",
-  face: "its face on the table",
-  "sight edge": "its sight edge on the table",
-  "outer edge": "its outer edge on the table",
-  cradle: "its back in the cradle",
-};
+function lying({ down, cradled }: CutPlacement): string {
+  return `its ${down} ${cradled ? "in the cradle" : "on the table"}`;
+}
 
 function settingText(setting: ScaleSetting, angle: DescribeOptions["angle"]): string {
   if (setting.miss < 1e-9) return `scale at ${angle(setting.reading)}`;
@@ -42,14 +38,14 @@ function bevelLine({ bevel }: CutPlacement, angle: DescribeOptions["angle"]): st
 }
 
 function lyingLine({ move, placement }: Operation): string {
-  const { down, atFence } = placement;
+  const { atFence } = placement;
   if (move === "flip end for end") {
-    return `Flip the stick end for end, still with ${LYING[down]}: now its ${atFence} is at the fence.`;
+    return `Flip the stick end for end, still with ${lying(placement)}: now its ${atFence} is at the fence.`;
   }
   if (move === "slide past the blade") {
-    return `Slide the stick past the blade, still with ${LYING[down]} and its ${atFence} at the fence.`;
+    return `Slide the stick past the blade, still with ${lying(placement)} and its ${atFence} at the fence.`;
   }
-  return `Lay the stick with ${LYING[down]} and its ${atFence} at the fence.`;
+  return `Lay the stick with ${lying(placement)} and its ${atFence} at the fence.`;
 }
 
 /** Where along the height of the stick the stop has to touch. */

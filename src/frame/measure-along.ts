@@ -68,7 +68,7 @@ function cornerAngle(profile: Profile, index: number): number {
 export function measureAlong(stick: RingStick, profile: Profile | null): MeasureAlong {
   const { mark, length } = stick.longest;
   if (profile === null) return { mark, length, hook: true, pointAngle: null };
-  const place = mark === null ? undefined : profile.marks[mark];
+  const place = Object.entries(profile.marks).find(([name]) => name === mark)?.[1];
   const index = profile.outline.findIndex((point) => point.x === place?.x && point.y === place.y);
   if (index < 0) return { mark, length, hook: false, pointAngle: null };
   const pointAngle = pointAngleAt(profile, index, stick.end);

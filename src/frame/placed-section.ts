@@ -21,9 +21,11 @@ function measuredSection({ levelWidth, lap }: MeasuredMolding): PlacedSection {
   return { marks, points: Object.values(marks), deciding: wall, fit: null };
 }
 
-/** Whether a profile has a rabbet, which is what its marks say. */
-function hasRabbet(profile: Profile): profile is Profile<RabbetMark> {
-  return "wallLedge" in profile.marks && "wallMouth" in profile.marks && "sightBack" in profile.marks;
+/** The three marks of a rabbet, or `null` where the profile has none. */
+function rabbetMarks({ marks }: Profile): Pick<Profile<RabbetMark>, "marks"> | null {
+  const { sightBack, wallLedge, wallMouth } = marks;
+  if (sightBack === undefined || wallLedge === undefined || wallMouth === undefined) return null;
+  return { marks: { sightBack, wallLedge, wallMouth } };
 }
 
 function innermost(points: readonly PlacedMark[]): PlacedMark {
@@ -40,8 +42,9 @@ export function placeSection(brief: FilledBrief): PlacedSection {
   if (brief.measured !== undefined) return measuredSection(brief.measured);
   const { profile, slope, contents, clearance } = brief;
   const { outline, marks }: Section = sectionAt(profile, slope);
-  if (!hasRabbet(profile)) return { marks, points: outline, deciding: innermost(outline), fit: null };
-  const fit = rabbetFit(profile, { slope, contents, clearance });
+  const rabbeted = rabbetMarks(profile);
+  if (rabbeted === null) return { marks, points: outline, deciding: innermost(outline), fit: null };
+  const fit = rabbetFit(rabbeted, { slope, contents, clearance });
   const deciding = fit.possible ? fit.opening : innermost([marks["wallLedge"]!, marks["wallMouth"]!]);
   return { marks, points: outline, deciding, fit };
 }

@@ -1,7 +1,8 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { layRotation, type Lay } from "../miter/index.js";
+import type { Lay } from "../miter/index.js";
+import { checkTilt } from "../miter/lay.js";
 import { sectionCentroid, type Profile } from "../profile/index.js";
 
 /** A point of the section as the stick lies on the saw. */
@@ -63,7 +64,7 @@ const CONTACT_TOLERANCE: number = 1e-9;
  */
 export function lieSection(profile: Profile, options: LieSectionOptions): LyingSection {
   const slope = checkSlope(options.slope);
-  const tilt = slope - layRotation(options.lay, slope) + 0;
+  const tilt = checkTilt(options.lay, slope);
   const cosine = cosDeg(tilt);
   const sine = sinDeg(tilt);
   const turned = (point: Point): LyingPoint => ({

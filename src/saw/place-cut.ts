@@ -1,12 +1,13 @@
 import { checkObject, checkWord } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay } from "../miter/index.js";
+import { checkTilt } from "../miter/lay.js";
 import { checkSaw } from "./check-saw.js";
 import type { Hand, Saw } from "./saw.js";
 import { scaleSetting, withinScale, type ScaleSetting } from "./scale-setting.js";
 
-/** A surface of the stick, or the cradle that holds it between two surfaces. */
-export type StickSurface = "back" | "face" | "sight edge" | "outer edge" | "cradle";
+/** A surface of the stick. */
+export type StickSurface = "back" | "face" | "sight edge" | "outer edge";
 
 /** A reason why a cut cannot be made, as a code and a sentence. */
 export interface Obstacle {
@@ -32,8 +33,10 @@ export interface CutPlacement {
   readonly end: "start" | "end";
   /** The lay as a rotation about the stick's length away from its finished place, in degrees. */
   readonly rotation: number;
-  /** The surface that lies on the table. */
+  /** The surface that lies on the table, or in the cradle. */
   readonly down: StickSurface;
+  /** Whether a wedge must hold the stick at an angle, since it lies on no surface of its own. */
+  readonly cradled: boolean;
   /** The surface against the fence. */
   readonly atFence: StickSurface;
   /** To which hand the stick's counter-clockwise direction points. */
@@ -50,16 +53,10 @@ export interface CutPlacement {
   readonly obstacles: readonly Obstacle[];
 }
 
-/** The surface that faces a direction of the section, or the cradle when the direction falls between two surfaces. */
+/** The surface that faces most nearly in a direction of the section; on a cradle that is always back or face, and an edge at the fence. */
 function surfaceToward(x: number, y: number): StickSurface {
-  if (y === 0) return x > 0 ? "outer edge" : "sight edge";
   if (x === 0) return y > 0 ? "face" : "back";
-  return "cradle";
-}
-
-/** The surface nearest to a direction of the section; on a tie the edge. */
-function surfaceNearest(x: number, y: number): StickSurface {
-  return Math.abs(x) >= Math.abs(y) ? surfaceToward(x, 0) : surfaceToward(0, y);
+  return x > 0 ? "outer edge" : "sight edge";
 }
 
 function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSetting, reach: number): Obstacle {
@@ -123,14 +120,17 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
 
   // In section axes, the direction away from the frame's center as the stick lies is (cos tilt, -sin tilt), and down is
   // (-sin tilt, -cos tilt).
-  const tilt = cut.slope - rotation;
+  const tilt = checkTilt(lay, cut.slope);
+  const [cosine, sine] = [cosDeg(tilt), sinDeg(tilt)];
+  const cradled = cosine !== 0 && sine !== 0;
   const outerIsNear = along === "right";
   const fenceSign = outerIsNear === (saw.fence === "near") ? 1 : -1;
   return {
     end: cut.end,
     rotation,
-    down: surfaceToward(-sinDeg(tilt), -cosDeg(tilt)),
-    atFence: surfaceNearest(fenceSign * cosDeg(tilt), -fenceSign * sinDeg(tilt)),
+    down: cradled ? surfaceToward(0, -cosine) : surfaceToward(-sine, -cosine),
+    cradled,
+    atFence: surfaceToward(fenceSign * cosine, -fenceSign * sine),
     along,
     kept,
     miter: miterSetting,

@@ -1,4 +1,4 @@
-import type { Hand } from "./saw.js";
+import type { Hand, MiterScale } from "./saw.js";
 
 /** An angle as it is set on one scale of a saw. */
 export interface ScaleSetting {
@@ -46,7 +46,7 @@ export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolea
  * @param scale - how far the scale goes to either hand
  * @returns true when it can be set
  */
-export function withinScale(setting: ScaleSetting, scale: { readonly left: number; readonly right: number }): boolean {
+export function withinScale(setting: ScaleSetting, scale: Pick<MiterScale, Hand>): boolean {
   if (setting.leans === "none") return true;
   return setting.degrees <= scale[setting.leans] + SCALE_TOLERANCE;
 }

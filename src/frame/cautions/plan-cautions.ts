@@ -22,7 +22,7 @@ function seatCautions({ fit, why, possible, hidden }: FrameContents, brief: Fill
       },
     ];
   }
-  if (fit === null || !fit.possible) return [];
+  if (fit?.possible !== true) return [];
   const cautions: Caution[] = [];
   const lap = ruleLength(LEAST_LAP, brief.unit);
   if (hidden < lap) {
