@@ -22,6 +22,8 @@ export default defineConfig(
       "@typescript-eslint/no-inferrable-types": "off",
       "@typescript-eslint/non-nullable-type-assertion-style": "off",
       "@typescript-eslint/no-non-null-assertion": "off",
+      // There are no enums here (see below), and this rule takes records with any string key for one.
+      "@typescript-eslint/no-unsafe-enum-assignment": "off",
       // A range test written `!(x > 0)` also refuses NaN, which `x <= 0` lets through.
       "@typescript-eslint/no-unnecessary-boolean-literal-compare": "off",
       "no-restricted-syntax": ["error", { selector: "TSEnumDeclaration", message: "Use a union of words." }],

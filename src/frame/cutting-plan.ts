@@ -37,6 +37,8 @@ export interface CuttingPlan {
   readonly lay: LayOption | null;
   /** The instructions, in the order of work; empty when no lay works. */
   readonly operations: readonly Operation[];
+  /** Whether each step is done for all pieces before the next, or the steps follow each other for every single piece, as when pieces are cut on the stick. */
+  readonly order: "step-by-step" | "piece-by-piece";
   /** Where the stop touches the finished end while the second is cut; `null` where no section is known. */
   readonly stop: StopContact | null;
   /** The wedge that holds the stick, where the chosen lay needs one. */
@@ -115,6 +117,7 @@ export function planCutting(
     saw,
     lays,
     lay: chosen,
+    order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
     cradle: chosen?.cradle ?? null,
     rough: piece,
@@ -130,8 +133,8 @@ export function planCutting(
 /**
  * Plans how a frame's sticks are cut: every lay with its settings and whether it can be done, then the instructions in order of work.
  *
- * The stick's `end` is cut first and its `start` against a stop. In a saw whose blade leans one way, the stick is flipped end for end between the two, so that
- * the other edge is at the fence and the miter swings the other way; where that is out of reach both are mirrored and the stick slides past the blade.
+ * The stick's `end` is cut first and its `start` against a stop. On a saw whose blade leans one way, the stick is flipped end for end between the two, so that
+ * the other edge is at the fence and the miter swings the other way; on one whose blade leans both ways, miter and bevel are mirrored and the stick slides past the blade.
  *
  * @param geometry - from `frameGeometry`
  * @param options - saw, kerf, rough, lay and unit

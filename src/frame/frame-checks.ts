@@ -62,7 +62,7 @@ export function frameChecks(geometry: FrameGeometry): FrameCheck[] {
     },
     {
       code: "level-width",
-      label: `width of the molding, taken level, from ${inside} to the outermost point`,
+      label: `width of the molding, taken level, from ${inside === "inside" ? "the inside" : "the rabbet's wall"} to the outermost point`,
       kind: "length",
       value: levelWidth,
     },

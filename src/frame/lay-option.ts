@@ -93,20 +93,26 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
   return [];
 }
 
-/** Both ends on the saw, tried with the kept part on either side; a pair that keeps the side, and so the stop, comes first. */
+/**
+ * Both ends on the saw, each tried with the kept part on either side of the blade.
+ *
+ * A blade that leans one way can only keep the same side, so the stick is flipped end for end. Where it leans both ways the stick keeps its edge at the fence
+ * and slides past the blade, which spares the errors of a stick whose edges are not parallel.
+ */
 function placeBoth(question: LayQuestion): { first: CutPlacement; second: CutPlacement } {
   const { cuts, lay, saw } = question;
   const place = (cut: EndCut, kept: Hand): CutPlacement => placeCut(cut, { lay, saw, kept });
-  const pairs = [
-    ...HANDS.map((hand) => [hand, hand] as const),
-    ...HANDS.map((hand) => [hand, hand === "left" ? "right" : "left"] as const),
-  ].map(([first, second]) => ({ first: place(cuts.end, first), second: place(cuts.start, second) }));
-  return pairs.reduce((best, pair) =>
-    pair.first.obstacles.length + pair.second.obstacles.length <
-    best.first.obstacles.length + best.second.obstacles.length
-      ? pair
-      : best,
-  );
+  const opposite = (hand: Hand): Hand => (hand === "left" ? "right" : "left");
+  const flipped = HANDS.map((hand) => [hand, hand] as const);
+  const mirrored = HANDS.map((hand) => [hand, opposite(hand)] as const);
+  const leansBothWays = saw.bevel.left > 0 && saw.bevel.right > 0;
+  const pairs = (leansBothWays ? [...mirrored, ...flipped] : [...flipped, ...mirrored]).map(([first, second]) => ({
+    first: place(cuts.end, first),
+    second: place(cuts.start, second),
+  }));
+  const obstacles = ({ first, second }: { first: CutPlacement; second: CutPlacement }): number =>
+    first.obstacles.length + second.obstacles.length;
+  return pairs.reduce((best, pair) => (obstacles(pair) < obstacles(best) ? pair : best));
 }
 
 /**

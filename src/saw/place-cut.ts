@@ -135,7 +135,7 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
     kept,
     miter: miterSetting,
     bevel: bevelSetting,
-    underBlade: bevel === 0 ? "none" : bevel > 0 ? "kept" : "offcut",
+    underBlade: bevelSetting.degrees === 0 ? "none" : bevel > 0 ? "kept" : "offcut",
     obstacles,
   };
 }

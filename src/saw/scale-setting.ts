@@ -14,7 +14,10 @@ export interface ScaleSetting {
   readonly miss: number;
 }
 
-/** Angles closer than this to the end of a scale count as within it, in degrees. A saw cannot be read as finely. */
+/**
+ * Angles this close to 0 are 0, and this close to the end of a scale are on it, in degrees: far below what a saw can be set to, far above the rounding of a
+ * rotated plane.
+ */
 const SCALE_TOLERANCE: number = 1e-9;
 
 /**
@@ -27,7 +30,7 @@ const SCALE_TOLERANCE: number = 1e-9;
  * @returns the setting
  */
 export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolean, step: number): ScaleSetting {
-  const size = Math.abs(degrees);
+  const size = Math.abs(degrees) < SCALE_TOLERANCE ? 0 : Math.abs(degrees);
   const nearestSize = Math.round(size / step) * step;
   const negative: Hand = positive === "left" ? "right" : "left";
   return {

@@ -1,0 +1,227 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { cuttingPlan, frameGeometry, type CuttingPlan, type CuttingPlanOptions } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { miterSaw, tableSaw } from "miterwright/saw";
+import { planeFromWords } from "../laws/saw.js";
+import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
+
+function plan(slope: number, options: CuttingPlanOptions = {}, sides = 6): CuttingPlan {
+  return cuttingPlan(frameGeometry({ sides, slope, profile: rabbeted, opening: { side: 400 } }), options);
+}
+
+describe("the chosen lay", () => {
+  test("is flat where the saw reaches it", () => {
+    expect(plan(30).lay?.lay).toBe("flat");
+  });
+
+  test("is propped where the blade does not lean far enough, and then there is a cradle", () => {
+    const steep = cuttingPlan(frameGeometry({ sides: 3, slope: 60, profile: rabbeted, opening: { side: 400 } }));
+    expect(steep.lays[0]).toMatchObject({ lay: "flat", possible: false });
+    expect(steep.lays[0]!.obstacles.map((obstacle) => obstacle.code)).toEqual(["bevel-range"]);
+    expect(steep.lay?.lay).toBe("propped");
+    expect(steep.cradle).toMatchObject({ angle: 60, high: "outer edge" });
+  });
+
+  test("is the one that is asked for, or none when that one cannot be made", () => {
+    expect(plan(30, { lay: "outer-down" }).lay?.lay).toBe("outer-down");
+    const none = plan(30, { lay: "inner-down" });
+    expect(none.lay).toBeNull();
+    expect(none.operations).toEqual([]);
+    expect(none.lays.find((option) => option.lay === "inner-down")!.obstacles[0]).toEqual({
+      code: "no-support",
+      sentence: "The stick tips over in this lay: its center of gravity is not above what it rests on.",
+    });
+  });
+
+  test("of any angle needs a wedge that is not planned, and says so", () => {
+    const tilted = plan(30, { lay: 10 });
+    expect(tilted.lays.at(-1)!.obstacles.map((obstacle) => obstacle.code)).toEqual(["needs-cradle"]);
+  });
+
+  test("minds the height of the stick and the length of the cut", () => {
+    const low = plan(30, { saw: tableSaw({ depth: 18 }) });
+    expect(low.lays[0]!.obstacles.map((obstacle) => obstacle.code)).toEqual(["depth"]);
+    const short = plan(0, { saw: tableSaw({ crosscut: 55 }) });
+    expect(short.lays[0]!.obstacles.map((obstacle) => obstacle.code)).toEqual(["crosscut"]);
+    const limits = [
+      plan(30, { saw: tableSaw({ depth: 60, depthAt45: 18 }) }).lays[0]!.possible,
+      plan(30, { saw: tableSaw({ depth: 60, depthAt45: 40 }) }).lays[0]!.possible,
+    ];
+    expect(limits).toEqual([false, true]);
+  });
+
+  test("of a stick known by level measures is one whose setting is known: flat or propped", () => {
+    const measured = cuttingPlan(
+      frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } }),
+    );
+    expect(measured.lays.map((option) => option.lay)).toEqual(["flat", "propped"]);
+    expect(measured.stop).toBeNull();
+    expect(measured.operations.at(-1)!.measure).toMatchObject({ mark: "outer", hook: true });
+  });
+});
+
+describe("operations", () => {
+  test("always cut the planned end planes, whatever frame, saw and roughs", () => {
+    const roughs = fc.constantFrom<CuttingPlanOptions["rough"]>(
+      { method: "none" },
+      { method: "square", allowance: 12 },
+      { method: "mitered", allowance: 12 },
+    );
+    fc.assert(
+      fc.property(briefs, roughs, fc.constantFrom(tableSaw(), miterSaw()), (brief, rough, saw) => {
+        const frame = frameGeometry(brief);
+        const { operations } = cuttingPlan(frame, { saw, rough: rough! });
+        for (const { placement, kind } of operations) {
+          if (kind === "crosscut") {
+            expect(planeFromWords({ ...placement, fence: saw.fence, slope: frame.slope }).along).toBeCloseTo(1, 12);
+            continue;
+          }
+          const cut = kind === "first-end" ? frame.sticks[0]!.end : frame.sticks[0]!.start;
+          const plane = planeFromWords({ ...placement, fence: saw.fence, slope: frame.slope });
+          expect(plane.along).toBeCloseTo(cut.plane.along, 9);
+          expect(plane.across).toBeCloseTo(cut.plane.across, 9);
+          expect(plane.through).toBeCloseTo(cut.plane.through, 9);
+        }
+      }),
+    );
+  });
+
+  test("flip the stick on a saw whose blade leans one way", () => {
+    expect(
+      plan(30).operations.map((operation) => [operation.kind, operation.move, operation.placement.atFence]),
+    ).toEqual([
+      ["first-end", null, "outer edge"],
+      ["second-end", "flip end for end", "sight edge"],
+    ]);
+  });
+
+  test("keep the right part on a saw whose blade leans to the right", () => {
+    const right = plan(30, { saw: tableSaw({ bevel: { left: 0, right: 45, reads: "from-vertical", step: 0.5 } }) });
+    expect(right.operations.map(({ placement }) => [placement.kept, placement.bevel.leans])).toEqual([
+      ["right", "right"],
+      ["right", "right"],
+    ]);
+  });
+
+  test("slide the stick past a blade that leans both ways, its edge staying at the fence and both settings mirrored", () => {
+    const mirrored = plan(30, { saw: miterSaw() });
+    expect(mirrored.operations.map(({ move }) => move)).toEqual([null, "slide past the blade"]);
+    expect(
+      mirrored.operations.map(({ placement }) => [placement.atFence, placement.kept, placement.bevel.leans]),
+    ).toEqual([
+      ["sight edge", "left", "left"],
+      ["sight edge", "right", "right"],
+    ]);
+  });
+
+  test("need a miter to both hands, which a gauge that goes far enough only one way does not give", () => {
+    const saw = miterSaw({ miter: { left: 60, right: 10, reads: "from-square", step: 0.5 } });
+    expect(plan(30, { saw }).lays[0]!.obstacles.map((obstacle) => obstacle.sentence)).toEqual([
+      "The miter to the right goes to 10 degrees on this saw; the cut needs 26.57.",
+    ]);
+  });
+
+  test("are done piece by piece on the stick, and step by step with roughs", () => {
+    expect(plan(0).order).toBe("piece-by-piece");
+    const square = plan(0, { rough: { method: "square", allowance: 10 }, kerf: 3 });
+    expect(square.order).toBe("step-by-step");
+    expect(square.operations.map((operation) => operation.kind)).toEqual(["crosscut", "first-end", "second-end"]);
+    expect(square.operations[0]!.placement.miter.degrees).toBe(0);
+    expect(square.operations[0]!.placement.bevel.degrees).toBe(0);
+  });
+
+  test("take the pitch of a rough piece from its method", () => {
+    const frame = frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 400 } });
+    const longest = frame.sticks[0]!.longest.length;
+    const cosine = Math.cos(Math.PI / 6);
+    const pitch = (rough: CuttingPlanOptions["rough"]): number =>
+      cuttingPlan(frame, { kerf: 3, rough: rough! }).rough.pitch;
+    expect(pitch({ method: "none" })).toBeCloseTo(longest + 3 / cosine, 10);
+    expect(pitch({ method: "square", allowance: 8 })).toBeCloseTo(longest + 16 + 3, 10);
+    expect(pitch({ method: "mitered", allowance: 8 })).toBeCloseTo(longest + 8 + 3 / cosine, 10);
+  });
+});
+
+describe("the stop and the tape", () => {
+  test("meet the long point: on the table for a tray lying on its back", () => {
+    const tray = plan(30);
+    expect(tray.stop).toMatchObject({ arris: "outerBack", from: 0, to: 0 });
+    expect(tray.operations.at(-1)!.measure).toMatchObject({ mark: "outerBack", hook: true });
+  });
+
+  test("meet it up at the face for a reverse section", () => {
+    const reverse = plan(-30);
+    expect(reverse.stop).toMatchObject({ arris: "outerFace", from: 19, to: 19 });
+    expect(reverse.operations.at(-1)!.measure!.mark).toBe("outerFace");
+  });
+
+  test("meet a whole edge for a flat frame", () => {
+    expect(plan(0).stop).toMatchObject({ from: 0, to: 19, lean: 0 });
+  });
+
+  test("give the lean t sin r tan h of a sloping end", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 3, max: 12 }), fc.double({ min: -80, max: 80, noNaN: true }), (sides, slope) => {
+        const frame = frameGeometry({ sides, slope, profile: plain, opening: { side: 400 } });
+        const saw = tableSaw({ bevel: { left: 90, right: 0, reads: "from-vertical", step: 0.5 } });
+        const { stop, lay } = cuttingPlan(frame, { saw, lay: "flat" });
+        if (lay === null) return;
+        const lean = 20 * Math.abs(Math.sin((slope * Math.PI) / 180)) * Math.tan(Math.PI / sides);
+        expect(stop!.lean).toBeCloseTo(lean, 9);
+      }),
+    );
+  });
+
+  test("tell the angle of the long point on its sharpest surface", () => {
+    const square = cuttingPlan(frameGeometry({ sides: 4, profile: plain, opening: { side: 400 } }));
+    expect(square.operations.at(-1)!.measure!.pointAngle).toBeCloseTo(45, 12);
+  });
+
+  test("do not trust a hook on a point without a name", () => {
+    const unnamed = { outline: plain.outline, marks: {} };
+    const { operations } = cuttingPlan(frameGeometry({ sides: 6, profile: unnamed, opening: { side: 400 } }));
+    expect(operations.at(-1)!.measure).toMatchObject({ mark: null, hook: false });
+  });
+});
+
+test("a plan from JSON geometry is the same plan, and the geometry stays as it was", () => {
+  const frame = deepFreeze(frameGeometry({ sides: 5, slope: 20, profile: rabbeted, opening: { side: 300 } }));
+  expect(cuttingPlan(throughJson(frame), { kerf: 3 })).toEqual(cuttingPlan(frame, { kerf: 3 }));
+});
+
+test.each([
+  [{ kerf: -1 }, "Expected `kerf` to be zero or a positive length (up to 1e100), got -1 (number)"],
+  [{ unit: "yd" }, 'Expected `unit` to be one of "mm", "cm", "m", "in", "ft", got "yd" (string)'],
+  [
+    { rough: { method: "wet" } },
+    'Expected `rough.method` to be one of "none", "square", "mitered", got "wet" (string)',
+  ],
+  [
+    { rough: { method: "square" } },
+    "Expected `rough.allowance` to be a positive length (1e-100 to 1e100), got undefined",
+  ],
+  [
+    { lay: "standing" },
+    'Expected `lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "standing" (string)',
+  ],
+  [{ saw: 5 }, "Expected `saw` to be an object, got 5 (number)"],
+])("bad option %j", (options, message) => {
+  expect(() => plan(30, options as never)).toThrow(message);
+});
+
+test("a cradle's section has the slope's angle and carries the back", () => {
+  const { cradle } = plan(50, { lay: "propped" });
+  expect(cradle!.top).toBeCloseTo(52 - 9, 12);
+  expect(cradle!.rise / cradle!.run).toBeCloseTo(Math.tan((50 * Math.PI) / 180), 12);
+  expect(plan(0, { lay: "propped" }).cradle).toBeNull();
+  const thick = frameGeometry({
+    sides: 6,
+    slope: 80,
+    profile: molding({ width: 30, thickness: 30 }),
+    opening: { side: 400 },
+  });
+  const { cradle: narrow } = cuttingPlan(thick, { lay: "propped" });
+  expect(narrow!.steady).toBe(false);
+  expect(narrow!.widenBy).toBeGreaterThan(0);
+});
