@@ -48,6 +48,7 @@ export interface InputErrorFacts {
  * ```
  */
 export class InputError extends RangeError {
+  /** The name that stack traces print, and that {@link isInputError} goes by. */
   override readonly name: string = "InputError";
   /** What is wrong, in one word. */
   readonly code: InputErrorCode;

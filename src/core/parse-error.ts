@@ -8,6 +8,7 @@ export interface ParseErrorFacts extends InputErrorFacts {
 
 /** An {@link InputError} about text: it also says at which character the text stops making sense. */
 export class ParseError extends InputError {
+  /** The name that stack traces print, and that {@link isInputError} goes by. */
   override readonly name: string = "ParseError";
   /** Index of the first character that does not fit, from 0; the text's length when it ends too early. */
   readonly position: number;

@@ -30,7 +30,7 @@ export const HOUSE: House = {
     ["sheet"],
   ],
   beside: { precise: ["errors"] },
-  packages: { precise: ["decimal.js"], solid: ["earcut"] },
+  packages: { precise: ["decimal.js"] },
 };
 
 /** Reads the module specifiers of one file; those in comments and strings do not count. */

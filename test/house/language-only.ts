@@ -3,12 +3,15 @@ import ts from "typescript";
 import { compileInMemory, errorsOf } from "./compile-in-memory.js";
 import { listFiles, ROOT } from "./project.js";
 
-/** The compiler settings of the library, but with the language's own globals alone: no node, no browser. */
+/** The compiler settings of the library: those of the project, with the language's own globals alone. */
 function settings(): ts.CompilerOptions {
-  const { config } = ts.readConfigFile(join(ROOT, "tsconfig.json"), (file) => ts.sys.readFile(file)) as {
-    config: { compilerOptions: Record<string, unknown> };
-  };
-  const { options } = ts.convertCompilerOptionsFromJson({ ...config.compilerOptions, types: [] }, ROOT);
+  const { options, errors } = ts.getParsedCommandLineOfConfigFile(join(ROOT, "src/tsconfig.json"), undefined, {
+    ...ts.sys,
+    onUnRecoverableConfigFileDiagnostic: ({ messageText }) => {
+      throw new Error(ts.flattenDiagnosticMessageText(messageText, " "));
+    },
+  })!;
+  if (errors.length > 0) throw new Error("src/tsconfig.json does not parse");
   return options;
 }
 

@@ -2,15 +2,9 @@
 import { measureImport } from "./measure-bundle.js";
 import { SIZE_LIMITS } from "./size-limits.js";
 
-const header = ["import", "from", "minified", "gzipped", "ceiling"];
-const rows: string[][] = [];
+const table: Record<string, { readonly minified: number; readonly gzipped: number; readonly ceiling: number }> = {};
 for (const { entry, name, limit } of SIZE_LIMITS) {
   const { minified, gzipped } = await measureImport(entry, name);
-  rows.push([name ?? "*", entry, String(minified), String(gzipped), String(limit)]);
+  table[`${name ?? "*"} from ${entry}`] = { minified, gzipped, ceiling: limit };
 }
-const widths = header.map((title, column) => Math.max(title.length, ...rows.map((row) => row[column]!.length)));
-for (const row of [header, ...rows]) {
-  console.log(
-    row.map((cell, column) => (column < 2 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!))).join("  "),
-  );
-}
+console.table(table);
