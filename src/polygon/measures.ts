@@ -9,7 +9,10 @@ export interface PolygonMeasureValues {
   readonly apothem: number;
   /** Distance from the center to a corner: the radius of the circle around. From 1e-100 to 1e100. */
   readonly circumradius: number;
-  /** The narrowest the polygon can be: even number of sides, side to opposite side; odd, corner to opposite side. From 1e-100 to 1e100. */
+  /**
+   * The narrowest the polygon can be: even number of sides, side to opposite side; odd, corner to opposite side. From
+   * 1e-100 to 1e100.
+   */
   readonly acrossFlats: number;
   /** The widest distance between any two corners. From 1e-100 to 1e100. */
   readonly acrossCorners: number;

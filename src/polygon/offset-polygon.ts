@@ -1,12 +1,12 @@
-import { checkDistance, reject } from "../core/check.js";
-import { checkPolygon, type PolygonLike } from "./polygon-like.js";
+import { checkDistance, refuse, reject } from "../core/check.js";
+import { checkPolygon, MAX_APOTHEM, MIN_APOTHEM, type PolygonLike } from "./polygon-like.js";
 import { polygonFrom, type RegularPolygon } from "./regular-polygon.js";
 
 /**
  * The polygon whose sides are all moved outward by a distance.
  *
- * Its apothem is `apothem + distance`; its corners lie farther out by distance / cos(180/n). This is how a frame's outer
- * edge follows from its sight edge, and a panel from its opening.
+ * Its apothem is `apothem + distance`; its corners lie farther out by distance / cos(180/n). This is how a frame's
+ * outer edge follows from its sight edge, and a panel from its opening.
  *
  * @param polygon - the polygon; only `sides` and `apothem` are read
  * @param distance - how far the sides move outward, -1e100 to 1e100; negative moves them inward
@@ -23,9 +23,11 @@ import { polygonFrom, type RegularPolygon } from "./regular-polygon.js";
 export function offsetPolygon(polygon: PolygonLike, distance: number): RegularPolygon {
   const { sides, apothem } = checkPolygon(polygon);
   const moved = apothem + checkDistance(distance, "distance");
-  if (!(moved >= 1e-101)) {
+  if (moved < MIN_APOTHEM) {
     const message = `Expected \`distance\` to leave something of a polygon of apothem ${apothem}, got ${distance} (number)`;
     return reject("impossible", "distance", distance, message);
   }
+  if (moved > MAX_APOTHEM)
+    return refuse("range", "distance", distance, "a distance that leads to an apothem up to 1e106");
   return polygonFrom(sides, "apothem", moved);
 }

@@ -1,16 +1,19 @@
+import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point, Pose } from "../core/geometry-types.js";
-import { checkPolygon, checkPose, type PolygonLike } from "./polygon-like.js";
+import { checkPolygon, type PolygonLike } from "./polygon-like.js";
 import { cosineOfQuarters, sineOfQuarters } from "./quarter-turns.js";
+import { checkPoseOrRotation } from "./standing.js";
 
 /**
- * The corners of a polygon that stands in a pose, its center at the origin.
+ * The corners of a polygon, its center at the origin.
  *
- * Side k runs from corner k to corner k + 1; y points up. Corner k lies at the angle 360 k / n past corner 0, which is the
- * left end of the bottom side (side-down) or the bottom corner (corner-down). The angle is reduced as an integer
+ * Side k runs from corner k to corner k + 1; y points up. Corner k lies at the angle 360 k / n past corner 0, which is
+ * the left end of the bottom side (side-down) or the bottom corner (corner-down). The angle is reduced as an integer
  * fraction of a turn, so that mirrored corners agree to the last bit and the bottom side has y = -apothem exactly.
  *
  * @param polygon - the polygon; only `sides` and `apothem` are read
- * @param pose - how it stands; `"side-down"` by default
+ * @param pose - how it stands, `"side-down"` by default; or by how many degrees, -360 to 360, it is rotated
+ * counter-clockwise from standing on side 0
  * @returns its corners, counter-clockwise from the start of side 0, in the apothem's unit
  * @throws {InputError} when the polygon is out of range or the pose unknown
  * @example
@@ -19,15 +22,21 @@ import { cosineOfQuarters, sineOfQuarters } from "./quarter-turns.js";
  *
  * polygonCorners({ sides: 4, apothem: 5 })[0]; //=> { x: -5, y: -5 }
  * polygonCorners({ sides: 6, apothem: 5 }, "corner-down")[0]; //=> { x: 0, y: -5.77350269189626 }
+ * polygonCorners({ sides: 4, apothem: 5 }, 90)[0]; //=> { x: 5, y: -5 }
  * ```
  */
-export function polygonCorners(polygon: PolygonLike, pose?: Pose): Point[] {
+export function polygonCorners(polygon: PolygonLike, pose?: Pose | number): Point[] {
   const { sides: n, apothem } = checkPolygon(polygon);
+  const stands = checkPoseOrRotation(pose);
   // In parts of which n make a quarter turn, corner 0 lies n below the x axis, and half a side (2 parts) before that.
-  const first = checkPose(pose) === "side-down" ? -n - 2 : -n;
+  const first = stands === "corner-down" ? -n : -n - 2;
   const cosine = cosineOfQuarters(2, n);
-  return Array.from({ length: n }, (_, k) => ({
+  const corners = Array.from({ length: n }, (_, k) => ({
     x: apothem * (cosineOfQuarters(first + 4 * k, n) / cosine) + 0,
     y: apothem * (sineOfQuarters(first + 4 * k, n) / cosine) + 0,
   }));
+  if (typeof stands === "string" || stands === 0) return corners;
+  const c = cosDeg(stands);
+  const s = sinDeg(stands);
+  return corners.map(({ x, y }) => ({ x: x * c - y * s + 0, y: x * s + y * c + 0 }));
 }

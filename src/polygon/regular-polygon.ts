@@ -89,15 +89,16 @@ export function polygonFrom(n: number, measure: PolygonMeasure, value: number): 
 /**
  * A regular polygon from its number of sides and any one measure.
  *
- * With h = 180/n, apothem a, circumradius R and side s: s = 2 a tan h, R = a / cos h, area = n s a / 2. Across flats is 2 a
- * for an even number of sides and R + a for an odd one; across corners 2 R and s / (2 sin(h/2)). The measure that was
- * given comes back bit for bit, the others within 6 units in the last place. A measure near an end of its range can
+ * With h = 180/n, apothem a, circumradius R and side s: s = 2 a tan h, R = a / cos h, area = n s a / 2. Across flats is
+ * 2 a for an even number of sides and R + a for an odd one; across corners 2 R and s / (2 sin(h/2)). The measure that
+ * was given comes back bit for bit, the others within 6 units in the last place. A measure near an end of its range can
  * lead to others beyond that range, by a factor below 1e7; no result overflows, and all functions take such polygons.
  *
  * @param options - `sides`, and exactly one of `side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`,
  * `perimeter` (lengths, 1e-100 to 1e100) and `area` (1e-200 to 1e200)
  * @returns all measures in the unit of the one given, and the angles in degrees
- * @throws {InputError} when `sides` is not an integer from 3 to 1e6, the measure is out of range, or there is not exactly one
+ * @throws {InputError} when `sides` is not an integer from 3 to 1e6, the measure is out of range, or there is not
+ * exactly one
  * @example
  * ```ts
  * import { regularPolygon } from "miterwright/polygon";

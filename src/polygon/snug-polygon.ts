@@ -1,27 +1,39 @@
 import type { Pose } from "../core/geometry-types.js";
+import type { Placement } from "./placed.js";
 import { cosineOfQuarters, sineOfQuarters, tangentOfQuarters } from "./quarter-turns.js";
+import { rotationOf } from "./standing.js";
 
-/** How an upright rectangle sits in the smallest polygon of a pose that holds it. */
-export interface Snug {
+/** How an upright rectangle sits in the smallest polygon that holds it. */
+export interface Snug extends Placement {
   /** The polygon's apothem. */
   readonly apothem: number;
-  /** How far the rectangle's center lies above the polygon's. */
-  readonly up: number;
 }
 
 /**
- * The sides of the right half of a polygon that face one way: their normals rise `first`, `first + 4`, ... parts above
- * the x axis (or fall as much below it), n parts being a quarter turn.
+ * The sides of the right half of a polygon that face one way: their normals rise `first`, `first + 4`, ... `last` parts
+ * above the x axis (or fall as much below it), n parts being a quarter turn.
  */
 interface Facing {
   readonly first: number;
   readonly last: number;
 }
 
+/**
+ * Direction of a point of the right half plane.
+ *
+ * @param n - how many parts make a quarter turn
+ * @param x - abscissa
+ * @param y - ordinate
+ * @returns the angle from the x axis in parts
+ */
+export function directionInParts(n: number, x: number, y: number): number {
+  return (Math.atan2(y, x) / (Math.PI / 2)) * n;
+}
+
 /** The side whose normal points nearest to (x, y), with y measured the way the sides face. */
 function nearestSide({ first, last }: Facing, n: number, x: number, y: number): number {
-  const parts = (Math.atan2(y, x) / (Math.PI / 2)) * n;
-  return Math.min(Math.max(first + 4 * Math.round((parts - first) / 4), first), last);
+  const steps = Math.round((directionInParts(n, x, y) - first) / 4);
+  return Math.min(Math.max(first + 4 * steps, first), last);
 }
 
 /** Distance of the point (x, y) from the center, measured along the normal of a side. */
@@ -44,13 +56,13 @@ function firstSide({ first, last }: Facing, enough: (part: number) => boolean): 
 /**
  * The smallest polygon of a pose around an upright rectangle, with x and y half the rectangle's width and height.
  *
- * The rectangle's center lies on the polygon's upright axis (if one left of it does, so does its mirror image, and what lies
- * halfway). An even polygon has it at the center, and is as large as the side demands that faces the rectangle's corner most
- * nearly. In an odd one the upper corners push against sides of the upper half and the lower corners against
- * sides of the lower half; raising the rectangle makes the first demand more and the second less, so they are equal at the
- * best place. Each demand is a chain of straight lines, which change over where the rectangle's corner crosses the ray to a
- * corner of the polygon; two binary searches over those corners find the pair of sides, j above and l below, and with
- * p = (j + l) / 2 and q = (j - l) / 2
+ * The rectangle's center lies on the polygon's upright axis (if one left of it does, so does its mirror image, and what
+ * lies halfway). An even polygon has it at the center, and is as large as the side demands that faces the rectangle's
+ * corner most nearly. In an odd one the upper corners push against sides of the upper half and the lower corners
+ * against sides of the lower half; raising the rectangle makes the first demand more and the second less, so they are
+ * equal at the best place. Each demand is a chain of straight lines, which change over where the rectangle's corner
+ * crosses the ray to a corner of the polygon; two binary searches over those corners find the pair of sides, j above
+ * and l below, and with p = (j + l) / 2 and q = (j - l) / 2
  *
  *     apothem = (x cos p + y sin j sin l / sin p) / cos q,    up = (x - y cot p) tan q.
  *
@@ -62,10 +74,11 @@ function firstSide({ first, last }: Facing, enough: (part: number) => boolean): 
  */
 export function snugPolygon(n: number, pose: Pose, x: number, y: number): Snug {
   const down = pose === "side-down";
+  const rotation = rotationOf(n, pose);
   if (n % 2 === 0) {
     const first = down === (n % 4 === 0) ? 0 : 2;
     const part = nearestSide({ first, last: down ? n : n - 2 }, n, x, y);
-    return { apothem: reach(part, n, x, y), up: 0 };
+    return { apothem: reach(part, n, x, y), center: { x: 0, y: 0 }, rotation };
   }
   // Side-down. Standing on a corner it is the same upside down.
   const upper: Facing = { first: 4 - (n % 4), last: n - 2 };
@@ -85,6 +98,7 @@ export function snugPolygon(n: number, pose: Pose, x: number, y: number): Snug {
   const up = (x - y / tangentOfQuarters(p, n)) * tangentOfQuarters(q, n);
   return {
     apothem: (x * cosineOfQuarters(p, n) + upright) / cosineOfQuarters(q, n),
-    up: (down ? up : -up) + 0,
+    center: { x: 0, y: (down ? up : -up) + 0 },
+    rotation,
   };
 }
