@@ -43,7 +43,7 @@ export function planContents(brief: FilledBrief, geometry: FrameGeometry): Frame
   const visible = offsetPolygon(opening, shortest - geometry.deciding.out);
   const { contains, cutFrom } = brief.opening;
   return {
-    possible: fit === null ? null : fit.possible && panel !== null,
+    possible: panel === null ? false : fit === null ? null : fit.possible,
     why:
       fit === null || fit.possible ? (panel === null ? "The clearance leaves nothing of the opening." : null) : fit.why,
     fit,

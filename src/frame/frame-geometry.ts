@@ -57,7 +57,7 @@ function refuseTightOpening(place: string, length: number): never {
     "impossible",
     "opening",
     length,
-    `Expected \`opening\` to leave the sticks a length at every edge, but at ${place} it would be ${length}`,
+    `Expected \`opening\` to leave the sticks a length at every edge, but at ${place} it would be ${Number(length.toPrecision(12))}`,
   );
 }
 

@@ -1,4 +1,4 @@
-import { checkArray, checkLengthOrZero, checkObject } from "../core/check.js";
+import { checkArray, checkInteger, checkLengthOrZero, checkObject } from "../core/check.js";
 import { tanDeg } from "../core/degrees.js";
 import type { Profile } from "../profile/index.js";
 import type { StockJob, StockStick } from "../stock/index.js";
@@ -23,7 +23,7 @@ export interface StockJobOptions {
   readonly credit?: number;
   /** The grid on which lengths are compared; default as `fitStock` chooses. */
   readonly resolution?: number;
-  /** How many frames are made; default 1. */
+  /** How many such frames are made, an integer from 1 to 1e6; default 1. */
   readonly frames?: number;
   /**
    * Lets neighbors share one slanted cut by rolling the stick half a turn about its length between them. Only for flat stock with two good faces: it takes
@@ -85,7 +85,8 @@ export function stockJob(geometry: FrameGeometry, options: StockJobOptions): Sto
   const kerf = checkLengthOrZero(given["kerf"], "kerf");
   const rough = checkRough(given["rough"] ?? { method: "none" });
   checkArray(given["sticks"], "sticks", "an array of sticks");
-  const { sticks, keep, credit, resolution, frames = 1, bothFacesGood = false } = options;
+  const { sticks, keep, credit, resolution, bothFacesGood = false } = options;
+  const frames = checkInteger(given["frames"] ?? 1, "frames", 1, 1e6);
   const stick = geometry.sticks[0]!;
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
   const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood) : {};

@@ -1,0 +1,228 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { planFrame, stockJob, type FramePlan, type ProfileBrief } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { checkFit, fitStock } from "miterwright/stock";
+import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
+
+const glass = { name: "glass", thickness: 2 };
+const board = { name: "backing board", thickness: 3 };
+
+function planOf(changes: Partial<ProfileBrief>): FramePlan {
+  return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, kerf: 3, ...changes } as ProfileBrief);
+}
+
+describe("contents", () => {
+  test("a panel is the opening less the clearance at every side", () => {
+    const { contents, geometry } = planOf({ clearance: 1.5, contents: [glass, board] });
+    expect(contents.panel!.apothem).toBeCloseTo(geometry.opening.apothem - 1.5, 12);
+    expect(contents.fit).toMatchObject({ possible: true, bearsOn: "ledge", depthUsed: 5 });
+    expect(contents.hidden).toBeCloseTo(9 - 1.5, 12);
+  });
+
+  test("cut from a sheet, it has the size that the sheet gives, and the plan says what is cut away", () => {
+    const { contents } = planOf({ opening: { cutFrom: { width: 500, height: 400 } }, clearance: 2 });
+    expect(contents.panel!.acrossFlats).toBeCloseTo(400, 9);
+    expect(contents.trimmedArea).toBeCloseTo(500 * 400 - contents.panel!.area, 6);
+    expect(contents.sheet).toEqual({ width: 500, height: 400 });
+  });
+
+  test("what is seen of it is the polygon inside the lip", () => {
+    const { contents, geometry } = planOf({ slope: 20 });
+    expect(contents.visible.apothem).toBeCloseTo(geometry.polygons["sightFace"]!.apothem, 12);
+  });
+
+  test("are impossible where the clearance leaves nothing", () => {
+    const { contents } = planOf({ profile: plain, opening: { side: 40 }, clearance: 40 });
+    expect(contents).toMatchObject({
+      possible: false,
+      panel: null,
+      hidden: 0,
+      why: "The clearance leaves nothing of the opening.",
+    });
+  });
+
+  test("without a rabbet nobody can tell", () => {
+    expect(planOf({ profile: plain }).contents).toMatchObject({ possible: null, fit: null });
+  });
+});
+
+describe("the stock job", () => {
+  test("takes what a mitered cut takes of the stick", () => {
+    const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
+    expect(plan.job!.kerf).toBeCloseTo(3 / Math.cos(Math.PI / 6), 12);
+    expect(plan.job!.pieces).toEqual([{ id: "side", length: plan.geometry.sticks[0]!.longest.length, count: 6 }]);
+    expect(plan.job!.trim).toBe(plan.job!.kerf);
+  });
+
+  test("is one that fitStock and checkFit take", () => {
+    const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
+    const fit = fitStock(plan.job!);
+    expect(fit.status).toBe("optimal");
+    expect(checkFit(plan.job!, fit)).toEqual({ ok: true });
+  });
+
+  test("shares slanted cuts only where half a roll leaves the section unchanged and both faces are good", () => {
+    const sticks = [{ id: "ash", length: 2400 }];
+    const flat = planOf({ profile: plain }).geometry;
+    expect(stockJob(flat, { kerf: 3, sticks, bothFacesGood: true }).pieces[0]!.share).toEqual({
+      key: "side",
+      saving: 40 * Math.tan(Math.PI / 6),
+    });
+    expect(stockJob(flat, { kerf: 3, sticks }).pieces[0]!.share).toBeUndefined();
+    expect(stockJob(planOf({}).geometry, { kerf: 3, sticks, bothFacesGood: true }).pieces[0]!.share).toBeUndefined();
+  });
+
+  test("grows with the number of frames and carries what fitStock knows besides", () => {
+    const sticks = [{ id: "ash", length: 2400, count: 3, cost: 9 }];
+    const job = stockJob(planOf({}).geometry, {
+      kerf: 3,
+      sticks,
+      frames: 4,
+      trim: 20,
+      keep: 300,
+      credit: 0.5,
+      resolution: 0.5,
+    });
+    expect(job).toMatchObject({ trim: 20, keep: 300, credit: 0.5, resolution: 0.5, sticks });
+    expect(job.pieces[0]!.count).toBe(24);
+  });
+
+  test.each([
+    [{ kerf: -1, sticks: [] }, "Expected `kerf` to be zero or a positive length (up to 1e100), got -1 (number)"],
+    [{ kerf: 3, sticks: "ash" }, 'Expected `sticks` to be an array of sticks, got "ash" (string)'],
+    [
+      { kerf: 3, sticks: [], trim: -4 },
+      "Expected `trim` to be zero or a positive length (up to 1e100), got -4 (number)",
+    ],
+    [{ kerf: 3, sticks: [], frames: 0 }, "Expected `frames` to be an integer from 1 to 1000000, got 0 (number)"],
+  ])("refuses %j", (options, message) => {
+    expect(() => stockJob(planOf({}).geometry, options as never)).toThrow(message);
+  });
+});
+
+describe("checks and materials", () => {
+  test("give what can be measured on the dry frame", () => {
+    const plan = planOf({ slope: 15 });
+    const value = (code: string): number => plan.checks.find((check) => check.code === code)!.value;
+    expect(value("miter-sum")).toBe(360);
+    expect(value("corner-angle")).toBe(120);
+    expect(value("opening-side")).toBeCloseTo(400, 10);
+    expect(value("opening-across-corners")).toBeCloseTo(800, 9);
+    expect(value("overall-across-flats")).toBeCloseTo(2 * plan.geometry.overall.polygon.apothem, 9);
+    expect(value("slope")).toBe(15);
+    expect(planOf({}).checks.map((check) => check.code)).not.toContain("slope");
+  });
+
+  test("name corner to side for odd frames and side to side for even ones", () => {
+    const labels = (sides: number): string =>
+      planOf({ sides })
+        .checks.map((check) => check.label)
+        .join("\n");
+    expect(labels(7)).toMatch(/from corner to opposite side/);
+    expect(labels(8)).toMatch(/from side to opposite side/);
+  });
+
+  test("add up what the sticks must give", () => {
+    const { materials, cutting } = planOf({});
+    expect(materials.pieces).toBe(6);
+    expect(materials.stickLength).toBeCloseTo(6 * cutting.rough.pitch, 10);
+    expect(materials.finishedLength).toBeCloseTo(6 * cutting.rough.length, 10);
+  });
+});
+
+describe("cautions", () => {
+  const codes = (changes: Partial<ProfileBrief>): string[] => planOf(changes).cautions.map((caution) => caution.code);
+  const square = { method: "square", allowance: 20 } as const;
+
+  test.each<[string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
+    ["short-piece", { opening: { side: 200 } }, { opening: { side: 400 } }],
+    ["trapped-piece", {}, { rough: square }],
+    ["trapped-under-bevel", { slope: 30 }, { slope: 0 }],
+    ["thrown-offcut", { sides: 12 }, { sides: 4 }],
+    [
+      "tip",
+      { slope: 80, lay: "propped", profile: molding({ width: 30, thickness: 30 }) },
+      { slope: 30, lay: "propped" },
+    ],
+    ["fasteners", { slope: 30, lay: "propped" }, { slope: 30 }],
+    ["capacity", { sides: 3, slope: 60, lay: "flat" }, { slope: 30 }],
+    ["feather", { sides: 4 }, { sides: 12 }],
+    ["long-stick", { sticks: [{ id: "ash", length: 3000 }] }, { sticks: [{ id: "ash", length: 2000 }] }],
+    ["flip-error", {}, { slope: 60, sides: 3, lay: "flat" }],
+    ["end-grain", { sides: 9 }, { sides: 8 }],
+    ["seat", { slope: 70 }, { contents: [glass] }],
+    ["seat", { contents: [{ name: "panel", thickness: 12 }] }, { contents: [glass] }],
+    ["seat", { profile: molding({ width: 40, thickness: 20, rabbet: { width: 2, depth: 10 } }) }, {}],
+    ["reach", { sides: 7 }, { sides: 6 }],
+    ["dust", {}, { sides: 3, slope: 60, lay: "flat" }],
+  ])("%s is raised by %j and not by %j", (code, raising, quiet) => {
+    expect(codes(raising)).toContain(code);
+    expect(codes(quiet)).not.toContain(code);
+  });
+
+  test("have the same scale in every unit", () => {
+    const inches = planFrame({
+      sides: 6,
+      unit: "in",
+      profile: molding({ width: 2, thickness: 0.75 }),
+      opening: { side: 11 },
+    });
+    const short = inches.cautions.find((caution) => caution.code === "short-piece");
+    expect(short).toBeUndefined();
+    expect(inches.brief.kerf).toBe(0.125);
+    const tiny = planFrame({
+      sides: 6,
+      unit: "in",
+      profile: molding({ width: 1, thickness: 0.75 }),
+      opening: { side: 3 },
+    });
+    expect(tiny.cautions[0]).toMatchObject({ code: "short-piece", severity: "danger", source: "common practice" });
+    expect(tiny.cautions[0]!.numbers["limit"]).toBeCloseTo(150 / 25.4, 12);
+  });
+
+  test("say how far an unreadable setting can open the last joint", () => {
+    const reach = planOf({ sides: 7 }).cautions.find((caution) => caution.code === "reach")!;
+    const miss = 180 / 7 - 25.5;
+    const { levelWidth } = planOf({ sides: 7 }).geometry;
+    const gap = (levelWidth / Math.cos(Math.PI / 7)) * ((14 * miss * Math.PI) / 180);
+    expect(reach.numbers["gap"]).toBeCloseTo(gap, 10);
+  });
+
+  test("are tied to the steps on which they bear", () => {
+    const plan = planOf({ slope: 30 });
+    expect(plan.cutting.operations[1]!.cautions).toEqual(
+      expect.arrayContaining(["trapped-piece", "trapped-under-bevel", "flip-error"]),
+    );
+    expect(plan.cutting.operations[0]!.cautions).not.toContain("trapped-piece");
+  });
+});
+
+describe("a plan", () => {
+  test("survives JSON, leaves its brief alone, and planned again from its own brief is the same", () => {
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        const plan = planFrame(deepFreeze(brief));
+        const copy = throughJson(plan);
+        expect(copy).toEqual(plan);
+        expect(planFrame(copy.brief)).toEqual(plan);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("has no NaN, Infinity or -0 anywhere", () => {
+    const visit = (value: unknown, path: string): void => {
+      if (typeof value === "number" && (!Number.isFinite(value) || Object.is(value, -0)))
+        throw new Error(`${path}: ${value}`);
+      if (typeof value === "object" && value !== null) {
+        for (const [key, inner] of Object.entries(value)) visit(inner, `${path}.${key}`);
+      }
+    };
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        visit(planFrame(brief), "plan");
+      }),
+    );
+  });
+});
