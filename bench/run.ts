@@ -1,24 +1,36 @@
 /**
- * Runs every benchmark and prints one table. A number is only comparable with the others of its own run and group: each is
- * how many times as long something takes as the first row of its group.
+ * Runs every benchmark and prints one table. Numbers are comparable within one run alone: another machine, or a busier one,
+ * has others.
  */
 
-/** One measured row, as benchmark files return it. */
-interface Row {
-  /** What was measured. */
-  readonly name: string;
-  /** Its time over that of the group's baseline. */
-  readonly ratio: number;
+/** A group of benchmarks: what its numbers mean, and what runs it. */
+interface Group {
+  readonly group: string;
+  /** What each number of the group is. */
+  readonly meaning: string;
+  readonly run: () => Promise<readonly (readonly [name: string, value: number])[]>;
 }
 
-/** The groups. A new benchmark is one line. */
-const GROUPS: readonly (readonly [group: string, run: () => Promise<readonly Row[]>])[] = [
-  ["miter", async () => (await import("./miter.js")).benchMiter()],
+const BARE = "times as long as bare trigonometry";
+const OTHER = "times as fast as the other library";
+
+/** The groups. A new one is a line. */
+const GROUPS: readonly Group[] = [
+  {
+    group: "miter",
+    meaning: BARE,
+    run: async () => (await import("./miter.js")).benchMiter().map((row) => [row.name, row.ratio]),
+  },
+  {
+    group: "units",
+    meaning: OTHER,
+    run: async () => (await import("./units.js")).benchUnits().map((row) => [row.name, row.ratioOfMedians]),
+  },
 ];
 
-const table: Record<string, { readonly "times as long": number }> = {};
-for (const [group, run] of GROUPS) {
-  for (const { name, ratio } of await run())
-    table[`${group}: ${name}`] = { "times as long": Number(ratio.toPrecision(3)) };
+const table: Record<string, { readonly value: number; readonly meaning: string }> = {};
+for (const { group, meaning, run } of GROUPS) {
+  for (const [name, value] of await run())
+    table[`${group}: ${name}`] = { value: Number(value.toPrecision(3)), meaning };
 }
 console.table(table);
