@@ -27,12 +27,13 @@ function versine(half: number): number {
 }
 
 /**
- * other - own cos x, by the small quantities other - own and 1 - cos x where x is small.
+ * other - own cos x; `difference` is other - own, as exactly as the caller has it.
  *
- * From 60 degrees on the plain form is the better: it is exact at a right angle.
+ * Where x is small both differences are: difference + own (1 - cos x) keeps their digits. From 60 degrees on the plain form is
+ * the better: it is exact at a right angle.
  */
-function lessProjection(other: number, own: number, cos: number, oneLessCos: number): number {
-  return oneLessCos < WIDE ? other - own + own * oneLessCos : other - own * cos;
+function lessProjection(other: number, own: number, difference: number, cos: number, oneLessCos: number): number {
+  return oneLessCos < WIDE ? difference + own * oneLessCos : other - own * cos;
 }
 
 /** N2.A1 = sin a cos b - cos a sin b cos T, as sin(a - b) + cos a sin b (1 - cos T) where the turn is small. */
@@ -93,36 +94,45 @@ export function facePlanes(half: number, s1: number, t1: number, s2: number, t2:
     [
       out * t1 * sinDeg(s2) * sinTurn,
       -out * t1 * crossTilt(s1, s2, half),
-      out * lessProjection(t2, t1, cos, oneLessCos),
+      out * lessProjection(t2, t1, t2 - t1, cos, oneLessCos),
     ],
     [
       -out * t2 * sinDeg(s1) * sinTurn,
       -out * t2 * crossTilt(s2, s1, half),
-      out * lessProjection(t1, t2, cos, oneLessCos),
+      out * lessProjection(t1, t2, t1 - t2, cos, oneLessCos),
     ],
   ];
+}
+
+/** w2 cos s2 - w1 cos s1, by differences of like terms first. */
+function planDifference(s1: number, w1: number, s2: number, w2: number): number {
+  return (w2 - w1) * cosDeg(s2) + 2 * w1 * sinDeg((s1 + s2) / 2) * sinDeg((s1 - s2) / 2);
 }
 
 /**
  * The upright joint plane that holds, seen from above, the points where the inner and where the outer edges meet.
  *
- * From the first point to the second leads the vector v with v.o1 = q1 and v.o2 = q2, the plan widths. The level normal
- * across it has the components q1 sin T along the first board and q1 cos T - q2 outward from it.
+ * From the first point to the second leads the vector v with v.o1 = q1 and v.o2 = q2, where q = w cos s is a board's width as
+ * seen from above. The level normal across v has the components q1 sin T along the first board and q1 cos T - q2 outward
+ * from it.
  *
  * @param half - half the turn in degrees, not 0
- * @param s1 - slope of the first board
- * @param q1 - its width as seen from above
- * @param s2 - slope of the second board
- * @param q2 - its width as seen from above
+ * @param s1 - slope of the first board, not 90 or -90
+ * @param w1 - its width
+ * @param s2 - slope of the second board, not 90 or -90
+ * @param w2 - its width
  * @returns the normals
  */
-export function edgePlanes(half: number, s1: number, q1: number, s2: number, q2: number): NormalPair {
+export function edgePlanes(half: number, s1: number, w1: number, s2: number, w2: number): NormalPair {
   const out = half < 0 ? -1 : 1;
   const sinTurn = sinDeg(2 * half);
   const cosTurn = cosDeg(2 * half);
   const oneLessCos = versine(half);
-  const inward1 = out * lessProjection(q2, q1, cosTurn, oneLessCos);
-  const inward2 = out * lessProjection(q1, q2, cosTurn, oneLessCos);
+  const difference = planDifference(s1, w1, s2, w2);
+  const q1 = w1 * cosDeg(s1);
+  const q2 = w2 * cosDeg(s2);
+  const inward1 = out * lessProjection(q2, q1, difference, cosTurn, oneLessCos);
+  const inward2 = out * lessProjection(q1, q2, -difference, cosTurn, oneLessCos);
   return [
     [out * q1 * sinTurn, -inward1 * cosDeg(s1), inward1 * sinDeg(s1)],
     [-out * q2 * sinTurn, -inward2 * cosDeg(s2), inward2 * sinDeg(s2)],

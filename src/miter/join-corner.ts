@@ -1,5 +1,4 @@
 import { checkInside, checkLength, checkObject, checkWord } from "../core/check.js";
-import { cosDeg } from "../core/degrees.js";
 import { checkBoard, type Board, type CheckedBoard } from "./board.js";
 import { compoundMiterKernel } from "./compound-kernel.js";
 import {
@@ -68,15 +67,8 @@ function cornerPlanes(half: number, first: CheckedBoard, second: CheckedBoard, j
   if (joint === "butt") {
     return meet === "faces" ? buttFacePlanes(half, s1, s2) : buttEdgePlanes(half, s1, s2);
   }
-  // Only the ratio counts; the larger as 1 keeps products away from the ends of the number range.
-  if (meet === "faces") {
-    const largest = Math.max(first.thickness, second.thickness);
-    return facePlanes(half, s1, first.thickness / largest, s2, second.thickness / largest);
-  }
-  const w1 = checkLength(first.width, "first.width");
-  const w2 = checkLength(second.width, "second.width");
-  const widest = Math.max(w1, w2);
-  return edgePlanes(half, s1, (w1 / widest) * cosDeg(s1), s2, (w2 / widest) * cosDeg(s2));
+  if (meet === "faces") return facePlanes(half, s1, first.thickness, s2, second.thickness);
+  return edgePlanes(half, s1, checkLength(first.width, "first.width"), s2, checkLength(second.width, "second.width"));
 }
 
 /**
