@@ -13,7 +13,7 @@ beforeAll(async () => {
   opened = await browser.open(
     browser.serve(
       "bundle.html",
-      '<!doctype html><html lang="en"><title>Bundle</title><script src="bundle.js"></script></html>',
+      '<!doctype html><html lang="en"><meta charset="utf-8"><title>Bundle</title><script src="bundle.js"></script></html>',
     ),
   );
 });

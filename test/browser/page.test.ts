@@ -8,7 +8,7 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const page = (body: string): string =>
-  `<!doctype html><html lang="en"><title>Sample</title><body>${body}</body></html>`;
+  `<!doctype html><html lang="en"><meta charset="utf-8"><title>Sample</title><body>${body}</body></html>`;
 
 /** What the tests ask of an element of a drawing; the compiler here knows no browser. */
 interface Measured {
