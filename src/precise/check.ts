@@ -1,0 +1,183 @@
+import { Decimal } from "decimal.js";
+import { InputError, type InputErrorCode } from "../errors/index.js";
+import { exactText } from "./exact-text.js";
+
+/** A number as a double, which counts with its exact value, or as a decimal text like `"22.5"` or `"1e-7"`, of up to 1100 characters. */
+export type PreciseNumber = number | string;
+
+/** How many digits are wanted. */
+export interface PreciseOptions {
+  /** Significant digits of every result, an integer from 1 to 1000. By default 50. */
+  readonly digits?: number | undefined;
+}
+
+/** What values a number may take. */
+export interface Range {
+  /** What to call it in error texts, with its bounds. */
+  readonly what: string;
+  /** Lower bound. */
+  readonly low: string;
+  /** Upper bound. */
+  readonly high: string;
+  /** Whether the bounds themselves are refused. */
+  readonly open?: boolean;
+  /** Whether only integers are allowed. */
+  readonly integer?: boolean;
+}
+
+/** Degrees from flat to upright. */
+export const SLOPE: Range = { what: "degrees from -90 to 90", low: "-90", high: "90" };
+/** Number of sides. */
+export const SIDES: Range = { what: "an integer from 3 to 1000000", low: "3", high: "1e6", integer: true };
+/** Turn of a corner. */
+export const TURN: Range = {
+  what: "a number between -180 and 180, bounds excluded",
+  low: "-180",
+  high: "180",
+  open: true,
+};
+/** A length that is not zero. */
+export const LENGTH: Range = { what: "a positive length (1e-100 to 1e100)", low: "1e-100", high: "1e100" };
+/** A coordinate. */
+export const DISTANCE: Range = { what: "a finite distance (-1e100 to 1e100)", low: "-1e100", high: "1e100" };
+
+const DECIMAL_TEXT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu;
+/** Longer texts could differ from a round number by less than the last attempt of the evaluation can see. */
+const LONGEST_TEXT = 1100;
+/** Numbers nearer to zero, but not zero, are refused: their results would be texts of as many zeros. No double is among them. */
+const SMALLEST = "1e-400";
+
+/** A short text for a value in an error text. */
+function describe(value: unknown): string {
+  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") {
+    const text = typeof value === "string" ? JSON.stringify(value) : String(value);
+    return `${text.length > 40 ? `${text.slice(0, 39)}…` : text} (${typeof value})`;
+  }
+  return value === undefined || value === null
+    ? String(value)
+    : Array.isArray(value)
+      ? "an array"
+      : `a value of type ${typeof value}`;
+}
+
+/**
+ * Throws the error "Expected `path` to be ..., got ...".
+ *
+ * @param code - what is wrong, in one word
+ * @param path - where
+ * @param value - the offending value
+ * @param expected - what is allowed, completing "Expected `path` to be"
+ */
+export function refuse(code: InputErrorCode, path: string, value: unknown, expected: string): never {
+  const message = `Expected \`${path}\` to be ${expected}, got ${describe(value)}`;
+  throw new InputError({ code: value === undefined ? "missing" : code, path, value, message });
+}
+
+/**
+ * Throws an error whose sentence is written by the caller.
+ *
+ * @param code - what is wrong, in one word
+ * @param path - where
+ * @param value - the offending value
+ * @param message - the whole sentence
+ */
+export function reject(code: InputErrorCode, path: string, value: unknown, message: string): never {
+  throw new InputError({ code, path, value, message });
+}
+
+/**
+ * An object whose fields can be read.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @returns the object, its fields still unchecked
+ */
+export function checkRecord(value: unknown, path = "options"): Readonly<Record<string, unknown>> {
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    return refuse("type", path, value, "an object");
+  return value as Record<string, unknown>;
+}
+
+/**
+ * A number of digits.
+ *
+ * @param value - the value to check; 50 when it is missing
+ * @returns an integer from 1 to 1000
+ */
+export function checkDigits(value: unknown): number {
+  if (value === undefined) return 50;
+  const expected = "an integer from 1 to 1000";
+  if (typeof value !== "number") return refuse("type", "digits", value, expected);
+  if (!(value >= 1 && value <= 1000)) return refuse("range", "digits", value, expected);
+  return Number.isInteger(value) ? value : refuse("integer", "digits", value, expected);
+}
+
+/** The exact value of a double or of a decimal text, which must be one. */
+function readExact(value: unknown, path: string, expected: string): Decimal {
+  const make = Decimal.clone({ defaults: true });
+  if (typeof value === "number") {
+    return Number.isFinite(value) ? new make(exactText(value)) : refuse("range", path, value, expected);
+  }
+  if (typeof value !== "string") return refuse("type", path, value, expected);
+  if (!DECIMAL_TEXT.test(value)) return refuse("syntax", path, value, expected);
+  if (value.length > LONGEST_TEXT) {
+    return refuse("range", path, value, `a decimal text of at most ${LONGEST_TEXT} characters`);
+  }
+  return new make(value);
+}
+
+/** Whether a number is nearer to zero than allowed. What even decimal.js cannot hold has become zero. */
+function isTooSmall(exact: Decimal, value: unknown): boolean {
+  if (!exact.isZero()) return exact.abs().lt(SMALLEST);
+  return typeof value === "string" && /^[^e]*[1-9]/iu.test(value);
+}
+
+/**
+ * A number, as a double or a decimal text.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param range - the values allowed
+ * @returns its exact value, never -0
+ */
+export function checkPrecise(value: unknown, path: string, range: Range): Decimal {
+  const expected = `${range.what}, as a number or a decimal text`;
+  const exact = readExact(value, path, expected);
+  const inside =
+    range.open === true ? exact.gt(range.low) && exact.lt(range.high) : exact.gte(range.low) && exact.lte(range.high);
+  if (!inside) return refuse("range", path, value, expected);
+  if (range.integer === true && !exact.isInteger()) return refuse("integer", path, value, expected);
+  if (isTooSmall(exact, value)) return refuse("range", path, value, `0 or of a magnitude of at least ${SMALLEST}`);
+  return exact.isZero() ? exact.abs() : exact;
+}
+
+/**
+ * One of a list of words.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param words - the words allowed
+ * @returns the word
+ */
+export function checkChoice<W extends string>(value: unknown, path: string, words: readonly W[]): W {
+  if (words.includes(value as W)) return value as W;
+  const expected = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
+  return refuse(typeof value === "string" ? "unknown" : "type", path, value, expected);
+}
+
+/**
+ * Which one of several alternative fields is given.
+ *
+ * @param given - the object
+ * @param keys - the alternatives
+ * @returns the one key whose value is not `undefined`
+ */
+export function checkExactlyOne<K extends string>(given: Readonly<Record<string, unknown>>, keys: readonly K[]): K {
+  const [first, ...others] = keys.filter((key) => given[key] !== undefined);
+  const list = keys.map((key) => `\`${key}\``).join(", ");
+  if (first === undefined) return reject("missing", "", given, `Expected exactly one of ${list}, got none`);
+  const [second] = others;
+  if (second === undefined) return first;
+  const all = [first, ...others].map((key) => `\`${key}\``).join(" and ");
+  return reject("conflict", second, given[second], `Expected exactly one of ${list}, got ${all}`);
+}

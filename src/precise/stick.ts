@@ -1,0 +1,48 @@
+import type { Real, RealField } from "./real-field.js";
+import { space, type Vec } from "./space.js";
+
+/** A stick's own axes as it stands in the frame, each of length 1. */
+export interface StickAxes {
+  /** Level, counter-clockwise round the frame. */
+  readonly along: Vec;
+  /** Level, away from the frame's center. */
+  readonly out: Vec;
+  /** In the face, from the sight edge to the outer edge. */
+  readonly across: Vec;
+  /** From the back to the face. */
+  readonly through: Vec;
+}
+
+/**
+ * The axes of a stick at the bottom of the frame, the one that ends at the corner.
+ *
+ * @param field - the arithmetic to work in
+ * @param slope - slope of the stick in degrees
+ * @returns its axes
+ */
+export function firstStick(field: RealField, slope: Real): StickAxes {
+  const { vec, add, sub, scale } = space(field);
+  const [sine, cosine] = field.sinCos(slope);
+  const out = vec(0, -1, 0);
+  const up = vec(0, 0, 1);
+  return {
+    along: vec(1, 0, 0),
+    out,
+    across: add(scale(cosine, out), scale(sine, up)),
+    through: sub(scale(cosine, up), scale(sine, out)),
+  };
+}
+
+/**
+ * The axes of the next stick, the one that starts at the corner: turned about the vertical.
+ *
+ * @param field - the arithmetic to work in
+ * @param slope - slope of the stick in degrees
+ * @param turn - turn of the corner in degrees
+ * @returns its axes
+ */
+export function secondStick(field: RealField, slope: Real, turn: Real): StickAxes {
+  const { along, out, across, through } = firstStick(field, slope);
+  const turned = (axis: Vec): Vec => space(field).turn(axis, turn);
+  return { along: turned(along), out: turned(out), across: turned(across), through: turned(through) };
+}
