@@ -74,9 +74,7 @@ describe("what is refused", () => {
     [() => check.checkText("", "x"), "range", 'Expected `x` to be a string that is not empty, got "" (string)'],
     [() => check.checkText(true, "x"), "type", "Expected `x` to be a string that is not empty, got true (boolean)"],
     [
-      () =>
-        check.checkText("y".repeat(50), "x") &&
-        check.refuse("unknown", "x", "y".repeat(50), "short"),
+      () => check.checkText("y".repeat(50), "x") && check.refuse("unknown", "x", "y".repeat(50), "short"),
       "unknown",
       `Expected \`x\` to be short, got "${"y".repeat(38)}… (string)`,
     ],

@@ -1,0 +1,17 @@
+/**
+ * For a teacher: one polygon from any of its measures, and why an odd one is never as high as it is wide.
+ */
+import { givenMeasure, POLYGON_MEASURES, polygonExtent, regularPolygon } from "miterwright/polygon";
+
+const heptagon = regularPolygon({ sides: 7, side: 30 });
+console.log("The same heptagon from every one of its measures:");
+for (const measure of POLYGON_MEASURES) {
+  const again = regularPolygon({ sides: 7, ...givenMeasure(measure, heptagon[measure]) });
+  console.log(`  ${measure} ${heptagon[measure].toFixed(3)} gives the side ${again.side.toFixed(9)}`);
+}
+
+console.log("Width and height, standing on a side:");
+for (const sides of [3, 4, 5, 6, 7, 8, 9]) {
+  const { width, height } = polygonExtent(regularPolygon({ sides, side: 30 }));
+  console.log(`  ${sides} sides: ${width.toFixed(2)} wide, ${height.toFixed(2)} high`);
+}
