@@ -1,4 +1,4 @@
-import { checkDistance, refuse, reject } from "../core/check.js";
+import { checkDistance, refuse } from "../core/check.js";
 import { checkPolygon, MAX_APOTHEM, MIN_APOTHEM, type PolygonLike } from "./polygon-like.js";
 import { polygonFrom, type RegularPolygon } from "./regular-polygon.js";
 
@@ -24,8 +24,7 @@ export function offsetPolygon(polygon: PolygonLike, distance: number): RegularPo
   const { sides, apothem } = checkPolygon(polygon);
   const moved = apothem + checkDistance(distance, "distance");
   if (moved < MIN_APOTHEM) {
-    const message = `Expected \`distance\` to leave something of a polygon of apothem ${apothem}, got ${distance} (number)`;
-    return reject("impossible", "distance", distance, message);
+    return refuse("impossible", "distance", distance, `a distance that leaves something of an apothem of ${apothem}`);
   }
   if (moved > MAX_APOTHEM)
     return refuse("range", "distance", distance, "a distance that leads to an apothem up to 1e106");

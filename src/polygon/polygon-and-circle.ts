@@ -1,4 +1,5 @@
-import { checkLength, checkLengthOrZero, checkObject, checkSides } from "../core/check.js";
+import { checkLength, checkObject, checkSides } from "../core/check.js";
+import { checkAllowance } from "./allowance.js";
 import { checkPolygon, type PolygonLike } from "./polygon-like.js";
 import { polygonFrom, type RegularPolygon } from "./regular-polygon.js";
 
@@ -42,7 +43,7 @@ export function polygonAroundCircle(options: PolygonAroundCircleOptions): Regula
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
   const diameter = checkLength(given["diameter"], "diameter");
-  return polygonFrom(sides, "apothem", (diameter + checkLengthOrZero(given["allowance"] ?? 0, "allowance")) / 2);
+  return polygonFrom(sides, "apothem", (diameter + checkAllowance(given)) / 2);
 }
 
 /**

@@ -1,4 +1,5 @@
-import { checkLength, checkLengthOrZero, checkObject, checkSides } from "../core/check.js";
+import { checkLength, checkObject, checkSides } from "../core/check.js";
+import { checkAllowance } from "./allowance.js";
 import type { PlacedPolygon } from "./placed.js";
 import { snuggestPolygon } from "./snuggest-polygon.js";
 import { polygonFrom } from "./regular-polygon.js";
@@ -44,7 +45,7 @@ export function polygonAround(options: PolygonAroundOptions): PlacedPolygon {
   const sides = checkSides(given["sides"]);
   const width = checkLength(given["width"], "width");
   const height = checkLength(given["height"], "height");
-  const allowance = checkLengthOrZero(given["allowance"] ?? 0, "allowance");
+  const allowance = checkAllowance(given);
   const standing = checkStanding(given);
   const snug = snuggestPolygon(sides, standing, (width + allowance) / 2, (height + allowance) / 2);
   return { polygon: polygonFrom(sides, "apothem", snug.apothem), center: snug.center, rotation: snug.rotation };

@@ -59,9 +59,10 @@ export function polygonExtent(polygon: PolygonLike, pose?: Pose | number): Box {
   // The longest diagonals point in n directions half a turn round if n is odd, in n / 2 if it is even.
   const pitch = n % 2 === 1 ? 180 / n : 360 / n;
   const along = (rotation: number): number => {
-    const past = Math.abs(rotation) % pitch;
+    const past = rotation % pitch;
     return whole.acrossCorners * cosDeg(Math.min(past, pitch - past));
   };
-  const height = along(stands + pitch / 2);
-  return { width: n % 4 === 0 ? height : along(stands), height };
+  const tilt = Math.abs(stands);
+  const height = along(tilt + pitch / 2);
+  return { width: n % 4 === 0 ? height : along(tilt), height };
 }
