@@ -10,6 +10,7 @@ export * from "./miter/index.js";
 export * from "./profile/index.js";
 export * from "./stock/index.js";
 export * from "./saw/index.js";
+export * from "./panel/index.js";
 export * from "./frame/index.js";
 export * from "./drawing/index.js";
 export * from "./sheet/index.js";

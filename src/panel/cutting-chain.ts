@@ -1,0 +1,95 @@
+/** One cut of a chain: which side is made, from which, and how many settings its direction has gone through. */
+export interface ChainLink {
+  /** The side that is cut. */
+  readonly side: number;
+  /** The side at the fence, which exists by then. */
+  readonly against: number;
+  /** Whether the new side comes after the one at the fence going counter-clockwise, or before it. */
+  readonly toward: "next" | "previous";
+  /** How many cuts lie between it and a side of the blank, this one included: an error of the setting counts so many times. */
+  readonly depth: number;
+}
+
+/** A chain of cuts that all use one setting. */
+export interface CuttingChain {
+  /** How many sides on the new side lies from the one at the fence: j. */
+  readonly step: number;
+  /** The cuts, in an order in which every fence side exists by then. */
+  readonly links: readonly ChainLink[];
+  /** The greatest depth. */
+  readonly depth: number;
+}
+
+/**
+ * The angle that a gauge is swung from square to cut side k + j with side k at the fence: |360 j / n - 90|, as a fraction of one rounding.
+ *
+ * @param sides - n
+ * @param step - j
+ * @returns degrees
+ */
+export function chainSetting(sides: number, step: number): number {
+  return (Math.abs(4 * step - sides) * 90) / sides;
+}
+
+/**
+ * The sides of a polygon that its bounding box already has, by their numbers.
+ *
+ * Side-down: side 0 at the bottom; for even n the top; for n = 4k left and right too. Corner-down: nothing for n = 4k, left and right for n = 4k + 2, the top
+ * for odd n.
+ *
+ * @param sides - n
+ * @param pose - how the polygon stands in the box
+ * @returns side numbers in rising order
+ */
+export function sidesOnBlank(sides: number, pose: "side-down" | "corner-down"): number[] {
+  if (pose === "side-down") {
+    if (sides % 2 === 1) return [0];
+    return sides % 4 === 0 ? [0, sides / 4, sides / 2, (3 * sides) / 4] : [0, sides / 2];
+  }
+  if (sides % 2 === 1) return [(sides - 1) / 2];
+  return sides % 4 === 0 ? [] : [(sides - 2) / 4, (3 * sides - 2) / 4];
+}
+
+/** Goes round the sides from those that exist, j on and j back, nearest first. */
+function reach(sides: number, existing: readonly number[], step: number, onlyNext: boolean): CuttingChain | null {
+  const depths = new Map(existing.map((side) => [side, 0]));
+  const links: ChainLink[] = [];
+  const queue = [...existing];
+  for (let against = queue.shift(); against !== undefined; against = queue.shift()) {
+    const depth = depths.get(against)! + 1;
+    for (const toward of onlyNext ? (["next"] as const) : (["next", "previous"] as const)) {
+      const side = (against + (toward === "next" ? step : sides - step)) % sides;
+      if (depths.has(side)) continue;
+      depths.set(side, depth);
+      links.push({ side, against, toward, depth });
+      queue.push(side);
+    }
+  }
+  if (depths.size < sides) return null;
+  return { step, links, depth: Math.max(0, ...depths.values()) };
+}
+
+/**
+ * Chooses the step whose setting is the smallest and whose chain reaches every side; on a tie the shorter chain.
+ *
+ * @param sides - n
+ * @param existing - sides that the blank has
+ * @param onlyNext - whether cuts go one way round only, from one end of the chain
+ * @returns the chain
+ */
+export function bestChain(sides: number, existing: readonly number[], onlyNext: boolean): CuttingChain {
+  if (existing.length === sides) return { step: sides / 4, links: [], depth: 0 };
+  const quarter = sides / 4;
+  // Steps by their distance from a quarter turn: the first whose chain reaches every side has the smallest setting.
+  const steps = Array.from({ length: Math.ceil(sides / 2) - 1 }, (_, index) => index + 1).sort(
+    (a, b) => Math.abs(a - quarter) - Math.abs(b - quarter) || a - b,
+  );
+  let best: CuttingChain | null = null;
+  for (const step of steps) {
+    if (best !== null && Math.abs(step - quarter) > Math.abs(best.step - quarter)) break;
+    const chain = reach(sides, existing, step, onlyNext);
+    if (chain !== null && (best === null || chain.depth < best.depth)) best = chain;
+  }
+  // Step 1 reaches every side, so there is always one.
+  return best!;
+}

@@ -1,0 +1,129 @@
+import { checkNumber, checkObject, reject } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import type { PanelCut, PanelPlan } from "./panel-plan.js";
+
+/** Options of {@link simulatePanel}. */
+export interface SimulatePanelOptions {
+  /** By how many degrees the gauge stands off what the plan says, positive when the kept part between fence and blade is wider; -20 to 20, default 0. */
+  readonly settingError?: number;
+}
+
+/** The line of an edge: a point on it and its direction, the panel to the left. */
+interface Edge {
+  readonly through: Point;
+  readonly direction: Point;
+}
+
+function rotated({ x, y }: Point, degrees: number): Point {
+  const [cosine, sine] = [cosDeg(degrees), sinDeg(degrees)];
+  return { x: x * cosine - y * sine, y: x * sine + y * cosine };
+}
+
+/** How far a point lies to the left of an edge, times the direction's length. */
+function leftOf({ through, direction }: Edge, point: Point): number {
+  return direction.x * (point.y - through.y) - direction.y * (point.x - through.x);
+}
+
+/** What is left of a convex piece when everything to the right of an edge falls off. */
+function sawn(piece: readonly Point[], edge: Edge): Point[] {
+  return piece.flatMap((point, index) => {
+    const next = piece[(index + 1) % piece.length]!;
+    const [here, there] = [leftOf(edge, point), leftOf(edge, next)];
+    const kept = here >= 0 ? [point] : [];
+    if (here >= 0 === there >= 0) return kept;
+    const share = here / (here - there);
+    return [...kept, { x: point.x + share * (next.x - point.x), y: point.y + share * (next.y - point.y) }];
+  });
+}
+
+/**
+ * The direction of a new side, from that of the side at the fence: the two enclose 90 degrees, less the setting when the gauge is swung closed, more when open. Cut
+ * with the panel turned over, the new side lies on the other hand.
+ */
+function cutDirection(fence: Edge, cut: PanelCut, error: number): Point {
+  const enclosed = (cut.swing === "closed" ? 90 - cut.setting : 90 + cut.setting) + error;
+  return rotated(fence.direction, cut.up === "front" ? 180 - enclosed : enclosed - 180);
+}
+
+/** The edges that the blank has already, by the sides that the plan says they are. */
+function blankEdges(plan: PanelPlan): Map<number, Edge> {
+  const count = plan.panel.sides;
+  return new Map(
+    plan.existing.map((side) => {
+      const [from, to] = [plan.corners[side]!.point, plan.corners[(side + 1) % count]!.point];
+      const upright = Math.abs(to.x - from.x) < Math.abs(to.y - from.y);
+      const direction = upright ? { x: 0, y: Math.sign(to.y - from.y) } : { x: Math.sign(to.x - from.x), y: 0 };
+      return [side, { through: from, direction }];
+    }),
+  );
+}
+
+/** Points of the piece closer than this, as a share of the blank's size, are one corner. */
+const SAME_CORNER: number = 1e-9;
+
+/** The corners of a piece without those that rounding doubled, from the one nearest to a given point on. */
+function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
+  const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+  const corners = piece.filter((point, index) => {
+    const before = piece[(index + piece.length - 1) % piece.length]!;
+    return apart(point, before) > size * SAME_CORNER;
+  });
+  const distances = corners.map((corner) => apart(corner, first));
+  const start = distances.indexOf(Math.min(...distances));
+  return [...corners.slice(start), ...corners.slice(0, start)];
+}
+
+/**
+ * Cuts a panel from its blank as the plan says: each cut takes its direction from the side at the fence, as that side was really cut, and its place from the
+ * middle of the side marked on the blank.
+ *
+ * It is the plan's own check: without an error of the setting it must return the panel. With one, the error of every side's direction is the error times the
+ * cut's `depth`.
+ *
+ * @param plan - from `planPanel`
+ * @param options - an error of the gauge
+ * @returns the corners of what was cut, counter-clockwise from the start of side 0, from the blank's lower left corner
+ * @throws {InputError} when the plan is none, a cut uses a side before it exists, or the error is out of range
+ * @example
+ * ```ts
+ * import { planPanel, simulatePanel } from "miterwright/panel";
+ *
+ * const plan = planPanel({ polygon: { sides: 6, apothem: 50 } });
+ * simulatePanel(plan)[0]; //=> { x: 28.8675134594813, y: 0 }
+ * plan.corners[0]?.point; //=> { x: 28.8675134594813, y: 0 }
+ * ```
+ */
+export function simulatePanel(plan: PanelPlan, options: SimulatePanelOptions = {}): Point[] {
+  checkObject(plan, "plan");
+  const error = checkNumber(
+    checkObject(options)["settingError"] ?? 0,
+    "settingError",
+    -20,
+    20,
+    "degrees from -20 to 20",
+  );
+  const { width, height } = plan.blank;
+  const edges = blankEdges(plan);
+  let piece: Point[] = [
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height },
+  ];
+  for (const cut of plan.cuts) {
+    const fence = edges.get(cut.against);
+    if (fence === undefined) {
+      return reject(
+        "impossible",
+        `plan.cuts[${cut.step - 1}].against`,
+        cut.against,
+        `Expected \`plan.cuts[${cut.step - 1}].against\` to be a side that exists by then, got ${cut.against}`,
+      );
+    }
+    const edge = { through: cut.middle.point, direction: cutDirection(fence, cut, error) };
+    edges.set(cut.side, edge);
+    piece = sawn(piece, edge);
+  }
+  return cleaned(piece, plan.corners[0]!.point, width + height);
+}

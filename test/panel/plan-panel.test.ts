@@ -1,0 +1,227 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Pose } from "miterwright/errors";
+import { planPanel, simulatePanel, type PanelPlan } from "miterwright/panel";
+import { polygonCorners } from "miterwright/polygon";
+
+const POSES: readonly Pose[] = ["side-down", "corner-down"];
+const COUNTS = Array.from({ length: 22 }, (_, index) => index + 3);
+
+function plan(sides: number, pose: Pose = "side-down", chain: "both" | "one" = "both"): PanelPlan {
+  return planPanel({ polygon: { sides, apothem: 120 }, pose, chain });
+}
+
+/** Corners of the panel itself, from the blank's lower left corner, found from the polygon alone. */
+function planned({ panel, pose }: PanelPlan): { x: number; y: number }[] {
+  const corners = polygonCorners(panel, pose);
+  const left = Math.min(...corners.map((corner) => corner.x));
+  const low = Math.min(...corners.map((corner) => corner.y));
+  return corners.map((corner) => ({ x: corner.x - left, y: corner.y - low }));
+}
+
+/**
+ * Direction of every edge of a piece, in degrees, without the slivers of the blank's own edges that wrong cuts leave between two sides.
+ */
+function directions(corners: readonly { x: number; y: number }[], least = 0): number[] {
+  return corners.flatMap((corner, index) => {
+    const next = corners[(index + 1) % corners.length]!;
+    if (Math.hypot(next.x - corner.x, next.y - corner.y) < least) return [];
+    return [(Math.atan2(next.y - corner.y, next.x - corner.x) * 180) / Math.PI];
+  });
+}
+
+describe("cutting the planned way", () => {
+  test.each(POSES.flatMap((pose) => COUNTS.map((sides) => [sides, pose] as const)))(
+    "returns the panel of %d sides, %s, from both ends and from one",
+    (sides, pose) => {
+      for (const chain of ["both", "one"] as const) {
+        const panelPlan = plan(sides, pose, chain);
+        const cut = simulatePanel(panelPlan);
+        const wanted = planned(panelPlan);
+        expect(cut).toHaveLength(sides);
+        for (const [index, corner] of wanted.entries()) {
+          expect(cut[index]!.x).toBeCloseTo(corner.x, 8);
+          expect(cut[index]!.y).toBeCloseTo(corner.y, 8);
+        }
+      }
+    },
+  );
+
+  test("uses no side before it exists, and makes every side once", () => {
+    for (const pose of POSES) {
+      for (const sides of COUNTS) {
+        const { cuts, existing } = plan(sides, pose);
+        const there = new Set(existing);
+        for (const cut of cuts) {
+          expect(there.has(cut.against)).toBe(true);
+          expect(there.has(cut.side)).toBe(false);
+          there.add(cut.side);
+        }
+        expect(there.size).toBe(sides);
+      }
+    }
+  });
+});
+
+describe("the setting and the number of cuts, side-down", () => {
+  test.each(COUNTS)("of %d sides", (sides) => {
+    const { setting, cuts } = plan(sides);
+    if (sides === 4) {
+      expect([setting, cuts.length]).toEqual([0, 0]);
+    } else if (sides % 2 === 1) {
+      expect(setting).toBeCloseTo(90 / sides, 12);
+      expect(cuts).toHaveLength(sides - 1);
+    } else if (sides % 4 === 2) {
+      expect(setting).toBeCloseTo(180 / sides, 12);
+      expect(cuts).toHaveLength(sides - 2);
+    } else {
+      expect(setting).toBeCloseTo(360 / sides, 12);
+      expect(cuts).toHaveLength(sides - 4);
+    }
+  });
+
+  test("no other single setting that reaches every side is smaller", () => {
+    for (const sides of COUNTS) {
+      if (sides === 4) continue;
+      const { setting, existing } = plan(sides);
+      for (let step = 1; step < sides / 2; step += 1) {
+        const reached = new Set(existing);
+        for (let round = 0; round < sides; round += 1) {
+          for (const side of [...reached]) reached.add((side + step) % sides).add((side + sides - step) % sides);
+        }
+        if (reached.size === sides) expect(Math.abs((360 * step) / sides - 90)).toBeGreaterThan(setting - 1e-9);
+      }
+    }
+  });
+
+  test("a seven-sided panel needs 12.857 degrees, six cuts, and two of its corners fall inside the blank (common practice, no printed source)", () => {
+    const { setting, cuts, corners } = plan(7);
+    expect(setting.toFixed(3)).toBe("12.857");
+    expect(cuts).toHaveLength(6);
+    expect(corners.filter((corner) => corner.inside)).toHaveLength(2);
+  });
+
+  test("a panel of 4k sides is cut side-down even where it is to hang corner-down", () => {
+    expect(plan(8, "corner-down").pose).toBe("side-down");
+    expect(plan(6, "corner-down").pose).toBe("corner-down");
+  });
+});
+
+describe("an error of the setting", () => {
+  test("counts as often as the cut is deep, in the direction of every side", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 5, max: 24 }),
+        fc.double({ min: -0.05, max: 0.05, noNaN: true }),
+        fc.constantFrom<"both" | "one">("both", "one"),
+        (sides, error, chain) => {
+          const panelPlan = plan(sides, "side-down", chain);
+          const [right, wrong] = [
+            directions(planned(panelPlan)),
+            directions(simulatePanel(panelPlan, { settingError: error })),
+          ];
+          for (const { side, depth } of panelPlan.cuts) {
+            const off = wrong.map((direction) => Math.abs(((direction - right[side]! + 540) % 360) - 180));
+            expect(Math.min(...off)).toBeCloseTo(Math.abs(depth * error), 6);
+          }
+        },
+      ),
+    );
+  });
+
+  test("adds up to half as much when cut from both ends, for odd numbers of sides", () => {
+    for (const sides of COUNTS.filter((count) => count % 2 === 1)) {
+      const deepest = (chain: "both" | "one"): number =>
+        Math.max(...plan(sides, "side-down", chain).cuts.map((cut) => cut.depth));
+      expect(deepest("one")).toBe(sides - 1);
+      expect(deepest("both")).toBe((sides - 1) / 2);
+    }
+  });
+});
+
+describe("corners", () => {
+  test("are located by their distances from two edges of the blank", () => {
+    for (const pose of POSES) {
+      for (const sides of COUNTS) {
+        const { blank, corners } = plan(sides, pose);
+        for (const { point, fromSide, fromBase } of corners) {
+          const x = fromSide.edge === "left" ? fromSide.distance : blank.width - fromSide.distance;
+          const y = fromBase.edge === "bottom" ? fromBase.distance : blank.height - fromBase.distance;
+          expect([x, y]).toEqual([expect.closeTo(point.x, 9), expect.closeTo(point.y, 9)]);
+          expect(fromSide.distance).toBeLessThanOrEqual(blank.width / 2 + 1e-9);
+          expect(fromBase.distance).toBeLessThanOrEqual(blank.height / 2 + 1e-9);
+        }
+      }
+    }
+  });
+
+  test("inside the blank are those that no edge of it touches", () => {
+    const inside = (sides: number): number => plan(sides).corners.filter((corner) => corner.inside).length;
+    expect([3, 4, 5, 6, 7, 8, 9, 10, 12].map(inside)).toEqual([0, 0, 0, 0, 2, 0, 4, 4, 4]);
+  });
+});
+
+describe("metamorphic laws", () => {
+  test("scaling by a power of two scales the plan exactly", () => {
+    const one = plan(9);
+    const many = planPanel({ polygon: { sides: 9, apothem: 120 * 2 ** 40 } });
+    expect(many.corners.map(({ point }) => point.x)).toEqual(one.corners.map(({ point }) => point.x * 2 ** 40));
+    expect(many.cuts.map(({ side }) => side)).toEqual(one.cuts.map(({ side }) => side));
+  });
+
+  test("a panel is mirrored by its own middle: corner by corner, and cut by cut", () => {
+    const { blank, corners, cuts } = plan(11);
+    for (const { point } of corners) {
+      expect(
+        corners.some((other) => Math.hypot(blank.width - other.point.x - point.x, other.point.y - point.y) < 1e-9),
+      ).toBe(true);
+    }
+    expect(cuts.filter((cut) => cut.up === "front")).toHaveLength(cuts.filter((cut) => cut.up === "back").length);
+  });
+
+  test("the clearance is kept at every side", () => {
+    expect(planPanel({ polygon: { sides: 7, apothem: 120 }, clearance: 2 }).panel.apothem).toBe(118);
+  });
+});
+
+test("a plan from JSON is cut the same way", () => {
+  const panelPlan = plan(7);
+  expect(simulatePanel(JSON.parse(JSON.stringify(panelPlan)) as PanelPlan)).toEqual(simulatePanel(panelPlan));
+});
+
+test.each([
+  [
+    { polygon: { sides: 2, apothem: 5 } },
+    "Expected `polygon.sides` to be an integer from 3 to 1000000, got 2 (number)",
+  ],
+  [{}, "Expected `polygon` to be an object, got undefined"],
+  [
+    { polygon: { sides: 5, apothem: 5 }, clearance: -1 },
+    "Expected `clearance` to be zero or a positive length (up to 1e100), got -1 (number)",
+  ],
+  [
+    { polygon: { sides: 5, apothem: 5 }, clearance: 5 },
+    "Expected `clearance` to be less than the opening's apothem, 5, got 5",
+  ],
+  [
+    { polygon: { sides: 5, apothem: 5 }, pose: "flat" },
+    'Expected `pose` to be one of "side-down", "corner-down", got "flat" (string)',
+  ],
+  [
+    { polygon: { sides: 5, apothem: 5 }, chain: "two" },
+    'Expected `chain` to be one of "both", "one", got "two" (string)',
+  ],
+])("planPanel refuses %j", (options, message) => {
+  expect(() => planPanel(options as never)).toThrow(message);
+});
+
+test("simulatePanel refuses what is no plan, an error out of range, and a cut from a side that does not exist yet", () => {
+  expect(() => simulatePanel(null as never)).toThrow("Expected `plan` to be an object, got null");
+  expect(() => simulatePanel(plan(5), { settingError: 30 })).toThrow(
+    "Expected `settingError` to be degrees from -20 to 20, got 30 (number)",
+  );
+  const { cuts, ...rest } = plan(7);
+  expect(() => simulatePanel({ ...rest, cuts: cuts.slice(2) })).toThrow(
+    "Expected `plan.cuts[2].against` to be a side that exists by then, got 2",
+  );
+});
