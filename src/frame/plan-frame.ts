@@ -1,4 +1,5 @@
 import type { Caution } from "../core/caution.js";
+import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
 import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
 import { planCautions } from "./cautions/plan-cautions.js";
@@ -22,6 +23,8 @@ export interface FramePlan<M extends string = string> {
   readonly job?: StockJob;
   /** What goes into the frame. */
   readonly contents: FrameContents;
+  /** How the panel that goes in is cut from a squared blank; absent when the clearance leaves no panel. */
+  readonly panel?: PanelPlan;
   /** What to measure on the dry frame. */
   readonly checks: readonly FrameCheck[];
   /** How much molding it takes. */
@@ -74,7 +77,7 @@ export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredMark>;
 export function planFrame(brief: FrameBrief): FramePlan;
 export function planFrame(brief: FrameBrief): FramePlan {
   const filled = filledBrief(brief);
-  const { kerf, rough, saw, unit, lay, sticks } = filled;
+  const { kerf, rough, saw, unit, lay, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
   const cutting = planCutting(geometry, { saw, kerf, rough, unit, lay });
   const contents = planContents(filled, geometry);
@@ -84,6 +87,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
     cutting,
     ...(sticks === undefined ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
     contents,
+    ...(contents.panel === null ? {} : { panel: planPanel({ polygon: geometry.opening, clearance, pose }) }),
     checks: frameChecks(geometry),
     materials: frameMaterials(geometry, cutting.rough),
     cautions: [...cutting.cautions, ...planCautions(filled, contents)],

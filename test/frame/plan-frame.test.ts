@@ -27,6 +27,13 @@ describe("contents", () => {
     expect(contents.sheet).toEqual({ width: 500, height: 400 });
   });
 
+  test("its cuts are planned for the pose in which it hangs", () => {
+    const plan = planOf({ clearance: 1.5, pose: "corner-down" });
+    expect(plan.panel!.pose).toBe("corner-down");
+    expect(plan.panel!.panel.apothem).toBeCloseTo(plan.contents.panel!.apothem, 12);
+    expect(planOf({ profile: plain, opening: { side: 40 }, clearance: 40 }).panel).toBeUndefined();
+  });
+
   test("what is seen of it is the polygon inside the lip", () => {
     const { contents, geometry } = planOf({ slope: 20 });
     expect(contents.visible.apothem).toBeCloseTo(geometry.polygons["sightFace"]!.apothem, 12);
