@@ -34,3 +34,6 @@ for (const { group, meaning, run } of GROUPS) {
     table[`${group}: ${name}`] = { value: Number(value.toPrecision(3)), meaning };
 }
 console.table(table);
+
+// A file that awaits must be a module.
+export {};
