@@ -124,6 +124,19 @@ export function makePattern(
 }
 
 /**
+ * A name that patterns of the same content share.
+ *
+ * @param pattern - the pattern
+ * @returns the name
+ */
+export function patternName(pattern: Pattern): string {
+  const { kind, items, counts, rooms } = pattern;
+  const order = items.map((_, k) => k);
+  order.sort((a, b) => (rooms?.[a] ?? 0) - (rooms?.[b] ?? 0) || items[a]! - items[b]!);
+  return `${kind}:${order.map((k) => `${items[k]!}*${counts[k]!}${rooms ? `@${rooms[k]!}` : ""}`).join()}`;
+}
+
+/**
  * What a plan costs.
  *
  * @param plan - the plan

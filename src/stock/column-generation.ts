@@ -1,0 +1,100 @@
+import { type Budget, isSpent } from "./budget.js";
+import { addPattern, aimMaster, fractionsOf, type Master, pricesOf } from "./master.js";
+import { priceKind, type Prices } from "./pricing.js";
+import type { Pattern } from "./problem.js";
+import { costStep, roundPrices, type SafeBound, safeBound } from "./safe-bound.js";
+import { missed, programValue, setPenalty, solveProgram } from "./simplex.js";
+import type { Subproblem } from "./subproblem.js";
+
+/** A reduced cost, over the dearest stick's cost, from which a pattern is worth adding; above the simplex's own tolerance. */
+const WORTH_ADDING = 5e-10;
+/** Penalty, over the dearest stick's cost, beyond which a missed row is taken to be impossible. */
+const MOST_PENALTY = 1e5;
+
+/** What a round takes besides the simplex and the knapsacks, in steps. */
+const STEPS_OF_A_ROUND = 2000;
+
+/** The linear relaxation of a subproblem. */
+export interface Relaxation {
+  /** No plan for what is left costs less; computed in integers. */
+  readonly bound: number;
+  /** Value of the program, in steps of the cost grid. */
+  readonly value: number;
+  /** The patterns of its solution. */
+  readonly fractions: readonly { readonly pattern: Pattern; readonly times: number }[];
+  /** Whether every row is met. */
+  readonly met: boolean;
+  /** Whether no pattern would lower the value. */
+  readonly complete: boolean;
+  /** The prices of the last round, and the bound from them alone; missing if the budget was spent before. */
+  readonly last: { readonly prices: Prices; readonly safe: SafeBound } | undefined;
+}
+
+/**
+ * Solves the linear relaxation of a subproblem by column generation.
+ *
+ * In turn, the program over the known patterns is solved and its prices rounded down to integers; then for each kind the
+ * patterns that are worth more than they cost are found and added. Each round gives a bound of its own. It ends when no
+ * pattern is found, or when the bound can't rise any more or has reached the cutoff.
+ *
+ * @param master - the master; patterns are added to it
+ * @param node - the subproblem
+ * @param cutoff - a bound from which the subproblem is of no interest
+ * @param budget - what may be spent
+ * @returns the relaxation
+ * @yields {undefined} nothing, between two rounds
+ */
+export function* relax(
+  master: Master,
+  node: Subproblem,
+  cutoff: number,
+  budget: Budget,
+): Generator<undefined, Relaxation> {
+  const { problem, program, unit } = master;
+  const step = costStep(problem);
+  let bound = -Infinity;
+  let steps = program.work;
+  let last: Relaxation["last"];
+  aimMaster(master, node);
+  const worths = new Float64Array(problem.kinds.length);
+  for (;;) {
+    solveProgram(program);
+    const value = programValue(program) * unit;
+    const met = master.priced || missed(program) < 1e-5;
+    budget.work += program.work - steps + STEPS_OF_A_ROUND;
+    steps = program.work;
+    const end = (complete: boolean): Relaxation => ({
+      bound,
+      value,
+      fractions: fractionsOf(master),
+      met,
+      complete,
+      last,
+    });
+    if (isSpent(budget)) return end(false);
+    const duals = pricesOf(master);
+    const prices = roundPrices(problem, node, duals.items);
+    let added = 0;
+    for (let kind = 0; kind < problem.kinds.length; kind++) {
+      if (node.most[kind] === 0) {
+        worths[kind] = 0;
+        continue;
+      }
+      const cost = problem.kinds[kind]!.cost - duals.kinds[kind]! + WORTH_ADDING * unit;
+      const offer = priceKind(problem, node, prices, kind, Math.ceil(cost * prices.scale), budget);
+      worths[kind] = offer.worth;
+      for (const pattern of offer.patterns) if (addPattern(master, pattern)) added++;
+    }
+    const safe = safeBound(problem, node, prices, worths);
+    last = { prices, safe };
+    bound = Math.max(bound, safe.bound);
+    if (bound >= cutoff) return end(false);
+    if (added === 0) {
+      if (met || program.penalty >= MOST_PENALTY) return end(true);
+      setPenalty(program, program.penalty * 10);
+    } else if (met && bound >= Math.ceil(value / step - 1e-6) * step) {
+      return end(false);
+    }
+    yield undefined;
+  }
+}

@@ -1,0 +1,91 @@
+import { type Budget, isSpent } from "./budget.js";
+import { relax } from "./column-generation.js";
+import { fillGreedily } from "./greedy.js";
+import { type Incumbent, offerRest } from "./incumbent.js";
+import type { Master } from "./master.js";
+import type { Pattern, Use } from "./problem.js";
+import { fillBySubsetSum } from "./subset-sum.js";
+import { costStep } from "./safe-bound.js";
+import { decide, isDone, type Subproblem } from "./subproblem.js";
+
+/** What a dive needs to know of the search around it. */
+export interface Dive {
+  /** The linear program. */
+  readonly master: Master;
+  /** The best plan so far; changed when a better one is found. */
+  readonly incumbent: Incumbent;
+  /** A cost at which the dive is over: no plan costs less. */
+  readonly goal: number;
+  /** What may be spent. */
+  readonly budget: Budget;
+}
+
+/**
+ * Completes a subproblem in two greedy ways.
+ *
+ * @param dive - the search around it
+ * @param node - the subproblem
+ */
+export function completeGreedily(dive: Dive, node: Subproblem): void {
+  const { problem } = dive.master;
+  dive.budget.work += 1000 + 20 * problem.sizes.length;
+  offerRest(problem, dive.incumbent, node, fillGreedily(problem, node.demand, node.most));
+  const filled = fillGreedily(problem, node.demand, node.most, (...given) => fillBySubsetSum(...given, dive.budget));
+  offerRest(problem, dive.incumbent, node, filled);
+}
+
+/** A fraction this close to a whole number is one. */
+const NEARLY = 1e-4;
+
+/**
+ * The whole sticks of a fractional solution.
+ *
+ * @param fractions - patterns and how many sticks are cut by each
+ * @returns those with one stick at least, rounded down
+ */
+export function roundDown(fractions: readonly { readonly pattern: Pattern; readonly times: number }[]): Use[] {
+  return fractions.flatMap(({ pattern, times }) => {
+    const whole = Math.floor(times + NEARLY);
+    return whole > 0 ? [{ pattern, times: whole }] : [];
+  });
+}
+
+/**
+ * Dives for a better plan: solves the relaxation, decides on its whole sticks and one more, and does so again with what is
+ * left. Where the relaxation offers several sticks to round up, the second best is tried too, and so on, each time at the
+ * expense of the discrepancies that are allowed on the way down.
+ *
+ * @param dive - the search around it
+ * @param node - the subproblem
+ * @param discrepancies - how often, in sum, the dive may depart from the best candidate
+ * @returns nothing; the incumbent changes
+ * @see W. D. Harvey, M. L. Ginsberg, Limited discrepancy search, Proceedings of IJCAI 1995, 607-613.
+ * @yields {undefined} nothing, between two pieces of work
+ */
+export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number): Generator<undefined, void> {
+  const { master, incumbent, budget } = dive;
+  const { problem } = master;
+  if (isDone(node)) {
+    offerRest(problem, incumbent, node, { plan: [], remaining: node.demand });
+    return;
+  }
+  const cutoff = incumbent.whole ? incumbent.cost - node.fixedCost : Infinity;
+  const relaxation = yield* relax(master, node, cutoff, budget);
+  if (isSpent(budget) || relaxation.bound >= cutoff) return;
+  const rounded = decide(problem, node, roundDown(relaxation.fractions));
+  completeGreedily(dive, rounded);
+  if (incumbent.whole && incumbent.cost <= dive.goal) return;
+  const candidates = relaxation.fractions
+    .map(({ pattern, times }) => ({ pattern, rest: times - Math.floor(times + NEARLY) }))
+    .filter(({ rest }) => rest > NEARLY)
+    .sort((a, b) => b.rest - a.rest);
+  if (candidates.length === 0) return;
+  for (const [rank, { pattern }] of candidates.entries()) {
+    if (rank > discrepancies || isSpent(budget)) return;
+    const child = decide(problem, rounded, [{ pattern, times: 1 }]);
+    if (child.fixed.length === rounded.fixed.length) continue;
+    yield* diveForPlan(dive, child, discrepancies - rank);
+    if (incumbent.whole && incumbent.cost <= dive.goal) return;
+    if (incumbent.whole && relaxation.bound + node.fixedCost > incumbent.cost - costStep(problem)) return;
+  }
+}

@@ -1,0 +1,76 @@
+import type { PartialPlan } from "./greedy.js";
+import { planCost, type Problem, type Use } from "./problem.js";
+import type { Subproblem } from "./subproblem.js";
+
+/** The best plan so far. */
+export interface Incumbent {
+  /** Its sticks. */
+  plan: readonly Use[];
+  /** Its cost. */
+  cost: number;
+  /** How many of each item it has no place for. */
+  remaining: Float64Array;
+  /** Whether it makes every piece. */
+  whole: boolean;
+}
+
+/** Length of the pieces that have no place. */
+function missing(problem: Problem, remaining: Float64Array): number {
+  return remaining.reduce((sum, count, item) => sum + count * problem.sizes[item]!, 0);
+}
+
+/**
+ * Room that is left in the least filled stick: of two plans of one cost, the one with the longer offcut is the better.
+ *
+ * @param problem - the problem
+ * @param plan - a plan
+ * @returns the room
+ */
+export function longestRest(problem: Problem, plan: readonly Use[]): number {
+  let longest = 0;
+  for (const { pattern } of plan) {
+    const { rooms } = problem.kinds[pattern.kind]!;
+    if (rooms.length > 1) continue;
+    const taken = pattern.items.reduce((sum, item, k) => sum + problem.sizes[item]! * pattern.counts[k]!, 0);
+    longest = Math.max(longest, rooms[0]! - taken);
+  }
+  return longest;
+}
+
+/**
+ * Takes a plan for the best if it makes more, or as much at less cost, or at the same cost with a longer offcut.
+ *
+ * @param problem - the problem
+ * @param incumbent - the best plan so far; changed
+ * @param plan - another plan
+ * @param remaining - how many of each item that one has no place for
+ */
+export function offerPlan(problem: Problem, incumbent: Incumbent, plan: readonly Use[], remaining: Float64Array): void {
+  const cost = planCost(plan);
+  const whole = remaining.every((count) => count === 0);
+  if (incumbent.whole && !whole) return;
+  if (incumbent.whole === whole) {
+    const less = whole ? 0 : missing(problem, remaining) - missing(problem, incumbent.remaining);
+    if (less > 0) return;
+    if (less === 0 && cost > incumbent.cost) return;
+    if (less === 0 && cost === incumbent.cost && longestRest(problem, plan) <= longestRest(problem, incumbent.plan)) {
+      return;
+    }
+  }
+  incumbent.plan = plan;
+  incumbent.cost = cost;
+  incumbent.remaining = remaining;
+  incumbent.whole = whole;
+}
+
+/**
+ * Offers the sticks that are decided on together with a plan for what is left.
+ *
+ * @param problem - the problem
+ * @param incumbent - the best plan so far; changed
+ * @param node - the subproblem
+ * @param rest - a plan for it
+ */
+export function offerRest(problem: Problem, incumbent: Incumbent, node: Subproblem, rest: PartialPlan): void {
+  offerPlan(problem, incumbent, [...node.fixed, ...rest.plan], rest.remaining);
+}

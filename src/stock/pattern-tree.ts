@@ -1,0 +1,98 @@
+import { isSpent } from "./budget.js";
+import { type Relaxation, relax } from "./column-generation.js";
+import { completeGreedily, type Dive, roundDown } from "./dive.js";
+import { enumeratePatterns } from "./enumerate.js";
+import { offerRest } from "./incumbent.js";
+import { type Pattern, patternName } from "./problem.js";
+import { costStep } from "./safe-bound.js";
+import { decide, isDone, type Subproblem } from "./subproblem.js";
+
+/** Patterns of one branching beyond which the tree is not searched completely. */
+const MOST_BRANCHES = 3000;
+
+/** All patterns that can hold the first item still needed in a plan cheaper than the cutoff; likely ones first. */
+function branchesOf(
+  dive: Dive,
+  node: Subproblem,
+  relaxation: Relaxation,
+  cutoff: number,
+): { patterns: Pattern[]; complete: boolean } {
+  const { problem } = dive.master;
+  const { last } = relaxation;
+  if (last === undefined) return { patterns: [], complete: false };
+  const item = node.demand.findIndex((count) => count > 0);
+  const { prices, safe } = last;
+  // A plan with this pattern costs at least the bound plus what the pattern costs beyond its worth.
+  const slack = (cutoff - costStep(problem)) * prices.scale - safe.worth;
+  const patterns: Pattern[] = [];
+  let complete = true;
+  for (let kind = 0; kind < problem.kinds.length; kind++) {
+    if (!(node.most[kind]! > 0)) continue;
+    const least = problem.kinds[kind]!.cost * prices.scale - safe.rests[kind]! - slack - 8;
+    const limits = { item, least, patterns: MOST_BRANCHES, branches: 100 * MOST_BRANCHES };
+    const found = enumeratePatterns(problem, node, kind, prices.items, prices.scale, limits);
+    dive.budget.work += found.branches;
+    patterns.push(...found.patterns);
+    complete &&= found.complete;
+  }
+  const times = new Map(relaxation.fractions.map((entry) => [patternName(entry.pattern), entry.times]));
+  const rank = new Map<Pattern, number>();
+  for (const pattern of patterns) {
+    const worth = pattern.items.reduce((sum, other, k) => sum + prices.items[other]! * pattern.counts[k]!, 0);
+    rank.set(
+      pattern,
+      (times.get(patternName(pattern)) ?? 0) + (worth / prices.scale - pattern.cost) / dive.master.unit,
+    );
+  }
+  patterns.sort((a, b) => rank.get(b)! - rank.get(a)!);
+  return { patterns, complete };
+}
+
+/**
+ * Searches for a plan that costs less than the best, branching on the pattern that holds the first item still needed.
+ *
+ * Unlike a dive it can prove that there is none: one of the patterns tried has to be in every plan that costs less, and
+ * once a pattern has been tried in vain it is banned from the branches after it.
+ *
+ * @param dive - the search around it
+ * @param node - the subproblem
+ * @param discrepancies - how often, in sum, it may depart from the likeliest pattern
+ * @param banned - patterns that have been tried in vain
+ * @returns whether the search was complete
+ * @yields {undefined} nothing, between two pieces of work
+ */
+export function* searchPatterns(
+  dive: Dive,
+  node: Subproblem,
+  discrepancies: number,
+  banned: ReadonlySet<string> = new Set(),
+): Generator<undefined, boolean> {
+  const { master, incumbent, budget } = dive;
+  const { problem } = master;
+  if (isDone(node)) {
+    offerRest(problem, incumbent, node, { plan: [], remaining: node.demand });
+    return true;
+  }
+  const cutoffNow = (): number => (incumbent.whole ? incumbent.cost - node.fixedCost : Infinity);
+  const relaxation = yield* relax(master, node, cutoffNow(), budget);
+  if (relaxation.bound >= cutoffNow()) return true;
+  if (isSpent(budget)) return false;
+  completeGreedily(dive, decide(problem, node, roundDown(relaxation.fractions)));
+  if (relaxation.bound >= cutoffNow()) return true;
+  const { patterns, complete } = branchesOf(dive, node, relaxation, cutoffNow());
+  const tried = new Set(banned);
+  let all = complete;
+  let rank = 0;
+  for (const pattern of patterns) {
+    const name = patternName(pattern);
+    if (tried.has(name)) continue;
+    if (rank > discrepancies) return false;
+    const child = decide(problem, node, [{ pattern, times: 1 }]);
+    all = (yield* searchPatterns(dive, child, discrepancies - rank, tried)) && all;
+    if (relaxation.bound >= cutoffNow()) return true;
+    if (isSpent(budget)) return false;
+    tried.add(name);
+    rank++;
+  }
+  return all;
+}

@@ -1,0 +1,139 @@
+import type { Budget } from "./budget.js";
+import { type Filling, fillRoom, type Knapsack } from "./knapsack.js";
+import { fillRoomByTable, MOST_TABLE_ENTRIES, tableEntries } from "./knapsack-table.js";
+import { makePattern, type Pattern, type Problem } from "./problem.js";
+import type { Subproblem } from "./subproblem.js";
+
+/** Branches of a knapsack after which it is given up: some hundredths of a second. */
+const MOST_BRANCHES = 2e6;
+
+/** Integer prices of the items, in units of 1 / `scale` of a step of the cost grid. */
+export interface Prices {
+  /** What one of each item is worth, an integer of 0 or more. */
+  readonly items: Float64Array;
+  /** Units of a step of the cost grid, a power of two. */
+  readonly scale: number;
+}
+
+/** What the best pattern of a kind is worth. */
+export interface Offer {
+  /** Worth of the best pattern and its credit, or the threshold if that is larger: no pattern is worth more. */
+  readonly worth: number;
+  /** The patterns found above the threshold, the best one last. */
+  readonly patterns: readonly Pattern[];
+}
+
+/** Solves one room's knapsack by the quicker of two ways. */
+function solve(knapsack: Knapsack, budget: Budget): Filling {
+  const simple = knapsack.keys.every((key) => key < 0) && knapsack.sizes.every((size) => size > 0);
+  const entries = simple ? tableEntries(knapsack) : Infinity;
+  const table = entries <= MOST_TABLE_ENTRIES;
+  const branchLimit = table ? Math.max(1000, entries / 2) : MOST_BRANCHES;
+  let filling = fillRoom({ ...knapsack, branchLimit });
+  budget.work += filling.branches + knapsack.sizes.length;
+  if (!filling.exact && table) {
+    filling = fillRoomByTable(knapsack);
+    budget.work += filling.branches;
+  }
+  return filling;
+}
+
+/**
+ * Best fillings of one room, the credit for its offcut included.
+ *
+ * With a credit there are two cases. Either the offcut is not counted; or at least `keepRoom` stays free, and each unit that
+ * is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
+ */
+function priceRoom(
+  problem: Problem,
+  node: Subproblem,
+  prices: Prices,
+  room: number,
+  above: number,
+  budget: Budget,
+): Filling {
+  const { sizes, keys, setups, credit, keepRoom, kerf } = problem;
+  const plain: Knapsack = {
+    profits: prices.items,
+    sizes,
+    most: node.demand,
+    keys,
+    setups,
+    setupRate: 0,
+    room,
+    above,
+    branchLimit: 0,
+  };
+  if (credit === 0 || keepRoom > room) return solve(plain, budget);
+  const rate = credit * prices.scale;
+  const whole = rate * (room - kerf);
+  const kept = solve(
+    {
+      ...plain,
+      profits: prices.items.map((price, item) => price - rate * sizes[item]!),
+      setupRate: rate,
+      room: room - keepRoom,
+      above: Math.max(0, above - whole),
+    },
+    budget,
+  );
+  // An empty room is worth its whole credit, found or not.
+  const best = Math.max(above, kept.value + whole);
+  const filled = solve({ ...plain, above: best }, budget);
+  return {
+    value: Math.max(filled.value, best),
+    exact: filled.exact && kept.exact,
+    found: [...kept.found, ...filled.found],
+    branches: 0,
+  };
+}
+
+/**
+ * Finds the patterns of a kind that are worth most at given prices.
+ *
+ * @param problem - the problem
+ * @param node - what is left of it: no pattern has more of an item in a room than is needed
+ * @param prices - prices of the items
+ * @param kind - index of the kind
+ * @param above - only patterns worth more than this are of interest; an integer
+ * @param budget - where the steps are counted
+ * @returns the patterns, and a worth that none exceeds
+ */
+export function priceKind(
+  problem: Problem,
+  node: Subproblem,
+  prices: Prices,
+  kind: number,
+  above: number,
+  budget: Budget,
+): Offer {
+  const { rooms } = problem.kinds[kind]!;
+  if (rooms.length === 1) {
+    const { value, found } = priceRoom(problem, node, prices, rooms[0]!, above, budget);
+    const patterns = found.map((filling) =>
+      makePattern(
+        problem,
+        kind,
+        filling.map(([item]) => item),
+        filling.map(([, count]) => count),
+      ),
+    );
+    return { worth: value, patterns };
+  }
+  // Rooms are filled one by one: a stick is worth what its rooms are.
+  let worth = 0;
+  const items: number[] = [];
+  const counts: number[] = [];
+  const places: number[] = [];
+  rooms.forEach((room, place) => {
+    const { value, found } = priceRoom(problem, node, prices, room, 0, budget);
+    worth += value;
+    for (const [item, count] of found.at(-1) ?? []) {
+      items.push(item);
+      counts.push(count);
+      places.push(place);
+    }
+  });
+  const better = worth > above && items.length > 0;
+  return { worth: Math.max(worth, above), patterns: better ? [makePattern(problem, kind, items, counts, places)] : [] };
+}

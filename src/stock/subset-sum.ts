@@ -1,0 +1,63 @@
+import type { Budget } from "./budget.js";
+import { fillRoom } from "./knapsack.js";
+import { makePattern, type Pattern, type Problem } from "./problem.js";
+
+/** Branches after which a filling is good enough. */
+const MOST_BRANCHES = 500;
+
+/**
+ * Fills a stick as full as possible around the largest item that fits: it is the one that will be hardest to place later.
+ *
+ * @param problem - the problem
+ * @param kind - index of the kind
+ * @param remaining - how many of each item are needed
+ * @param budget - where the steps are counted
+ * @returns the pattern, or undefined if nothing fits
+ */
+export function fillBySubsetSum(
+  problem: Problem,
+  kind: number,
+  remaining: Float64Array,
+  budget: Budget,
+): Pattern | undefined {
+  const { sizes, keys, setups, kinds } = problem;
+  const left = remaining.slice();
+  const items: number[] = [];
+  const counts: number[] = [];
+  const places: number[] = [];
+  kinds[kind]!.rooms.forEach((room, place) => {
+    const fits = (count: number, item: number): boolean =>
+      count > 0 && sizes[item]! + (keys[item]! >= 0 ? setups[keys[item]!]! : 0) <= room;
+    const first = left.findIndex(fits);
+    if (first < 0) return;
+    const key = keys[first]!;
+    left[first] = left[first]! - 1;
+    // The set-up of the first item's key is paid with it.
+    const free = setups.map((setup, k) => (k === key ? 0 : setup));
+    const unit = 2 ** 20;
+    const filling = fillRoom({
+      profits: sizes.map((size) => (size + 1e-3) * unit).map(Math.floor),
+      sizes,
+      most: left,
+      keys,
+      setups: free,
+      setupRate: 0,
+      room: room - sizes[first]! - (key >= 0 ? setups[key]! : 0),
+      above: 0,
+      branchLimit: MOST_BRANCHES,
+    });
+    budget.work += filling.branches + sizes.length;
+    const best = new Map<number, number>([[first, 1]]);
+    for (const [item, count] of filling.found.at(-1) ?? []) {
+      best.set(item, (best.get(item) ?? 0) + count);
+      left[item] = left[item]! - count;
+    }
+    for (const [item, count] of best) {
+      items.push(item);
+      counts.push(count);
+      places.push(place);
+    }
+  });
+  if (items.length === 0) return undefined;
+  return makePattern(problem, kind, items, counts, kinds[kind]!.rooms.length > 1 ? places : undefined);
+}
