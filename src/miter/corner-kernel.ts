@@ -17,9 +17,6 @@ export type Normal = readonly [along: number, across: number, through: number];
 /** The end planes of the two sticks at a corner: the normal of each points out of its own stick. */
 export type NormalPair = readonly [first: Normal, second: Normal];
 
-/** The least 1 - cos x at which `y - x cos` no longer needs its cancellation taken out: x of 60 degrees. */
-const WIDE = 0.5;
-
 /** 1 - cos of an angle, given half of it. */
 function versine(half: number): number {
   const sin = sinDeg(half);
@@ -29,18 +26,16 @@ function versine(half: number): number {
 /**
  * other - own cos x; `difference` is other - own, as exactly as the caller has it.
  *
- * Where x is small both differences are: difference + own (1 - cos x) keeps their digits. From 60 degrees on the plain form is
- * the better: it is exact at a right angle.
+ * Where x is small both differences are: difference + own (1 - cos x) keeps their digits. From 60 degrees on nothing cancels, and
+ * the plain form is exact at a right angle, so that square frames get the tangents of their widths and thicknesses.
  */
 function lessProjection(other: number, own: number, difference: number, cos: number, oneLessCos: number): number {
-  return oneLessCos < WIDE ? difference + own * oneLessCos : other - own * cos;
+  return oneLessCos < 0.5 ? difference + own * oneLessCos : other - own * cos;
 }
 
-/** N2.A1 = sin a cos b - cos a sin b cos T, as sin(a - b) + cos a sin b (1 - cos T) where the turn is small. */
+/** N2.A1 = sin a cos b - cos a sin b cos T, as sin(a - b) + cos a sin b (1 - cos T): it keeps its digits where a is near b. */
 function crossTilt(a: number, b: number, half: number): number {
-  const product = cosDeg(a) * sinDeg(b);
-  const oneLessCos = versine(half);
-  return oneLessCos < WIDE ? sinDeg(a - b) + product * oneLessCos : sinDeg(a) * cosDeg(b) - product * cosDeg(2 * half);
+  return sinDeg(a - b) + cosDeg(a) * sinDeg(b) * versine(half);
 }
 
 /** N1.N2 in the plain form. */

@@ -113,7 +113,8 @@ function cornerPlanes(half: number, first: CheckedBoard, second: CheckedBoard, j
 export function joinCorner(options: JoinCornerOptions): Corner {
   const given = checkObject(options);
   const turn = checkInside(given["turn"], "turn", -180, 180);
-  const half = turn / 2;
+  // + 0, as half of the smallest negative turn there is rounds to -0.
+  const half = turn / 2 + 0;
   const first = checkBoard(given["first"], "first");
   const second = checkBoard(given["second"], "second");
   const flat = first.slope === 0 && second.slope === 0;

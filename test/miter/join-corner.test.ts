@@ -146,6 +146,8 @@ describe("joinCorner at edges against the plan, 50 digits", () => {
     expect(angleError(corner.first.miter, direction(dec(4), dec(3)))).toBeLessThanOrEqual(1);
     expect(angleError(corner.second.miter, direction(dec(3), dec(4)))).toBeLessThanOrEqual(1);
     expect([corner.first.bevel, corner.second.bevel, corner.dihedral]).toStrictEqual([0, 0, 180]);
+    expect(corner.first.plane).toStrictEqual({ along: 0.6, across: -0.8, through: 0 });
+    expect(corner.second.plane).toStrictEqual({ along: -0.8, across: -0.6, through: 0 });
   });
 });
 
@@ -207,6 +209,16 @@ describe("joinCorner in a butt joint against the surfaces it ends on, 50 digits"
   });
 });
 
+test("a square box of two thicknesses has their ratio for tangent, exactly", () => {
+  const { first, second } = joinCorner({
+    turn: 90,
+    first: { slope: 90, thickness: 12 },
+    second: { slope: 90, thickness: 9 },
+  });
+  expect(first.plane).toStrictEqual({ along: 0.8, across: 0, through: 0.6 });
+  expect(second.plane).toStrictEqual({ along: -0.6, across: 0, through: 0.8 });
+});
+
 describe("joinCorner of equal boards", () => {
   const alike: readonly (readonly [what: string, options: JoinCornerOptions])[] = [
     ["a flat frame", both(90, { slope: 0, thickness: 20 })],
@@ -248,6 +260,11 @@ describe("joinCorner of equal boards", () => {
         });
       }
     }
+  });
+
+  test("half of the smallest negative turn is no -0", () => {
+    const straight = joinCorner(both(0, { slope: 0, thickness: 20 }));
+    expect(joinCorner(both(-5e-324, { slope: 0, thickness: 20 }))).toStrictEqual(straight);
   });
 });
 
@@ -316,6 +333,16 @@ describe("joinCorner refuses corners that cannot be made", () => {
       pair(1e-200, board(1e-200), board(2e-200)),
       "turn",
       "Expected the boards to meet at an angle, but at a `turn` of 1e-200 their joint runs along them without end",
+    ],
+    [
+      pair(90, board(45), board(5e-324)),
+      "turn",
+      "Expected the boards to meet at an angle, but at a `turn` of 90 their joint runs along them without end",
+    ],
+    [
+      pair(90, board(5e-324), board(45)),
+      "turn",
+      "Expected the boards to meet at an angle, but at a `turn` of 90 their joint runs along them without end",
     ],
   ];
   test.each(cases)("%o", (options, path, message) => {
