@@ -6,12 +6,42 @@
  */
 import { compoundMiter, regularPolygon, type RegularPolygon } from "miterwright";
 import { InputError, isInputError } from "miterwright/errors";
+import { planFrame, type FramePlan } from "miterwright/frame";
 import { joinCorner, type Board, type Corner } from "miterwright/miter";
+import { planPanel } from "miterwright/panel";
 import { givenMeasure, polygonCorners } from "miterwright/polygon";
+import { precisePolygon } from "miterwright/precise";
+import { levelWidth, molding, type Profile } from "miterwright/profile";
+import { tableSaw } from "miterwright/saw";
+import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
+import { formatLength, nearestFraction, parseLength } from "miterwright/units";
 
 const octagon: RegularPolygon = regularPolygon({ sides: 8, side: 100 });
 const board: Board = { slope: 30, thickness: 18 };
 const corner: Corner = joinCorner({ turn: 45, first: board, second: board });
+const stick = molding({ width: 45, thickness: 18, rabbet: { width: 8, depth: 10 } });
+const ownProfile: Profile<"sight" | "back"> = {
+  outline: [
+    { x: 0, y: 0 },
+    { x: 30, y: 0 },
+    { x: 30, y: 15 },
+    { x: 0, y: 15 },
+  ],
+  marks: { sight: { x: 0, y: 15 }, back: { x: 30, y: 0 } },
+};
+const plan: FramePlan = planFrame({
+  sides: 5,
+  slope: 20,
+  opening: { contains: { width: 200, height: 150 } },
+  profile: stick,
+  contents: [{ name: "glass", thickness: 2 }],
+  clearance: 1.5,
+  saw: tableSaw({}),
+  kerf: 3,
+  sticks: [{ id: "stick", length: 2400 }],
+});
+const job: StockJob = plan.job!;
+const fit: StockFit = fitStock(job, { workLimit: 10_000 });
 
 /** Calls something that must refuse its input. */
 function refusal(call: () => unknown): string {
@@ -28,11 +58,21 @@ export const answers: Readonly<Record<string, unknown>> = {
   octagon,
   corners: polygonCorners(octagon, "corner-down"),
   sameOctagon: regularPolygon({ sides: 8, ...givenMeasure("apothem", octagon.apothem) }),
+  precise: precisePolygon({ sides: 8, side: "100", digits: 30 }),
   miter: compoundMiter({ sides: 8, slope: 30 }),
   corner,
+  widths: [levelWidth(stick, { slope: 20, from: "wallLedge" }), levelWidth(ownProfile, { slope: 20, to: "back" })],
+  lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
+  panel: planPanel({ polygon: octagon, clearance: 1 }),
+  plan,
+  fit: { ...fit, checked: checkFit(job, fit) },
   tooFew: refusal(() => regularPolygon({ sides: 2, side: 100 })),
   // @ts-expect-error -- two measures at once
   twoMeasures: refusal(() => regularPolygon({ sides: 8, side: 100, apothem: 120 })),
   // @ts-expect-error -- no measure at all
   noMeasure: refusal(() => regularPolygon({ sides: 8 })),
+  // @ts-expect-error -- a mark that the profile has not
+  noMark: refusal(() => levelWidth(ownProfile, { slope: 20, from: "wallLedge" })),
+  // @ts-expect-error -- a unit that is none
+  noUnit: refusal(() => parseLength("5", "ell")),
 };

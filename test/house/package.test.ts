@@ -33,7 +33,7 @@ for (const [entry, exported] of Object.entries(modules)) {
       await value();
     } catch (error) {
       if (error instanceof InputError) found[entry].refusals += 1;
-      else found[entry].strangers.push(name + " threw " + error);
+      else if (/^(Input|Parse)Error$/.test(error.name)) found[entry].strangers.push(name + " threw another " + error.name);
     }
   }
 }
