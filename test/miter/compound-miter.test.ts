@@ -1,9 +1,8 @@
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { compoundMiter, type CompoundMiter, type CompoundMiterOptions } from "miterwright/miter";
-import { ulps, exact } from "./exact.js";
+import { exact, type Exact, ulps } from "../exact.js";
+import { axesAt, dec, dihedralOf, planeThrough, settingFlat, type Space } from "./space.js";
 import { HARD_MITERS } from "./hard-cases.js";
-import { axesAt, dec, dihedralOf, planeThrough, settingFlat } from "./space.js";
-import type { Exact, Space } from "./exact.js";
 
 /** The corner of a regular frame, built in space: the cut stands upright on the line from the center to the corner. */
 function corner(half: Exact, slope: Exact): { miter: Exact; bevel: Exact; dihedral: Exact } {
@@ -20,7 +19,7 @@ function point(x: number, y: number, z: number): Space {
 
 const INSTEAD_OF_OPTIONS = [undefined, null, 45, "45", [4, 45]];
 
-describe("compoundMiter against 50 digits, built in space", () => {
+describe("compoundMiter against 60 digits, built in space", () => {
   test.each(HARD_MITERS)("turn $turn, slope $slope: $why", ({ turn, slope }) => {
     const got = compoundMiter({ turn, slope });
     const want = corner(exact(turn).div(2), exact(slope));

@@ -7,7 +7,7 @@ export interface HardMiter {
 
 const EPSILON = Number.EPSILON;
 
-/** Hard cases of compound miters. Every one is compared with 50 digits. */
+/** Hard cases of compound miters. Every one is compared with 60 digits. */
 export const HARD_MITERS: readonly HardMiter[] = [
   { turn: 90, slope: 1e-9, why: "nearly flat: the dihedral is 180 less a hair, the bevel a hair" },
   { turn: 90, slope: -1e-9, why: "the same, with the sight edge the higher" },
@@ -45,7 +45,7 @@ export interface HardCorner {
   readonly why: string;
 }
 
-/** Hard cases of corners that meet at faces. Every one is compared with 50 digits. */
+/** Hard cases of corners that meet at faces. Every one is compared with 60 digits. */
 export const HARD_CORNERS: readonly HardCorner[] = [
   {
     turn: 90,

@@ -7,9 +7,24 @@ import {
   type EndCut,
   type JoinCornerOptions,
 } from "miterwright/miter";
-import { angleError, direction, exact, inner, length, plus, times, type Exact, type Space } from "./exact.js";
+import { exact, type Exact } from "../exact.js";
+import { angleError, direction } from "./exact-angles.js";
+import {
+  commonPoint,
+  componentsIn,
+  dec,
+  dihedralOf,
+  inner,
+  length,
+  planeThrough,
+  plus,
+  settingFlat,
+  type Slab,
+  slabAt,
+  type Space,
+  times,
+} from "./space.js";
 import { HARD_CORNERS } from "./hard-cases.js";
-import { commonPoint, componentsIn, dec, dihedralOf, planeThrough, settingFlat, slabAt, type Slab } from "./space.js";
 
 const UP: Space = [dec(0), dec(0), dec(1)];
 
@@ -76,7 +91,7 @@ const ENOUGH = 2;
 
 const TURNS = [-135, -1, 3, 60, 90, 144, 179];
 
-describe("joinCorner at faces against slabs in space, 50 digits", () => {
+describe("joinCorner at faces against slabs in space, 60 digits", () => {
   test.each(HARD_CORNERS)("$why", ({ turn, first, second }) => {
     const pair = slabs(turn, first, second);
     expect(cornerError(joinCorner({ turn, first, second }), pair, planeAtFaces(pair))).toBeLessThanOrEqual(ENOUGH);
@@ -109,7 +124,7 @@ describe("joinCorner at faces against slabs in space, 50 digits", () => {
   });
 });
 
-describe("joinCorner at edges against the plan, 50 digits", () => {
+describe("joinCorner at edges against the plan, 60 digits", () => {
   test("a grid of turns, slopes and widths", () => {
     const errors: number[] = [];
     for (const turn of TURNS) {
@@ -151,7 +166,7 @@ describe("joinCorner at edges against the plan, 50 digits", () => {
   });
 });
 
-describe("joinCorner in a butt joint against the surfaces it ends on, 50 digits", () => {
+describe("joinCorner in a butt joint against the surfaces it ends on, 60 digits", () => {
   /** A surface's normal, as it points out of the stick that is cut along it. */
   const outOf = (surface: Space, along: Space, sign: number): Space =>
     times(surface, dec(inner(surface, along).times(sign).isNegative() ? -1 : 1).div(length(surface)));

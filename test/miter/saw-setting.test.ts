@@ -9,8 +9,9 @@ import {
   type SawSetting,
   type SawSettingOptions,
 } from "miterwright/miter";
-import { angleError, exact, plus, times, type Space } from "./exact.js";
-import { axesAt, dec, settingFlat } from "./space.js";
+import { exact } from "../exact.js";
+import { angleError } from "./exact-angles.js";
+import { axesAt, dec, plus, settingFlat, type Space, times } from "./space.js";
 
 const LAYS = ["propped", "flat", "face-down", "inner-down", "outer-down"] as const;
 
@@ -86,7 +87,7 @@ describe("sawSetting where the answer is known", () => {
   });
 });
 
-describe("sawSetting against a stick that is rolled in space, 50 digits", () => {
+describe("sawSetting against a stick that is rolled in space, 60 digits", () => {
   const table = axesAt(dec(0), dec(0));
 
   /** A cut's normal, carried along as the stick is rolled over the table. */

@@ -1,22 +1,23 @@
-import {
-  D,
-  cosine,
-  direction,
-  exact,
-  inner,
-  length,
-  outer,
-  plus,
-  sine,
-  times,
-  type Exact,
-  type Space,
-} from "./exact.js";
+import { D, exact, type Exact } from "../exact.js";
+import { cosine, direction, sine } from "./exact-angles.js";
 
 /*
  * Corners built in space from the words alone: no formula of the library is used. Sides go counter-clockwise, so "outward"
  * is to the right of the way a stick runs.
  */
+
+/** A vector of space: x to the right, y away, z up. */
+export type Space = readonly [Exact, Exact, Exact];
+
+export const plus = (a: Space, b: Space): Space => [a[0].plus(b[0]), a[1].plus(b[1]), a[2].plus(b[2])];
+export const times = (a: Space, k: Exact): Space => [a[0].times(k), a[1].times(k), a[2].times(k)];
+export const inner = (a: Space, b: Space): Exact => a[0].times(b[0]).plus(a[1].times(b[1])).plus(a[2].times(b[2]));
+export const length = (a: Space): Exact => inner(a, a).sqrt();
+export const outer = (a: Space, b: Space): Space => [
+  a[1].times(b[2]).minus(a[2].times(b[1])),
+  a[2].times(b[0]).minus(a[0].times(b[2])),
+  a[0].times(b[1]).minus(a[1].times(b[0])),
+];
 
 /** A board's axes as vectors of space. */
 export interface Axes {
@@ -108,4 +109,5 @@ export function dihedralOf(first: Axes, second: Axes): Exact {
   return inner(b, first.through).isNegative() ? new D(360).minus(between) : between;
 }
 
+/** A number as a decimal: every bit of a double, or a text's decimal places. */
 export const dec = (x: number | string): Exact => (typeof x === "number" ? exact(x) : new D(x));
