@@ -1,0 +1,62 @@
+import { tanDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import type { CutPlacement } from "../saw/index.js";
+import { canvasBox, drawLine, drawShape, drawText, type Canvas } from "./canvas.js";
+import { drawHatch } from "./hatch.js";
+import { SMALL_SIZE } from "./looks.js";
+
+/** Height of the wood, and half its width at the middle of its height. */
+const HEIGHT: number = 34;
+const HALF: number = 38;
+/** Farthest that the blade's top leans over. */
+const LEAN: number = 44;
+/** How far the blade stands out above and below the wood. */
+const ABOVE: number = 12;
+const BELOW: number = 7;
+/** From the view from above to this one. */
+const APART: number = 30;
+
+/**
+ * Draws the lean of the blade beside a view from above, looking along the line of cut away from the person at the saw: the table, the blade, and the wood on
+ * both sides, hatched where it is kept.
+ *
+ * @param canvas - the picture with the view from above
+ * @param placement - how the blade leans and what is kept
+ * @param angle - the bevel as it is written
+ */
+export function drawBladeView(canvas: Canvas, placement: CutPlacement, angle: string): void {
+  const { leans, degrees } = placement.bevel;
+  const slant = (leans === "left" ? -1 : leans === "right" ? 1 : 0) * tanDeg(degrees);
+  const height = Math.min(HEIGHT, LEAN / Math.max(1e-9, Math.abs(slant)));
+  const box = canvasBox(canvas);
+  const reach = HALF + Math.abs(slant) * height;
+  const labels = leans === "none" ? ["blade upright"] : [`bevel ${angle}`, `top to the ${leans}`];
+  const left = box.x1 + APART;
+  const middle = left + reach;
+  const table = (box.y0 + box.y1) / 2 + height / 2 + 6;
+  const at = (x: number, up: number): Point => ({ x: middle + x, y: table - up });
+  const cutAt = (up: number): number => slant * (up - height / 2);
+  const part = (hand: 1 | -1): Point[] => [
+    at(cutAt(0) + hand * 2, 0),
+    at(hand * reach, 0),
+    at(hand * reach, height),
+    at(cutAt(height) + hand * 2, height),
+  ];
+  const kept = part(placement.kept === "right" ? 1 : -1);
+  drawShape(canvas, "off-side", "edge", part(placement.kept === "right" ? -1 : 1));
+  drawShape(canvas, "kept-side", "wood", kept);
+  drawShape(canvas, "kept-side", "edge", kept);
+  drawHatch(canvas, "kept", kept);
+  drawLine(canvas, "table", "edge", [at(-reach - 6, 0), at(reach + 6, 0)]);
+  if (leans !== "none") drawLine(canvas, "square", "thin", [at(cutAt(0), 0), at(cutAt(0), height + ABOVE)]);
+  drawLine(canvas, "blade", "blade", [at(cutAt(-BELOW), -BELOW), at(cutAt(height + ABOVE), height + ABOVE)]);
+  labels.forEach((label, index) => {
+    const y = table - height - ABOVE - 6 - (labels.length - 1 - index) * 13;
+    drawText(canvas, { x: middle, y }, label, { anchor: "middle", accent: true });
+  });
+  drawText(canvas, { x: middle, y: table + BELOW + 12 }, "looking away from you", {
+    anchor: "middle",
+    remark: true,
+    size: SMALL_SIZE,
+  });
+}

@@ -1,0 +1,171 @@
+import { reject } from "../core/check.js";
+import type { Point } from "../core/geometry-types.js";
+import { makeDrawing, type Drawing } from "./drawing.js";
+import { ACCENT, LOOKS, TEXT_SIZE, type Look } from "./looks.js";
+import { escapeText, oneLine } from "./markup.js";
+import { boxAround, type PaperBox, type Stroke } from "./paper.js";
+import { textWidth } from "./text-width.js";
+
+/** A picture in the making: its elements, and the room that is taken. */
+export interface Canvas {
+  /** The elements so far, as markup, in the order in which they are painted. */
+  readonly parts: string[];
+  /** The boxes of all texts. */
+  readonly texts: PaperBox[];
+  /** All lines, which labels keep clear of. */
+  readonly strokes: Stroke[];
+}
+
+/** Where a text stands. */
+export interface TextOptions {
+  /** Which point of the text is given; default its start. */
+  readonly anchor?: "start" | "middle" | "end";
+  /** Size of its letters; default that of ordinary labels. */
+  readonly size?: number;
+  /** Whether it belongs to a dimension and takes its color. */
+  readonly accent?: boolean;
+  /** Whether it runs upward. */
+  readonly upward?: boolean;
+  /** Whether it is a remark, set in italics. */
+  readonly remark?: boolean;
+}
+
+/** Blank margin round the picture. */
+const MARGIN: number = 6;
+/** How far letters reach above their baseline, as a share of their size. */
+const ASCENT: number = 0.8;
+/** How far letters reach below their baseline, as a share of their size. */
+const DESCENT: number = 0.24;
+
+/**
+ * Starts an empty picture.
+ *
+ * @returns a canvas
+ */
+export function startCanvas(): Canvas {
+  return { parts: [], texts: [], strokes: [] };
+}
+
+/**
+ * A coordinate as it is written: two decimals, never -0.
+ *
+ * @param value - the coordinate
+ * @returns its digits
+ * @throws {InputError} when it is not finite, which only data made by hand can lead to
+ */
+export function writeNumber(value: number): string {
+  if (!Number.isFinite(value)) {
+    const message = "Expected the numbers of what is drawn to be finite and of a size that can be computed with";
+    return reject("impossible", "drawing", value, message);
+  }
+  return String(Math.round(value * 100) / 100 + 0);
+}
+
+function pathData(points: readonly Point[]): string {
+  return points.map(({ x, y }, index) => `${index === 0 ? "M" : "L"}${writeNumber(x)} ${writeNumber(y)}`).join("");
+}
+
+/**
+ * Draws closed lines as one element, filled by the even-odd rule: a ring is two of them.
+ *
+ * @param canvas - the picture
+ * @param part - what it is, for those who read or restyle the SVG
+ * @param look - how it looks
+ * @param outlines - the corners of each
+ */
+export function drawShape(canvas: Canvas, part: string, look: Look, ...outlines: readonly (readonly Point[])[]): void {
+  const data = outlines.map((points) => `${pathData(points)}Z`).join("");
+  const rule = outlines.length > 1 ? ' fill-rule="evenodd"' : "";
+  canvas.parts.push(`<path data-part="${part}"${LOOKS[look]}${rule} d="${data}"/>`);
+  for (const points of outlines) points.forEach((point, index) => canvas.strokes.push([points.at(index - 1)!, point]));
+}
+
+/**
+ * Draws an open line.
+ *
+ * @param canvas - the picture
+ * @param part - what it is
+ * @param look - how it looks
+ * @param points - its corners
+ */
+export function drawLine(canvas: Canvas, part: string, look: Look, points: readonly Point[]): void {
+  canvas.parts.push(`<path data-part="${part}"${LOOKS[look]} d="${pathData(points)}"/>`);
+  points.slice(1).forEach((point, index) => canvas.strokes.push([points[index]!, point]));
+}
+
+/**
+ * The box of a text.
+ *
+ * @param at - its anchor on the baseline
+ * @param width - its width
+ * @param options - how it stands
+ * @returns the room that it takes
+ */
+function textBox(at: Point, width: number, options: TextOptions): PaperBox {
+  const { anchor = "start", size = TEXT_SIZE, upward = false } = options;
+  const before = anchor === "start" ? 0 : anchor === "middle" ? width / 2 : width;
+  if (upward) {
+    const y1 = at.y + before;
+    return { x0: at.x - ASCENT * size, x1: at.x + DESCENT * size, y0: y1 - width, y1 };
+  }
+  const x0 = at.x - before;
+  return { x0, x1: x0 + width, y0: at.y - ASCENT * size, y1: at.y + DESCENT * size };
+}
+
+/**
+ * Writes one line of text. A white rim keeps it readable over lines.
+ *
+ * @param canvas - the picture
+ * @param at - its anchor on the baseline
+ * @param text - the text
+ * @param options - how it stands
+ */
+export function drawText(canvas: Canvas, at: Point, text: string, options: TextOptions = {}): void {
+  const line = oneLine(text);
+  if (line === "") return;
+  const { anchor = "start", size = TEXT_SIZE, accent = false, upward = false, remark = false } = options;
+  const { width, known } = textWidth(line, size);
+  canvas.texts.push(textBox(at, width, options));
+  const [x, y] = [writeNumber(at.x), writeNumber(at.y)];
+  const attributes = [
+    `x="${x}" y="${y}" font-size="${size}"`,
+    anchor === "start" ? "" : ` text-anchor="${anchor}"`,
+    upward ? ` transform="rotate(-90 ${x} ${y})"` : "",
+    remark ? ' font-style="italic"' : "",
+    known ? "" : ` textLength="${writeNumber(width)}" lengthAdjust="spacingAndGlyphs"`,
+  ];
+  const fill = accent ? ACCENT : "#1d1d1b";
+  canvas.parts.push(
+    `<text ${attributes.join("")} fill="${fill}" stroke="#fff" stroke-width="3" paint-order="stroke">${escapeText(line)}</text>`,
+  );
+}
+
+/**
+ * The box round all that is drawn.
+ *
+ * @param canvas - the picture, not empty
+ * @returns the box
+ */
+export function canvasBox(canvas: Canvas): PaperBox {
+  const corners = canvas.texts.flatMap(({ x0, y0, x1, y1 }) => [
+    { x: x0, y: y0 },
+    { x: x1, y: y1 },
+  ]);
+  return boxAround([...corners, ...canvas.strokes.flat()]);
+}
+
+/**
+ * Ends a picture: cuts the paper to what is drawn, with a margin.
+ *
+ * @param canvas - the picture
+ * @param title - what it shows, in a few words
+ * @param description - what it shows, in sentences
+ * @returns the drawing
+ */
+export function finishDrawing(canvas: Canvas, title: string, description: string): Drawing {
+  const box = canvasBox(canvas);
+  const corner = { x: Math.floor(box.x0 - MARGIN), y: Math.floor(box.y0 - MARGIN) };
+  const width = Math.ceil(box.x1 + MARGIN) - corner.x;
+  const height = Math.ceil(box.y1 + MARGIN) - corner.y;
+  return makeDrawing({ title, description, width, height, corner, content: canvas.parts.join("") });
+}

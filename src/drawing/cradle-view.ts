@@ -1,0 +1,128 @@
+import { refuse } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import type { Profile } from "../profile/index.js";
+import type { Cradle } from "../saw/index.js";
+import { drawBench } from "./bench.js";
+import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
+import { levelDimension, plumbDimension } from "./dimension.js";
+import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
+import type { Drawing } from "./drawing.js";
+import { drawHatch } from "./hatch.js";
+import { drawKey, type KeyEntry } from "./key.js";
+import { boxAround } from "./paper.js";
+import { placeLabel } from "./place-label.js";
+import { readCutting, type CuttingToDraw } from "./read-frame.js";
+
+/** Greatest height of wedge and stick together. */
+const HIGHEST: number = 170;
+/** Room beside the figure. */
+const BESIDE: number = 90;
+/** Thickness of the ledge that keeps the stick from sliding. */
+const LEDGE: number = 7;
+/** From the figure to a dimension. */
+const LANE: number = 22;
+
+/** The section as it rests on the wedge, with the wedge's toe at the origin and y up. */
+function restOnWedge({ outline }: Profile, { angle, high, top }: Cradle): Point[] {
+  const bottom = Math.min(...outline.map(({ y }) => y));
+  const size = Math.max(...outline.map(({ x, y }) => Math.abs(x) + Math.abs(y)));
+  const resting = outline.filter(({ y }) => y - bottom <= 1e-9 * size).map(({ x }) => x);
+  const toe = high === "outer edge" ? Math.min(...resting) : Math.min(...resting) + top;
+  return outline.map(({ x, y }) => {
+    const along = high === "outer edge" ? x - toe : toe - x;
+    return {
+      x: along * cosDeg(angle) - (y - bottom) * sinDeg(angle),
+      y: along * sinDeg(angle) + (y - bottom) * cosDeg(angle),
+    };
+  });
+}
+
+function drawGravity(canvas: Canvas, cradle: Cradle, scale: number, top: number): void {
+  const x = cradle.centerFromToe * scale;
+  drawLine(canvas, "gravity", "phantom", [
+    { x, y: top },
+    { x, y: 0 },
+  ]);
+}
+
+/**
+ * Draws the section of the cradle that holds a stick at its slope, with the stick on it: run, rise, top and angle, the ledge at the toe, and where the
+ * stick's center of gravity is.
+ *
+ * @param plan - a plan whose lay needs a cradle; also one that was read back from JSON
+ * @param options - how to write lengths and angles, and the width to aim at (default 320)
+ * @returns the drawing
+ * @throws {InputError} when the plan needs no cradle or lacks its geometry or cutting, or an option is not sound
+ * @example
+ * ```ts
+ * import { drawCradle } from "miterwright/drawing";
+ * import { planFrame } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ *
+ * const profile = molding({ width: 42, thickness: 18 });
+ * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, profile, lay: "propped" });
+ * const drawing = drawCradle(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
+ * drawing.title; //=> "Cradle of 20.0°, cut across"
+ * ```
+ */
+export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawing {
+  const ready = checkDrawingOptions(options, 320);
+  const { geometry, cutting } = readCutting(plan);
+  const { profile } = geometry;
+  const { cradle } = cutting;
+  if (cradle === null || profile === null)
+    return refuse("impossible", "cutting.cradle", cradle, "a cradle, which this plan needs none of");
+  const { run, rise, top, angle, high } = cradle;
+  const section = restOnWedge(profile, cradle);
+  const box = boxAround([...section, { x: 0, y: 0 }, { x: run, y: rise }]);
+  const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
+  const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
+  const wedge = cradle.outline.map(toPaper);
+  const [toe, heel, tip] = wedge as [Point, Point, Point];
+  const slope = { x: cosDeg(angle), y: -sinDeg(angle) };
+  const at = (along: number, off: number): Point => ({
+    x: along * slope.x + off * slope.y,
+    y: along * slope.y - off * slope.x,
+  });
+
+  const canvas = startCanvas();
+  drawShape(canvas, "wedge", "end-grain", wedge);
+  drawHatch(canvas, "wedge", wedge);
+  const foot = at(0, 1.5 * LEDGE);
+  drawShape(canvas, "ledge", "saw", [toe, foot, { x: foot.x - LEDGE, y: foot.y }, { x: foot.x - LEDGE, y: 0 }]);
+  const shape = section.map(toPaper);
+  drawShape(canvas, "section", "section", shape);
+  drawGravity(canvas, cradle, scale, boxAround(shape).y0 - 4);
+  const drawn = canvasBox(canvas);
+  drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, run * scale) + 12, 0);
+  plumbDimension(canvas, {
+    from: heel,
+    to: tip,
+    at: Math.max(drawn.x1, heel.x) + 10 + LANE,
+    label: `rise ${ready.length(rise)}`,
+  });
+  levelDimension(canvas, {
+    from: toe,
+    to: heel,
+    at: canvasBox(canvas).y1 + LANE - 4,
+    label: `run ${ready.length(run)}`,
+  });
+  placeLabel(canvas, { at: { x: foot.x - LEDGE, y: foot.y / 2 }, lines: ["ledge"], toward: 150, turn: 100, reach: 5 });
+  const gravity = cradle.steady
+    ? "The stick's center of gravity is above the wedge."
+    : `The stick's center of gravity is not above the wedge: widen its base by ${ready.tied(cradle.widenBy)} at least, or clamp the stick.`;
+  const key: KeyEntry[] = [
+    {
+      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.tied(top)} wide, with a ledge at its toe. The stick's ${high} is the higher.`,
+    },
+    { sign: { look: "phantom" }, text: gravity },
+  ];
+  const all = canvasBox(canvas);
+  drawKey(canvas, key, all.x0, all.y1 + 8, Math.max(ready.width - 12, all.x1 - all.x0));
+  return finishDrawing(
+    canvas,
+    `Cradle of ${ready.angle(angle)}, cut across`,
+    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(run)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its toe. ${gravity}`,
+  );
+}

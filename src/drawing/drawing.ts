@@ -1,0 +1,87 @@
+import { checkObject, reject } from "../core/check.js";
+import { escapeText } from "./markup.js";
+
+/** The page's `SVGSVGElement` where the compiler knows of one. */
+export type SvgElement = typeof globalThis extends { SVGSVGElement: { prototype: infer E } } ? E : object;
+/** The page's `Document` where the compiler knows of one. */
+export type SvgDocument = typeof globalThis extends { Document: { prototype: infer D } } ? D : object;
+
+/** A picture. It shows itself in notebooks, and is otherwise a text of SVG. */
+export interface Drawing {
+  /** The picture as an SVG document. It needs no other file, font, style or id, so that many can stand on one page. */
+  readonly svg: string;
+  /** What it shows, in a few words; the SVG's title. */
+  readonly title: string;
+  /** What it shows, in sentences; the SVG's description. */
+  readonly description: string;
+  /** Width in the picture's units, which are as large as a screen's pixels; letters are 11 high. */
+  readonly width: number;
+  /** Height in the same units. */
+  readonly height: number;
+  /**
+   * The SVG document.
+   *
+   * @returns the same as `svg`
+   */
+  readonly toString: () => string;
+  /**
+   * The picture as an element of a page.
+   *
+   * @param document - the page's document; default the global one
+   * @returns a new `svg` element that is in no page yet
+   * @throws {InputError} when no document is given and there is no global one
+   */
+  readonly toElement: (document?: SvgDocument) => SvgElement;
+}
+
+/** What a picture is made from. */
+export interface DrawingFacts extends Pick<Drawing, "title" | "description" | "width" | "height"> {
+  /** The upper left corner of the picture. */
+  readonly corner: { readonly x: number; readonly y: number };
+  /** The elements inside. */
+  readonly content: string;
+}
+
+/** The parts of a page's document that are used. */
+interface ElementMaker {
+  readonly createElement: (name: "template") => { innerHTML: string; readonly content: { firstElementChild: unknown } };
+}
+
+function makeElement(svg: string, document: unknown): SvgElement {
+  const given = document ?? (globalThis as { document?: unknown }).document;
+  if (given === undefined) {
+    return reject(
+      "missing",
+      "document",
+      given,
+      "Expected `document` to be given where there is no global one, got undefined",
+    );
+  }
+  const template = (checkObject(given, "document") as unknown as ElementMaker).createElement("template");
+  template.innerHTML = svg;
+  return template.content.firstElementChild as SvgElement;
+}
+
+const FONTS: string = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+
+/**
+ * Makes a picture from its elements.
+ *
+ * @param facts - title, description, size and content
+ * @returns the frozen picture
+ */
+export function makeDrawing(facts: DrawingFacts): Drawing {
+  const { title, description, width, height, corner, content } = facts;
+  const box = `${corner.x} ${corner.y} ${width} ${height}`;
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" width="${width}" height="${height}" role="img" style="max-width:100%;height:auto" font-family="${FONTS}" fill="none" stroke="#1d1d1b" stroke-linejoin="round" stroke-linecap="round"><title>${escapeText(title)}</title><desc>${escapeText(description)}</desc><rect x="${corner.x}" y="${corner.y}" width="${width}" height="${height}" fill="#fff" stroke="none"/>${content}</svg>`;
+  const drawing = { svg, title, description, width, height };
+  // Not enumerable, so that copying or comparing a picture sees its data alone.
+  Object.defineProperties(drawing, {
+    toString: { value: () => svg },
+    toElement: { value: (document?: unknown) => makeElement(svg, document) },
+    [Symbol.for("Jupyter.display")]: {
+      value: () => ({ "image/svg+xml": svg, "text/plain": `${title}. ${description}` }),
+    },
+  });
+  return Object.freeze(drawing) as Drawing;
+}

@@ -1,0 +1,33 @@
+const ENTITIES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/**
+ * Anything that XML 1.0 does not allow as a character (section 2.2, production 2), surrogates that stand alone among it. Tab and line ends are allowed there,
+ * but count as spaces here.
+ */
+const FORBIDDEN: RegExp = /[\u0000-\u001f\u007f\ufffe\uffff]|\p{Cs}/gu;
+
+/**
+ * A caller's text as one line of plain characters: runs of white space become one space, characters that XML forbids become U+FFFD.
+ *
+ * @param text - the text
+ * @returns one line that XML and HTML can hold once it is escaped
+ */
+export function oneLine(text: string): string {
+  return text.replace(/\s+/g, " ").trim().replace(FORBIDDEN, "\ufffd");
+}
+
+/**
+ * Escapes a text for an element or a quoted attribute of XML or HTML.
+ *
+ * @param text - the text
+ * @returns one line of markup that shows it
+ */
+export function escapeText(text: string): string {
+  return oneLine(text).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
+}

@@ -1,0 +1,70 @@
+import type { FrameGeometry } from "../frame/index.js";
+import type { Point } from "../core/geometry-types.js";
+import { drawBench } from "./bench.js";
+import { drawShape, drawText, type Canvas } from "./canvas.js";
+import { levelDimension, plumbDimension } from "./dimension.js";
+import type { ReadyOptions } from "./drawing-options.js";
+import { markLetters } from "./mark-letters.js";
+import { placeLabel } from "./place-label.js";
+
+/** Height of the figure, which stands for no measure. */
+const HEIGHT: number = 84;
+/** Room beside the figure. */
+const BESIDE: number = 110;
+/** From the figure to the dimensions. */
+const LANE: number = 26;
+
+/**
+ * Draws the level measures of a molding whose section is not known: an unspecific block, dashed, whose level sizes alone are to scale.
+ *
+ * @param canvas - the picture
+ * @param geometry - a frame of such a molding
+ * @param options - the formatters and the width
+ */
+export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, options: ReadyOptions): void {
+  const { marks, levelWidth, measured } = geometry;
+  const inner = marks["sight"]?.out ?? marks["wall"]!.out;
+  const wall = marks["wall"]!.out - inner;
+  const outer = marks["outer"]!.out - inner;
+  const scale = (options.width - BESIDE) / outer;
+  const at = (out: number, height: number): Point => ({ x: out * scale, y: -height });
+  const lip = HEIGHT / 2;
+  drawShape(canvas, "unknown-section", "hidden", [
+    at(wall, 0),
+    at(outer, 0),
+    at(outer, HEIGHT),
+    at(0, HEIGHT),
+    at(0, lip),
+    at(wall, lip),
+  ]);
+  drawBench(canvas, at(0, 0).x - 20, at(outer, 0).x + 20, 0);
+  levelDimension(canvas, {
+    from: at(wall, 0),
+    to: at(outer, 0),
+    at: LANE,
+    label: `level width ${options.length(levelWidth)}`,
+  });
+  if (measured?.lap !== undefined && measured.lap > 0) {
+    const label = `lap ${options.length(measured.lap)}`;
+    levelDimension(canvas, { from: at(0, lip), to: at(wall, 0), at: LANE, label, outside: "before" });
+  }
+  if (measured?.depth !== undefined) {
+    const label = `depth ${options.length(measured.depth)}`;
+    plumbDimension(canvas, { from: at(wall, lip), to: at(wall, 0), at: at(0, 0).x - 14, label, outside: "before" });
+  }
+  drawText(canvas, { x: ((wall + outer) / 2) * scale, y: -HEIGHT - 8 }, "section not known", {
+    anchor: "middle",
+    remark: true,
+  });
+  const letters = markLetters(Object.keys(marks));
+  const places: Readonly<Record<string, Point>> = {
+    wall: at(wall, lip / 2),
+    outer: at(outer, HEIGHT / 2),
+    sight: at(0, (lip + HEIGHT) / 2),
+  };
+  for (const mark of Object.keys(marks)) {
+    const place = places[mark];
+    const toward = mark === "outer" ? 0 : 180;
+    if (place !== undefined) placeLabel(canvas, { at: place, lines: [letters[mark]!], toward, reach: 5 });
+  }
+}

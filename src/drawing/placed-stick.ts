@@ -1,0 +1,100 @@
+import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import type { Profile } from "../profile/index.js";
+import type { CutPlacement, Hand, ScaleSetting } from "../saw/index.js";
+import type { SeenCorner } from "./seen-faces.js";
+
+/** A line along a stick that lies at the blade, seen from above by the person at the saw. */
+export interface PlacedLine extends SeenCorner {
+  /** Where the blade meets the line: its distance to the right of where it meets the table at the stick's near edge. */
+  readonly cut: number;
+  /** Whether it is drawn as an edge. */
+  readonly sharp: boolean;
+}
+
+/** A stick at the blade, in units of the paper. */
+export interface PlacedStick {
+  /** Its lines, counter-clockwise with `across` to the right and `toward` up. `across` is 0 at the far edge and grows toward the person. */
+  readonly lines: readonly PlacedLine[];
+  /** Its size from the far edge to the near one. */
+  readonly width: number;
+  /** The smallest and the largest `cut`. */
+  readonly reach: readonly [number, number];
+}
+
+/** How large a stick may be on the paper. */
+export interface PlacedRoom {
+  /** Largest width and height of its section. */
+  readonly size: number;
+  /** Largest distance along it from one end of the cut to the other. */
+  readonly reach: number;
+}
+
+/** Surfaces that meet at less than this angle, in degrees, are drawn as one that is curved. */
+const SMOOTH: number = 20;
+/** What stands for a section that is not known. */
+const UNKNOWN: Pick<Profile, "outline"> = {
+  outline: [
+    { x: 0, y: 0 },
+    { x: 2, y: 0 },
+    { x: 2, y: 1 },
+    { x: 0, y: 1 },
+  ],
+};
+
+/** A lean as a number: positive to the left. */
+function signOf(leans: Hand | "none"): number {
+  return leans === "left" ? 1 : leans === "right" ? -1 : 0;
+}
+
+function leanOf({ degrees, leans }: ScaleSetting): number {
+  return signOf(leans) * tanDeg(degrees);
+}
+
+/**
+ * Lays a stick at the blade as a placement says.
+ *
+ * The line of cut runs by tan(miter) to its hand for every unit away from the person, and by tan(bevel) / cos(miter) for every unit of height.
+ *
+ * @param profile - the section, or `null` where it is not known
+ * @param slope - slope of the frame
+ * @param placement - how the stick lies and the saw is set
+ * @param room - how large it may be on the paper
+ * @returns the stick
+ */
+export function placeStick(
+  profile: Profile | null,
+  slope: number,
+  placement: CutPlacement,
+  room: PlacedRoom,
+): PlacedStick {
+  const { outline } = profile ?? UNKNOWN;
+  const tilt = profile === null ? 0 : slope - placement.rotation;
+  // The outer side lies nearer to the person when the stick's run points right; otherwise all of it is the other way round.
+  const hand = placement.along === "right" ? 1 : -1;
+  const turned = outline.map(({ x, y }, index) => {
+    const next = outline[(index + 1) % outline.length]!;
+    const last = outline.at(index - 1)!;
+    const [ax, ay, bx, by] = [x - last.x, y - last.y, next.x - x, next.y - y];
+    return {
+      near: hand * (x * cosDeg(tilt) - y * sinDeg(tilt)),
+      up: x * sinDeg(tilt) + y * cosDeg(tilt),
+      sharp: ax * bx + ay * by < cosDeg(SMOOTH) * Math.hypot(ax, ay) * Math.hypot(bx, by),
+    };
+  });
+  const far = Math.min(...turned.map(({ near }) => near));
+  const low = Math.min(...turned.map(({ up }) => up));
+  const width = Math.max(...turned.map(({ near }) => near)) - far;
+  const height = Math.max(...turned.map(({ up }) => up)) - low;
+  const miter = leanOf(placement.miter);
+  const bevel = leanOf(placement.bevel) / cosDeg(placement.miter.degrees);
+  const cuts = turned.map(({ near, up }) => -miter * (width - (near - far)) - bevel * (up - low));
+  const [least, most] = [Math.min(...cuts), Math.max(...cuts)];
+  const scale = Math.min(room.size / Math.max(width, height), room.reach / (most - least));
+  const lines = turned.map(({ near, up, sharp }, index) => ({
+    across: (near - far) * scale,
+    toward: (up - low) * scale,
+    cut: cuts[index]! * scale,
+    sharp,
+  }));
+  return { lines: hand > 0 ? lines : lines.reverse(), width: width * scale, reach: [least * scale, most * scale] };
+}

@@ -1,0 +1,155 @@
+import type { Box, Point } from "../core/geometry-types.js";
+import type { FrameContents } from "../frame/index.js";
+import { polygonCorners, polygonExtent } from "../polygon/index.js";
+import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./canvas.js";
+import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
+import type { Drawing } from "./drawing.js";
+import { drawKey, type KeyEntry } from "./key.js";
+import { boxAround } from "./paper.js";
+import { dimensionPlan } from "./plan-dimensions.js";
+import { numberSides } from "./plan-numbers.js";
+import type { PlanSheet } from "./plan-sheet.js";
+import { readGeometry, type FrameToDraw } from "./read-frame.js";
+import { marksSeenFromAbove } from "./seen-marks.js";
+
+/** Room for one dimension beside the figure. */
+const LANE: number = 26;
+/** Edges whose lines lie closer than this are drawn as one. */
+const ONE_LINE: number = 1.2;
+/** Corners closer than this are not all drawn. */
+const CLOSE_CORNERS: number = 3;
+/** A sheet that reaches this many times farther than the frame is not drawn. */
+const FAR_SHEET: number = 1.5;
+
+/** A rectangle that belongs to the frame: what it holds or what its panel is cut from. */
+interface Rectangle {
+  readonly part: "contained" | "sheet";
+  readonly box: Box;
+  readonly center: Point;
+}
+
+function rectangleOf(contents: FrameContents | undefined): Rectangle | null {
+  const box = contents?.contained ?? contents?.sheet ?? null;
+  if (box === null || contents === undefined || contents.center === null) return null;
+  return { part: contents.contained === null ? "sheet" : "contained", box, center: contents.center };
+}
+
+function rectangleCorners({ box, center }: Rectangle): Point[] {
+  return [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ].map(([x, y]) => ({ x: center.x + (x! * box.width) / 2, y: center.y + (y! * box.height) / 2 }));
+}
+
+/** Joints, of many corners only every so manieth. */
+function drawJoints({ canvas, geometry, corners, sight }: PlanSheet): number {
+  const outer = corners(geometry.overall.polygon.apothem);
+  const inner = corners(sight);
+  const spacing = Math.hypot(outer[1]!.x - outer[0]!.x, outer[1]!.y - outer[0]!.y);
+  const every = Math.ceil(CLOSE_CORNERS / Math.max(spacing, 1e-3));
+  outer.forEach((corner, index) => {
+    if (index % every === 0) drawLine(canvas, "joint", "edge", [corner, inner[index]!]);
+  });
+  return every;
+}
+
+function drawRings(sheet: PlanSheet): KeyEntry[] {
+  const { canvas, geometry, corners, sight, scale, options } = sheet;
+  const { opening, overall, deciding, sticks } = geometry;
+  const outer = overall.polygon.apothem;
+  drawShape(canvas, "wood", "wood", corners(outer), corners(sight));
+  const seen = marksSeenFromAbove(geometry)
+    .map((mark) => opening.apothem + (mark.out - deciding.out))
+    .sort((a, b) => a - b);
+  let last = sight;
+  for (const apothem of seen) {
+    if (Math.min(apothem - last, outer - apothem) * scale < ONE_LINE) continue;
+    drawShape(canvas, "arris", "edge", corners(apothem));
+    last = apothem;
+  }
+  const every = drawJoints(sheet);
+  drawShape(canvas, "outermost", "outline", corners(outer));
+  drawShape(canvas, "innermost", "outline", corners(sight));
+  const key: KeyEntry[] = [];
+  if (deciding.out > sticks[0]!.shortest.out) {
+    drawShape(canvas, "opening", "hidden", corners(opening.apothem));
+    key.push({
+      sign: { look: "hidden" },
+      text: `opening where the contents touch, under the lip: side ${options.tied(opening.side)}`,
+    });
+  }
+  if (every > 1) key.push({ text: `Of ${geometry.sides} joints one in ${every} is drawn.` });
+  return key;
+}
+
+function drawRectangle(sheet: PlanSheet, rectangle: Rectangle | null, isDrawn: boolean): KeyEntry[] {
+  if (rectangle === null) return [];
+  const { canvas, scale, options } = sheet;
+  const { part, box } = rectangle;
+  const size = `${options.tied(box.width)} × ${options.tied(box.height)}`;
+  const text = part === "contained" ? `what it must hold: ${size}` : `sheet that the panel is cut from: ${size}`;
+  if (!isDrawn) return [{ text: `${text} (not drawn)` }];
+  drawShape(
+    canvas,
+    part,
+    "phantom",
+    rectangleCorners(rectangle).map(({ x, y }) => ({ x: x * scale, y: -y * scale })),
+  );
+  return [{ sign: { look: "phantom" }, text }];
+}
+
+/**
+ * Draws a frame as it is seen from above, in its pose: its edges, joints and numbered sides, the opening, what it holds, and its overall dimensions.
+ *
+ * @param frame - a geometry or a plan; also one that was read back from JSON. With a plan, the rectangle that it was made for is drawn too
+ * @param options - how to write lengths and angles, and the width to aim at (default 360)
+ * @returns the drawing
+ * @throws {InputError} when the frame is not a geometry or plan, or an option is not sound
+ * @example
+ * ```ts
+ * import { drawPlanView } from "miterwright/drawing";
+ * import { frameGeometry } from "miterwright/frame";
+ *
+ * const tray = frameGeometry({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
+ * const drawing = drawPlanView(tray, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
+ * drawing.title; //=> "Frame of 9 sides seen from above"
+ * ```
+ */
+export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawing {
+  const ready = checkDrawingOptions(options, 360);
+  const geometry = readGeometry(frame);
+  const { sides, pose, overall, opening, deciding, sticks } = geometry;
+  const rectangle = rectangleOf("geometry" in frame ? frame.contents : undefined);
+  const { width, height } = overall.extent;
+  const isDrawn =
+    rectangle !== null && rectangle.box.width <= FAR_SHEET * width && rectangle.box.height <= FAR_SHEET * height;
+
+  const unit = polygonCorners({ sides, apothem: 1 }, pose);
+  const outline = unit.map(({ x, y }) => ({ x: x * overall.polygon.apothem, y: y * overall.polygon.apothem }));
+  const room = boxAround([...outline, ...(isDrawn ? rectangleCorners(rectangle) : [])]);
+  const scale = (ready.width - 2 * LANE - 12) / Math.max(room.x1 - room.x0, room.y1 - room.y0);
+  const sheet: PlanSheet = {
+    canvas: startCanvas(),
+    geometry,
+    options: ready,
+    corners: (apothem) => unit.map(({ x, y }) => ({ x: x * apothem * scale, y: -y * apothem * scale })),
+    sight: opening.apothem + (sticks[0]!.shortest.out - deciding.out),
+    scale,
+  };
+  const { canvas } = sheet;
+  const key = [...drawRings(sheet), ...drawRectangle(sheet, rectangle, isDrawn)];
+  const said = dimensionPlan(sheet);
+  numberSides(sheet);
+  const drawn = canvasBox(canvas);
+  const left = Math.min(drawn.x0, (drawn.x0 + drawn.x1 - ready.width) / 2 + 6);
+  drawKey(canvas, key, left, drawn.y1 + 6, ready.width - 12);
+  const across = polygonExtent(opening, pose);
+  const size = `${ready.length(across.width)} wide and ${ready.length(across.height)} high`;
+  return finishDrawing(
+    canvas,
+    `Frame of ${sides} sides seen from above`,
+    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. Its sides are numbered from 0 counter-clockwise. Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(". ")}`.trim(),
+  );
+}

@@ -1,0 +1,62 @@
+import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
+import type { PlacedMark } from "../frame/index.js";
+import type { SectionPoint } from "../profile/index.js";
+import { drawShape } from "./canvas.js";
+import { markLetters } from "./mark-letters.js";
+import { placeLabel } from "./place-label.js";
+import type { SectionSheet } from "./section-sheet.js";
+
+/** Points closer than this, as a share of the section's size, are one. */
+const SAME_POINT: number = 1e-9;
+/** Radius of the dot at an arris. */
+const DOT: number = 1.9;
+
+/** The direction that points straight out of the wood at a corner of the outline: between the outward normals of its two edges. */
+function outwardAt(outline: readonly SectionPoint[], index: number): number {
+  const here = outline[index]!;
+  const normalTo = (other: SectionPoint, sign: number): SectionPoint => {
+    const size = Math.hypot(other.out - here.out, other.up - here.up);
+    return { out: (sign * (other.up - here.up)) / size, up: (-sign * (other.out - here.out)) / size };
+  };
+  const next = normalTo(outline[(index + 1) % outline.length]!, 1);
+  const last = normalTo(outline.at(index - 1)!, -1);
+  return atan2Deg(next.up + last.up, next.out + last.out);
+}
+
+/**
+ * Marks the named arrises with dots and letters, one label where several share a point.
+ *
+ * @param sheet - the section view
+ * @param outline - the section as it stands
+ * @param marks - the arrises, whose order gives the letters
+ */
+export function letterArrises(
+  sheet: SectionSheet,
+  outline: readonly SectionPoint[],
+  marks: Readonly<Record<string, PlacedMark>>,
+): void {
+  const { canvas, toPaper } = sheet;
+  const letters = markLetters(Object.keys(marks));
+  const size = Math.max(...outline.map(({ out, up }) => Math.abs(out) + Math.abs(up)));
+  const same = (a: PlacedMark, b: PlacedMark): boolean =>
+    Math.abs(a.out - b.out) + Math.abs(a.up! - b.up!) <= SAME_POINT * size;
+  const placed: { readonly mark: PlacedMark; readonly names: string[] }[] = [];
+  for (const [name, mark] of Object.entries(marks)) {
+    const there = placed.find((other) => same(other.mark, mark));
+    if (there === undefined) placed.push({ mark, names: [name] });
+    else there.names.push(name);
+  }
+  const spots = placed.map(({ mark, names }) => {
+    const at = toPaper(mark.out, mark.up!);
+    const index = outline.findIndex((point) => same(point, mark));
+    const dot = [0, 45, 90, 135, 180, 225, 270, 315].map((turn) => ({
+      x: at.x + DOT * cosDeg(turn),
+      y: at.y + DOT * sinDeg(turn),
+    }));
+    drawShape(canvas, "mark", "dot", dot);
+    return { at, names, toward: index < 0 ? 90 : outwardAt(outline, index) };
+  });
+  for (const { at, names, toward } of spots) {
+    placeLabel(canvas, { at, lines: [names.map((name) => letters[name]!).join(", ")], toward, reach: 5 });
+  }
+}

@@ -1,0 +1,89 @@
+import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import type { FrameGeometry } from "../frame/index.js";
+import { layRotation, type Lay } from "../miter/index.js";
+
+/** One line along a stick, through a corner of its section. */
+export interface SolidLine {
+  /** Level distance away from the frame's center, as the stick lies. */
+  readonly across: number;
+  /** Height above the table. */
+  readonly up: number;
+  /** How much each end of the line falls short of the stick's longest line. */
+  readonly short: number;
+  /** Whether the surfaces meet at an angle there, so that an edge is seen. */
+  readonly sharp: boolean;
+}
+
+/** A stick with both ends cut, as it lies: lines round its section, counter-clockwise seen against its run. */
+export interface StickSolid {
+  /** The lines. */
+  readonly lines: readonly SolidLine[];
+  /** Size across. */
+  readonly width: number;
+  /** Height above the table. */
+  readonly height: number;
+  /** How much each end of the shortest line falls short of the longest. */
+  readonly wedge: number;
+}
+
+/** Surfaces that meet at less than this angle, in degrees, are drawn as one that is curved. */
+const SMOOTH: number = 20;
+
+function raise(lines: readonly SolidLine[]): StickSolid {
+  const acrosses = lines.map(({ across }) => across);
+  const ups = lines.map(({ up }) => up);
+  const [inner, low] = [Math.min(...acrosses), Math.min(...ups)];
+  return {
+    lines: lines.map((line) => ({ ...line, across: line.across - inner, up: line.up - low })),
+    width: Math.max(...acrosses) - inner,
+    height: Math.max(...ups) - low,
+    wedge: Math.max(...lines.map(({ short }) => short)),
+  };
+}
+
+/**
+ * The stick of a frame as it lies on the saw.
+ *
+ * A line that runs `d` inside the outermost one of the finished frame is d tan(180/n) shorter at each end, however the stick lies.
+ *
+ * @param geometry - the frame, with a known section
+ * @param lay - how the stick lies
+ * @returns its lines, with the lowest on the table
+ */
+export function stickSolid(geometry: FrameGeometry, lay: Lay): StickSolid | null {
+  const { profile, slope, sticks, corners } = geometry;
+  if (profile === null) return null;
+  const { outline } = profile;
+  const tilt = slope - layRotation(lay, slope);
+  const rise = tanDeg(corners[0]!.planMiter);
+  const farthest = sticks[0]!.longest.out;
+  const lines = outline.map(({ x, y }, index) => {
+    const next = outline[(index + 1) % outline.length]!;
+    const last = outline.at(index - 1)!;
+    const [ax, ay, bx, by] = [x - last.x, y - last.y, next.x - x, next.y - y];
+    const out = x * cosDeg(slope) - y * sinDeg(slope);
+    return {
+      across: x * cosDeg(tilt) - y * sinDeg(tilt),
+      up: x * sinDeg(tilt) + y * cosDeg(tilt),
+      short: Math.max(0, farthest - out) * rise,
+      sharp: ax * bx + ay * by < cosDeg(SMOOTH) * Math.hypot(ax, ay) * Math.hypot(bx, by),
+    };
+  });
+  return raise(lines);
+}
+
+/**
+ * A stick of which only level measures are known, as it stands in the frame: a strip seen from above, of no height.
+ *
+ * @param geometry - the frame
+ * @returns its lines
+ */
+export function stickStrip(geometry: FrameGeometry): StickSolid {
+  const rise = tanDeg(geometry.corners[0]!.planMiter);
+  const { longest } = geometry.sticks[0]!;
+  const outs = Object.values(geometry.marks).map(({ out }) => out);
+  const lines = [...new Set(outs)]
+    .sort((a, b) => a - b)
+    .map((out) => ({ across: out, up: 0, short: (longest.out - out) * rise, sharp: true }));
+  return raise(lines);
+}

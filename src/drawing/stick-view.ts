@@ -1,0 +1,234 @@
+import { markLabel, type CuttingPlan, type FrameGeometry, type MeasureAlong } from "../frame/index.js";
+import type { CutPlacement } from "../saw/index.js";
+import { drawBreak } from "./break-line.js";
+import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
+import { levelDimension } from "./dimension.js";
+import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
+import type { Drawing } from "./drawing.js";
+import { drawKey, type KeyEntry } from "./key.js";
+import { layLabel } from "./lay-label.js";
+import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
+import { markLetters } from "./mark-letters.js";
+import { readCutting, type CuttingToDraw } from "./read-frame.js";
+import { drawBody, type BodyLine } from "./stick-body.js";
+import { stickSolid, stickStrip, type StickSolid } from "./stick-solid.js";
+import { textWidth } from "./text-width.js";
+
+/** Size of a stick's section on the paper: never drawn larger, and broken off rather than drawn smaller. */
+const LARGEST: number = 84;
+const SMALLEST: number = 30;
+/** The size it is drawn with when it is broken. */
+const BROKEN: number = 60;
+/** The share of the paper that one end's wedge may take when the stick is broken. */
+const WEDGE_SHARE: number = 0.38;
+/** Room between the view from above and the view from the side, for a line of text. */
+const BETWEEN: number = 22;
+/** From the stick to a dimension. */
+const LANE: number = 20;
+
+/** How a stick is laid out on the paper. */
+interface StickLayout {
+  readonly solid: StickSolid;
+  readonly scale: number;
+  readonly right: number;
+  readonly isBroken: boolean;
+}
+
+function layOut(solid: StickSolid, length: number, room: number): StickLayout {
+  const size = Math.max(solid.width, solid.height);
+  const whole = Math.min(room / length, LARGEST / size);
+  if (whole * size >= SMALLEST) return { solid, scale: whole, right: whole * length, isBroken: false };
+  const scale = Math.min(BROKEN / size, (WEDGE_SHARE * room) / solid.wedge);
+  return { solid, scale, right: room, isBroken: true };
+}
+
+function bodyLines(layout: StickLayout, view: "above" | "side"): BodyLine[] {
+  const { solid, scale, right } = layout;
+  return solid.lines.map(({ across, up, short, sharp }) => ({
+    // From the side the viewer stands where `across` points, so heights take the place of widths.
+    across: view === "above" ? across * scale : (solid.height - up) * scale,
+    toward: (view === "above" ? up : across) * scale,
+    from: short * scale,
+    to: right - short * scale,
+    sharp,
+  }));
+}
+
+/** What is written at an end: which one it is and how it is cut. */
+function endText(
+  name: string,
+  placement: CutPlacement | undefined,
+  planMiter: number,
+  { angle }: ReadyOptions,
+): string[] {
+  if (placement === undefined) return [name, `miter ${angle(planMiter)}`];
+  const { miter, bevel } = placement;
+  return [name, `miter ${angle(miter.degrees)}`, bevel.leans === "none" ? "no bevel" : `bevel ${angle(bevel.degrees)}`];
+}
+
+function writeColumn(canvas: Canvas, x: number, y: number, lines: readonly string[], anchor: "start" | "end"): void {
+  lines.forEach((line, index) => {
+    const baseline = y + (index - lines.length / 2) * LINE_HEIGHT + 10.5;
+    drawText(canvas, { x, y: baseline }, line, { anchor });
+  });
+}
+
+/** Notes along the two edges: which of them is at the fence for which end. */
+function fenceNotes(cutting: CuttingPlan): { readonly upper: string; readonly lower: string } {
+  const notes: { upper: string[]; lower: string[] } = { upper: [], lower: [] };
+  for (const { kind, placement } of cutting.operations) {
+    // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
+    const isLower = (placement.along === "right") === (cutting.saw.fence === "near");
+    const which = kind === "crosscut" ? "crosscut" : kind === "first-end" ? "first end" : "second end";
+    notes[isLower ? "lower" : "upper"].push(`${placement.atFence} at the fence for the ${which}`);
+  }
+  return { upper: notes.upper.join("; "), lower: notes.lower.join("; ") };
+}
+
+function tapeText(measure: MeasureAlong, letter: string | undefined, length: string): string {
+  const arris = `${markLabel(measure.mark)}${letter === undefined ? "" : ` (${letter})`}`;
+  return measure.hook
+    ? `Tape: hook it over a long point of the ${arris} and read ${length} at the other.`
+    : `Tape: square a pencil line to the stick at both long points of the ${arris} and measure ${length} between the lines.`;
+}
+
+/** The line along which the tape goes: that of the measured arris, else the longest. */
+function tapeLine(geometry: FrameGeometry, solid: StickSolid, mark: string | null): number {
+  const place = mark === null ? undefined : geometry.profile?.marks[mark];
+  const named = geometry.profile?.outline.findIndex(({ x, y }) => x === place?.x && y === place.y) ?? -1;
+  if (named >= 0) return named;
+  return solid.lines.reduce((best, { short }, index) => (short < solid.lines[best]!.short ? index : best), 0);
+}
+
+function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): void {
+  const at = y + line.across;
+  drawLine(canvas, "tape", "tape", [
+    { x: line.from, y: at },
+    { x: line.to, y: at },
+  ]);
+  const end = { x0: line.from - 3.2, x1: line.from - 0.8, y0: at - 5, y1: at + 5 };
+  if (hook) {
+    drawShape(canvas, "hook", "arrow", [
+      { x: end.x0, y: end.y0 },
+      { x: end.x1, y: end.y0 },
+      { x: end.x1, y: end.y1 },
+      { x: end.x0, y: end.y1 },
+    ]);
+    return;
+  }
+  for (const x of [line.from, line.to])
+    drawLine(canvas, "pencil", "dimension", [
+      { x, y: at - 7 },
+      { x, y: at + 7 },
+    ]);
+}
+
+/**
+ * Draws a finished stick as it lies on the saw, seen from above and, where the blade leans, from the side: both cuts, its longest and shortest line,
+ * where the tape goes and which edge is at the fence. A long stick is drawn with a piece taken out of its middle.
+ *
+ * @param plan - a plan, or a geometry and its cutting plan; also one that was read back from JSON
+ * @param options - how to write lengths and angles, and the width to aim at (default 700)
+ * @returns the drawing
+ * @throws {InputError} when the plan lacks its geometry or cutting, or an option is not sound
+ * @example
+ * ```ts
+ * import { drawStick } from "miterwright/drawing";
+ * import { planFrame } from "miterwright/frame";
+ *
+ * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
+ * const drawing = drawStick(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
+ * drawing.title; //=> "Finished stick, 9 times"
+ * ```
+ */
+export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing {
+  const ready = checkDrawingOptions(options, 700);
+  const { geometry, cutting } = readCutting(plan);
+  const canvas = startCanvas();
+  const stick = geometry.sticks[0]!;
+  const { longest, shortest } = stick;
+  const lay = cutting.lay?.lay ?? "propped";
+  const solid = stickSolid(geometry, lay) ?? stickStrip(geometry);
+  const { planMiter } = geometry.corners[0]!;
+  const startText = endText("start", cutting.lay?.second, planMiter, ready);
+  const endTexts = endText("end", cutting.lay?.first, planMiter, ready);
+  const columns = [startText, endTexts].map((lines) =>
+    Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width)),
+  );
+  const layout = layOut(solid, longest.length, ready.width - columns[0]! - columns[1]! - 42);
+  const { scale, right, isBroken } = layout;
+  const measure = cutting.operations.at(-1)?.measure ?? {
+    mark: longest.mark,
+    length: longest.length,
+    hook: true,
+    pointAngle: null,
+  };
+  const tape = tapeLine(geometry, solid, measure.mark);
+
+  const isLeaning = cutting.lay !== null && cutting.lay.first.bevel.leans !== "none" && solid.height > 0;
+  const width = solid.width * scale;
+  const sideY = width + BETWEEN;
+  const views = [
+    { view: "above", y: 0, height: width } as const,
+    { view: "side", y: sideY, height: solid.height * scale } as const,
+  ];
+  const drawn = views.slice(0, isLeaning ? 2 : 1);
+  for (const { view, y, height } of drawn) {
+    const lines = bodyLines(layout, view);
+    drawBody(canvas, { lines, y, ends: ["from", "to"] });
+    if (lines.length > 0) drawTape(canvas, lines[tape]!, y, measure.hook);
+    if (isBroken) drawBreak(canvas, right / 2, y, y + height);
+  }
+  // A square cut through the long points, to see the miter by.
+  for (const x of [0, right])
+    drawLine(canvas, "square", "thin", [
+      { x, y: -6 },
+      { x, y: width + 6 },
+    ]);
+
+  const bottom = isLeaning ? sideY + solid.height * scale : width;
+  const notes = fenceNotes(cutting);
+  drawText(canvas, { x: right / 2, y: width + 15 }, notes.lower, { anchor: "middle", remark: true });
+  const low = bottom + (isLeaning ? 0 : 14) + LANE;
+  levelDimension(canvas, {
+    from: { x: 0, y: bottom },
+    to: { x: right, y: bottom },
+    at: low,
+    label: `longest ${ready.length(longest.length)}`,
+  });
+  const inset = solid.wedge * scale;
+  // A note that is wider than the shortest line stands clear of its dimension.
+  const isWide = textWidth(notes.upper, TEXT_SIZE).width > right - 2 * inset;
+  const highest = -LANE - (notes.upper === "" || isWide ? 0 : 12);
+  drawText(canvas, { x: right / 2, y: isWide ? highest - LANE : -7 }, notes.upper, { anchor: "middle", remark: true });
+  levelDimension(canvas, {
+    from: { x: inset, y: 0 },
+    to: { x: right - inset, y: 0 },
+    at: highest,
+    label: `shortest ${ready.length(shortest.length)}`,
+  });
+  writeColumn(canvas, -14, width / 2, startText, "end");
+  writeColumn(canvas, right + 14, width / 2, endTexts, "start");
+
+  const letter = measure.mark === null ? undefined : markLetters(Object.keys(geometry.marks))[measure.mark];
+  const isKnown = geometry.profile !== null;
+  const lies =
+    cutting.lay === null || !isKnown
+      ? "as it stands in the frame"
+      : `as it lies on the saw, ${layLabel(lay, ready.angle)}`;
+  const angles =
+    cutting.lay === null || isKnown ? "" : ` The angles are the saw's for the stick ${layLabel(lay, ready.angle)}.`;
+  const key: KeyEntry[] = [
+    { sign: { look: "tape" }, text: tapeText(measure, letter, ready.tied(measure.length)) },
+    {
+      text: `Seen from above${isLeaning ? " and, below it, from its outer edge" : ""}, ${lies}; the frame's center is toward the top.${angles}`,
+    },
+  ];
+  const box = canvasBox(canvas);
+  drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
+  return finishDrawing(
+    canvas,
+    `Finished stick, ${stick.count} times`,
+    `${key.map(({ text }) => text).join(" ")} Longest line ${ready.length(longest.length)}, shortest ${ready.length(shortest.length)}. ${startText.join(", ")}; ${endTexts.join(", ")}.`,
+  );
+}

@@ -1,0 +1,118 @@
+import type { Point } from "../core/geometry-types.js";
+import type { StockFit, StockJob, Stretch } from "../stock/index.js";
+import { drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
+import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
+import type { Drawing } from "./drawing.js";
+import { describeLayout, summarizeLayouts, type LayoutSummary } from "./layout-summary.js";
+import { LINE_HEIGHT, SMALL_SIZE, TEXT_SIZE } from "./looks.js";
+import { textWidth, wrapText } from "./text-width.js";
+
+/** Height of a bar. */
+const BAR: number = 24;
+/** From one bar to the text of the next. */
+const APART: number = 10;
+/** More pieces than this in one stick are drawn as one block. */
+const MOST: number = 150;
+
+/** The pieces of a stick as outlines: square ends, or the slanted line between two that share a cut. */
+function pieceOutlines(cuts: readonly Stretch[], scale: number, y: number): Point[][] {
+  let isLongAbove = true;
+  let shared: { readonly above: number; readonly below: number } | null = null;
+  return cuts.map(({ start, end }, index) => {
+    const left: { readonly above: number; readonly below: number } = shared ?? { above: start, below: start };
+    const next = cuts[index + 1]?.start ?? Infinity;
+    let right = { above: end, below: end };
+    shared = null;
+    if (next < end) {
+      // Long point to long point they overlap: the cut runs from the end of this one's long side to the start of the next one's.
+      right = isLongAbove ? { above: end, below: next } : { above: next, below: end };
+      shared = right;
+    }
+    isLongAbove = shared === null || !isLongAbove;
+    return [
+      { x: left.above * scale, y },
+      { x: right.above * scale, y },
+      { x: right.below * scale, y: y + BAR },
+      { x: left.below * scale, y: y + BAR },
+    ];
+  });
+}
+
+/** The first of some texts that fits into a stretch, centered in it. */
+function labelStretch(canvas: Canvas, from: number, to: number, y: number, texts: readonly string[]): void {
+  const text = texts.find((candidate) => textWidth(candidate, SMALL_SIZE).width + 8 <= to - from);
+  if (text !== undefined)
+    drawText(canvas, { x: (from + to) / 2, y: y + BAR / 2 + 3.5 }, text, { anchor: "middle", size: SMALL_SIZE });
+}
+
+function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: number, { length }: ReadyOptions): void {
+  const { layout, lengths } = summary;
+  const block = (from: number, to: number): Point[] => [
+    { x: from * scale, y },
+    { x: to * scale, y },
+    { x: to * scale, y: y + BAR },
+    { x: from * scale, y: y + BAR },
+  ];
+  drawShape(canvas, "stick", "edge", block(0, summary.length));
+  const { cuts } = layout;
+  if (cuts.length > MOST) {
+    const [from, to] = [cuts[0]!.start, cuts.at(-1)!.end];
+    drawShape(canvas, "pieces", "section", block(from, to));
+    labelStretch(canvas, from * scale, to * scale, y, [`${cuts.length} pieces`]);
+  } else {
+    pieceOutlines(cuts, scale, y).forEach((outline, index) => {
+      drawShape(canvas, "piece", "section", outline);
+      const { piece } = cuts[index]!;
+      const size = length(lengths[index]!);
+      const from = Math.max(outline[0]!.x, outline[3]!.x);
+      const to = Math.min(outline[1]!.x, outline[2]!.x);
+      labelStretch(canvas, from, to, y, [`${piece} ${size}`, size]);
+    });
+  }
+  for (const { start, end } of layout.kept) {
+    drawShape(canvas, "kept-offcut", "hidden", block(start, end));
+    labelStretch(canvas, start * scale, end * scale, y, [`keep ${length(end - start)}`, "keep"]);
+  }
+}
+
+/**
+ * Draws how sticks are cut up: a bar for every layout, with its pieces, what is lost between them, and the offcuts worth keeping.
+ *
+ * @param job - what was to be cut
+ * @param fit - a plan for it, from `fitStock`; both may have been read back from JSON
+ * @param options - how to write lengths and angles, and the width of the longest stick (default 700)
+ * @returns the drawing
+ * @throws {InputError} when the plan is not one for the job, or an option is not sound
+ * @example
+ * ```ts
+ * import { drawStock } from "miterwright/drawing";
+ * import { fitStock } from "miterwright/stock";
+ *
+ * const job = { pieces: [{ id: "side", length: 240, count: 9 }], sticks: [{ id: "larch", length: 1200 }], kerf: 3 };
+ * const drawing = drawStock(job, fitStock(job), { length: (value) => `${value} mm`, angle: (degrees) => `${degrees}°` });
+ * drawing.title; //=> "How 3 sticks are cut up"
+ * ```
+ */
+export function drawStock(job: StockJob, fit: Pick<StockFit, "layouts">, options: DrawingOptions): Drawing {
+  const ready = checkDrawingOptions(options, 700);
+  const summaries = summarizeLayouts(job, fit);
+  const canvas = startCanvas();
+  const width = ready.width - 12;
+  const scale = width / Math.max(...summaries.map(({ length }) => length));
+  let y = 0;
+  if (summaries.length === 0) drawText(canvas, { x: 0, y }, "No stick is cut.");
+  for (const summary of summaries) {
+    for (const line of wrapText(describeLayout(summary, ready.tied), TEXT_SIZE, width)) {
+      drawText(canvas, { x: 0, y: y + TEXT_SIZE }, line);
+      y += LINE_HEIGHT;
+    }
+    drawBar(canvas, summary, scale, y + 2, ready);
+    y += 2 + BAR + APART;
+  }
+  const sticks = summaries.reduce((sum, { layout }) => sum + layout.times, 0);
+  return finishDrawing(
+    canvas,
+    `How ${sticks} ${sticks === 1 ? "stick is" : "sticks are"} cut up`,
+    `${summaries.map((summary) => describeLayout(summary, ready.length)).join(". ")}.`,
+  );
+}
