@@ -1,3 +1,4 @@
+import { checkObject, refuse } from "../core/check.js";
 import type { CutPlacement, ScaleSetting } from "../saw/index.js";
 import { markLabel } from "./mark-label.js";
 import type { Operation } from "./operation.js";
@@ -86,6 +87,7 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
  * @param operation - one of a cutting plan
  * @param options - how to write lengths and angles
  * @returns a title and sentences, as plain text
+ * @throws {InputError} when the operation is none, or a formatter is missing
  * @example
  * ```ts
  * import { describeOperation, planFrame } from "miterwright/frame";
@@ -101,7 +103,15 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
  * ```
  */
 export function describeOperation(operation: Operation, options: DescribeOptions): OperationText {
-  const { placement } = operation;
+  const placement = checkObject(
+    checkObject(operation, "operation")["placement"],
+    "operation.placement",
+  ) as unknown as CutPlacement;
+  checkObject(placement.miter, "operation.placement.miter");
+  checkObject(placement.bevel, "operation.placement.bevel");
+  const { length, angle } = checkObject(options);
+  if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
+  if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
   return {
     title: `${TITLES[operation.kind]}, ${operation.times} times`,
     lines: [

@@ -25,7 +25,8 @@ export type {
   RingStick,
 } from "./ring-geometry-types.js";
 export { frameGeometry, type FrameGeometry } from "./frame-geometry.js";
-export { cuttingPlan, type CuttingPlan, type CuttingPlanOptions } from "./cutting-plan.js";
+export { cuttingPlan } from "./cutting-plan.js";
+export type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
 export type { LayOption } from "./lay-option.js";
 export type { MeasureAlong } from "./measure-along.js";
 export type { Operation, OperationKind } from "./operation.js";

@@ -1,3 +1,5 @@
+import { refuse } from "../core/check.js";
+
 const LABELS: Readonly<Record<string, string>> = {
   sightFace: "sight edge at the face",
   sightBack: "sight edge at the back",
@@ -16,6 +18,7 @@ const LABELS: Readonly<Record<string, string>> = {
  *
  * @param mark - the name of a mark, or `null` for a line without one
  * @returns words for people; a name that is not ours is returned as it is
+ * @throws {InputError} when it is neither text nor `null`
  * @example
  * ```ts
  * import { markLabel } from "miterwright/frame";
@@ -26,5 +29,6 @@ const LABELS: Readonly<Record<string, string>> = {
  */
 export function markLabel(mark: string | null): string {
   if (mark === null) return "longest line of the stick";
-  return LABELS[mark] ?? mark;
+  if (typeof mark !== "string") return refuse("type", "mark", mark, "the name of a mark, or null");
+  return Object.hasOwn(LABELS, mark) ? LABELS[mark]! : mark;
 }

@@ -3,6 +3,7 @@ import { tanDeg } from "../core/degrees.js";
 import type { Profile } from "../profile/index.js";
 import type { StockJob, StockStick } from "../stock/index.js";
 import type { RoughMethod } from "./brief.js";
+import { checkGeometry } from "./check-geometry.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { checkRough } from "./read-brief.js";
 import { roughPiece } from "./rough-length.js";
@@ -87,7 +88,7 @@ export function stockJob(geometry: FrameGeometry, options: StockJobOptions): Sto
   checkArray(given["sticks"], "sticks", "an array of sticks");
   const { sticks, keep, credit, resolution, bothFacesGood = false } = options;
   const frames = checkInteger(given["frames"] ?? 1, "frames", 1, 1e6);
-  const stick = geometry.sticks[0]!;
+  const stick = checkGeometry(geometry).sticks[0]!;
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
   const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood) : {};
   return {

@@ -1,4 +1,13 @@
-import { checkNumber, checkObject, reject } from "../core/check.js";
+import {
+  checkArray,
+  checkInteger,
+  checkLength,
+  checkNumber,
+  checkObject,
+  checkSides,
+  refuse,
+  reject,
+} from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { PanelCut, PanelPlan } from "./panel-plan.js";
@@ -59,6 +68,31 @@ function blankEdges(plan: PanelPlan): Map<number, Edge> {
   );
 }
 
+/** Checks the fields of a plan that are read; it may come from a file. */
+function checkPlan(value: unknown): void {
+  const plan = checkObject(value, "plan");
+  const blank = checkObject(plan["blank"], "plan.blank");
+  checkLength(blank["width"], "plan.blank.width");
+  checkLength(blank["height"], "plan.blank.height");
+  const { sides } = checkObject(plan["panel"], "plan.panel");
+  const count = checkSides(sides, "plan.panel.sides");
+  const corners = checkArray(plan["corners"], "plan.corners", "an array of corners");
+  if (corners.length !== count)
+    refuse("range", "plan.corners", corners, "an array of as many corners as the panel has sides");
+  for (const [index, corner] of corners.entries()) {
+    checkObject(checkObject(corner, `plan.corners[${index}]`)["point"], `plan.corners[${index}].point`);
+  }
+  for (const [index, side] of checkArray(plan["existing"], "plan.existing", "an array of sides").entries()) {
+    checkInteger(side, `plan.existing[${index}]`, 0, count - 1);
+  }
+  for (const [index, cut] of checkArray(plan["cuts"], "plan.cuts", "an array of cuts").entries()) {
+    checkObject(
+      checkObject(checkObject(cut, `plan.cuts[${index}]`)["middle"], `plan.cuts[${index}].middle`)["point"],
+      `plan.cuts[${index}].middle.point`,
+    );
+  }
+}
+
 /** Points of the piece closer than this, as a share of the blank's size, are one corner. */
 const SAME_CORNER: number = 1e-9;
 
@@ -95,7 +129,7 @@ function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
  * ```
  */
 export function simulatePanel(plan: PanelPlan, options: SimulatePanelOptions = {}): Point[] {
-  checkObject(plan, "plan");
+  checkPlan(plan);
   const error = checkNumber(
     checkObject(options)["settingError"] ?? 0,
     "settingError",

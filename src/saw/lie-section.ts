@@ -1,4 +1,4 @@
-import { checkSlope } from "../core/check.js";
+import { checkObject, checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
@@ -63,8 +63,9 @@ const CONTACT_TOLERANCE: number = 1e-9;
  * ```
  */
 export function lieSection(profile: Profile, options: LieSectionOptions): LyingSection {
-  const slope = checkSlope(options.slope);
-  const tilt = checkTilt(options.lay, slope);
+  const given = checkObject(options);
+  const slope = checkSlope(given["slope"]);
+  const tilt = checkTilt(given["lay"], slope);
   const cosine = cosDeg(tilt);
   const sine = sinDeg(tilt);
   const turned = (point: Point): LyingPoint => ({

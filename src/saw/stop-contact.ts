@@ -1,4 +1,4 @@
-import { checkObject } from "../core/check.js";
+import { checkNumber, checkObject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { EndCut } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
@@ -47,7 +47,10 @@ const CONTACT_TOLERANCE: number = 1e-9;
  * ```
  */
 export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOptions): StopContact {
-  const { along, across, through } = checkObject(cut.plane, "cut.plane") as unknown as EndCut["plane"];
+  const plane = checkObject(checkObject(cut, "cut")["plane"], "cut.plane");
+  const [along, across, through] = (["along", "across", "through"] as const).map((axis) =>
+    checkNumber(plane[axis], `cut.plane.${axis}`, -1, 1),
+  ) as [number, number, number];
   const lying = lieSection(profile, options);
   // The upward part of the cut plane's normal, as the stick lies.
   const rise = across * sinDeg(lying.tilt) + through * cosDeg(lying.tilt);

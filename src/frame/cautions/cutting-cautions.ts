@@ -1,7 +1,7 @@
 import type { Caution } from "../../core/caution.js";
 import { cosDeg, sinDeg, tanDeg } from "../../core/degrees.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
-import type { CuttingPlan } from "../cutting-plan.js";
+import type { CuttingPlan } from "../cutting-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import type { LayOption } from "../lay-option.js";
 import { COMMON_PRACTICE, ruleLength } from "./common-practice.js";

@@ -1,0 +1,44 @@
+import type { Caution } from "../core/caution.js";
+import type { LengthUnit } from "../core/geometry-types.js";
+import type { Lay } from "../miter/index.js";
+import type { Cradle, Saw, StopContact } from "../saw/index.js";
+import type { RoughMethod } from "./brief.js";
+import type { LayOption } from "./lay-option.js";
+import type { Operation } from "./operation.js";
+import type { RoughPiece } from "./rough-length.js";
+
+/** Options of `cuttingPlan`. */
+export interface CuttingPlanOptions {
+  /** The saw; default `tableSaw()`. */
+  readonly saw?: Saw;
+  /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
+  readonly kerf?: number;
+  /** How pieces are parted from the stick; default `{ method: "none" }`. */
+  readonly rough?: RoughMethod;
+  /** The lay to use; default the first of flat, propped, inner-down, outer-down, face-down that works. */
+  readonly lay?: Lay;
+  /** Unit of the geometry's lengths, for cautions and the default kerf; default `"mm"`. */
+  readonly unit?: LengthUnit;
+}
+
+/** How a frame's sticks are cut on one saw. */
+export interface CuttingPlan {
+  /** The saw that the plan is for. */
+  readonly saw: Saw;
+  /** Every lay: what the scales must show, and whether it can be done or why not. */
+  readonly lays: readonly LayOption[];
+  /** The lay that the operations use; `null` when no lay works. */
+  readonly lay: LayOption | null;
+  /** The instructions, in the order of work; empty when no lay works. */
+  readonly operations: readonly Operation[];
+  /** Whether each step is done for all pieces before the next, or the steps follow each other for every single piece, as when pieces are cut on the stick. */
+  readonly order: "step-by-step" | "piece-by-piece";
+  /** Where the stop touches the finished end while the second is cut; `null` where no section is known. */
+  readonly stop: StopContact | null;
+  /** The wedge that holds the stick, where the chosen lay needs one. */
+  readonly cradle: Cradle | null;
+  /** What one piece takes of its stick. */
+  readonly rough: RoughPiece;
+  /** Cautions that come with cutting. */
+  readonly cautions: readonly Caution[];
+}
