@@ -63,7 +63,7 @@ export function deriveCompoundMiter(
   return {
     miter: field.atan2(dot(line, first.along), dot(line, first.across)),
     bevel: field.atan2(dot(joint, first.through), norm(line)),
-    dihedral: opened.mid.s < 0 ? field.add(opened, field.exact(360)) : opened,
+    dihedral: field.choose(opened, opened, field.add(opened, field.exact(360))),
     planMiter: angleAbout(vec(0, 0, 1), first.along, joint),
   };
 }

@@ -83,7 +83,7 @@ function miterNormal(field: RealField, corner: ExactCorner, one: StickAxes, two:
 /** A normal turned to the side of a direction that it is not square to. */
 function towards(field: RealField, direction: Vec, normal: Vec): Vec {
   const { dot, scale } = space(field);
-  return dot(direction, normal).mid.s < 0 ? scale(field.exact(-1), normal) : normal;
+  return scale(field.choose(dot(direction, normal), field.exact(1), field.exact(-1)), normal);
 }
 
 /** The numbers of one end cut, whose normal points out of the wood. */
@@ -124,9 +124,9 @@ export function deriveCorner(field: RealField, corner: ExactCorner): Record<Corn
   // second one's about the outward direction.
   const line = cross(one.through, two.through);
   const between = field.atan2(norm(line), field.neg(dot(one.through, two.through)));
-  const facing = dot(line, add(one.across, two.across)).mid.s >= 0;
+  const facing = dot(line, add(one.across, two.across));
   const numbers: Record<string, Real> = {
-    dihedral: facing ? between : field.sub(field.exact(360), between),
+    dihedral: field.choose(facing, between, field.sub(field.exact(360), between)),
   };
   for (const [name, value] of Object.entries(first)) numbers[`first.${name}`] = value;
   for (const [name, value] of Object.entries(second)) numbers[`second.${name}`] = value;

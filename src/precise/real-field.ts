@@ -15,7 +15,12 @@ export interface Real {
   readonly slack: number;
 }
 
-/** The arithmetic of {@link Real} numbers at one working precision. Angles are degrees. */
+/**
+ * The arithmetic of {@link Real} numbers at one working precision. Angles are degrees.
+ *
+ * A derivation must not look at the sign of `mid` itself: where the bound does not exclude the other sign, the branch taken
+ * would not be part of the result's bound.
+ */
 export interface RealField {
   /** A number that is given exactly. */
   readonly exact: (value: Decimal | number) => Real;
@@ -29,11 +34,13 @@ export interface RealField {
   readonly div: (a: Real, b: Real) => Real;
   /** -a. */
   readonly neg: (a: Real) => Real;
+  /** One number where the sign is positive (or exactly 0), another where it is negative; what covers both where it is unknown. */
+  readonly choose: (sign: Real, positive: Real, negative: Real) => Real;
   /** The square root of a number that is not negative. */
   readonly sqrt: (a: Real) => Real;
   /** Sine and cosine of an angle; exact at multiples of 90 degrees and where the sine or cosine is 1/2. */
   readonly sinCos: (degrees: Real) => readonly [sine: Real, cosine: Real];
-  /** Direction of the vector (x, y), above -180 and up to 180 degrees; exact on the axes and the diagonals. */
+  /** Direction of the vector (x, y), -180 to 180 degrees; exact on the axes and the diagonals. Its bound holds but for full turns. */
   readonly atan2: (y: Real, x: Real) => Real;
 }
 
@@ -125,6 +132,12 @@ export function realField(digits: number): RealField {
     return { mid, slack: logSum(crossed, rounding(mid)) };
   };
 
+  const choose = (sign: Real, positive: Real, negative: Real): Real => {
+    if (isExact(sign) || sign.slack < magnitude(sign.mid) - 1e-6) return sign.mid.lt(0) ? negative : positive;
+    const apart = magnitude(positive.mid.minus(negative.mid)) + 1e-6;
+    return { mid: positive.mid, slack: logSum(positive.slack, logSum(negative.slack, apart)) };
+  };
+
   const sqrt = (a: Real): Real => {
     if (isZero(a)) return zero;
     const size = magnitude(a.mid);
@@ -186,5 +199,5 @@ export function realField(digits: number): RealField {
     return add(axis, { mid, slack: logSum(spread, spoiled(mid)) });
   };
 
-  return { exact, add, sub: (a, b) => add(a, neg(b)), mul, div, neg, sqrt, sinCos, atan2 };
+  return { exact, add, sub: (a, b) => add(a, neg(b)), mul, div, neg, choose, sqrt, sinCos, atan2 };
 }

@@ -83,8 +83,9 @@ export function deriveSawSetting(
     scale(plane.through, stick.through),
   );
   // The end that is cut looks ahead; at a start that is against the stick's direction.
-  const ahead = scale(field.exact(plane.along.mid.s), stick.along);
-  const line = scale(field.exact(plane.along.mid.s), cross(normal, vec(0, 0, 1)));
+  const sign = field.choose(plane.along, field.exact(1), field.exact(-1));
+  const ahead = scale(sign, stick.along);
+  const line = scale(sign, cross(normal, vec(0, 0, 1)));
   return {
     miter: field.atan2(dot(line, ahead), dot(line, stick.out)),
     bevel: field.atan2(normal[2], norm(line)),

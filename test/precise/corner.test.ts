@@ -192,6 +192,19 @@ describe("preciseCorner", () => {
     expect(miter).toBe(`0.${"0".repeat(38)}57295779513082320876798154814105170332405472466564`);
   });
 
+  test("takes no sign for known before it is", () => {
+    // Widths so unlike, folded back so far, that which way the second cut faces shows in the 94th digit.
+    const { second } = preciseCorner({
+      turn: "179.999999",
+      meet: "edges",
+      first: { slope: 22, thickness: 1, width: "1e98" },
+      second: { slope: 22, thickness: 1, width: "1e10" },
+      digits: 10,
+    });
+    expect(second).toMatchObject({ miter: "90", bevel: "22" });
+    expect(second.plane.along).toMatch(/^-0\.0{95}1/u);
+  });
+
   test("swaps its cuts when seen in a mirror", () => {
     const first = { slope: 50, thickness: 3 };
     const second = { slope: 65, thickness: 2 };
