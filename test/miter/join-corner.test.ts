@@ -7,7 +7,7 @@ import {
   type EndCut,
   type JoinCornerOptions,
 } from "miterwright/miter";
-import { exact, type Exact } from "../exact.js";
+import { exact, ulps, type Exact } from "../exact.js";
 import { angleError, direction } from "./exact-angles.js";
 import {
   commonPoint,
@@ -95,6 +95,16 @@ describe("joinCorner at faces against slabs in space, 60 digits", () => {
   test.each(HARD_CORNERS)("$why", ({ turn, first, second }) => {
     const pair = slabs(turn, first, second);
     expect(cornerError(joinCorner({ turn, first, second }), pair, planeAtFaces(pair))).toBeLessThanOrEqual(ENOUGH);
+  });
+
+  test("a dihedral near 0 keeps its digits", () => {
+    // An odd number and an even number of last places below 90: the sum of the slopes is no double.
+    const lastPlace = 64 * Number.EPSILON;
+    const first = { slope: 90 - 100_001 * lastPlace, thickness: 18 };
+    const second = { slope: 90 - 2 * lastPlace, thickness: 12 };
+    const turn = 180 - 1e-9;
+    const [a, b] = slabs(turn, first, second);
+    expect(ulps(joinCorner({ turn, first, second }).dihedral, dihedralOf(a.axes, b.axes))).toBeLessThanOrEqual(6);
   });
 
   test("a grid of turns, slopes and thicknesses", () => {

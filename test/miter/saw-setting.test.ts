@@ -82,8 +82,10 @@ describe("sawSetting where the answer is known", () => {
     const half = { along: plane.along / 2, across: plane.across / 2, through: plane.through / 2 };
     const options = { slope: 37, lay: "propped" } as const;
     expect(sawSetting(half, options)).toStrictEqual(sawSetting(plane, options));
-    const tiny = { along: 3e-200, across: -4e-200, through: 0 };
-    expect(sawSetting(tiny, { slope: 0, lay: "flat" }).miter).toBeCloseTo((Math.atan2(4, 3) * 180) / Math.PI, 12);
+    const tiny = { along: 3e-200, across: -4e-200, through: 5e-200 };
+    const setting = sawSetting(tiny, { slope: 0, lay: "flat" });
+    expect(setting.miter).toBeCloseTo((Math.atan2(4, 3) * 180) / Math.PI, 12);
+    expect(setting.bevel).toBeCloseTo(45, 12);
   });
 });
 
