@@ -2,8 +2,8 @@
  * The plane of an end cut: its unit normal, pointing out of the wood, in the stick's own axes.
  *
  * `along` runs counter-clockwise round the frame, `across` outward from the sight edge, `through` from the back to the
- * face. In this order the three axes are left-handed: `along` x `through` = `across`. Going round with the stick, a cut
- * takes kerf / |along| of its length.
+ * face. In this order the three axes are left-handed: `along` x `through` = `across`. A saw of kerf k takes k / |along| of
+ * the stick's length.
  */
 export interface CutPlane {
   /** Component along the stick: positive where the stick ends, negative where it starts; never 0. */
