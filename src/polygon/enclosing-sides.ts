@@ -39,18 +39,20 @@ export function sineOfParts(parts: number, n: number): number {
  * The sides that may touch the rectangle while the polygon is rotated by up to one part from standing on a side.
  *
  * A normal belongs to the rectangle's corner in its own quadrant and stays there: it is an odd number of parts off, so
- * that it reaches an axis at the very end if at all. A snug polygon is no larger than the one with its center on the
- * rectangle's, so the two centers are within D tan h of each other (h the plan miter), and a corner touches a side
- * whose normal is less than 6 parts off. From 21 sides on five of them at each corner are therefore enough.
+ * that it reaches an axis at the very end if at all. Which sides can touch: a snug polygon is no larger than the one
+ * with its center on the rectangle's, so that for 5 sides or more the two centers are within D tan h of each other, h
+ * being the plan miter. Seen from the one a corner is at most asin(tan h) < 2.6 parts off where it is seen from the
+ * other, a side that it touches has its normal within 2 parts, and the rotation adds 1. Any but the three nearest sides
+ * are 6 parts or more off.
  */
 function contactsOf(n: number, direction: number): Contact[] {
   const corners = [direction, 2 * n - direction, 2 * n + direction, 4 * n - direction];
   const first = 4 - (n % 4);
   const near = corners.flatMap((corner) => {
     const side = Math.round((corner - first) / 4);
-    return [side - 2, side - 1, side, side + 1, side + 2].map((k) => (k + n) % n);
+    return [side - 1, side, side + 1].map((k) => (k + n) % n);
   });
-  const sides = n < 21 ? Array.from({ length: n }, (_, k) => k) : [...new Set(near)].sort((a, b) => a - b);
+  const sides = [...new Set(near)].sort((a, b) => a - b);
   return sides.map((side) => {
     const normal = first + 4 * side;
     return { normal, past: corners[Math.floor((normal + 0.5) / n)]! - normal };

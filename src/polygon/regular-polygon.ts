@@ -27,7 +27,11 @@ export interface RegularPolygon extends PolygonMeasureValues {
 }
 
 /** The side, apothem and circumradius that follow from one measure, h being the plan miter. */
-function radiiFrom(n: number, measure: PolygonMeasure, value: number): [side: number, apothem: number, around: number] {
+function radiiFrom(
+  n: number,
+  measure: PolygonMeasure,
+  value: number,
+): [side: number, apothem: number, circumradius: number] {
   const sine = sineOfQuarters(2, n);
   const cosine = cosineOfQuarters(2, n);
   const tangent = sine / cosine;
@@ -92,7 +96,8 @@ export function polygonFrom(n: number, measure: PolygonMeasure, value: number): 
  * With h = 180/n, apothem a, circumradius R and side s: s = 2 a tan h, R = a / cos h, area = n s a / 2. Across flats is
  * 2 a for an even number of sides and R + a for an odd one; across corners 2 R and s / (2 sin(h/2)). The measure that
  * was given comes back bit for bit, the others within 6 units in the last place. A measure near an end of its range can
- * lead to others beyond that range, by a factor below 1e7; no result overflows, and all functions take such polygons.
+ * lead to lengths beyond theirs, by a factor below 1e7, and to areas beyond theirs by its square: nothing overflows, and
+ * the functions of this module take such polygons.
  *
  * @param options - `sides`, and exactly one of `side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`,
  * `perimeter` (lengths, 1e-100 to 1e100) and `area` (1e-200 to 1e200)

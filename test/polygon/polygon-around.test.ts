@@ -182,8 +182,8 @@ describe("polygonAround over all rotations", () => {
     );
   });
 
-  test("looking at the nearest sides only, as from 21 sides on, finds what looking at all of them does", () => {
-    for (const sides of [21, 23, 25, 29, 41]) {
+  test("looking at the nearest sides only finds what looking at all of them does", () => {
+    for (const sides of [13, 15, 21, 25, 41]) {
       for (const ratio of [0.1, 0.5, 0.8, 0.97, 1.3]) {
         const { polygon } = polygonAround({ sides, width: ratio, height: 1, rotation: "free" });
         for (let step = 0; step <= 12; step++) {

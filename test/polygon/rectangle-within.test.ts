@@ -123,7 +123,7 @@ describe("rectangleWithin of largest area", () => {
     // Of an odd number of sides, for which this is not proven. Steps are fine against the angle between two sides.
     for (let sides = 3; sides <= 99; sides += 2) {
       const { width, height } = rectangleWithin({ sides, apothem: 1 }, { rotation: "free" });
-      for (let step = -24; step <= 24; step++) {
+      for (let step = -12; step <= 12; step++) {
         const degrees = 45 + (step * 22.5) / sides;
         if (degrees < 5 || degrees > 85) continue;
         const aspect = Math.tan((degrees * Math.PI) / 180);
