@@ -27,8 +27,9 @@ function cosineOfAcute(x: number): number {
  * @returns the sine, never -0
  */
 export function sinDeg(degrees: number): number {
-  // The remainder is exact in floating point, so large angles lose nothing.
-  let x = Math.abs(degrees) % 360;
+  // The remainder is exact in floating point, so large angles lose nothing; most angles do without its cost.
+  let x = Math.abs(degrees);
+  if (x >= 360) x %= 360;
   let sign = degrees < 0 ? -1 : 1;
   if (x >= 180) {
     x -= 180;
@@ -44,7 +45,8 @@ export function sinDeg(degrees: number): number {
  * @returns the cosine, never -0
  */
 export function cosDeg(degrees: number): number {
-  let x = Math.abs(degrees) % 360;
+  let x = Math.abs(degrees);
+  if (x >= 360) x %= 360;
   if (x > 180) x = 360 - x;
   return (x > 90 ? -cosineOfAcute(180 - x) : cosineOfAcute(x)) + 0;
 }

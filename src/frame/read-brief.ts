@@ -14,6 +14,7 @@ import {
 import { InputError, type InputErrorCode } from "../core/input-error.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { layRotation, type Lay } from "../miter/index.js";
+import { POLYGON_MEASURES } from "../polygon/index.js";
 import { checkProfile } from "../profile/index.js";
 import { checkSaw, tableSaw } from "../saw/index.js";
 import { convertLength } from "../units/index.js";
@@ -22,17 +23,7 @@ import type { ContentsLayer, FilledBrief, FrameBrief, MeasuredMolding, Opening, 
 /** Most sides that a frame may have: beyond that the closed forms of `polygon` and `miter` still answer, but nobody saws. */
 const MAX_FRAME_SIDES: number = 1000;
 
-const OPENING_KEYS = [
-  "contains",
-  "cutFrom",
-  "side",
-  "apothem",
-  "circumradius",
-  "acrossFlats",
-  "acrossCorners",
-  "perimeter",
-  "area",
-] as const;
+const OPENING_KEYS = ["contains", "cutFrom", ...POLYGON_MEASURES] as const;
 
 const BRIEF_KEYS: readonly string[] = [
   "sides",
