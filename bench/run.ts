@@ -12,6 +12,7 @@ interface Group {
 }
 
 const BARE = "times as long as bare trigonometry";
+const RATE = "calls a second";
 const OTHER = "times as fast as the other library";
 
 /** The groups. A new one is a line. */
@@ -25,6 +26,11 @@ const GROUPS: readonly Group[] = [
     group: "units",
     meaning: OTHER,
     run: async () => (await import("./units.js")).benchUnits().map((row) => [row.name, row.ratioOfMedians]),
+  },
+  {
+    group: "frame",
+    meaning: RATE,
+    run: async () => (await import("./frame.js")).benchFrame().map((row) => [row.name, row.callsPerSecond]),
   },
 ];
 
