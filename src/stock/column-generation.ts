@@ -11,6 +11,15 @@ const WORTH_ADDING = 5e-10;
 /** Penalty, over the dearest stick's cost, beyond which a missed row is taken to be impossible. */
 const MOST_PENALTY = 1e5;
 
+/** Items from which more patterns a round are worth their time. */
+const MANY_ITEMS = 40;
+/** Kinds up to which they are: with more, each round adds enough. */
+const FEW_KINDS = 3;
+/** Most of these patterns a round. */
+const MOST_DISJOINT = 25;
+/** Branches of a knapsack for one of these; they need not be the best. */
+const QUICK_BRANCHES = 3000;
+
 /** What a round takes besides the simplex and the knapsacks, in steps. */
 const STEPS_OF_A_ROUND = 2000;
 
@@ -28,6 +37,31 @@ export interface Relaxation {
   readonly complete: boolean;
   /** The prices of the last round, and the bound from them alone; missing if the budget was spent before. */
   readonly last: { readonly prices: Prices; readonly safe: SafeBound } | undefined;
+}
+
+/**
+ * Adds more patterns that are worth their cost, each without the items of those before: where there are many lengths, one
+ * pattern a round would change the prices of a few of them only.
+ */
+function addDisjoint(
+  master: Master,
+  node: Subproblem,
+  prices: Prices,
+  kind: number,
+  above: number,
+  budget: Budget,
+): number {
+  const { problem } = master;
+  if (problem.sizes.length < MANY_ITEMS || problem.kinds.length > FEW_KINDS) return 0;
+  const items = prices.items.slice();
+  let added = 0;
+  for (let n = 0; n < MOST_DISJOINT; n++) {
+    const best = priceKind(problem, node, { ...prices, items }, kind, above, budget, QUICK_BRANCHES).patterns.at(-1);
+    if (best === undefined) break;
+    for (const item of best.items) items[item] = 0;
+    if (addPattern(master, best)) added++;
+  }
+  return added;
 }
 
 /**
@@ -84,6 +118,8 @@ export function* relax(
       const offer = priceKind(problem, node, prices, kind, Math.ceil(cost * prices.scale), budget);
       worths[kind] = offer.worth;
       for (const pattern of offer.patterns) if (addPattern(master, pattern)) added++;
+      if (offer.patterns.length > 0)
+        added += addDisjoint(master, node, prices, kind, Math.ceil(cost * prices.scale), budget);
     }
     const safe = safeBound(problem, node, prices, worths);
     last = { prices, safe };

@@ -1,7 +1,28 @@
 import type { Filling, Knapsack } from "./knapsack.js";
 
-/** Most entries of a table: it is a table of 16-bit counts. */
-export const MOST_TABLE_ENTRIES: number = 8e6;
+/** Most entries of a table, of a byte each. */
+export const MOST_TABLE_ENTRIES: number = 2.5e7;
+
+/** Some of one item, taken together or not at all. */
+interface Lot {
+  readonly item: number;
+  readonly count: number;
+}
+
+/** Splits each item into lots of 1, 2, 4, ... and a rest, so that every number of them is a sum of lots. */
+function lotsOf(knapsack: Knapsack): Lot[] {
+  const { profits, most, sizes, room } = knapsack;
+  const lots: Lot[] = [];
+  for (let item = 0; item < profits.length; item++) {
+    if (!(profits[item]! > 0 && sizes[item]! <= room)) continue;
+    let left = Math.min(most[item]!, Math.floor(room / sizes[item]!));
+    for (let count = 1; left > 0; count *= 2) {
+      lots.push({ item, count: Math.min(count, left) });
+      left -= count;
+    }
+  }
+  return lots;
+}
 
 /**
  * Entries that the table of a knapsack would have.
@@ -10,63 +31,46 @@ export const MOST_TABLE_ENTRIES: number = 8e6;
  * @returns their number
  */
 export function tableEntries(knapsack: Knapsack): number {
-  const { profits, most, sizes, room } = knapsack;
-  let items = 0;
-  for (let item = 0; item < profits.length; item++) {
-    if (profits[item]! > 0 && most[item]! > 0 && sizes[item]! <= room) items++;
-  }
-  return items * (room + 1);
+  return lotsOf(knapsack).length * (knapsack.room + 1);
 }
 
 /**
  * Solves a bounded knapsack without share keys by dynamic programming over the room.
  *
- * The fallback for small items, of which branch and bound tries too many. Per item, the rooms of one remainder class are
- * walked up with a queue of the candidates that the item's limit still allows, so the time is that of the table.
+ * The answer to small items, of which branch and bound tries too many, and to sizes that are all alike, which its bound
+ * can't tell apart.
  *
  * @param knapsack - the knapsack; its `keys` are all -1 and its sizes positive
  * @returns the best filling
  */
 export function fillRoomByTable(knapsack: Knapsack): Filling {
-  const { profits, sizes, most, room, above } = knapsack;
-  const items: number[] = [];
-  for (let item = 0; item < sizes.length; item++) {
-    if (profits[item]! > 0 && most[item]! > 0 && sizes[item]! <= room) items.push(item);
-  }
+  const { profits, sizes, room, above } = knapsack;
+  const lots = lotsOf(knapsack);
   const width = room + 1;
-  let values = new Float64Array(width);
-  let next = new Float64Array(width);
-  const taken = new Uint16Array(width * items.length);
-  const queue = new Int32Array(width);
-  items.forEach((item, row) => {
-    const size = sizes[item]!;
-    const profit = profits[item]!;
-    const limit = Math.min(most[item]!, 65535);
-    for (let rest = 0; rest < size && rest < width; rest++) {
-      // Candidates in the queue have falling values of values[c] - profit * (number of the class member).
-      let head = 0;
-      let tail = 0;
-      for (let c = rest, k = 0; c < width; c += size, k++) {
-        const own = values[c]! - profit * k;
-        while (tail > head && values[rest + queue[tail - 1]! * size]! - profit * queue[tail - 1]! <= own) tail--;
-        queue[tail++] = k;
-        if (queue[head]! < k - limit) head++;
-        const from = queue[head]!;
-        next[c] = values[rest + from * size]! + profit * (k - from);
-        taken[row * width + c] = k - from;
+  // values[c] is the best profit that takes c at most.
+  const values = new Float64Array(width);
+  const taken = new Uint8Array(width * lots.length);
+  lots.forEach(({ item, count }, row) => {
+    const size = sizes[item]! * count;
+    const profit = profits[item]! * count;
+    const start = row * width;
+    for (let c = room; c >= size; c--) {
+      const value = values[c - size]! + profit;
+      if (value > values[c]!) {
+        values[c] = value;
+        taken[start + c] = 1;
       }
     }
-    [values, next] = [next, values];
   });
-  const branches = width * items.length;
+  const branches = width * lots.length;
   if (!(values[room]! > above)) return { value: above, exact: true, found: [], branches };
-  const filling: [number, number][] = [];
+  const counts = new Map<number, number>();
   let left = room;
-  for (let row = items.length - 1; row >= 0; row--) {
-    const count = taken[row * width + left]!;
-    if (count === 0) continue;
-    filling.push([items[row]!, count]);
-    left -= count * sizes[items[row]!]!;
+  for (let row = lots.length - 1; row >= 0; row--) {
+    if (taken[row * width + left] === 0) continue;
+    const { item, count } = lots[row]!;
+    counts.set(item, (counts.get(item) ?? 0) + count);
+    left -= count * sizes[item]!;
   }
-  return { value: values[room]!, exact: true, found: [filling], branches };
+  return { value: values[room]!, exact: true, found: [[...counts]], branches };
 }

@@ -22,6 +22,9 @@ export interface Master {
   readonly priced: boolean;
 }
 
+/** What missing an item as long as a stick costs at first, over the dearest stick's cost. */
+const START_PENALTY = 2;
+
 /** Right-hand side that no number of sticks reaches, for kinds without a limit. */
 function limitOf(most: number, pieces: number): number {
   return Math.min(most, pieces);
@@ -58,7 +61,12 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   const unit = Math.max(1, worths === undefined ? dearest : worths.reduce((most, worth) => Math.max(most, worth), 0));
   const weights = new Float64Array(rows).fill(worths === undefined ? 1 : 10);
   worths?.forEach((worth, item) => (weights[item] = worth / unit));
-  const program = makeProgram(senses, new Float64Array(rows), worths === undefined ? 10 : 1, weights);
+  if (worths === undefined) {
+    // Missing an item is priced by its size at first: prices are then of the right order before many patterns are known.
+    const longest = kinds.reduce((most, { rooms: spaces }) => Math.max(most, ...spaces), 1);
+    sizes.forEach((size, item) => (weights[item] = Math.max(size / longest, 1e-3)));
+  }
+  const program = makeProgram(senses, new Float64Array(rows), worths === undefined ? START_PENALTY : 1, weights);
   const priced = worths !== undefined;
   const master: Master = { priced, problem, program, patterns: [], names: new Set(), mostRows, leastRows, unit };
   setRhs(program, rhsOf(master, node));

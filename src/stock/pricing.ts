@@ -6,6 +6,12 @@ import type { Subproblem } from "./subproblem.js";
 
 /** Branches of a knapsack after which it is given up: some hundredths of a second. */
 const MOST_BRANCHES = 2e6;
+/** Branches that find most of the good patterns where they are easily found. */
+const QUICK_BRANCHES = 20_000;
+/** Entries of a table that takes no longer than those. */
+const SMALL_TABLE = 200_000;
+/** A branch takes as long as that many entries of the simplex. */
+const STEPS_OF_A_BRANCH = 8;
 
 /** Integer prices of the items, in units of 1 / `scale` of a step of the cost grid. */
 export interface Prices {
@@ -23,18 +29,27 @@ export interface Offer {
   readonly patterns: readonly Pattern[];
 }
 
-/** Solves one room's knapsack by the quicker of two ways. */
+/** Branch and bound, its steps counted. */
+function branch(knapsack: Knapsack, branchLimit: number, budget: Budget): Filling {
+  const filling = fillRoom({ ...knapsack, branchLimit });
+  budget.work += STEPS_OF_A_BRANCH * filling.branches + knapsack.sizes.length;
+  return filling;
+}
+
+/**
+ * Solves one room's knapsack: by a quick branch and bound if that comes to an end or finds anything, else by the table if
+ * it is not too large, else by a long branch and bound.
+ */
 function solve(knapsack: Knapsack, budget: Budget): Filling {
+  if (knapsack.branchLimit < MOST_BRANCHES) return branch(knapsack, knapsack.branchLimit, budget);
   const simple = knapsack.keys.every((key) => key < 0) && knapsack.sizes.every((size) => size > 0);
   const entries = simple ? tableEntries(knapsack) : Infinity;
-  const table = entries <= MOST_TABLE_ENTRIES;
-  const branchLimit = table ? Math.max(1000, entries / 2) : MOST_BRANCHES;
-  let filling = fillRoom({ ...knapsack, branchLimit });
-  budget.work += filling.branches + knapsack.sizes.length;
-  if (!filling.exact && table) {
-    filling = fillRoomByTable(knapsack);
-    budget.work += filling.branches;
-  }
+  const small = entries <= SMALL_TABLE;
+  const quick = branch(knapsack, small ? entries / 10 : QUICK_BRANCHES, budget);
+  if (quick.exact || (!small && quick.found.length > 0)) return quick;
+  if (entries > MOST_TABLE_ENTRIES) return branch(knapsack, MOST_BRANCHES, budget);
+  const filling = fillRoomByTable(knapsack);
+  budget.work += 2 * filling.branches;
   return filling;
 }
 
@@ -51,6 +66,7 @@ function priceRoom(
   room: number,
   above: number,
   budget: Budget,
+  branchLimit: number,
 ): Filling {
   const { sizes, keys, setups, credit, keepRoom, kerf } = problem;
   const plain: Knapsack = {
@@ -62,7 +78,7 @@ function priceRoom(
     setupRate: 0,
     room,
     above,
-    branchLimit: 0,
+    branchLimit,
   };
   if (credit === 0 || keepRoom > room) return solve(plain, budget);
   const rate = credit * prices.scale;
@@ -97,6 +113,7 @@ function priceRoom(
  * @param kind - index of the kind
  * @param above - only patterns worth more than this are of interest; an integer
  * @param budget - where the steps are counted
+ * @param branchLimit - branches after which a knapsack is given up; below the default, the first good patterns will do
  * @returns the patterns, and a worth that none exceeds
  */
 export function priceKind(
@@ -106,10 +123,11 @@ export function priceKind(
   kind: number,
   above: number,
   budget: Budget,
+  branchLimit: number = MOST_BRANCHES,
 ): Offer {
   const { rooms } = problem.kinds[kind]!;
   if (rooms.length === 1) {
-    const { value, found } = priceRoom(problem, node, prices, rooms[0]!, above, budget);
+    const { value, found } = priceRoom(problem, node, prices, rooms[0]!, above, budget, branchLimit);
     const patterns = found.map((filling) =>
       makePattern(
         problem,
@@ -126,7 +144,7 @@ export function priceKind(
   const counts: number[] = [];
   const places: number[] = [];
   rooms.forEach((room, place) => {
-    const { value, found } = priceRoom(problem, node, prices, room, 0, budget);
+    const { value, found } = priceRoom(problem, node, prices, room, 0, budget, branchLimit);
     worth += value;
     for (const [item, count] of found.at(-1) ?? []) {
       items.push(item);
