@@ -1,12 +1,12 @@
 import { Decimal } from "decimal.js";
 
 /** Decimals of 60 digits, apart from the library's own: the truth that doubles are held against. */
-export const D = Decimal.clone({ precision: 60, toExpNeg: -1e4, toExpPos: 1e4 });
+export const D: typeof Decimal = Decimal.clone({ precision: 60, toExpNeg: -1e4, toExpPos: 1e4 });
 /** A decimal of 60 digits. */
-export type Exact = InstanceType<typeof D>;
+export type Exact = Decimal;
 
 /** Pi to 60 digits. */
-export const PI = D.acos(-1);
+export const PI: Exact = D.acos(-1);
 
 /** The value of a double, every bit of it; `new Decimal(x)` would take its shortest text instead. */
 export function exact(x: number): Exact {

@@ -1,6 +1,6 @@
 import type { Box, LengthUnit, OneOf, Pose } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
-import type { PolygonMeasures } from "../polygon/index.js";
+import type { PolygonMeasureValues } from "../polygon/index.js";
 import type { Profile } from "../profile/index.js";
 import type { Saw } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
@@ -11,12 +11,16 @@ export interface Contained extends Box {
   readonly allowance?: number;
 }
 
-/**
- * What decides the frame's size: exactly one of a rectangle that must fit in (`contains`), a sheet that the contents are cut from as large as it gives
- * them (`cutFrom`), or one measure of the opening's polygon (`side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`, `perimeter`, `area`).
- */
-export type Opening =
-  OneOf<{ contains: Contained; cutFrom: Box }> | (PolygonMeasures & { contains?: never; cutFrom?: never });
+/** Everything that can decide the frame's size, besides the measures of the opening's polygon. */
+export interface OpeningValues extends PolygonMeasureValues {
+  /** A rectangle that must fit in, e.g. a picture: the opening is the smallest that holds it with the clearance. */
+  readonly contains: Contained;
+  /** A sheet from which the contents are cut as large as it gives them; the opening is larger by the clearance. */
+  readonly cutFrom: Box;
+}
+
+/** What decides the frame's size: exactly one of a rectangle that must fit in, a sheet that the contents are cut from, or a measure of the opening. */
+export type Opening = OneOf<OpeningValues>;
 
 /** One layer of what the rabbet holds, e.g. glass, mount, picture, backing. */
 export interface ContentsLayer {
@@ -45,13 +49,21 @@ export type MeasuredMark = "wall" | "outer" | "sight";
  * `none`: every end is cut on the stick itself. `square`: pieces are crosscut `allowance` longer at each end, then both ends are mitered. `mitered`: pieces are
  * parted with the finished cut of one end and `allowance` to spare at the other.
  */
-export type RoughMethod =
-  | { readonly method: "none" }
-  | {
-      readonly method: "square" | "mitered";
-      /** Spare length at each end that is cut again; at least the kerf along the stick. */
-      readonly allowance: number;
-    };
+export type RoughMethod = DirectCut | RoughCut;
+
+/** Every end is cut on the stick itself. */
+export interface DirectCut {
+  /** No roughs. */
+  readonly method: "none";
+}
+
+/** Pieces are parted from the stick before they are finished. */
+export interface RoughCut {
+  /** How they are parted: crosscut square, or with the mitered cut of one end. */
+  readonly method: "square" | "mitered";
+  /** Spare length at each end that is cut again; positive, and best at least the kerf along the stick. */
+  readonly allowance: number;
+}
 
 /** What a brief says besides its molding. */
 export interface BriefBase<M extends string> {

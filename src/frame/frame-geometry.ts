@@ -15,6 +15,16 @@ import { extremePoint, placeSection, type PlacedSection } from "./placed-section
 import { filledBrief } from "./read-brief.js";
 import type { ExtremeLength, PlacedMark, RingGeometry, RingOutline } from "./ring-geometry-types.js";
 
+/** The size of a whole frame. */
+export interface OverallSize {
+  /** Its outermost polygon. */
+  readonly polygon: RegularPolygon;
+  /** The upright box round it, in its pose. */
+  readonly extent: Box;
+  /** Its height above the bench; `null` where only level measures are known. */
+  readonly height: number | null;
+}
+
 /** The geometry of a regular frame: one kind of stick, one kind of corner. */
 export interface FrameGeometry<M extends string = string> extends RingGeometry<M> {
   /** Number of sides. */
@@ -42,7 +52,7 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
   /** Level distance from the deciding point to the outermost. */
   readonly levelWidth: number;
   /** The frame's outermost polygon and the size of the box round it. */
-  readonly overall: { readonly polygon: RegularPolygon; readonly extent: Box; readonly height: number | null };
+  readonly overall: OverallSize;
   /** The molding's section, where it is known. */
   readonly profile: Profile<M> | null;
   /** The molding's level measures, where only they are known. */

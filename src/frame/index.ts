@@ -7,13 +7,16 @@ export type {
   BriefBase,
   Contained,
   ContentsLayer,
+  DirectCut,
   FilledBrief,
   FrameBrief,
   MeasuredBrief,
   MeasuredMark,
   MeasuredMolding,
   Opening,
+  OpeningValues,
   ProfileBrief,
+  RoughCut,
   RoughMethod,
 } from "./brief.js";
 export type {
@@ -24,7 +27,7 @@ export type {
   RingOutline,
   RingStick,
 } from "./ring-geometry-types.js";
-export { frameGeometry, type FrameGeometry } from "./frame-geometry.js";
+export { frameGeometry, type FrameGeometry, type OverallSize } from "./frame-geometry.js";
 export { cuttingPlan } from "./cutting-plan.js";
 export type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
 export type { LayOption } from "./lay-option.js";

@@ -3,6 +3,6 @@
  *
  * @module
  */
-export type { LocatedPoint, PanelCorner, PanelCut, PanelPlan } from "./panel-plan.js";
+export type { EdgeDistance, LocatedPoint, PanelCorner, PanelCut, PanelPlan } from "./panel-plan.js";
 export { planPanel, type PlanPanelOptions } from "./plan-panel.js";
 export { simulatePanel, type SimulatePanelOptions } from "./simulate-panel.js";

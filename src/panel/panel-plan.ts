@@ -1,14 +1,22 @@
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import type { RegularPolygon } from "../polygon/index.js";
 
+/** How far a point lies from an edge of the blank. */
+export interface EdgeDistance<E extends string = string> {
+  /** The edge. */
+  readonly edge: E;
+  /** The distance, 0 or more. */
+  readonly distance: number;
+}
+
 /** A corner or another point of the panel, located by two edges of the blank. */
 export interface LocatedPoint {
   /** Where it is, from the blank's lower left corner: x to the right, y up. */
   readonly point: Point;
   /** The nearer of the blank's left and right edges, and the distance from it. */
-  readonly fromSide: { readonly edge: "left" | "right"; readonly distance: number };
+  readonly fromSide: EdgeDistance<"left" | "right">;
   /** The nearer of the blank's bottom and top edges, and the distance from it. */
-  readonly fromBase: { readonly edge: "bottom" | "top"; readonly distance: number };
+  readonly fromBase: EdgeDistance<"bottom" | "top">;
 }
 
 /** A corner of the panel. */

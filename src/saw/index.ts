@@ -7,6 +7,6 @@ export { tableSaw, miterSaw, type BevelScale, type Hand, type MiterScale, type S
 export { checkSaw } from "./check-saw.js";
 export type { ScaleSetting } from "./scale-setting.js";
 export { placeCut, type CutPlacement, type Obstacle, type PlaceCutOptions, type StickSurface } from "./place-cut.js";
-export { lieSection, type LieSectionOptions, type LyingPoint, type LyingSection } from "./lie-section.js";
+export { lieSection, type LieSectionOptions, type LyingPoint, type LyingSection, type Support } from "./lie-section.js";
 export { stopContact, type StopContact } from "./stop-contact.js";
 export { cradleFor, type Cradle } from "./cradle.js";

@@ -21,6 +21,14 @@ export interface LieSectionOptions {
   readonly lay: Lay;
 }
 
+/** The stretch of the table on which a section rests. */
+export interface Support {
+  /** Its end nearer to the frame's center, as `across` of {@link LyingPoint}. */
+  readonly from: number;
+  /** Its end farther from the frame's center. */
+  readonly to: number;
+}
+
 /** A molding's section as it lies on the saw. */
 export interface LyingSection {
   /** How far the section is tilted from lying on its back, in degrees: slope minus the lay's rotation. */
@@ -32,7 +40,7 @@ export interface LyingSection {
   /** Height of the section above the table. */
   readonly height: number;
   /** The stretch on which it rests, along `across`; of no length when it stands on an arris. */
-  readonly support: { readonly from: number; readonly to: number };
+  readonly support: Support;
   /** Center of gravity of the section. */
   readonly center: LyingPoint;
   /** Whether the center of gravity is above the support, so that the stick lies still by itself. */

@@ -10,7 +10,8 @@ import {
   regularPolygon,
 } from "miterwright/polygon";
 import { describe, expect, test } from "vitest";
-import { type Exact, exact, exactDirection, exactPolygon, exactSnug, ulps } from "./exact-polygon.js";
+import { exact, type Exact, ulps } from "../exact.js";
+import { exactDirection, exactPolygon, exactSnug } from "./exact-polygon.js";
 import { HARD_POLYGONS, HARD_RECTANGLES } from "./hard-cases.js";
 
 /** What the library promises, in units of the last place. */
