@@ -1,9 +1,9 @@
 import { type Budget, isSpent } from "./budget.js";
-import { addPattern, aimMaster, fractionsOf, type Master, pricesOf } from "./master.js";
+import { addPattern, aimMaster, fractionsOf, type Master, pricesOf, solveMaster } from "./master.js";
 import { priceKind, type Prices } from "./pricing.js";
 import type { Pattern } from "./problem.js";
 import { costStep, roundPrices, type SafeBound, safeBound } from "./safe-bound.js";
-import { missed, programValue, setPenalty, solveProgram } from "./simplex.js";
+import { missed, programValue, setPenalty } from "./simplex.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** A reduced cost, over the dearest stick's cost, from which a pattern is worth adding; above the simplex's own tolerance. */
@@ -11,6 +11,8 @@ const WORTH_ADDING = 5e-10;
 /** Penalty, over the dearest stick's cost, beyond which a missed row is taken to be impossible. */
 const MOST_PENALTY = 1e5;
 
+/** Kinds that are priced between two looks at the clock. */
+const KINDS_BETWEEN_PAUSES = 8;
 /** Items from which more patterns a round are worth their time. */
 const MANY_ITEMS = 40;
 /** Kinds up to which they are: with more, each round adds enough. */
@@ -89,10 +91,10 @@ export function* relax(
   let bound = -Infinity;
   let steps = program.work;
   let last: Relaxation["last"];
-  aimMaster(master, node);
+  yield* aimMaster(master, node);
   const worths = new Float64Array(problem.kinds.length);
   for (;;) {
-    solveProgram(program);
+    yield* solveMaster(master);
     const value = programValue(program) * unit;
     const met = master.priced || missed(program) < 1e-5;
     budget.work += program.work - steps + STEPS_OF_A_ROUND;
@@ -110,6 +112,10 @@ export function* relax(
     const prices = roundPrices(problem, node, duals.items);
     let added = 0;
     for (let kind = 0; kind < problem.kinds.length; kind++) {
+      if (kind % KINDS_BETWEEN_PAUSES === KINDS_BETWEEN_PAUSES - 1) {
+        yield undefined;
+        if (isSpent(budget)) return end(false);
+      }
       if (node.most[kind] === 0) {
         worths[kind] = 0;
         continue;

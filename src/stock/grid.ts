@@ -117,14 +117,15 @@ export function commonGrid(values: readonly number[]): Grid | undefined {
 /**
  * A decimal grid for lengths that have none in common.
  *
- * A millionth of the longest, or a ten-thousandth of the shortest where that is finer, rounded down to a power of ten.
+ * A hundred-thousandth of the longest, or a thousandth of the shortest where that is finer, rounded down to a power of ten:
+ * a hundredth of a millimeter for sticks of some meters. Finer grids would make the knapsacks much harder for nothing.
  *
  * @param longest - the longest stick
  * @param shortest - the shortest piece
  * @returns the grid
  */
 export function fineGrid(longest: number, shortest: number): Grid {
-  const step = Math.max(longest / MAX_GRID_NUMBER, Math.min(longest / 1e6, shortest / 1e4));
+  const step = Math.max(longest / MAX_GRID_NUMBER, Math.min(longest / 1e5, shortest / 1e3));
   // Powers of ten are read from their decimal text: Math.pow is not the same on every engine.
   const exponent = Number(step.toExponential().split("e")[1]);
   const power = Number(`1e${Math.abs(exponent)}`);

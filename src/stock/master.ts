@@ -94,17 +94,33 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
   return true;
 }
 
+/** Entries of the simplex between two looks at the clock: some hundredths of a second. */
+const STEPS_BETWEEN_PAUSES = 2e7;
+
+/**
+ * Solves a master's program, with pauses.
+ *
+ * @param master - the master; changed
+ * @returns nothing
+ * @yields {undefined} nothing, between two pieces of work
+ */
+export function* solveMaster(master: Master): Generator<undefined, void> {
+  while (solveProgram(master.program, STEPS_BETWEEN_PAUSES) === "paused") yield undefined;
+}
+
 /**
  * Turns a master to a subproblem: new right-hand sides, and patterns barred that make more than is needed of an item.
  *
  * @param master - the master; changed
  * @param node - the subproblem
+ * @returns nothing
+ * @yields {undefined} nothing, between two pieces of work
  */
-export function aimMaster(master: Master, node: Subproblem): void {
+export function* aimMaster(master: Master, node: Subproblem): Generator<undefined, void> {
   const { program, patterns, unit } = master;
   setRhs(program, rhsOf(master, node));
   // The basis is repaired while its columns still have their costs; those that are barred are driven out after that.
-  solveProgram(program);
+  yield* solveMaster(master);
   setBarred(
     program,
     (column) => {

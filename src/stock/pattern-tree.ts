@@ -7,8 +7,12 @@ import { type Pattern, patternName } from "./problem.js";
 import { costStep } from "./safe-bound.js";
 import { decide, isDone, type Subproblem } from "./subproblem.js";
 
-/** Patterns of one branching beyond which the tree is not searched completely. */
-const MOST_BRANCHES = 3000;
+/** Patterns of a kind beyond which the tree is not searched completely. */
+const MOST_PATTERNS = 3000;
+/** Branches of their enumeration beyond which it isn't either; some hundredths of a second. */
+const MOST_BRANCHES = 200_000;
+/** What such a branch takes, in entries of the simplex. */
+const STEPS_OF_A_BRANCH = 20;
 
 /** All patterns that can hold the first item still needed in a plan cheaper than the cutoff; likely ones first. */
 function branchesOf(
@@ -26,12 +30,14 @@ function branchesOf(
   const slack = (cutoff - costStep(problem)) * prices.scale - safe.worth;
   const patterns: Pattern[] = [];
   let complete = true;
+  let left = MOST_BRANCHES;
   for (let kind = 0; kind < problem.kinds.length; kind++) {
     if (!(node.most[kind]! > 0)) continue;
     const least = problem.kinds[kind]!.cost * prices.scale - safe.rests[kind]! - slack - 8;
-    const limits = { item, least, patterns: MOST_BRANCHES, branches: 100 * MOST_BRANCHES };
+    const limits = { item, least, patterns: MOST_PATTERNS, branches: left };
     const found = enumeratePatterns(problem, node, kind, prices.items, prices.scale, limits);
-    dive.budget.work += found.branches;
+    dive.budget.work += STEPS_OF_A_BRANCH * found.branches;
+    left -= found.branches;
     patterns.push(...found.patterns);
     complete &&= found.complete;
   }

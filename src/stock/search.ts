@@ -26,7 +26,7 @@ export interface Findings {
 }
 
 /** Rows of the linear program beyond which a pivot would take too long. */
-const MOST_ROWS = 1200;
+const MOST_ROWS = 700;
 /** Kinds of sticks beyond which their numbers are not branched on. */
 const MOST_COUNTS = 40;
 
@@ -47,6 +47,30 @@ function mostCost(problem: Problem): number {
 }
 
 /**
+ * Finds a plan of least cost, or of as much as there is room for.
+ *
+ * @param problem - the problem
+ * @param budget - what may be spent
+ * @returns what was found
+ * @yields {Findings} what is known so far
+ */
+export function* search(problem: Problem, budget: Budget): Generator<Findings, Findings> {
+  const found = yield* searchWhole(problem, budget);
+  const { remaining } = found;
+  if (isSpent(budget) || remaining.every((count) => count === 0)) return found;
+  // What has a place may still have it at a lower cost.
+  const placed = { ...problem, demand: problem.demand.map((count, item) => count - remaining[item]!) };
+  const steps = searchWhole(placed, budget);
+  for (;;) {
+    const step = steps.next();
+    const { plan, cost, remaining: left } = step.value;
+    const better = left.every((count) => count === 0) && cost < found.cost ? { ...found, plan, cost } : found;
+    if (step.done === true) return better;
+    yield better;
+  }
+}
+
+/**
  * Finds a plan of least cost. It hands over between short pieces of work, so that a driver can look at the clock.
  *
  * In turn: greedy plans and quick bounds; if the sticks seem to be scarce, the search for a place for everything; the
@@ -58,7 +82,7 @@ function mostCost(problem: Problem): number {
  * @returns what was found
  * @yields {Findings} what is known so far
  */
-export function* search(problem: Problem, budget: Budget): Generator<Findings, Findings> {
+function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Findings> {
   const node = wholeProblem(problem);
   const { plan, remaining } = fillGreedily(problem, node.demand, node.most);
   budget.work += problem.sizes.length * plan.length;
@@ -84,7 +108,8 @@ export function* search(problem: Problem, budget: Budget): Generator<Findings, F
   const done = (): boolean => isSpent(budget) || (incumbent.whole && incumbent.cost <= bound);
   yield findings();
   const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
-  const rows = problem.sizes.length + (counting ? 2 : 1) * problem.kinds.length;
+  const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
+  const rows = problem.sizes.length + (counting ? 2 * problem.kinds.length : limited);
   if (done() || rows > MOST_ROWS) return findings();
 
   if (!whole) {

@@ -35,6 +35,9 @@ export interface LinearProgram {
   work: number;
 }
 
+/** How an attempt to solve a program ended. */
+export type SolveState = "solved" | "paused" | "stuck";
+
 /** Reduced costs below this are worth a pivot; costs are scaled to about 1. */
 const OPTIMALITY = 1e-10;
 /** Smallest pivot. */
@@ -261,8 +264,8 @@ function directionOf(program: LinearProgram, variable: number, direction: Float6
   program.work += 4 * n;
 }
 
-/** Pivots that keep the reduced costs right until no value is negative; false when that gets nowhere. */
-function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: number): boolean {
+/** Pivots that keep the reduced costs right until no value is negative. */
+function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: number, pauseAt: number): SolveState {
   const { basis, values } = program;
   const n = basis.length;
   const direction = new Float64Array(n);
@@ -272,8 +275,9 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
     for (let k = 0; k < n; k++) {
       if (values[k]! < lowest) [row, lowest] = [k, values[k]!];
     }
-    if (row < 0) return true;
-    if (pivots === mostPivots) return false;
+    if (row < 0) return "solved";
+    if (pivots === mostPivots) return "stuck";
+    if (program.work > pauseAt) return "paused";
     let entering = -1;
     let bestRatio = Infinity;
     let bestSize = 0;
@@ -289,7 +293,7 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
       }
     }
     program.work += 4 * program.costs.length;
-    if (entering < 0) return false;
+    if (entering < 0) return "stuck";
     directionOf(program, entering, direction);
     const reduced = costOf(program, entering) - product(program, entering, program.duals, 0);
     inBasis[basis[row]!] = 0;
@@ -311,20 +315,25 @@ function markBasis(program: LinearProgram, inBasis: Uint8Array): void {
  * Solves a program from its present basis: first with dual steps if values are negative, then with primal ones.
  *
  * @param program - the program; its basis, values and duals are changed
- * @returns whether it came to an end; if not, after very many pivots, the duals are still good for a bound
+ * @param steps - entries to update before it pauses
+ * @returns "paused" if calling it again would go on; "stuck" after very many pivots, the duals are still good for a bound
  */
-export function solveProgram(program: LinearProgram): boolean {
+export function solveProgram(program: LinearProgram, steps: number = Infinity): SolveState {
   const { basis, values } = program;
   const n = basis.length;
   const inBasis = new Uint8Array(2 * n + program.costs.length);
   const direction = new Float64Array(n);
   markBasis(program, inBasis);
   const mostPivots = 50 * (n + 10);
-  if (!dualSteps(program, inBasis, mostPivots)) {
+  const pauseAt = program.work + steps;
+  const repaired = dualSteps(program, inBasis, mostPivots, pauseAt);
+  if (repaired === "paused") return "paused";
+  if (repaired === "stuck") {
     restart(program);
     markBasis(program, inBasis);
   }
   for (let pivots = 0; pivots < mostPivots; pivots++) {
+    if (program.work > pauseAt) return "paused";
     let entering = -1;
     let steepest = -OPTIMALITY;
     for (let variable = 0; variable < 2 * n + program.costs.length; variable++) {
@@ -334,7 +343,7 @@ export function solveProgram(program: LinearProgram): boolean {
       if (reduced < steepest) [entering, steepest] = [variable, reduced];
     }
     program.work += 4 * program.costs.length;
-    if (entering < 0) return true;
+    if (entering < 0) return "solved";
     directionOf(program, entering, direction);
     let row = -1;
     let least = Infinity;
@@ -346,7 +355,7 @@ export function solveProgram(program: LinearProgram): boolean {
     }
     // Costs are 0 or more but for credits, whose kinds are limited: an endless ray is an error of rounding.
     if (row < 0) {
-      if (program.sinceFresh === 0) return false;
+      if (program.sinceFresh === 0) return "stuck";
       freshOrRestart(program);
       markBasis(program, inBasis);
       continue;
@@ -359,7 +368,7 @@ export function solveProgram(program: LinearProgram): boolean {
       markBasis(program, inBasis);
     }
   }
-  return false;
+  return "stuck";
 }
 
 /**
