@@ -31,7 +31,8 @@ function doublesBack(a: Point, b: Point, c: Point): boolean {
 /**
  * Two edges of a closed outline that cross, touch or run over each other. Edge k goes from point k to the next. Unchecked.
  *
- * Edges are visited by their leftmost end, so that only those that overlap sideways are compared.
+ * Edges are visited by their leftmost end, so that only those that overlap sideways are compared. Of several such pairs it
+ * is the first in the outline's order.
  *
  * @param outline - three or more points, no two in a row equal
  * @returns the two edges' indexes, the smaller first, or undefined when the outline is simple
@@ -42,19 +43,21 @@ export function findCrossing(outline: readonly Point[]): readonly [number, numbe
   const left = (edge: number): number => Math.min(at(edge).x, at(edge + 1).x);
   const right = (edge: number): number => Math.max(at(edge).x, at(edge + 1).x);
   const edges = outline.map((_, index) => index).sort((i, j) => left(i) - left(j));
+  let first: readonly [number, number] | undefined;
   for (let k = 0; k < n; k++) {
     const edge = edges[k]!;
     for (let l = k + 1; l < n && left(edges[l]!) <= right(edge); l++) {
       const i = Math.min(edge, edges[l]!);
       const j = Math.max(edge, edges[l]!);
+      if (first !== undefined && (i > first[0] || (i === first[0] && j >= first[1]))) continue;
       const faulty =
         j === i + 1
           ? doublesBack(at(i), at(j), at(j + 1))
           : i === 0 && j === n - 1
             ? doublesBack(at(j), at(0), at(1))
             : meet(at(i), at(i + 1), at(j), at(j + 1));
-      if (faulty) return [i, j];
+      if (faulty) first = [i, j];
     }
   }
-  return undefined;
+  return first;
 }

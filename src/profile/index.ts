@@ -17,6 +17,8 @@ export type {
   RabbetSize,
 } from "./molding-options.js";
 export type { Profile, RabbetMark, Section, SectionPoint } from "./profile.js";
+export { innermostPoint, outermostPoint, type NamedSectionPoint } from "./outermost-point.js";
+export { profileFromPoints, type ProfilePoints } from "./profile-from-points.js";
 export {
   rabbetFit,
   type RabbetContent,

@@ -65,19 +65,23 @@ export function millSection(molding: ReadMolding): MilledSection {
 
 /** Refuses sizes that leave no back, no lip or no face, so that each has its own sentence. */
 function checkRoom(molding: ReadMolding, section: MilledSection): void {
-  const { width, thickness, rabbet, milled, slope } = molding;
+  const { width, thickness, rabbet, milled, slope, levelRabbet } = molding;
   const { sightBack, wall, outerBack, outerFace, sightFace } = section;
   const back = wall?.wallMouth ?? sightBack;
-  if (rabbet !== undefined && !(outerBack.x > back.x)) {
-    const expected = milled
-      ? `less than what the level width (${width}) leaves at this slope, since the wall needs wood behind it`
-      : `less than the width (${width}), since the wall needs wood behind it`;
-    refuse("impossible", "rabbet.width", rabbet.width, expected);
+  // A level rabbet as wide as the molding leaves nothing, or a sliver that is only rounding.
+  if (rabbet !== undefined && ((levelRabbet && rabbet.width >= width) || !(outerBack.x > back.x))) {
+    const room = levelRabbet ? `the width (${width})` : `what the level width (${width}) leaves at this slope`;
+    refuse("impossible", "rabbet.width", rabbet.width, `less than ${room}, since the wall needs wood behind it`);
   }
   const taken = Math.max(sightBack.y, wall?.wallLedge.y ?? 0, outerBack.y);
   if (!(taken < thickness)) {
     if (milled) {
-      refuse("impossible", "thickness", thickness, `more than the ${taken} that its surfaces take up below the face`);
+      refuse(
+        "impossible",
+        "thickness",
+        thickness,
+        `more than about ${Number(taken.toPrecision(6))}, which its back and rabbet take up at this slope`,
+      );
     } else if (rabbet !== undefined) {
       refuse(
         "impossible",

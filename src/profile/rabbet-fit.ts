@@ -173,7 +173,7 @@ export function rabbetFit(profile: Pick<Profile<RabbetMark>, "marks">, options: 
   const drop = -upOf(wallX, wallY, cos, sin);
   if (!(run > 0 && drop > 0)) return miss("too-steep", 0);
   const wall = Math.hypot(wallX, wallY);
-  if (lean >= 0 && rise > drop) return miss("past-mouth", (rise - drop) * (wall / drop));
+  if (rise > drop) return miss("past-mouth", (rise - drop) * (wall / drop));
 
   const share = wallTouch(ledgeX, ledgeY, wallX, wallY, cos, sin);
   const touchX = share * wallX;

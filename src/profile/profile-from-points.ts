@@ -1,0 +1,147 @@
+import { checkArray, checkInteger, checkObject, checkSlope, MIN_LENGTH, refuse, reject } from "../core/check.js";
+import type { Point } from "../core/geometry-types.js";
+import { checkPoint } from "./check-profile.js";
+import { findCrossing } from "./find-crossing.js";
+import { turnOf } from "./orientation.js";
+import type { Profile } from "./profile.js";
+
+/**
+ * Options of {@link profileFromPoints}.
+ *
+ * @template M - the names of the marks
+ */
+export interface ProfilePoints<M extends string = string> {
+  /**
+   * The corners in order, either way round, in the caller's length unit: x outward from the sight edge, y up from the back. The
+   * first may be repeated at the end, and so may any point be after itself.
+   */
+  readonly outline: readonly Point[];
+  /**
+   * The arrises that get a name, each as a point of the outline or as a corner's index in the given outline, from 0. A rabbet is
+   * known by `sightBack`, `wallLedge` and `wallMouth`. May be empty.
+   */
+  readonly marks: { readonly [K in M]: Point | number };
+  /** The slope in degrees that its surfaces are milled for, -90 to 90. Default: none. */
+  readonly madeFor?: number;
+}
+
+/** How far off the outline a mark may be, as a share of the outline's size: it absorbs the rounding of a point on a sloping edge. */
+const MARK_TOLERANCE: number = 1e-9;
+
+/** A corner with its index in the outline as it was given. */
+interface Corner extends Point {
+  readonly index: number;
+}
+
+/** The corners without repetitions. */
+function distinctCorners(points: readonly Point[]): Corner[] {
+  const corners: Corner[] = [];
+  points.forEach(({ x, y }, index) => {
+    const last = corners.at(-1);
+    if (last?.x !== x || last.y !== y) corners.push({ x, y, index });
+  });
+  const first = corners[0];
+  while (corners.length > 1 && corners.at(-1)!.x === first!.x && corners.at(-1)!.y === first!.y) corners.pop();
+  return corners;
+}
+
+/** Whether a simple outline runs clockwise: whether it turns right at its leftmost corner, of several the lowest. */
+function isClockwise(corners: readonly Point[]): boolean {
+  let at = 0;
+  corners.forEach(({ x, y }, index) => {
+    const least = corners[at]!;
+    if (x < least.x || (x === least.x && y < least.y)) at = index;
+  });
+  const n = corners.length;
+  return turnOf(corners[(at + n - 1) % n]!, corners[at]!, corners[(at + 1) % n]!) < 0;
+}
+
+/** Distance of a point from the edge a to b. */
+function distanceToEdge(point: Point, a: Point, b: Point): number {
+  const size = Math.hypot(b.x - a.x, b.y - a.y);
+  const x = (b.x - a.x) / size;
+  const y = (b.y - a.y) / size;
+  const along = Math.min(size, Math.max(0, (point.x - a.x) * x + (point.y - a.y) * y));
+  return Math.hypot(point.x - a.x - along * x, point.y - a.y - along * y);
+}
+
+/** Greater of the outline's width and height; refuses one that is too thin for a length. */
+function outlineSize(corners: readonly Point[], outline: unknown): number {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { x, y } of corners) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    low = Math.min(low, y);
+    high = Math.max(high, y);
+  }
+  const [width, height] = [right - left, high - low];
+  if (!(width >= MIN_LENGTH && height >= MIN_LENGTH)) {
+    refuse("range", "outline", outline, "at least 1e-100 wide and high");
+  }
+  return Math.max(width, height);
+}
+
+/**
+ * A profile from the corners of any polygon.
+ *
+ * Repeated corners are dropped and a clockwise outline is turned round, so that it runs counter-clockwise from the same
+ * first corner; coordinates are kept to the bit. Whether the outline crosses or touches itself is decided exactly.
+ *
+ * @param options - the outline, its marks and the slope it is made for
+ * @returns the profile, with the marks as points
+ * @throws {InputError} when the outline has fewer than three corners or crosses or touches itself, or a mark is not on it
+ * @example
+ * ```ts
+ * import { levelWidth, profileFromPoints } from "miterwright/profile";
+ *
+ * const cove = profileFromPoints({
+ *   outline: [{ x: 0, y: 0 }, { x: 0, y: 4 }, { x: 10, y: 8 }, { x: 30, y: 24 }, { x: 30, y: 0 }],
+ *   marks: { sight: 1, crest: 3 },
+ * });
+ * cove.outline[1]; //=> { x: 30, y: 0 }
+ * levelWidth(cove, { slope: 0, from: "sight", to: "crest" }); //=> 30
+ * ```
+ */
+export function profileFromPoints<M extends string>(options: ProfilePoints<M>): Profile<M> {
+  const given = checkObject(options);
+  const points = checkArray(given["outline"], "outline", "an array of points").map((point, index) =>
+    checkPoint(point, `outline[${index}]`),
+  );
+  const corners = distinctCorners(points);
+  if (corners.length < 3) refuse("range", "outline", given["outline"], "an outline of three or more different points");
+  const crossing = findCrossing(corners);
+  if (crossing !== undefined) {
+    const [first, second] = crossing.map((edge) => corners[edge]!.index);
+    reject(
+      "impossible",
+      "outline",
+      given["outline"],
+      `Expected \`outline\` not to cross or touch itself, but the edges from its points ${first} and ${second} meet`,
+    );
+  }
+  const size = outlineSize(corners, given["outline"]);
+
+  const readMark = (name: string, value: unknown): Point => {
+    const path = `marks.${name}`;
+    if (typeof value === "number") return points[checkInteger(value, path, 0, points.length - 1)]!;
+    const mark = checkPoint(value, path);
+    const distance = (corner: Point, index: number): number =>
+      distanceToEdge(mark, corner, corners[(index + 1) % corners.length]!);
+    if (!corners.some((corner, index) => distance(corner, index) <= MARK_TOLERANCE * size)) {
+      reject("impossible", path, value, `Expected \`${path}\` to lie on the outline, got a point off it`);
+    }
+    return mark;
+  };
+  const marks = Object.entries(checkObject(given["marks"], "marks")).map(([name, value]) => [
+    name,
+    readMark(name, value),
+  ]);
+  const madeFor = given["madeFor"] === undefined ? undefined : checkSlope(given["madeFor"], "madeFor");
+
+  const [first, ...rest] = corners.map(({ x, y }): Point => ({ x, y }));
+  return {
+    outline: isClockwise(corners) ? [first!, ...rest.reverse()] : [first!, ...rest],
+    marks: Object.fromEntries(marks) as Profile<M>["marks"],
+    ...(madeFor === undefined ? {} : { madeFor }),
+  };
+}

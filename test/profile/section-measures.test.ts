@@ -1,0 +1,205 @@
+import fc from "fast-check";
+import {
+  checkProfile,
+  innermostPoint,
+  molding,
+  outermostPoint,
+  sectionArea,
+  sectionAt,
+  sectionCentroid,
+  sectionExtent,
+  type Profile,
+} from "miterwright/profile";
+import { describe, expect, expectTypeOf, test } from "vitest";
+import { anyProfile, between, deepFrozen, numbersAreClean, rabbetedSizes, sizeOf, slopes } from "../laws/profile.js";
+import { refuses } from "./refusals.js";
+
+const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+const line = {
+  outline: [
+    { x: 0, y: 0 },
+    { x: 1, y: 1 },
+    { x: 2, y: 2 },
+  ],
+  marks: {},
+};
+
+describe("sectionExtent", () => {
+  test("bounds the tilted section tightly", () => {
+    fc.assert(
+      fc.property(anyProfile, slopes(-90, 90), (profile, slope) => {
+        const extent = sectionExtent(profile, slope);
+        const { outline } = sectionAt(profile, slope);
+        const outs = outline.map(({ out }) => out);
+        const ups = outline.map(({ up }) => up);
+        const slack = 1e-15 * sizeOf(profile);
+        expect(Math.abs(extent.inner - Math.min(...outs))).toBeLessThanOrEqual(slack);
+        expect(Math.abs(extent.outer - Math.max(...outs))).toBeLessThanOrEqual(slack);
+        expect(Math.abs(extent.bottom - Math.min(...ups))).toBeLessThanOrEqual(slack);
+        expect(Math.abs(extent.top - Math.max(...ups))).toBeLessThanOrEqual(slack);
+        expect(Math.abs(extent.width - (extent.outer - extent.inner))).toBeLessThanOrEqual(4 * slack);
+        expect(Math.abs(extent.height - (extent.top - extent.bottom))).toBeLessThanOrEqual(4 * slack);
+        numbersAreClean(extent);
+      }),
+    );
+  });
+
+  test("is the same half a turn round, and changes places a quarter turn round", () => {
+    fc.assert(
+      fc.property(anyProfile, between(-180, 180), (profile, tilt) => {
+        const { width, height } = sectionExtent(profile, tilt);
+        const half = sectionExtent(profile, tilt + 180);
+        expect(half.width).toBeCloseTo(width, 10);
+        expect(half.height).toBeCloseTo(height, 10);
+        const quarter = sectionExtent(profile, tilt - 90);
+        expect(quarter.width).toBeCloseTo(height, 10);
+        expect(quarter.height).toBeCloseTo(width, 10);
+      }),
+    );
+  });
+
+  test("is exact in quarter turns", () => {
+    expect(sectionExtent(stick, 0)).toEqual({ width: 40, height: 20, inner: 0, outer: 40, bottom: 0, top: 20 });
+    expect(sectionExtent(stick, 180)).toEqual({ width: 40, height: 20, inner: -40, outer: 0, bottom: -20, top: 0 });
+    expect(sectionExtent(stick, -90)).toEqual({ width: 20, height: 40, inner: 0, outer: 20, bottom: -40, top: 0 });
+  });
+});
+
+describe("outermostPoint and innermostPoint", () => {
+  test("stand where the extent ends", () => {
+    fc.assert(
+      fc.property(anyProfile, slopes(-90, 90), (profile, slope) => {
+        const { inner, outer } = sectionExtent(profile, slope);
+        expect(outermostPoint(profile, slope).out).toBe(outer);
+        expect(innermostPoint(profile, slope).out).toBe(inner);
+      }),
+    );
+  });
+
+  test("have the name of the mark that they are, and none if they are none", () => {
+    expect(outermostPoint(stick, 20)).toEqual({ ...sectionAt(stick, 20).marks.outerBack, mark: "outerBack" });
+    expect(outermostPoint(stick, -20)).toEqual({ ...sectionAt(stick, -20).marks.outerFace, mark: "outerFace" });
+    expect(innermostPoint(stick, 20).mark).toBe("sightFace");
+    expect(innermostPoint(stick, -20).mark).toBe("sightBack");
+    expect(outermostPoint({ ...stick, marks: {} }, 20)).not.toHaveProperty("mark");
+    expectTypeOf(outermostPoint(molding({ width: 4, thickness: 2 }), 20).mark).toEqualTypeOf<
+      "sightFace" | "sightBack" | "outerFace" | "outerBack" | undefined
+    >();
+  });
+});
+
+describe("sectionArea and sectionCentroid", () => {
+  test("are those of the rectangles that the section is made of", () => {
+    fc.assert(
+      fc.property(rabbetedSizes, (sizes) => {
+        const { width, thickness, rabbet } = sizes;
+        const [whole, taken] = [width * thickness, rabbet.width * rabbet.depth];
+        const { x, y } = sectionCentroid(molding(sizes));
+        const slack = 1e-13 * (width + thickness) * (whole / (whole - taken));
+        expect(Math.abs(sectionArea(molding(sizes)) - (whole - taken))).toBeLessThan(1e-14 * whole);
+        expect(Math.abs(x - ((whole * width) / 2 - (taken * rabbet.width) / 2) / (whole - taken))).toBeLessThan(slack);
+        expect(Math.abs(y - ((whole * thickness) / 2 - (taken * rabbet.depth) / 2) / (whole - taken))).toBeLessThan(
+          slack,
+        );
+      }),
+    );
+  });
+
+  test("move, mirror and scale with the section, whichever way round and from whichever corner it runs", () => {
+    fc.assert(
+      fc.property(anyProfile, between(-1e6, 1e6), (profile, shift) => {
+        const { x, y } = sectionCentroid(profile);
+        const area = sectionArea(profile);
+        const moved = { outline: profile.outline.map((point) => ({ x: point.x + shift, y: 3 - point.y })) };
+        expect(sectionCentroid(moved).x).toBeCloseTo(x + shift, 6);
+        expect(sectionCentroid(moved).y).toBeCloseTo(3 - y, 6);
+        expect(sectionArea(moved)).toBeCloseTo(area, 5);
+        const renumbered = { outline: [...profile.outline.slice(1), profile.outline[0]!].reverse() };
+        expect(sectionCentroid(renumbered).x).toBeCloseTo(x, 10);
+        expect(sectionArea(renumbered)).toBeCloseTo(area, 9);
+        const grown = { outline: profile.outline.map((point) => ({ x: 128 * point.x, y: 128 * point.y })) };
+        expect(sectionCentroid(grown)).toEqual({ x: 128 * x, y: 128 * y });
+        expect(sectionArea(grown)).toBe(128 * 128 * area);
+      }),
+    );
+  });
+
+  test("hold at both ends of the range of lengths", () => {
+    for (const unit of [1e-100, 1e99]) {
+      const profile = molding({ width: 4 * unit, thickness: 2 * unit });
+      expect(sectionArea(profile) / unit / unit).toBeCloseTo(8, 12);
+      expect(sectionCentroid(profile).x / unit).toBeCloseTo(2, 12);
+    }
+    expect(sectionArea(line)).toBe(0);
+  });
+
+  test("take frozen profiles and return clean numbers", () => {
+    fc.assert(
+      fc.property(anyProfile, (profile) => {
+        numbersAreClean([sectionArea(deepFrozen(profile)), sectionCentroid(deepFrozen(profile))]);
+      }),
+    );
+  });
+});
+
+describe("checkProfile", () => {
+  test("gives back the same object, typed", () => {
+    const parsed: unknown = JSON.parse(JSON.stringify(stick));
+    expect(checkProfile(parsed)).toBe(parsed);
+    expectTypeOf(checkProfile(parsed)).toEqualTypeOf<Profile>();
+  });
+});
+
+describe("refused", () => {
+  const { outline } = stick;
+  refuses([
+    [
+      "Expected `tilt` to be degrees from -360 to 360, got 361 (number)",
+      "range",
+      "tilt",
+      () => sectionExtent(stick, 361),
+    ],
+    [
+      "Expected `slope` to be degrees from -90 to 90, got 91 (number)",
+      "range",
+      "slope",
+      () => outermostPoint(stick, 91),
+    ],
+    [
+      "Expected `slope` to be degrees from -90 to 90, got -91 (number)",
+      "range",
+      "slope",
+      () => innermostPoint(stick, -91),
+    ],
+    [
+      "Expected `profile.outline` to be an outline that encloses an area, got an array",
+      "impossible",
+      "profile.outline",
+      () => sectionCentroid(line),
+    ],
+    [
+      "Expected `profile.outline` to be an array of three or more points, got an array",
+      "range",
+      "profile.outline",
+      () => sectionArea({ outline: [] }),
+    ],
+    [
+      "Expected `brief.molding` to be an object, got null",
+      "type",
+      "brief.molding",
+      () => checkProfile(null, "brief.molding"),
+    ],
+    [
+      "Expected `profile.marks.lip.x` to be a finite distance (-1e100 to 1e100), got undefined",
+      "missing",
+      "profile.marks.lip.x",
+      () => checkProfile({ outline, marks: { lip: {} } }),
+    ],
+    [
+      "Expected `profile.madeFor` to be degrees from -90 to 90, got 91 (number)",
+      "range",
+      "profile.madeFor",
+      () => checkProfile({ ...stick, madeFor: 91 }),
+    ],
+  ]);
+});
