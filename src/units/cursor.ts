@@ -1,0 +1,140 @@
+import { describeValue } from "../core/check.js";
+import type { InputErrorCode } from "../core/input-error.js";
+import { ParseError } from "../core/parse-error.js";
+import { type CharacterKind, kindOf } from "./character-kind.js";
+
+/** Where a reader stands in a text. It only moves forward, so that reading takes time in proportion to the text. */
+export interface Cursor {
+  /** The text. */
+  readonly text: string;
+  /** What the text should be, with its article, for error texts. */
+  readonly noun: string;
+  /** Index of the next character. */
+  at: number;
+  /** What the next character is. */
+  kind: CharacterKind;
+}
+
+/** Most digits that a number may have: more than any measure needs, and few enough for exact arithmetic at once. */
+const MOST_DIGITS = 1000;
+
+/**
+ * Throws the error that says where the text stops making sense, and why.
+ *
+ * @param cursor - the text, and where its reader stands
+ * @param why - what is wrong, a clause
+ * @param position - where, if not at the cursor
+ * @param code - what is wrong, in one word
+ */
+export function fail(
+  cursor: Cursor,
+  why: string,
+  position: number = cursor.at,
+  code: InputErrorCode = "syntax",
+): never {
+  const { text, noun } = cursor;
+  throw new ParseError({
+    code,
+    path: "text",
+    value: text,
+    message: `Expected \`text\` to be ${noun}, got ${describeValue(text)}: at position ${position}, ${why}`,
+    position,
+  });
+}
+
+/**
+ * A reader at the start of a text.
+ *
+ * @param text - the text
+ * @param noun - what the text should be, with its article
+ * @returns the reader
+ */
+export function openCursor(text: string, noun: string): Cursor {
+  return { text, noun, at: 0, kind: kindOf(text.charCodeAt(0)) };
+}
+
+/**
+ * Whether the next character is of a kind.
+ *
+ * @param cursor - the reader
+ * @param kind - the kind
+ * @returns true if it is
+ */
+export function isNext(cursor: Cursor, kind: CharacterKind): boolean {
+  return cursor.kind === kind;
+}
+
+/**
+ * What a character after the next one is.
+ *
+ * @param cursor - the reader
+ * @param ahead - how many characters after it
+ * @returns its kind
+ */
+export function peek(cursor: Cursor, ahead: number): CharacterKind {
+  return kindOf(cursor.text.charCodeAt(cursor.at + ahead));
+}
+
+/**
+ * Passes over the next character.
+ *
+ * @param cursor - the reader
+ */
+export function advance(cursor: Cursor): void {
+  cursor.kind = kindOf(cursor.text.charCodeAt(++cursor.at));
+}
+
+/**
+ * Passes over the next character, if it is of a kind.
+ *
+ * @param cursor - the reader
+ * @param kind - the kind
+ * @returns whether it was
+ */
+export function skip(cursor: Cursor, kind: CharacterKind): boolean {
+  if (!isNext(cursor, kind)) return false;
+  advance(cursor);
+  return true;
+}
+
+/**
+ * Passes over spaces.
+ *
+ * @param cursor - the reader
+ * @returns whether there were any
+ */
+export function skipSpace(cursor: Cursor): boolean {
+  const start = cursor.at;
+  while (isNext(cursor, "space")) advance(cursor);
+  return cursor.at > start;
+}
+
+/**
+ * Takes a run of characters of one kind.
+ *
+ * @param cursor - the reader
+ * @param kind - the kind
+ * @returns the run, perhaps empty
+ */
+export function takeRun(cursor: Cursor, kind: CharacterKind): string {
+  const start = cursor.at;
+  while (isNext(cursor, kind)) advance(cursor);
+  return cursor.text.slice(start, cursor.at);
+}
+
+/**
+ * Takes a run of digits of one kind.
+ *
+ * @param cursor - the reader
+ * @param kind - plain, raised or lowered
+ * @returns the digits 0 to 9, perhaps none
+ */
+export function takeDigits(cursor: Cursor, kind: "digit" | "raised" | "lowered" = "digit"): string {
+  const start = cursor.at;
+  const digits = takeRun(cursor, kind);
+  if (digits.length > MOST_DIGITS) {
+    fail(cursor, `a number has more than ${MOST_DIGITS} digits`, start + MOST_DIGITS, "range");
+  }
+  // The compatibility form of ⁷ and ₇ is 7.
+  return kind === "digit" ? digits : digits.normalize("NFKC");
+}

@@ -1,0 +1,79 @@
+import { checkInteger, checkWord, refuse } from "../core/check.js";
+import { checkRounding, type Rounding } from "./rounding.js";
+
+/**
+ * How a unit is written after its number: as a sign where it has one (`5"`, `5'`, `22.5°`), in letters (`5 in`, `5 ft`,
+ * `22.5 deg`), or not at all.
+ */
+export type UnitLabel = "sign" | "letters" | "none";
+
+/** What the options for writing lengths and angles have in common. */
+export interface FormatOptions {
+  /** Most decimals, an integer from 0 to 20. */
+  readonly digits?: number;
+  /** Whether zeros at the end of the decimals are written, so that all texts have as many; default false. */
+  readonly trailingZeros?: boolean;
+  /** Which way to round, once, from the exact value; default `"nearest"`, a tie going away from zero. */
+  readonly rounding?: Rounding;
+  /** How the unit is written; default `"sign"`. */
+  readonly label?: UnitLabel;
+}
+
+/** Checked {@link FormatOptions}; `digits` is left to the caller, whose default depends on more. */
+export interface CheckedFormat {
+  /** Whether zeros at the end are written. */
+  readonly trailingZeros: boolean;
+  /** Which way to round. */
+  readonly rounding: Rounding;
+  /** How the unit is written. */
+  readonly label: UnitLabel;
+}
+
+/**
+ * True or false.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts
+ * @param otherwise - what it is when not given
+ * @returns the value
+ */
+export function checkFlag(value: unknown, path: string, otherwise: boolean): boolean {
+  if (value === undefined) return otherwise;
+  return typeof value === "boolean" ? value : refuse("type", path, value, "true or false");
+}
+
+/**
+ * A number of decimals.
+ *
+ * @param value - the value to check
+ * @param otherwise - what it is when not given
+ * @returns the number
+ */
+export function checkDigits(value: unknown, otherwise: number): number {
+  return value === undefined ? otherwise : checkInteger(value, "digits", 0, 20);
+}
+
+/**
+ * The options common to lengths and angles.
+ *
+ * @param given - the caller's options
+ * @returns the checked options with their defaults
+ */
+export function checkFormat(given: Readonly<Record<string, unknown>>): CheckedFormat {
+  const { label = "sign" } = given;
+  return {
+    trailingZeros: checkFlag(given["trailingZeros"], "trailingZeros", false),
+    rounding: checkRounding(given["rounding"]),
+    label: checkWord(label, "label", ["sign", "letters", "none"]),
+  };
+}
+
+/**
+ * Refuses to leave out the units of a text that has several, and so could not be read.
+ *
+ * @param label - how units are written
+ * @param style - the style of the text
+ */
+export function refuseUnlabeled(label: UnitLabel, style: string): void {
+  if (label === "none") refuse("conflict", "label", label, `"sign" or "letters" with the style "${style}"`);
+}

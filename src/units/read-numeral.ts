@@ -1,0 +1,136 @@
+import { advance, type Cursor, fail, isNext, peek, skip, skipSpace, takeDigits } from "./cursor.js";
+
+/** An integer, 0 or more: a `bigint` where a double might not hold it. */
+export type Integer = number | bigint;
+
+/** A number as it is written: (`whole` + `top` / `bottom`) times a power of ten. */
+export interface Numeral {
+  /** The whole number, 5 in `5 7/16` and in `5.25`; 0 if none is written. */
+  readonly whole: Integer;
+  /** Numerator of the fraction beside it, 7 in `5 7/16` and 25 in `5.25`; 0 if none is written. */
+  readonly top: Integer;
+  /** Denominator of the fraction, 16 in `5 7/16` and 100 in `5.25`; 1 if none is written. */
+  readonly bottom: Integer;
+  /** The power of ten, 3 in `2e3`. */
+  readonly exponent: number;
+}
+
+/** The integer that digits stand for, 0 without any. */
+function integerOf(digits: string): Integer {
+  if (digits.length > 15) return BigInt(digits);
+  // Several times as fast as Number(digits), on which most of the time would be spent.
+  let value = 0;
+  for (let k = 0; k < digits.length; k++) value = 10 * value + digits.charCodeAt(k) - 48;
+  return value;
+}
+
+/**
+ * A power of ten.
+ *
+ * @param exponent - an integer
+ * @returns 10 to that power, exactly; 1 when it is negative
+ */
+export function powerOfTen(exponent: number): Integer {
+  if (exponent > 15) return 10n ** BigInt(exponent);
+  let power = 1;
+  for (let k = 0; k < exponent; k++) power *= 10;
+  return power;
+}
+
+/** Whether a fraction begins here, or can. */
+function isFractionNext(cursor: Cursor): boolean {
+  const { kind } = cursor;
+  return kind === "digit" || kind === "vulgar" || kind === "raised";
+}
+
+/** Takes a denominator. */
+function takeDenominator(cursor: Cursor): Integer {
+  skipSpace(cursor);
+  const start = cursor.at;
+  const digits = takeDigits(cursor, isNext(cursor, "lowered") ? "lowered" : "digit");
+  if (digits === "") fail(cursor, "a denominator is missing");
+  const bottom = integerOf(digits);
+  // A long text of zeros is 0n.
+  if (bottom == 0) fail(cursor, "the denominator is zero", start, "range");
+  return bottom;
+}
+
+/** Takes a fraction beside a whole number, if any: `7/16`, `⁷⁄₁₆`, `⅞` or `⅟16`. */
+function takeFraction(cursor: Cursor, whole: Integer): Numeral {
+  if (isNext(cursor, "vulgar")) {
+    // The compatibility form of ⅞ is 7⁄8, that of ⅟ is 1⁄.
+    const [top, bottom] = cursor.text.charAt(cursor.at).normalize("NFKC").split("⁄") as [string, string];
+    advance(cursor);
+    return { whole, top: Number(top), bottom: Number(bottom) || takeDenominator(cursor), exponent: 0 };
+  }
+  const top = integerOf(takeDigits(cursor, isNext(cursor, "raised") ? "raised" : "digit"));
+  skipSpace(cursor);
+  if (!skip(cursor, "slash")) fail(cursor, 'a fraction\'s "/" is missing');
+  return { whole, top, bottom: takeDenominator(cursor), exponent: 0 };
+}
+
+/** Takes the decimals after a point or comma; refuses what could be thousands. */
+function takeDecimals(cursor: Cursor, whole: string): string {
+  const point = cursor.at;
+  const isComma = skip(cursor, "comma") || !skip(cursor, "point");
+  const decimals = takeDigits(cursor);
+  if (decimals === "") return fail(cursor, "digits are missing after the point or comma");
+  if (isNext(cursor, "point") || isNext(cursor, "comma")) {
+    return fail(cursor, "there is a second point or comma; thousands are written without separators");
+  }
+  // With a zero in front, or other than three digits after it, the comma cannot part thousands.
+  if (isComma && decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
+    const choice = `${whole}.${decimals} or ${whole}${decimals}`;
+    return fail(cursor, `the comma could mark decimals or thousands; write ${choice}`, point);
+  }
+  return decimals;
+}
+
+/** Takes the exponent, if one is written. */
+function takeExponent(cursor: Cursor): number {
+  if (!isNext(cursor, "letter") || cursor.text.charAt(cursor.at).toLowerCase() !== "e") return 0;
+  const isSigned = peek(cursor, 1) === "hyphen" || peek(cursor, 1) === "plus";
+  if (peek(cursor, isSigned ? 2 : 1) !== "digit") return 0;
+  advance(cursor);
+  const start = cursor.at;
+  if (isSigned) advance(cursor);
+  if (takeDigits(cursor).length > 3) fail(cursor, "an exponent is beyond 999", start, "range");
+  return Number(cursor.text.slice(start, cursor.at));
+}
+
+/**
+ * Takes one number: `90.5`, `1,5`, `.5`, `2e3`, `5`, `7/16`, `5 7/16`, `5-7/16`, `5⅞`, `5⁷⁄₁₆`. Spaces after it may
+ * be passed over too.
+ *
+ * @param cursor - the reader
+ * @param isFirst - whether it is the quantity's first, which alone can have an exponent
+ * @returns the number
+ */
+export function readNumeral(cursor: Cursor, isFirst: boolean): Numeral {
+  const digits = takeDigits(cursor);
+  const next = cursor.kind;
+  const decimals = next === "point" || next === "comma" ? takeDecimals(cursor, digits) : "";
+  if (digits === "" && decimals === "") {
+    if (!isFractionNext(cursor)) fail(cursor, "a number is missing");
+    return takeFraction(cursor, 0);
+  }
+  const whole = integerOf(digits);
+  const end = cursor.at;
+  const exponent = isFirst ? takeExponent(cursor) : 0;
+  const plain: Numeral = { whole, top: integerOf(decimals), bottom: powerOfTen(decimals.length), exponent };
+  if (decimals !== "" || cursor.at > end) return plain;
+
+  const isParted = skipSpace(cursor);
+  if (skip(cursor, "slash")) return { whole: 0, top: whole, bottom: takeDenominator(cursor), exponent };
+  if (skip(cursor, "hyphen")) {
+    if (isParted || !isFractionNext(cursor)) {
+      fail(cursor, "the hyphen could be a minus sign; a fraction is joined as in 5-7/16", cursor.at - 1);
+    }
+  } else if (!isFractionNext(cursor)) {
+    return plain;
+  }
+  const start = cursor.at;
+  const mixed = takeFraction(cursor, whole);
+  if (mixed.top >= mixed.bottom) fail(cursor, "the fraction beside a whole number is not below 1", start, "range");
+  return mixed;
+}
