@@ -50,15 +50,15 @@ export const DECIMAL_EQUIVALENTS: readonly (readonly [fraction: string, decimal:
   .map((cell) => cell.split(" ") as [string, string]);
 
 /**
- * Dihedral angles as they are printed, with the cosine each has by geometry. Of 51.8 and 8.2 seconds the encyclopedia prints
- * the whole ones: digits that are dropped, not rounded. Read.
+ * Dihedral angles as they are printed, with the square of the cosine each has by geometry; all are obtuse. Of 51.8 and 8.2
+ * seconds the encyclopedia prints the whole ones: digits that are dropped, not rounded. Read.
  */
 export const PRINTED_DIHEDRALS = [
   // Encyclopedia article on the dodecahedron: 116 degrees 34 minutes.
-  { solid: "dodecahedron", cosine: -Math.sqrt(1 / 5), minutes: "116°34'" },
+  { solid: "dodecahedron", squaredCosine: 0.2, minutes: "116°34'" },
   // Encyclopedia article on the truncated cuboctahedron: 144 44 08 and 125 15 51.
-  { solid: "truncated cuboctahedron, 4-6", cosine: -Math.sqrt(2 / 3), seconds: "144°44'08\"" },
-  { solid: "truncated cuboctahedron, 6-8", cosine: -Math.sqrt(1 / 3), seconds: "125°15'51\"" },
+  { solid: "truncated cuboctahedron, 4-6", squaredCosine: 0.6666666666666666, seconds: "144°44'08\"" },
+  { solid: "truncated cuboctahedron, 6-8", squaredCosine: 0.3333333333333333, seconds: "125°15'51\"" },
 ] as const;
 
 /** Machinery's Handbook, pages 121-122: angles as solutions of triangles print them, degrees and minutes. Read. */

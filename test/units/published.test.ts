@@ -65,7 +65,7 @@ describe("printed angles", () => {
   });
 
   test.each(PRINTED_DIHEDRALS)("dihedral of the $solid", (row) => {
-    const angle = (Math.acos(row.cosine) * 180) / Math.PI;
+    const angle = (Math.acos(-Math.sqrt(row.squaredCosine)) * 180) / Math.PI;
     if ("minutes" in row) {
       expect(Math.abs(parseAngle(row.minutes) - angle)).toBeLessThan(0.5 / 60);
     } else {
