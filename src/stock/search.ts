@@ -4,10 +4,11 @@ import { relax } from "./column-generation.js";
 import { completeGreedily, type Dive, diveForPlan } from "./dive.js";
 import { searchCounts } from "./count-tree.js";
 import { fillGreedily } from "./greedy.js";
-import type { Incumbent } from "./incumbent.js";
+import { type Incumbent, offerPlan } from "./incumbent.js";
 import { addPattern, makeMaster } from "./master.js";
 import { searchPatterns } from "./pattern-tree.js";
 import { planCost, type Problem, type Use } from "./problem.js";
+import { fillBySubsetSum } from "./subset-sum.js";
 import { searchShortage } from "./shortage.js";
 import { wholeProblem } from "./subproblem.js";
 
@@ -27,6 +28,8 @@ export interface Findings {
 
 /** Rows of the linear program beyond which a pivot would take too long. */
 const MOST_ROWS = 700;
+/** Patterns times items up to which a second greedy plan takes next to no time. */
+const SMALL_PLAN = 20_000;
 /** Kinds of sticks beyond which their numbers are not branched on. */
 const MOST_COUNTS = 40;
 
@@ -107,6 +110,12 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   }
   const done = (): boolean => isSpent(budget) || (incumbent.whole && incumbent.cost <= bound);
   yield findings();
+  // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
+  if (plan.length * problem.sizes.length <= SMALL_PLAN) {
+    const filled = fillGreedily(problem, node.demand, node.most, (...given) => fillBySubsetSum(...given, budget));
+    offerPlan(problem, incumbent, filled.plan, filled.remaining);
+    yield findings();
+  }
   const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
   const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
   const rows = problem.sizes.length + (counting ? 2 * problem.kinds.length : limited);

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { StockJob, StockStick } from "miterwright/stock";
+import type { StockJob, StockPiece, StockStick } from "miterwright/stock";
 
 /** One piece or run of a job, as brute force sees it. */
 interface Unit {
@@ -198,3 +198,34 @@ export const smallJob: fc.Arbitrary<StockJob> = fc
       }) as unknown as StockJob,
   )
   .filter((job) => piecesOf(job) <= 9);
+
+/**
+ * The same job in another unit of length. Costs stay what they are: a default cost is made explicit, and a credit per length
+ * becomes smaller as lengths become larger.
+ */
+export function scaleJob(job: StockJob, factor: number): StockJob {
+  const by = (length: number): number => length * factor;
+  const trim = job.trim ?? 0;
+  return {
+    pieces: job.pieces.map(
+      (piece) =>
+        ({
+          ...piece,
+          ...(piece.run === undefined ? { length: by(piece.length) } : { run: piece.run.map(by) }),
+          ...(piece.share === undefined ? {} : { share: { ...piece.share, saving: by(piece.share.saving) } }),
+        }) as StockPiece,
+    ),
+    sticks: job.sticks.map((stick) => ({
+      ...stick,
+      length: by(stick.length),
+      cost: stick.cost ?? stick.length,
+      ...(stick.defects === undefined
+        ? {}
+        : { defects: stick.defects.map(({ start, end }) => ({ start: by(start), end: by(end) })) }),
+    })),
+    kerf: by(job.kerf ?? 0),
+    trim: typeof trim === "number" ? by(trim) : { start: by(trim.start), end: by(trim.end) },
+    ...(job.keep === undefined ? {} : { keep: by(job.keep) }),
+    ...(job.credit === undefined ? {} : { credit: job.credit / factor }),
+  };
+}

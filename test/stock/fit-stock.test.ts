@@ -1,0 +1,223 @@
+import { describe, expect, test } from "vitest";
+import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
+
+/** A plan that the verifier passed. */
+function fitted(job: StockJob): StockFit {
+  const fit = fitStock(job, { workLimit: 1e8 });
+  expect(checkFit(job, fit)).toEqual({ ok: true });
+  return fit;
+}
+
+describe("fitStock", () => {
+  test("takes kerfs between pieces only", () => {
+    const job = { pieces: [{ id: "p", length: 49, count: 2 }], kerf: 2 };
+    expect(fitted({ ...job, sticks: [{ id: "s", length: 100 }] }).layouts[0]!.cuts).toEqual([
+      { piece: "p", start: 0, end: 49 },
+      { piece: "p", start: 51, end: 100 },
+    ]);
+    expect(fitted({ ...job, sticks: [{ id: "s", length: 99 }] }).sticks).toEqual([{ stick: "s", count: 2 }]);
+  });
+
+  test("leaves the trims", () => {
+    const fit = fitted({
+      pieces: [{ id: "p", length: 40, count: 2 }],
+      sticks: [{ id: "s", length: 93 }],
+      trim: { start: 3, end: 5 },
+      kerf: 2,
+    });
+    expect(fit.layouts[0]!.cuts[0]!.start).toBe(3);
+    expect(fit.layouts[0]!.offcut).toBe(1);
+  });
+
+  test("computes on the grid of the lengths", () => {
+    const inches = { pieces: [{ id: "p", length: 5.4375, count: 3 }], sticks: [{ id: "s", length: 96 }], kerf: 0.125 };
+    expect(fitted(inches).resolution).toBe(1 / 16);
+    const fit = fitted({
+      pieces: [{ id: "p", length: 433.3, count: 3 }],
+      sticks: [{ id: "s", length: 2400 }],
+      kerf: 3,
+    });
+    expect(fit.resolution).toBe(0.1);
+    expect(fit.layouts[0]!.cuts.map(({ start, end }) => [start, end])).toEqual([
+      [0, 433.3],
+      [436.3, 869.6],
+      [872.6, 1305.9],
+    ]);
+    expect([fit.layouts[0]!.offcut, fit.used, fit.made, fit.waste]).toEqual([1091.1, 2400, 1299.9, 1100.1]);
+  });
+
+  test("rounds lengths that have no grid in common the safe way, and says how finely", () => {
+    const kerf = 3 / Math.cos(Math.PI / 5);
+    const job = { pieces: [{ id: "p", length: 476.29, count: 5 }], sticks: [{ id: "s", length: 2400 }], kerf };
+    const fit = fitted(job);
+    expect(fit.resolution).toBe(0.01);
+    const { cuts } = fit.layouts[0]!;
+    for (const [k, cut] of cuts.entries()) {
+      expect(cut.end - cut.start).toBeCloseTo(476.29, 9);
+      if (k > 0) expect(cut.start - cuts[k - 1]!.end).toBeGreaterThanOrEqual(kerf - 1e-12);
+    }
+  });
+
+  test("computes on the grid that is asked for", () => {
+    const job = { pieces: [{ id: "p", length: 33.4, count: 3 }], sticks: [{ id: "s", length: 100.9 }] };
+    expect(fitted(job).sticks).toEqual([{ stick: "s", count: 1 }]);
+    const coarse = fitted({ ...job, resolution: 1 });
+    expect([coarse.resolution, coarse.sticks]).toEqual([1, [{ stick: "s", count: 2 }]]);
+  });
+
+  test("uses the cheapest sticks, by length unless they have a price", () => {
+    const pieces = [{ id: "p", length: 50, count: 6 }];
+    const sticks = [
+      { id: "short", length: 110, cost: 5 },
+      { id: "long", length: 160, cost: 9 },
+    ];
+    expect(fitted({ pieces, sticks }).cost).toBe(15);
+    expect(fitted({ pieces, sticks: sticks.map(({ id, length }) => ({ id, length })) }).cost).toBe(320);
+    const fewest = fitted({ pieces, sticks: sticks.map((stick) => ({ ...stick, cost: 1 })) });
+    expect(fewest.sticks).toEqual([{ stick: "long", count: 2 }]);
+  });
+
+  test("uses up cheap offcuts from the rack, but no more than there are", () => {
+    const fit = fitted({
+      pieces: [{ id: "p", length: 50, count: 6 }],
+      sticks: [
+        { id: "new", length: 200 },
+        { id: "rack", length: 60, cost: 1, count: 2 },
+      ],
+    });
+    expect(fit.sticks).toEqual([
+      { stick: "new", count: 1 },
+      { stick: "rack", count: 2 },
+    ]);
+    expect([fit.status, fit.cost]).toEqual(["optimal", 202]);
+  });
+
+  test("says what there is no room for, and that it is proven", () => {
+    const fit = fitted({
+      pieces: [
+        { id: "long", length: 90, count: 2 },
+        { id: "short", length: 30, count: 5 },
+      ],
+      sticks: [{ id: "s", length: 100, count: 3 }],
+    });
+    expect([fit.status, fit.shortage, fit.gap, fit.bound]).toEqual(["short", "proven", 1, 0]);
+    expect(fit.unplaced).toEqual([{ piece: "short", count: 2 }]);
+    expect(fit.cost).toBe(300);
+  });
+
+  test("proves a shortage that the sticks' total length does not show", () => {
+    const fit = fitted({
+      pieces: [
+        { id: "p", length: 45, count: 8 },
+        { id: "q", length: 28, count: 5 },
+      ],
+      sticks: [{ id: "s", length: 100, count: 5 }],
+    });
+    expect([fit.status, fit.shortage]).toEqual(["short", "proven"]);
+  });
+
+  test("keeps what is cut from a short rack as cheap as can be", () => {
+    const fit = fitted({
+      pieces: [
+        { id: "p", length: 50, count: 1 },
+        { id: "q", length: 95, count: 3 },
+      ],
+      sticks: [
+        { id: "dear", length: 100, cost: 9, count: 2 },
+        { id: "cheap", length: 50, cost: 1, count: 5 },
+      ],
+    });
+    expect([fit.unplaced, fit.cost]).toEqual([[{ piece: "q", count: 1 }], 19]);
+  });
+
+  test("credits the offcuts that are worth keeping", () => {
+    const job: StockJob = {
+      pieces: [{ id: "p", length: 40, count: 4 }],
+      sticks: [
+        { id: "short", length: 100, cost: 100 },
+        { id: "long", length: 190, cost: 195 },
+      ],
+      keep: 25,
+    };
+    expect(fitted(job).cost).toBe(195);
+    const credited = fitted({ ...job, credit: 0.5 });
+    expect([credited.cost, credited.kept]).toEqual([180, 30]);
+    expect(credited.layouts[0]!.kept).toEqual([{ start: 160, end: 190 }]);
+  });
+
+  test("keeps clear of defects", () => {
+    const fit = fitted({
+      pieces: [{ id: "p", length: 30, count: 3 }],
+      sticks: [
+        { id: "new", length: 100 },
+        { id: "knotty", length: 100, cost: 10, defects: [{ start: 35, end: 38 }] },
+      ],
+      kerf: 1,
+    });
+    expect(fit.sticks).toEqual([{ stick: "knotty", count: 1 }]);
+    expect(fit.layouts[0]!.cuts.map(({ start }) => start)).toEqual([0, 38, 69]);
+  });
+
+  test("keeps a run together and in order", () => {
+    const fit = fitted({
+      pieces: [
+        { id: "front", run: [20, 40, 10], count: 2 },
+        { id: "p", length: 25, count: 2 },
+      ],
+      sticks: [{ id: "s", length: 100 }],
+      kerf: 1,
+    });
+    expect(fit.sticks).toEqual([{ stick: "s", count: 2 }]);
+    const run = fit.layouts[0]!.cuts.filter(({ piece }) => piece === "front");
+    expect(run.map(({ part, start, end }) => [part, end - start])).toEqual([
+      [0, 20],
+      [1, 40],
+      [2, 10],
+    ]);
+  });
+
+  test("lets neighbors of one key share a cut", () => {
+    const side = { length: 50, count: 2 };
+    const share = { key: "frame", saving: 12 };
+    const sticks = [{ id: "s", length: 92 }];
+    const kerf = 4;
+    expect(fitted({ pieces: [{ id: "p", ...side }], sticks, kerf }).cost).toBe(184);
+    const shared = fitted({ pieces: [{ id: "p", ...side, share }], sticks, kerf });
+    expect(shared.cost).toBe(92);
+    expect(shared.layouts[0]!.cuts.map(({ start, end }) => [start, end])).toEqual([
+      [0, 50],
+      [42, 92],
+    ]);
+    const other = { id: "q", length: 50, share: { key: "box", saving: 12 } };
+    expect(fitted({ pieces: [{ id: "p", length: 50, share }, other], sticks, kerf }).cost).toBe(184);
+  });
+
+  test("of two plans of one cost takes the one with the longer offcut", () => {
+    const fit = fitted({
+      pieces: [
+        { id: "a", length: 60, count: 2 },
+        { id: "b", length: 20, count: 3 },
+      ],
+      sticks: [{ id: "s", length: 100 }],
+    });
+    expect(Math.max(...fit.layouts.map(({ offcut }) => offcut))).toBe(20);
+  });
+
+  test("has nothing to do for nothing", () => {
+    const fit = fitted({ pieces: [], sticks: [{ id: "s", length: 100 }] });
+    expect([fit.status, fit.layouts, fit.cost, fit.gap]).toEqual(["optimal", [], 0, 0]);
+    expect(fitted({ pieces: [{ id: "p", length: 500, count: 0 }], sticks: [{ id: "s", length: 100 }] }).cost).toBe(0);
+  });
+
+  test("survives JSON, and changes no input", () => {
+    const job: StockJob = {
+      pieces: [{ id: "p", length: 30, count: 7, share: { key: "k", saving: 3 } }],
+      sticks: [{ id: "s", length: 100, defects: [{ start: 40, end: 41 }], count: 5 }],
+      keep: 5,
+    };
+    const before = structuredClone(job);
+    const fit = fitted(job);
+    expect(job).toEqual(before);
+    expect(JSON.parse(JSON.stringify(fit))).toEqual(fit);
+  });
+});

@@ -1,0 +1,80 @@
+import { describe, expect, test } from "vitest";
+import { checkFit, fitStock, fitStockAsync, type FitProgress } from "miterwright/stock";
+import { trade, triplets } from "../../bench/stock/generate.js";
+
+const [{ job: hard }] = trade("priced", 5).slice(4) as [ReturnType<typeof trade>[number]];
+const [{ job: packing }] = triplets(120, 1) as [ReturnType<typeof triplets>[number]];
+
+describe("limits", () => {
+  test("the same work gives the same plan, at once or in turns", async () => {
+    const fit = fitStock(hard, { workLimit: 3e6 });
+    expect(fit.stopped).toBe("work");
+    expect(checkFit(hard, fit)).toEqual({ ok: true });
+    expect(fitStock(hard, { workLimit: 3e6 })).toEqual(fit);
+    expect(await fitStockAsync(hard, { workLimit: 3e6 })).toEqual(fit);
+  });
+
+  test("more work never makes a plan worse or a bound lower", () => {
+    let last = fitStock(hard, { workLimit: 0 });
+    for (const workLimit of [1e5, 1e6, 1e7]) {
+      const fit = fitStock(hard, { workLimit });
+      expect(fit.cost).toBeLessThanOrEqual(last.cost);
+      expect(fit.bound).toBeGreaterThanOrEqual(last.bound);
+      last = fit;
+    }
+  });
+
+  test("no time at all still gives a plan", () => {
+    const fit = fitStock(hard, { timeLimit: 0 });
+    expect(fit.stopped).toBe("time");
+    expect(checkFit(hard, fit)).toEqual({ ok: true });
+  });
+
+  test("progress is told, rising and falling the right way, and can end the search", () => {
+    const told: FitProgress[] = [];
+    const fit = fitStock(hard, { workLimit: 1e7, onProgress: (progress) => void told.push(progress) });
+    expect(told.length).toBeGreaterThan(2);
+    told.slice(1).forEach((progress, k) => {
+      expect(progress.cost).toBeLessThanOrEqual(told[k]!.cost);
+      expect(progress.bound).toBeGreaterThanOrEqual(told[k]!.bound);
+      expect(progress.work).toBeGreaterThanOrEqual(told[k]!.work);
+    });
+    expect(fit.cost).toBeLessThanOrEqual(told.at(-1)!.cost);
+    const early = fitStock(hard, { workLimit: 1e9, onProgress: () => "stop" });
+    expect(early.stopped).toBe("asked");
+    expect(checkFit(hard, early)).toEqual({ ok: true });
+  });
+
+  test("what progress throws passes through", () => {
+    const fail = (): never => {
+      throw new TypeError("no more paper");
+    };
+    expect(() => fitStock(hard, { onProgress: fail })).toThrow(new TypeError("no more paper"));
+  });
+});
+
+describe("fitStockAsync", () => {
+  test("lets others have their turns", async () => {
+    let turns = 0;
+    const timer = setInterval(() => turns++, 1);
+    const fit = await fitStockAsync(packing, { workLimit: 1e9 });
+    clearInterval(timer);
+    expect(fit.status).toBe("optimal");
+    expect(turns).toBeGreaterThan(0);
+  });
+
+  test("rejects with the reason when aborted before or during the search", async () => {
+    const reason = new Error("another order came in");
+    await expect(fitStockAsync(hard, { signal: AbortSignal.abort(reason) })).rejects.toBe(reason);
+    const controller = new AbortController();
+    setTimeout(() => {
+      controller.abort(reason);
+    }, 5);
+    await expect(fitStockAsync(hard, { workLimit: 1e12, signal: controller.signal })).rejects.toBe(reason);
+    await expect(fitStockAsync(hard, { signal: { aborted: true, reason: "tea" } })).rejects.toMatchObject({
+      name: "AbortError",
+      message: "The search was aborted",
+      cause: "tea",
+    });
+  });
+});

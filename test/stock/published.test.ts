@@ -1,0 +1,26 @@
+import { describe, expect, test } from "vitest";
+import { checkFit, fitStock } from "miterwright/stock";
+import { planted, triplets } from "../../bench/stock/generate.js";
+import { PUBLISHED_JOBS } from "../published/stock.js";
+
+describe("jobs with a known optimum", () => {
+  test.each(PUBLISHED_JOBS)("$name", ({ stick, pieces, sticks }) => {
+    const job = {
+      pieces: pieces.map(([length, count]) => ({ id: `${length}`, length, count })),
+      sticks: [{ id: "roll", length: stick, cost: 1 }],
+    };
+    const fit = fitStock(job, { workLimit: 1e9 });
+    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect([fit.status, fit.cost]).toEqual(["optimal", sticks]);
+    expect(fit.waste / fit.used).toBeCloseTo(0.00401, 5);
+  });
+
+  test.each([...triplets(60, 3), ...triplets(120, 2), ...planted(60, 3), ...planted(6000, 1)])(
+    "$name",
+    ({ job, optimum }) => {
+      const fit = fitStock(job, { workLimit: 2e9 });
+      expect(checkFit(job, fit)).toEqual({ ok: true });
+      expect([fit.status, fit.cost]).toEqual(["optimal", optimum]);
+    },
+  );
+});
