@@ -34,9 +34,11 @@ export interface ExactCorner {
   readonly meet: PreciseMeet;
 }
 
+/** The numbers of an end cut. */
+type CutNumber = "miter" | "bevel" | "slope" | "along" | "across" | "through";
+
 /** The numbers of a corner. */
-export type CornerNumber =
-  `${"first" | "second"}.${"miter" | "bevel" | "slope" | "along" | "across" | "through"}` | "dihedral";
+export type CornerNumber = `${"first" | "second"}.${CutNumber}` | "dihedral";
 
 /**
  * Whether nothing in a mitered joint tells the boards apart.
@@ -87,13 +89,19 @@ function towards(field: RealField, direction: Vec, normal: Vec): Vec {
 }
 
 /** The numbers of one end cut, whose normal points out of the wood. */
-function endCut(field: RealField, normal: Vec, stick: StickAxes, slope: Decimal): Record<string, Real> {
+function endCut(field: RealField, normal: Vec, stick: StickAxes, slope: Decimal): Record<CutNumber, Real> {
   const { dot, norm } = space(field);
   const length = norm(normal);
   const part = (axis: Vec): Real => field.div(dot(normal, axis), length);
   const plane = { along: part(stick.along), across: part(stick.across), through: part(stick.through) };
   const { miter, bevel } = deriveSawSetting(field, plane, field.exact(0));
   return { ...plane, miter, bevel, slope: field.exact(slope) };
+}
+
+/** The numbers of an end cut under names that say which. */
+function prefixed<E extends string>(end: E, cut: Record<CutNumber, Real>): Record<`${E}.${CutNumber}`, Real> {
+  const entries = Object.entries(cut).map(([name, value]) => [`${end}.${name}`, value]);
+  return Object.fromEntries(entries) as Record<`${E}.${CutNumber}`, Real>;
 }
 
 /**
@@ -125,10 +133,9 @@ export function deriveCorner(field: RealField, corner: ExactCorner): Record<Corn
   const line = cross(one.through, two.through);
   const between = field.atan2(norm(line), field.neg(dot(one.through, two.through)));
   const facing = dot(line, add(one.across, two.across));
-  const numbers: Record<string, Real> = {
+  return {
+    ...prefixed("first", first),
+    ...prefixed("second", second),
     dihedral: field.choose(facing, between, field.sub(field.exact(360), between)),
   };
-  for (const [name, value] of Object.entries(first)) numbers[`first.${name}`] = value;
-  for (const [name, value] of Object.entries(second)) numbers[`second.${name}`] = value;
-  return numbers;
 }

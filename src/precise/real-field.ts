@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import { exactText } from "./exact-text.js";
 import { computePi, inverseTangent, sineCosine, SPOILED_DIGITS, type DecimalClass } from "./kernels.js";
 
 /**
@@ -22,7 +23,7 @@ export interface Real {
  * would not be part of the result's bound.
  */
 export interface RealField {
-  /** A number that is given exactly. */
+  /** A number that is given exactly; a double counts with its exact value. */
   readonly exact: (value: Decimal | number) => Real;
   /** a + b. */
   readonly add: (a: Real, b: Real) => Real;
@@ -58,8 +59,8 @@ const FULL_TURN = 2.5564;
 function magnitude(x: Decimal): number {
   if (x.isZero()) return -Infinity;
   const [first = 0, second = 0] = x.d;
-  const lead = Math.log10(first + second * 1e-7);
-  return x.e + lead - Math.floor(lead);
+  // Words end at exponents that are multiples of 7.
+  return Math.log10(first + second * 1e-7) + 7 * Math.floor(x.e / 7);
 }
 
 /** log10(10^a + 10^b), rounded up a little. */
@@ -92,7 +93,7 @@ export function realField(digits: number): RealField {
   const lastPlace = (x: Decimal): number => x.e - x.precision() + 1;
 
   const exact = (value: Decimal | number): Real => {
-    const given = new make(value);
+    const given = new make(typeof value !== "number" || Number.isSafeInteger(value) ? value : exactText(value));
     if (given.precision() <= digits) return { mid: given, slack: -Infinity };
     const mid = given.toSignificantDigits(digits);
     return { mid, slack: rounding(mid) };
@@ -149,10 +150,12 @@ export function realField(digits: number): RealField {
     return { mid, slack: logSum(a.slack - size / 2, rounding(mid)) };
   };
 
+  const widen = (a: Real, slack: number): Real => ({ mid: a.mid, slack: logSum(a.slack, slack) });
+
   /** Sine and cosine of an angle within 45 degrees of zero. */
   const sinCosNearZero = (angle: Real): [sine: Real, cosine: Real] => {
     const spread = angle.slack - DEGREES_DOWN;
-    if (angle.mid.isZero()) return [{ mid: angle.mid, slack: spread }, widen(one(), spread)];
+    if (angle.mid.isZero()) return [{ mid: angle.mid, slack: spread }, widen(exact(1), spread)];
     if (isExact(angle) && angle.mid.abs().eq(30)) {
       return [{ mid: angle.mid.div(60), slack: -Infinity }, sqrt({ mid: new make("0.75"), slack: -Infinity })];
     }
@@ -162,9 +165,6 @@ export function realField(digits: number): RealField {
       { mid: cosine, slack: logSum(spread, spoiled(cosine)) },
     ];
   };
-  const one = (): Real => ({ mid: new make(1), slack: -Infinity });
-  const widen = (a: Real, slack: number): Real =>
-    slack === -Infinity ? a : { mid: a.mid, slack: logSum(a.slack, slack) };
 
   const sinCos = (degrees: Real): readonly [sine: Real, cosine: Real] => {
     const quarters = Math.round(degrees.mid.toNumber() / 90);

@@ -96,6 +96,7 @@ describe("a real number", () => {
     expect(field.add(field.exact(new Decimal("1e27")), field.exact(1)).slack).toBe(-Infinity);
     expect(field.sqrt(field.exact(new Decimal("2.25")))).toMatchObject({ slack: -Infinity });
     expect(field.sqrt(field.exact(2)).slack).toBeGreaterThan(-31);
+    expect(field.exact(0.1).mid.toFixed()).toBe("0.100000000000000005551115123126");
     expect(field.exact(new Decimal(`0.${"3".repeat(31)}`)).slack).toBeGreaterThan(-31);
   });
 
