@@ -14,7 +14,7 @@ const LEAN: number = 44;
 const ABOVE: number = 12;
 const BELOW: number = 7;
 /** From the view from above to this one. */
-const APART: number = 30;
+const APART: number = 20;
 
 /**
  * Draws the lean of the blade beside a view from above, looking along the line of cut away from the person at the saw: the table, the blade, and the wood on

@@ -121,7 +121,7 @@ function textBox(at: Point, width: number, options: TextOptions): PaperBox {
  * @param options - how it stands
  */
 export function drawText(canvas: Canvas, at: Point, text: string, options: TextOptions = {}): void {
-  const line = oneLine(text);
+  const line = oneLine(text).trim();
   if (line === "") return;
   const { anchor = "start", size = TEXT_SIZE, accent = false, upward = false, remark = false } = options;
   const { width, known } = textWidth(line, size);

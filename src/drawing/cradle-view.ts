@@ -119,7 +119,7 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
     { sign: { look: "phantom" }, text: gravity },
   ];
   const all = canvasBox(canvas);
-  drawKey(canvas, key, all.x0, all.y1 + 8, Math.max(ready.width - 12, all.x1 - all.x0));
+  if (ready.key) drawKey(canvas, key, all.x0, all.y1 + 8, Math.max(ready.width - 12, all.x1 - all.x0));
   return finishDrawing(
     canvas,
     `Cradle of ${ready.angle(angle)}, cut across`,

@@ -27,8 +27,8 @@ const REACH: number = 64;
 /** Width of the saw cut on the paper, which stands for no measure. */
 const KERF: number = 4;
 /** Length of the stick's parts beyond the cut's ends. */
-const KEPT: number = 74;
-const OFFCUT: number = 52;
+const KEPT: number = 64;
+const OFFCUT: number = 48;
 /** Thickness of the fence, and its distance from the blade's path. */
 const FENCE: number = 13;
 const FENCE_GAP: number = 14;

@@ -8,6 +8,8 @@ export interface DrawingOptions {
   readonly angle: (degrees: number) => string;
   /** Width that the drawing aims at, from 240 to 2000 in its own units, of which letters are 11 high. Labels that need more room get it. Default: one that suits it. */
   readonly width?: number;
+  /** Whether the figure's signs and letters are explained below it; default true. */
+  readonly key?: boolean;
 }
 
 /** Options that were checked, and a way to write lengths within sentences. */
@@ -43,5 +45,6 @@ export function checkDrawingOptions(options: unknown, width: number): ReadyOptio
     tied: (value) => length(value).replaceAll(" ", "\u00a0"),
     angle: checkFormatter(given["angle"], "angle"),
     width: checkNumber(given["width"] ?? width, "width", 240, 2000),
+    key: given["key"] !== false,
   };
 }

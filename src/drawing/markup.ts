@@ -19,7 +19,7 @@ const FORBIDDEN: RegExp = /[\u0000-\u001f\u007f\ufffe\uffff]|\p{Cs}/gu;
  * @returns one line that XML and HTML can hold once it is escaped
  */
 export function oneLine(text: string): string {
-  return text.replace(/\s+/g, " ").trim().replace(FORBIDDEN, "\ufffd");
+  return text.replace(/\s+/g, " ").replace(FORBIDDEN, "\ufffd");
 }
 
 /**

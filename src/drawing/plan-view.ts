@@ -144,7 +144,7 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
   numberSides(sheet);
   const drawn = canvasBox(canvas);
   const left = Math.min(drawn.x0, (drawn.x0 + drawn.x1 - ready.width) / 2 + 6);
-  drawKey(canvas, key, left, drawn.y1 + 6, ready.width - 12);
+  if (ready.key) drawKey(canvas, key, left, drawn.y1 + 6, ready.width - 12);
   const across = polygonExtent(opening, pose);
   const size = `${ready.length(across.width)} wide and ${ready.length(across.height)} high`;
   return finishDrawing(

@@ -1,11 +1,12 @@
 import type { RabbetHold } from "../profile/index.js";
 import { drawLine, drawShape, drawText } from "./canvas.js";
+import type { ReadyOptions } from "./drawing-options.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import type { SectionSheet } from "./section-sheet.js";
 import { textWidth, wrapText } from "./text-width.js";
 
 /** How far contents are drawn beyond the section, toward the frame's center. */
-const STUB: number = 40;
+const STUB: number = 28;
 /** From their drawn end to their names. */
 const AWAY: number = 14;
 /** Widest line of a name. */
@@ -27,6 +28,39 @@ function spread(heights: readonly number[], wished: readonly number[]): number[]
 }
 
 /**
+ * The names and thicknesses of what lies in a rabbet, broken into lines.
+ *
+ * @param fit - how the contents sit
+ * @param options - the formatters
+ * @returns the lines of every layer, from the front
+ */
+function nameLayers(fit: RabbetHold, options: ReadyOptions): string[][] {
+  return fit.layers.map(({ name, front, back }) => {
+    // A thickness is never broken: it stands on a line of its own where it does not fit on the name's last one.
+    const lines = wrapText(name, TEXT_SIZE, NAME_WIDTH);
+    const thickness = options.length(front - back);
+    const last = `${lines.at(-1)!} ${thickness}`;
+    if (textWidth(last, TEXT_SIZE).width > NAME_WIDTH) lines.push(thickness);
+    else lines[lines.length - 1] = last;
+    return lines;
+  });
+}
+
+/**
+ * How much room contents and their names take beside the section.
+ *
+ * @param fit - how the contents sit
+ * @param options - the formatters
+ * @returns the width, 0 without contents
+ */
+export function contentsWidth(fit: RabbetHold, options: ReadyOptions): number {
+  const widths = nameLayers(fit, options)
+    .flat()
+    .map((line) => textWidth(line, TEXT_SIZE).width);
+  return widths.length === 0 ? 0 : STUB + AWAY + Math.max(...widths);
+}
+
+/**
  * Draws what lies in the rabbet, layer by layer, with names and thicknesses.
  *
  * @param sheet - the section view
@@ -36,7 +70,8 @@ function spread(heights: readonly number[], wished: readonly number[]): number[]
  */
 export function drawContents(sheet: SectionSheet, fit: RabbetHold, edge: number, inner: number): void {
   const { canvas, toPaper, options } = sheet;
-  const names = fit.layers.map(({ name, front, back }, index) => {
+  const names = nameLayers(fit, options).map((lines, index) => {
+    const { front, back } = fit.layers[index]!;
     const corner = toPaper(edge, front);
     const low = toPaper(edge, back);
     const left = toPaper(inner, front).x - STUB;
@@ -46,12 +81,6 @@ export function drawContents(sheet: SectionSheet, fit: RabbetHold, edge: number,
       low,
       corner,
     ]);
-    // A thickness is never broken: it stands on a line of its own where it does not fit on the name's last one.
-    const lines = wrapText(name, TEXT_SIZE, NAME_WIDTH);
-    const thickness = options.length(front - back);
-    const last = `${lines.at(-1)!} ${thickness}`;
-    if (textWidth(last, TEXT_SIZE).width > NAME_WIDTH) lines.push(thickness);
-    else lines[lines.length - 1] = last;
     return { lines, left, y: (corner.y + low.y) / 2 };
   });
   if (names.length === 0) return;

@@ -12,25 +12,17 @@ import { drawLevelMeasures } from "./measured-section.js";
 import { boxAround } from "./paper.js";
 import { placeLabel } from "./place-label.js";
 import { readGeometry, type FrameToDraw } from "./read-frame.js";
-import { drawContents } from "./section-contents.js";
+import { contentsWidth, drawContents } from "./section-contents.js";
 import { letterArrises } from "./section-letters.js";
 import type { SectionSheet } from "./section-sheet.js";
 import { drawSlope } from "./section-slope.js";
-
-/** Options of {@link drawSection}. */
-export interface SectionOptions extends DrawingOptions {
-  /** Whether the letters at the arrises are explained below the figure; default true. */
-  readonly key?: boolean;
-}
 
 /** Greatest height of the section itself. */
 const HIGHEST: number = 190;
 /** From the figure to a dimension, and from one to the next. */
 const LANE: number = 21;
 /** Room beside the section for dimensions and words. */
-const BESIDE: number = 76;
-/** The same where contents are drawn and named. */
-const BESIDE_CONTENTS: number = 200;
+const BESIDE: number = 66;
 
 /** Level dimensions below the bench: lap and level width in one line, the whole level size in the next. */
 function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: number): void {
@@ -71,7 +63,7 @@ function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
     at: Math.max(canvasBox(canvas).x1, box.x1 + 12) + LANE,
     label: `height ${options.length(geometry.overall.height!)}`,
   });
-  const stub = hold !== null && hold.layers.length > 0 ? 48 : 16;
+  const stub = hold !== null && hold.layers.length > 0 ? 36 : 16;
   drawBench(canvas, box.x0 - stub, box.x1 + 16, sheet.bench);
   dimensionWidths(sheet, hold, edge);
   letterArrises(sheet, outline, marks);
@@ -119,7 +111,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
  * The frame's center is to the left. Where only level measures are known, they alone are to scale.
  *
  * @param frame - a geometry or a plan; also one that was read back from JSON
- * @param options - how to write lengths and angles, the width to aim at (default 360), and whether to explain the letters
+ * @param options - how to write lengths and angles, and the width to aim at (default 360)
  * @returns the drawing
  * @throws {InputError} when the frame is not a geometry or plan, or an option is not sound
  * @example
@@ -132,7 +124,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
  * drawing.description; //=> "A side of the frame cut across, sloping 20.0°; the frame's center is to the left. Level width 42.0 mm."
  * ```
  */
-export function drawSection(frame: FrameToDraw, options: SectionOptions): Drawing {
+export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 360);
   const geometry = readGeometry(frame);
   const { profile, slope, fit } = geometry;
@@ -144,12 +136,12 @@ export function drawSection(frame: FrameToDraw, options: SectionOptions): Drawin
     const outs = outline.map(({ out }) => out);
     const ups = outline.map(({ up }) => up);
     const [inner, low] = [Math.min(...outs), Math.min(...ups)];
-    const room = ready.width - (fit?.possible === true && fit.layers.length > 0 ? BESIDE_CONTENTS : BESIDE);
+    const room = ready.width - BESIDE - (fit?.possible === true ? contentsWidth(fit, ready) : 0);
     const scale = Math.min(room / (Math.max(...outs) - inner), HIGHEST / (Math.max(...ups) - low));
     const toPaper = (out: number, up: number): Point => ({ x: (out - inner) * scale, y: (low - up) * scale });
     drawKnown({ canvas, geometry, options: ready, toPaper, bench: 0 }, profile, scale);
   }
-  const key: KeyEntry[] = options.key === false ? [] : keyOf(geometry, ready);
+  const key: KeyEntry[] = ready.key ? keyOf(geometry, ready) : [];
   if (fit?.possible === false) key.push({ text: `${fit.why}.` });
   const box = canvasBox(canvas);
   drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));

@@ -225,7 +225,7 @@ export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing
     },
   ];
   const box = canvasBox(canvas);
-  drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
+  if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
   return finishDrawing(
     canvas,
     `Finished stick, ${stick.count} times`,

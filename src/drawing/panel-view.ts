@@ -1,0 +1,84 @@
+import { checkArray, checkNumber, checkObject } from "../core/check.js";
+import type { Point } from "../core/geometry-types.js";
+import type { PanelPlan } from "../panel/index.js";
+import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
+import { levelDimension, plumbDimension } from "./dimension.js";
+import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
+import type { Drawing } from "./drawing.js";
+import { drawKey, type KeyEntry } from "./key.js";
+import { SMALL_SIZE } from "./looks.js";
+
+/** Room for a dimension and its lane. */
+const LANE: number = 20;
+/** Distance of a side's number from the side. */
+const INSIDE: number = 11;
+/** Sides shorter than this are not numbered, except the first. */
+const SHORT_SIDE: number = 18;
+
+/**
+ * Draws how a panel lies in its squared blank, its sides numbered as its cuts name them.
+ *
+ * @param panel - from `planPanel` or a frame's plan; also one that was read back from JSON
+ * @param options - how to write lengths and angles, and the width to aim at (default 260)
+ * @returns the drawing
+ * @throws {InputError} when the panel is not a plan of one, or an option is not sound
+ * @example
+ * ```ts
+ * import { drawPanel } from "miterwright/drawing";
+ * import { planPanel } from "miterwright/panel";
+ *
+ * const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
+ * const drawing = drawPanel(panel, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
+ * drawing.title; //=> "Panel of 9 sides in its squared blank"
+ * ```
+ */
+export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
+  const ready = checkDrawingOptions(options, 260);
+  const given = checkObject(panel, "panel");
+  checkArray(given["corners"], "panel.corners", "an array of corners");
+  const { blank, corners, existing } = panel;
+  const width = checkNumber(checkObject(blank, "panel.blank")["width"], "panel.blank.width", 0, Number.MAX_VALUE);
+  const height = checkNumber(blank.height, "panel.blank.height", 0, Number.MAX_VALUE);
+  const scale = (ready.width - 2 * LANE - 12) / Math.max(width, height);
+  const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: (height - y) * scale });
+  const outline = corners.map(({ point }) => toPaper(point));
+  const [right, low] = [width * scale, height * scale];
+
+  const canvas = startCanvas();
+  drawShape(canvas, "blank", "phantom", [
+    { x: 0, y: 0 },
+    { x: right, y: 0 },
+    { x: right, y: low },
+    { x: 0, y: low },
+  ]);
+  drawShape(canvas, "panel", "layer", outline);
+  const sides = outline.length;
+  for (const side of existing) drawLine(canvas, "existing", "outline", [outline[side]!, outline[(side + 1) % sides]!]);
+  outline.forEach((from, side) => {
+    const to = outline[(side + 1) % sides]!;
+    const size = Math.hypot(to.x - from.x, to.y - from.y);
+    if (size < SHORT_SIDE && side > 0) return;
+    // The outline runs counter-clockwise, so inside is to the left of its run: with y down, (dy, -dx).
+    const place = {
+      x: (from.x + to.x) / 2 + (INSIDE * (to.y - from.y)) / size,
+      y: (from.y + to.y) / 2 - (INSIDE * (to.x - from.x)) / size + 3.4,
+    };
+    drawText(canvas, place, String(side), { anchor: "middle", size: SMALL_SIZE });
+  });
+  const corner = { x: right, y: low };
+  levelDimension(canvas, { from: { x: 0, y: low }, to: corner, at: low + LANE, label: ready.length(width) });
+  plumbDimension(canvas, { from: { x: right, y: 0 }, to: corner, at: right + LANE, label: ready.length(height) });
+  const key: KeyEntry[] = [{ sign: { look: "phantom" }, text: "squared blank" }];
+  if (existing.length > 0) key.push({ sign: { look: "outline" }, text: "sides that the blank has already" });
+  const box = canvasBox(canvas);
+  if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 6, Math.max(ready.width - 12, box.x1 - box.x0));
+  const there =
+    existing.length === 0
+      ? "None of its sides is"
+      : `Of its sides ${existing.join(", ")} ${existing.length === 1 ? "is" : "are"}`;
+  return finishDrawing(
+    canvas,
+    `Panel of ${sides} sides in its squared blank`,
+    `A panel of ${sides} sides, front up, in a blank ${ready.length(width)} wide and ${ready.length(height)} high. ${there} an edge of the blank.`,
+  );
+}

@@ -1,0 +1,51 @@
+import type { FramePlan } from "../frame/index.js";
+import { element, type Content, type Markup } from "./html.js";
+import type { Words } from "./sheet-options.js";
+
+type Caution = FramePlan["cautions"][number];
+
+const SEVERITIES: readonly (readonly [severity: Caution["severity"], word: string])[] = [
+  ["danger", "Danger"],
+  ["care", "Take care"],
+  ["note", "Note"],
+];
+
+/** The numbers of cautions that are angles; all others are lengths. */
+const ANGLES: readonly string[] = ["bevel", "angle", "planMiter", "slope", "miter", "miterMiss", "bevelMiss", "edge"];
+
+const FIXED: string =
+  "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the manual of your saw, to the local codes for glazing and for hanging heavy things over people, and to qualified advice. Guards stay on, hands stay away from the blade's path, and every setting is proven on scrap before good wood is cut.";
+
+/** The numbers that raised a caution, in the reader's units: `length 210 mm, limit 300 mm`. */
+function numbersText({ numbers }: Caution, { length, angle }: Words): string {
+  const entries = Object.entries(numbers);
+  // A limit is of the kind of the number that it limits, which comes first.
+  const isAngle = (name: string): boolean => ANGLES.includes(name === "limit" ? (entries[0]?.[0] ?? name) : name);
+  const texts = entries.map(
+    ([name, value]) =>
+      `${name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)} ${isAngle(name) ? angle(value) : length(value)}`,
+  );
+  return texts.length === 0 ? "" : ` (${texts.join(", ")})`;
+}
+
+/**
+ * What to beware of: the plan's own cautions, the gravest first, and what always holds.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns the section
+ */
+export function cautionSection(plan: FramePlan, words: Words): Markup {
+  const items: Content[] = SEVERITIES.flatMap(([severity, word]) =>
+    plan.cautions
+      .filter((caution) => caution.severity === severity)
+      .map((caution) =>
+        element(
+          "li",
+          element("strong", `${word}, ${caution.code}.`),
+          ` ${caution.sentence}${numbersText(caution, words)}`,
+        ),
+      ),
+  );
+  return element("section", element("h2", "Cautions"), element("p", FIXED), element("ul", ...items));
+}

@@ -1,0 +1,95 @@
+import { drawPlanView, drawSection } from "../drawing/index.js";
+import { markLetters } from "../drawing/mark-letters.js";
+import { markLabel, type FramePlan } from "../frame/index.js";
+import { element, figure, table, type Content, type Markup } from "./html.js";
+import type { Words } from "./sheet-options.js";
+
+/** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */
+const ABOVE: number = 300;
+/** Width of the section, half the sheet. */
+const SECTION: number = 345;
+
+function fact(name: string, value: string): Content[] {
+  return [element("div", element("dt", name), element("dd", value))];
+}
+
+/**
+ * The frame at a glance.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns a list of its main measures
+ */
+export function factsOf(plan: FramePlan, words: Words): Markup {
+  const { geometry, materials } = plan;
+  const { length, angle } = words;
+  const { sides, slope, pose, opening, overall, levelWidth, sticks } = geometry;
+  const height = overall.height === null ? [] : fact("height on the bench", length(overall.height));
+  return element(
+    "dl",
+    ...fact("sides", `${sides}, ${pose === "side-down" ? "standing on a side" : "standing on a corner"}`),
+    ...fact("slope", slope === 0 ? "none, it lies flat" : angle(slope)),
+    ...fact("opening, side", length(opening.side)),
+    ...fact("opening, across flats", length(opening.acrossFlats)),
+    ...fact("overall, across flats", length(overall.polygon.acrossFlats)),
+    ...fact("overall, across corners", length(overall.polygon.acrossCorners)),
+    ...fact("level width of the molding", length(levelWidth)),
+    ...height,
+    ...fact("pieces", `${sticks[0]!.count}, longest line ${length(sticks[0]!.longest.length)}`),
+    ...fact("molding needed", length(materials.stickLength)),
+  );
+}
+
+function lengthsTable({ geometry, cutting }: FramePlan, { length }: Words): Markup {
+  const stick = geometry.sticks[0]!;
+  const marks = Object.keys(geometry.marks);
+  const letters = markLetters(marks);
+  const measured = cutting.operations.at(-1)?.measure?.mark;
+  const rows: Content[][] = marks.map((mark) => [
+    letters[mark]!,
+    markLabel(mark),
+    length(stick.lengths[mark]!),
+    mark === measured ? "measure here" : "",
+  ]);
+  if (stick.longest.mark === null)
+    rows.push([
+      "–",
+      "longest line of the stick",
+      length(stick.longest.length),
+      measured === null ? "measure here" : "",
+    ]);
+  if (stick.shortest.mark === null) rows.push(["–", "shortest line of the stick", length(stick.shortest.length), ""]);
+  return table({
+    caption: "Finished length of every piece along every arris",
+    heads: ["letter", "arris", "length", "tape"],
+    rows,
+  });
+}
+
+/**
+ * The frame: pictures from above and in section, and the lengths at every arris.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @param contents - what stands below the view from above
+ * @param sticks - what stands below the lengths
+ * @returns the section
+ */
+export function frameSection(plan: FramePlan, words: Words, contents: Markup, sticks: Markup): Markup {
+  const above = drawPlanView(plan, { ...words, width: ABOVE });
+  const section = drawSection(plan, { ...words, width: SECTION, key: false });
+  return element(
+    "section",
+    element("h2", "The frame"),
+    element(
+      'div class="two"',
+      element("div", element("figure", { html: above.svg }), contents),
+      element(
+        "div",
+        figure(section, "A side cut across, as it stands; the frame's center is to the left."),
+        lengthsTable(plan, words),
+        sticks,
+      ),
+    ),
+  );
+}

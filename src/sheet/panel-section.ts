@@ -1,0 +1,52 @@
+import { drawPanel } from "../drawing/index.js";
+import type { FramePlan } from "../frame/index.js";
+import { element, table, type Markup } from "./html.js";
+import type { Words } from "./sheet-options.js";
+
+/** More cuts than this are not listed one by one. */
+const MOST_CUTS: number = 60;
+
+/**
+ * How the panel is cut from a squared blank.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns the section, empty where nothing is said to go into the frame
+ */
+export function panelSection(plan: FramePlan, words: Words): Markup {
+  const { panel } = plan;
+  const isHeld = plan.contents.hidden > 0 || plan.contents.sheet !== null || plan.brief.contents.length > 0;
+  if (panel === undefined || !isHeld) return { html: "" };
+  const { length, angle } = words;
+  const { blank, cuts, setting, corners } = panel;
+  const start = `Square a blank to ${length(blank.width)} × ${length(blank.height)}.`;
+  if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", start));
+  const insides = corners.filter(({ inside }) => inside).length;
+  const located = insides === 0 ? "" : "Corners inside the blank are located by the middles of their sides. ";
+  const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square`;
+  const rows = cuts
+    .slice(0, MOST_CUTS)
+    .map(({ step, side, against, swing, up, middle }) => [
+      String(step),
+      String(side),
+      String(against),
+      swing === "closed" ? "less than square" : "more than square",
+      up,
+      `${length(middle.fromSide.distance)} from ${middle.fromSide.edge}, ${length(middle.fromBase.distance)} from ${middle.fromBase.edge}`,
+    ]);
+  const heads = ["cut", "side", "at the gauge", "gauge to blade", "up", "middle of the new side, on the blank"];
+  return element(
+    "section",
+    element("h2", "The panel"),
+    element(
+      'div class="beside keep"',
+      element(
+        "div",
+        element("p", `${start} ${located}Cut its sides in this order with one setting:`),
+        table({ caption, heads, rows }),
+      ),
+      element("figure", { html: drawPanel(panel, { ...words, width: 240, key: false }).svg }),
+    ),
+    ...(cuts.length > MOST_CUTS ? [element("p", `${cuts.length - MOST_CUTS} more cuts follow in the same way.`)] : []),
+  );
+}

@@ -1,0 +1,149 @@
+import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
+import { layLabel } from "../drawing/lay-label.js";
+import { describeOperation, type FramePlan, type LayOption } from "../frame/index.js";
+import type { Saw, ScaleSetting } from "../saw/index.js";
+import { element, join, list, table, type Content, type Markup } from "./html.js";
+import type { Words } from "./sheet-options.js";
+
+function sawText({ fence, miter, bevel }: Saw, { angle }: Words): string {
+  const where = fence === "near" ? "pushes the stick from your side" : "is behind the stick";
+  const leans = [
+    bevel.left > 0 ? `${angle(bevel.left)} to the left` : "",
+    bevel.right > 0 ? `${angle(bevel.right)} to the right` : "",
+  ]
+    .filter((text) => text !== "")
+    .join(" and ");
+  const blade = leans === "" ? "whose blade does not lean" : `whose blade's top leans ${leans}`;
+  return `Planned for a saw whose fence ${where}, whose miter goes to ${angle(miter.left)} left and ${angle(miter.right)} right, and ${blade}. Left and right are yours as you stand in front of it and look away from yourself. Another saw needs another sheet.`;
+}
+
+function reading(setting: ScaleSetting, step: number, { angle }: Words): string {
+  const exact = angle(setting.reading);
+  return setting.miss < 1e-9 ? exact : `${exact} (nearest mark ${angle(setting.nearest)}, marks every ${angle(step)})`;
+}
+
+/** The settings of the chosen lay, large enough to be read from a distance. */
+function settingsTable({ cutting }: FramePlan, option: LayOption, words: Words): Markup {
+  const { miter, bevel } = option.first;
+  const { saw } = cutting;
+  return table({
+    caption: "What the scales must show for either end",
+    heads: ["scale", "must show", "it reads"],
+    rows: [
+      [
+        "miter",
+        reading(miter, saw.miter.step, words),
+        saw.miter.reads === "from-square" ? "degrees from a square cut" : "degrees between blade and fence",
+      ],
+      [
+        "bevel",
+        reading(bevel, saw.bevel.step, words),
+        saw.bevel.reads === "from-vertical" ? "degrees from an upright blade" : "degrees between blade and table",
+      ],
+    ],
+  });
+}
+
+function laysTable({ cutting }: FramePlan, words: Words): Markup {
+  const { angle } = words;
+  const rows = cutting.lays.map(({ lay, first, possible, obstacles }): Content[] => [
+    layLabel(lay, angle),
+    angle(first.miter.reading),
+    angle(first.bevel.reading),
+    lay === cutting.lay?.lay
+      ? element("strong", "used here")
+      : possible
+        ? "possible"
+        : obstacles.map(({ sentence }) => sentence).join(" "),
+  ]);
+  return table({
+    caption: "Every way to lay the stick",
+    heads: ["the stick lies", "miter scale", "bevel scale", "possible"],
+    rows,
+  });
+}
+
+function steps(plan: FramePlan, words: Words): Markup {
+  return join(
+    plan.cutting.operations.map((operation) => {
+      const { title, lines } = describeOperation(operation, words);
+      const { step, cautions } = operation;
+      const heed = cautions.length === 0 ? [] : [`Heed above: ${cautions.join(", ")}.`];
+      const drawing = drawCut(plan, { ...words, step, width: 332 });
+      return element(
+        'article class="step"',
+        element("div", element("h3", `${step}. ${title}`), list("ul", [...lines, ...heed])),
+        element("figure", { html: drawing.svg }),
+      );
+    }),
+  );
+}
+
+function cradleBlock(plan: FramePlan, words: Words): Markup {
+  const { cradle, lay } = plan.cutting;
+  const { length, angle } = words;
+  const { slope } = plan.geometry;
+  if (cradle !== null) {
+    const drawing = drawCradle(plan, { ...words, width: 300, key: false });
+    const lines = [
+      `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.run)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
+      `The stick's ${cradle.high} lies at its high side. Fix a ledge at the toe that keeps the stick from sliding.`,
+      cradle.steady
+        ? "The dash-dotted line goes through the stick's center of gravity, which is above the wedge."
+        : `The stick's center of gravity (dash-dotted line) is not above the wedge: widen its base by ${length(cradle.widenBy)} at least, or clamp the stick.`,
+      "Keep screws, nails and clamps out of the blade's path. Prove the angle on a piece of scrap.",
+    ];
+    return element(
+      'article class="step"',
+      element("div", element("h3", "The cradle"), list("ul", lines)),
+      element("figure", { html: drawing.svg }),
+    );
+  }
+  if (lay?.lay !== "propped" || slope === 0) return { html: "" };
+  const size = angle(Math.abs(slope));
+  return element(
+    "p",
+    `The stick lies in a cradle: a wedge of ${size} under its back, its ${slope > 0 ? "outer" : "sight"} edge the higher. Its size follows from the back's width, which was not given.`,
+  );
+}
+
+/**
+ * The work at the saw: the finished stick, settings, cradle and steps in shop order.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns the section
+ */
+export function sawSection(plan: FramePlan, words: Words): Markup {
+  const { cutting } = plan;
+  const option = cutting.lay;
+  const stick = element("figure", { html: drawStick(plan, { ...words, width: 660 }).svg });
+  if (option === null) {
+    const refused = element("p", element("strong", "No way to lay the stick suits this saw; the table says why."));
+    return element(
+      "section",
+      element("h2", "At the saw"),
+      element("p", sawText(cutting.saw, words)),
+      refused,
+      laysTable(plan, words),
+      stick,
+    );
+  }
+  return element(
+    "section",
+    element("h2", "At the saw"),
+    element(
+      'div class="two"',
+      element(
+        "div",
+        element("p", sawText(cutting.saw, words)),
+        element("p", element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`)),
+        settingsTable(plan, option, words),
+      ),
+      laysTable(plan, words),
+    ),
+    cradleBlock(plan, words),
+    steps(plan, words),
+    stick,
+  );
+}

@@ -1,0 +1,15 @@
+import type { DrawingOptions } from "../drawing/index.js";
+import type { StockFit } from "../stock/index.js";
+
+/** Options of {@link shopSheet}. */
+export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
+  /** How the sticks are cut up: what `fitStock` made of the plan's `job`. Default: the sheet only says how much molding is needed. */
+  readonly fit?: StockFit;
+  /** Heading of the sheet; default its number of sides and slope. */
+  readonly title?: string;
+  /** Remarks below the heading; every line becomes a paragraph. Default none. */
+  readonly note?: string;
+}
+
+/** The formatters, checked. */
+export type Words = Pick<DrawingOptions, "length" | "angle">;

@@ -1,0 +1,75 @@
+import { drawStock } from "../drawing/index.js";
+import type { FramePlan } from "../frame/index.js";
+import type { StockFit, StockJob } from "../stock/index.js";
+import { summarizeLayouts } from "../drawing/layout-summary.js";
+import { element, join, table, type Markup } from "./html.js";
+import type { Words } from "./sheet-options.js";
+
+/** Layouts in one picture, so that a page can break between pictures. */
+const TOGETHER: number = 6;
+/** More layouts than this are only listed. */
+const MOST_DRAWN: number = 30;
+
+/** How good the plan is, in the words of its proof. */
+function statusText({ status, gap, shortage, unplaced }: StockFit): string {
+  if (status === "optimal") return "No cheaper way to cut the sticks up exists.";
+  if (status === "feasible")
+    return `A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))}% at the most.`;
+  const missing = unplaced.map(({ piece, count }) => `${count} × ${piece}`).join(", ");
+  return `${shortage === "proven" ? "The sticks can't give all pieces" : "No way was found to get all pieces from the sticks"}: still missing ${missing}.`;
+}
+
+function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
+  const rows = summarizeLayouts(job, fit).map(({ layout, length: whole, pieces }) => [
+    `${layout.times} × ${layout.stick}`,
+    length(whole),
+    pieces.map(({ piece, length: size, count }) => `${count} × ${piece} ${length(size)}`).join(", "),
+    layout.kept.length > 0
+      ? `keep ${layout.kept.map(({ start, end }) => length(end - start)).join(", ")}`
+      : length(layout.offcut),
+  ]);
+  return table({ caption: "Cut list", heads: ["sticks", "length", "pieces from each", "offcut"], rows });
+}
+
+/**
+ * How much molding the pieces take.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns a block that stands below the lengths
+ */
+export function sticksBlock(plan: FramePlan, words: Words): Markup {
+  const { materials, cutting } = plan;
+  const { length } = words;
+  const { method, length: size, kerfAlong } = cutting.rough;
+  const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
+  const needed = `${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding; each parting cut takes ${length(kerfAlong)} of it.`;
+  return element('div class="keep"', element("h3", "Molding"), element("p", needed));
+}
+
+/**
+ * What to buy and how to cut it up.
+ *
+ * @param plan - the plan
+ * @param fit - what `fitStock` made of its job
+ * @param words - the formatters
+ * @returns the section, empty without a fit
+ */
+export function stockSection(plan: FramePlan, fit: StockFit | undefined, words: Words): Markup {
+  const { job } = plan;
+  if (fit === undefined || job === undefined) return { html: "" };
+  const bought = fit.sticks.map(({ stick, count }) => `${count} × ${stick}`);
+  const drawn = fit.layouts.slice(0, MOST_DRAWN);
+  const pictures = drawn.flatMap((_, index) => {
+    if (index % TOGETHER > 0) return [];
+    const some = { layouts: drawn.slice(index, index + TOGETHER) };
+    return [element("figure", { html: drawStock(job, some, { ...words, width: 700 }).svg })];
+  });
+  return element(
+    "section",
+    element("h2", "Sticks"),
+    element("p", `Take ${bought.length === 0 ? "no stick" : bought.join(", ")}. ${statusText(fit)}`),
+    join(pictures),
+    cutList(job, fit, words),
+  );
+}
