@@ -7,6 +7,8 @@ const LABELS: Readonly<Record<string, string>> = {
   outerBack: "outer edge at the back",
   wallLedge: "rabbet wall at the ledge",
   wallMouth: "rabbet wall at the back",
+  sightCut: "sight edge where its cut ends",
+  outerCut: "outer edge where its cut ends",
   wall: "rabbet wall",
   outer: "outermost point",
   sight: "sight edge",
