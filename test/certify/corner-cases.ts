@@ -87,6 +87,16 @@ function cornerCase(input: CornerInput): Case {
   };
 }
 
+const thick = { thickness: 18 };
+/** Corners at edges of boards so unlike that only one way to take the difference of their level widths keeps it. */
+const HARD_CORNERS: readonly Case[] = [
+  [18.286372561081215, { slope: 89.9999999999999, width: 2.5e93 }, { slope: 4.08e-10, width: 9.5e78 }] as const,
+  [5.27726087712546, { slope: -1.02e-8, width: 1e-69 }, { slope: -89.99999999969766, width: 21.6 }] as const,
+  [179.99999890602018, { slope: -22.3, width: 8e98 }, { slope: -22.29, width: 1.1e13 }] as const,
+].map(([turn, first, second]) =>
+  cornerCase({ joint: "miter", meet: "edges", turn, first: { ...thick, ...first }, second: { ...thick, ...second } }),
+);
+
 export function cornerGrid(): Case[] {
   const cases: Case[] = [];
   for (const joint of ["miter", "butt"] as const) {
@@ -101,7 +111,7 @@ export function cornerGrid(): Case[] {
       }
     }
   }
-  return cases;
+  return [...cases, ...HARD_CORNERS];
 }
 
 /** A positive number near another: the same, a hair beside it, or any number of the kind. */

@@ -56,6 +56,25 @@ function settingCase(plane: CutPlane, slope: number, lay: Lay): Case {
 const SLOPES = [0, 1e-300, 1e-9, 0.1, 15, 30, 45, 60, 75, 89.9, 90 - 1e-9, 90];
 const BOTH_SLOPES = [...SLOPES, ...SLOPES.map((slope) => -slope)];
 
+/** Settings that need more of the rotation than slope - lay, rounded, has. */
+const HARD_SETTINGS: readonly Case[] = [
+  settingCase(
+    { along: 0.2735978114125451, across: 0.9618387761246514, through: -0.0032258848860395074 },
+    65.3543414608201,
+    -200.46224398089197,
+  ),
+  settingCase(
+    { along: -3.037886432928688e-7, across: -0.0014327869863134215, through: 0.9999989735601528 },
+    -3.8286674321645044,
+    261.8383964979055,
+  ),
+  settingCase(
+    { along: 0.029762775080518018, across: -0.9939210740378392, through: -0.10599564049042103 },
+    89.99999999999952,
+    -264.7543370739251,
+  ),
+];
+
 export function miterGrid(): Case[] {
   const sides = [3, 4, 5, 6, 7, 8, 12, 100, 1_000_000];
   const turns = [1e-300, 1e-9, 1, 45, 60, 90, 120, 179, 180 - 1e-9, -90, -1e-9];
@@ -64,7 +83,7 @@ export function miterGrid(): Case[] {
   const lays: readonly Lay[] = ["propped", "flat", "face-down", "inner-down", "outer-down", 22.5, -150];
   const plane = { along: 0.6, across: -0.64, through: 0.48 };
   const settings = BOTH_SLOPES.flatMap((slope) => lays.map((lay) => settingCase(plane, slope, lay)));
-  return [...compound, ...settings];
+  return [...compound, ...settings, ...HARD_SETTINGS];
 }
 
 export function someCompoundMiter(random: Random): Case {
