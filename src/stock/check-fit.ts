@@ -27,7 +27,21 @@ export interface FitFault {
 }
 
 /** Verdict of {@link checkFit}. */
-export type FitCheck = { readonly ok: true } | { readonly ok: false; readonly faults: readonly FitFault[] };
+export type FitCheck = FitHolds | FitFails;
+
+/** The fit does what the job asks, and its totals are true. */
+export interface FitHolds {
+  /** Nothing is wrong. */
+  readonly ok: true;
+}
+
+/** The fit does not do what the job asks, or its totals are not true. */
+export interface FitFails {
+  /** Something is wrong. */
+  readonly ok: false;
+  /** All that is. */
+  readonly faults: readonly FitFault[];
+}
 
 /** A cut on the grid, with the piece it belongs to. */
 interface GridCut {

@@ -27,8 +27,16 @@ export interface FitOptions {
   readonly onProgress?: (progress: FitProgress) => unknown;
 }
 
+/** What is read of an abort signal; an `AbortSignal` is one. */
+export interface FitSignal {
+  /** Whether the fit is no longer wanted. */
+  readonly aborted: boolean;
+  /** Why; the promise is rejected with it. */
+  readonly reason?: unknown;
+}
+
 /** {@link FitOptions} of the asynchronous search. */
 export interface FitAsyncOptions extends FitOptions {
   /** When it is aborted, the promise rejects with its reason. An `AbortSignal` will do. */
-  readonly signal?: { readonly aborted: boolean; readonly reason?: unknown };
+  readonly signal?: FitSignal;
 }

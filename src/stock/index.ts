@@ -3,9 +3,9 @@
  *
  * @module
  */
-export { checkFit, type FitCheck, type FitFault } from "./check-fit.js";
-export type { FitAsyncOptions, FitOptions, FitProgress } from "./fit-options.js";
+export { checkFit, type FitCheck, type FitFails, type FitFault, type FitHolds } from "./check-fit.js";
+export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-options.js";
 export { fitStock } from "./fit-stock.js";
 export { fitStockAsync } from "./fit-stock-async.js";
-export type { StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
-export type { ShareKey, StockJob, StockPiece, StockStick, Stretch } from "./stock-job.js";
+export type { PieceCount, StickCount, StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
+export type { ShareKey, StockJob, StockPiece, StockStick, Stretch, Trims } from "./stock-job.js";

@@ -22,6 +22,22 @@ export interface StockLayout {
   readonly kept: readonly Stretch[];
 }
 
+/** How many of one piece. */
+export interface PieceCount {
+  /** The piece's id. */
+  readonly piece: string;
+  /** How many, 1 or more. */
+  readonly count: number;
+}
+
+/** How many of one kind of stick. */
+export interface StickCount {
+  /** The stick's id. */
+  readonly stick: string;
+  /** How many, 1 or more. */
+  readonly count: number;
+}
+
 /**
  * A plan for a {@link StockJob}.
  *
@@ -42,13 +58,13 @@ export interface StockFit {
   /** Grid on which the plan was computed, in the job's unit. */
   readonly resolution: number;
   /** Pieces for which there was no room; empty unless `short`. */
-  readonly unplaced: readonly { readonly piece: string; readonly count: number }[];
+  readonly unplaced: readonly PieceCount[];
   /** When `short`: whether it is proven that no plan makes every piece. */
   readonly shortage?: "proven" | "not found";
   /** Why the search ended early: a limit, or `onProgress`. Missing when it ended by itself. */
   readonly stopped?: StopReason;
   /** How many sticks of each kind are used, in the job's order, those that are not used left out. */
-  readonly sticks: readonly { readonly stick: string; readonly count: number }[];
+  readonly sticks: readonly StickCount[];
   /** Total length of the sticks used. */
   readonly used: number;
   /** Total length of the pieces made. */

@@ -53,6 +53,14 @@ export interface StockStick {
   readonly defects?: readonly Stretch[];
 }
 
+/** What is lost at the two ends of every stick, the saw cut included. */
+export interface Trims {
+  /** At its start, from 0. */
+  readonly start: number;
+  /** At its end, from 0. */
+  readonly end: number;
+}
+
 /** What is to be cut, and from what. All lengths are in one unit of the caller's. */
 export interface StockJob {
   /** The pieces; may be empty. */
@@ -62,7 +70,7 @@ export interface StockJob {
   /** Length that a saw cut takes away along the stick, from 0. A mitered cut takes kerf / cos(180/n). Default 0. */
   readonly kerf?: number;
   /** Length lost at each end of a stick, the saw cut included, from 0; or one length for each end. Default 0. */
-  readonly trim?: number | { readonly start: number; readonly end: number };
+  readonly trim?: number | Trims;
   /** Shortest offcut worth keeping, from 0. Default: every offcut if there is a `credit`, else none. */
   readonly keep?: number;
   /** What an offcut that is kept is worth per length, from 0 in the unit of the costs. Default 0: it is only marked. */
