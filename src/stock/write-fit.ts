@@ -173,11 +173,12 @@ export function writeFit(
     if (count > 0) unplaced.push({ piece: id, count });
   });
   const short = unplaced.length > 0;
+  const status = short ? "short" : findings.bound === findings.cost ? "optimal" : "feasible";
   const cost = fromGrid(findings.cost, costGrid);
   const bound = fromGrid(short ? Math.min(0, findings.cost) : findings.bound, costGrid);
   const lengths = { used: length(used, used), made: length(made, made), kept: fromGrid(kept, grid) };
   return {
-    status: short ? "short" : findings.bound === findings.cost ? "optimal" : "feasible",
+    status,
     layouts,
     cost: cost + 0,
     bound: bound + 0,
@@ -185,7 +186,7 @@ export function writeFit(
     resolution: fromGrid(1, grid),
     unplaced,
     ...(short ? { shortage: findings.impossible ? ("proven" as const) : ("not found" as const) } : {}),
-    ...(stopped === undefined ? {} : { stopped }),
+    ...(stopped === undefined || status === "optimal" ? {} : { stopped }),
     sticks: model.sticks.flatMap(({ id }, k) => (counts[k]! > 0 ? [{ stick: id, count: counts[k]! }] : [])),
     ...lengths,
     waste: Math.max(0, grid.exact ? fromGrid(used - made - kept, grid) : used - made - lengths.kept),
