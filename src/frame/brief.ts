@@ -76,7 +76,7 @@ export interface BriefBase<M extends string> {
   /** What decides the size. */
   readonly opening: Opening;
   /** The arris at which the opening's measure is taken; default `"contents"`, where the contents touch (without a rabbet: the innermost point). */
-  readonly at?: M | "contents";
+  readonly at?: NoInfer<M> | "contents";
   /** What the rabbet holds, from the front; default nothing. */
   readonly contents?: readonly ContentsLayer[];
   /** Kept free between contents and rabbet at every side; default 0. */

@@ -33,9 +33,16 @@ function lessProjection(other: number, own: number, difference: number, cos: num
   return oneLessCos < 0.5 ? difference + own * oneLessCos : other - own * cos;
 }
 
-/** N2.A1 = sin a cos b - cos a sin b cos T, as sin(a - b) + cos a sin b (1 - cos T): it keeps its digits where a is near b. */
+/**
+ * N2.A1 = sin a cos b - cos a sin b cos T.
+ *
+ * Where the turn is small it is sin(a - b) + cos a sin b (1 - cos T), which keeps its digits where a is near b. At wide turns the plain form does, and
+ * is exact at a right angle.
+ */
 function crossTilt(a: number, b: number, half: number): number {
-  return sinDeg(a - b) + cosDeg(a) * sinDeg(b) * versine(half);
+  const product = cosDeg(a) * sinDeg(b);
+  const oneLessCos = versine(half);
+  return oneLessCos < 0.5 ? sinDeg(a - b) + product * oneLessCos : sinDeg(a) * cosDeg(b) - product * cosDeg(2 * half);
 }
 
 /** N1.N2 in the plain form. */
@@ -99,9 +106,14 @@ export function facePlanes(half: number, s1: number, t1: number, s2: number, t2:
   ];
 }
 
-/** w2 cos s2 - w1 cos s1, by differences of like terms first. */
+/**
+ * w2 cos s2 - w1 cos s1, by differences of like terms first: (w2 - w1) cos s + w (cos s2 - cos s1).
+ *
+ * s is the slope with the smaller cosine and w the other board's width, so that neither term is larger than what the difference is made of.
+ */
 function planDifference(s1: number, w1: number, s2: number, w2: number): number {
-  return (w2 - w1) * cosDeg(s2) + 2 * w1 * sinDeg((s1 + s2) / 2) * sinDeg((s1 - s2) / 2);
+  const cosines = 2 * sinDeg((s1 + s2) / 2) * sinDeg((s1 - s2) / 2);
+  return Math.abs(s1) > Math.abs(s2) ? (w2 - w1) * cosDeg(s1) + w2 * cosines : (w2 - w1) * cosDeg(s2) + w1 * cosines;
 }
 
 /**

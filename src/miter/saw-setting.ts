@@ -16,8 +16,16 @@ function checkAngle(value: unknown, path: string): number {
   return checkNumber(value, path, -90, 90, "degrees from -90 to 90");
 }
 
-/** Setting of an unchecked plane at a checked tilt. */
-function planeSetting(plane: unknown, path: string, tilt: number): SawSetting {
+/** What the rounded difference slope - lay lacks to the exact one, in radians; nothing for a named lay, whose tilt is exact. */
+function tiltRest(slope: number, lay: unknown, tilt: number): number {
+  if (typeof lay !== "number") return 0;
+  const taken = tilt - slope;
+  return ((slope - (tilt - taken) - (lay + taken)) * Math.PI) / 180;
+}
+
+/** Setting of an unchecked plane at a checked slope in an unchecked lay. */
+function planeSetting(plane: unknown, path: string, slope: number, lay: unknown): SawSetting {
+  const tilt = checkTilt(lay, slope);
   const given = checkObject(plane, path === "" ? "plane" : path.slice(0, -1));
   const along = checkNumber(given["along"], `${path}along`, -1, 1);
   if (along === 0) {
@@ -31,7 +39,7 @@ function planeSetting(plane: unknown, path: string, tilt: number): SawSetting {
   const across = checkNumber(given["across"], `${path}across`, -1, 1);
   const through = checkNumber(given["through"], `${path}through`, -1, 1);
   const length = Math.hypot(along, across, through);
-  return settingKernel(along / length, across / length, through / length, tilt);
+  return settingKernel(along / length, across / length, through / length, tilt, tiltRest(slope, lay, tilt));
 }
 
 /**
@@ -84,12 +92,12 @@ export function sawSetting(plane: CutPlane, options: SawSettingOptions): SawSett
 export function sawSetting(cutOrPlane: EndCut | CutPlane, layOrOptions: Lay | SawSettingOptions): SawSetting {
   if (typeof layOrOptions === "object") {
     const given = checkObject(layOrOptions);
-    return planeSetting(cutOrPlane, "", checkTilt(given["lay"], checkSlope(given["slope"])));
+    return planeSetting(cutOrPlane, "", checkSlope(given["slope"]), given["lay"]);
   }
   const cut = checkObject(cutOrPlane, "cut");
-  const tilt = checkTilt(layOrOptions, checkSlope(cut["slope"], "cut.slope"));
-  const setting = planeSetting(cut["plane"], "cut.plane.", tilt);
-  if (tilt !== 0) return setting;
+  const slope = checkSlope(cut["slope"], "cut.slope");
+  const setting = planeSetting(cut["plane"], "cut.plane.", slope, layOrOptions);
+  if (checkTilt(layOrOptions, slope) !== 0) return setting;
   // Lying flat is what the cut records. At slope 0 its miter is half the turn to the bit, which a plane can't give back.
   return { miter: checkAngle(cut["miter"], "cut.miter"), bevel: checkAngle(cut["bevel"], "cut.bevel") };
 }

@@ -11,12 +11,15 @@ import type { SawSetting } from "./cut-plane.js";
  * @param across - component across it
  * @param through - component through it
  * @param tilt - angle of the stick's back to the table in degrees, as it lies
+ * @param rest - what rounding took from the tilt, in radians, of the size of its last place
  * @returns miter and bevel in degrees
  */
-export function settingKernel(along: number, across: number, through: number, tilt: number): SawSetting {
+export function settingKernel(along: number, across: number, through: number, tilt: number, rest = 0): SawSetting {
   const cos = cosDeg(tilt);
   const sin = sinDeg(tilt);
-  const out = across * cos - through * sin;
-  const up = across * sin + through * cos;
+  const nearOut = across * cos - through * sin;
+  const nearUp = across * sin + through * cos;
+  const out = nearOut - nearUp * rest;
+  const up = nearUp + nearOut * rest;
   return { miter: atan2Deg(-out, Math.abs(along)), bevel: atan2Deg(up, Math.sqrt(along * along + out * out)) };
 }
