@@ -1,0 +1,151 @@
+import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
+import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
+import type { CheckedRing, MeasuredStick } from "./measured-stick.js";
+import { compose, cutNormal, jointRotation, rotate, UNTURNED, type Rotation } from "./rotation.js";
+
+/** One stick of a chain, where it came to stand. */
+export interface PlacedStick {
+  /** The stick itself. */
+  readonly stick: MeasuredStick;
+  /** Its axes in space. */
+  readonly rotation: Rotation;
+  /** Where the line of its length starts, in units of the chain's `unit`. */
+  readonly from: Vector;
+  /** Where that line ends. */
+  readonly to: Vector;
+  /** Its slope, as the chain stands. */
+  readonly slope: number;
+  /** Slope at which its level distances are taken: the one that was given, else its own. */
+  readonly levelAt: number;
+}
+
+/** Sticks joined one after the other, each joint pressed tight. */
+export interface Chain {
+  /** The sticks in order. The first one's axes are those of space. */
+  readonly sticks: readonly PlacedStick[];
+  /** Length that counts as 1 in the chain's coordinates. */
+  readonly unit: number;
+  /** The chain's upward direction. */
+  readonly up: Vector;
+}
+
+/** An area this small, as a share of the square of the lengths, has no direction that can be told. */
+const NO_AREA: number = 1e-12;
+
+/**
+ * a + b.
+ *
+ * @param a - a vector
+ * @param b - another
+ * @returns the sum
+ */
+export function plus(a: Vector, b: Vector): Vector {
+  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+}
+
+/**
+ * a - b.
+ *
+ * @param a - a vector
+ * @param b - another
+ * @returns the difference
+ */
+export function minus(a: Vector, b: Vector): Vector {
+  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+}
+
+/**
+ * Upward: the normal of the polygon that the measured lines make, closed by a straight line, on the side that the faces look to.
+ *
+ * Where the faces look level (slopes of 90 and -90) the ring runs counter-clockwise about it. Sticks in one straight line have no
+ * polygon; there it is the mean of their faces' directions.
+ */
+function upwardOf(corners: readonly Vector[], faces: Vector): Vector {
+  let area: Vector = [0, 0, 0];
+  for (const [index, corner] of corners.entries()) {
+    // Twice the area of the triangle to the first corner; taken from there, small rings far off lose nothing.
+    const next = corners[index + 1] ?? corners[0]!;
+    area = plus(area, cross(minus(corner, corners[0]!), minus(next, corners[0]!)));
+  }
+  const size = norm(area);
+  if (size < NO_AREA) {
+    const length = norm(faces);
+    return length < NO_AREA ? [0, 0, 1] : scale(faces, 1 / length);
+  }
+  return scale(area, (dot(area, faces) < -NO_AREA * size ? -1 : 1) / size);
+}
+
+/**
+ * Joins sticks one after the other.
+ *
+ * Each start is pressed face to face against the end before it, so that the measured lines meet in one point and the backs in one line
+ * across the joint, as a bench, a caul or a finger across the joint makes them.
+ *
+ * @param ring - the sticks, checked
+ * @returns the chain
+ */
+export function joinChain(ring: Pick<CheckedRing, "sticks" | "width" | "slope">): Chain {
+  const { sticks, width, slope } = ring;
+  const unit = Math.max(width, ...sticks.map((stick) => stick.length));
+  const placed: { stick: MeasuredStick; rotation: Rotation; from: Vector; to: Vector }[] = [];
+  let faces: Vector = [0, 0, 0];
+  for (const stick of sticks) {
+    const before = placed.at(-1);
+    const rotation =
+      before === undefined ? UNTURNED : compose(before.rotation, jointRotation(before.stick.end, stick.start));
+    const from: Vector = before?.to ?? [0, 0, 0];
+    placed.push({ stick, rotation, from, to: plus(from, rotate(rotation, [stick.length / unit, 0, 0])) });
+    faces = plus(faces, rotate(rotation, [0, 0, 1 / sticks.length]));
+  }
+  const up = upwardOf([...placed.map(({ from }) => from), placed.at(-1)!.to], faces);
+  return {
+    unit,
+    up,
+    sticks: placed.map((one) => {
+      const own = atan2Deg(-dot(up, rotate(one.rotation, [0, 1, 0])), dot(up, rotate(one.rotation, [0, 0, 1])));
+      return { ...one, slope: own, levelAt: slope ?? own };
+    }),
+  };
+}
+
+/**
+ * A point of a cut end, a level distance outward from the line of the lengths.
+ *
+ * Level outward by t, the cut lies t (tan m cos s + tan b sin s / cos m) farther along the stick: t times the tangent of its plan miter.
+ *
+ * @param placed - the stick
+ * @param end - 1 where it ends, -1 where it starts
+ * @param outward - the level distance, in the chain's unit
+ * @returns the point in space
+ */
+export function endPoint(placed: PlacedStick, end: 1 | -1, outward: number): Vector {
+  const { levelAt, stick } = placed;
+  const { miter, bevel } = end === 1 ? stick.end : stick.start;
+  const [cosine, sine] = [cosDeg(levelAt), sinDeg(levelAt)];
+  const slant = (sinDeg(miter) * cosine + (sinDeg(bevel) / cosDeg(bevel)) * sine) / cosDeg(miter);
+  const offset: Vector = [end * outward * slant, -outward * cosine, -outward * sine];
+  return plus(end === 1 ? placed.to : placed.from, rotate(placed.rotation, offset));
+}
+
+/**
+ * The normal of a placed stick's cut, out of the wood, in space.
+ *
+ * @param placed - the stick
+ * @param end - 1 where it ends, -1 where it starts
+ * @returns the unit normal
+ */
+export function endNormal(placed: PlacedStick, end: 1 | -1): Vector {
+  const { rotation, stick } = placed;
+  return rotate(rotation, cutNormal(end === 1 ? stick.end : stick.start, end));
+}
+
+/**
+ * A vector without its part along a unit vector.
+ *
+ * @param v - the vector
+ * @param axis - the unit vector
+ * @returns what is square to the axis
+ */
+export function squareTo(v: Vector, axis: Vector): Vector {
+  return minus(v, scale(axis, dot(v, axis)));
+}

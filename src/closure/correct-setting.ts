@@ -1,0 +1,126 @@
+import { checkObject, checkSides, checkSlope, checkWord, reject } from "../core/check.js";
+import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import type { SawSetting } from "../miter/index.js";
+import { correctionWords } from "./correction-words.js";
+import { checkGap, type GaugeToleranceOptions } from "./gauge-tolerance.js";
+import { gapPerDegree } from "./regular-closure.js";
+
+/** Options of {@link correctSetting}. */
+export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "sides" | "width"> {
+  /** The V seen at the last joint, all others pulled tight and its one end touching; positive and less than `width`. */
+  readonly gap: number;
+  /** Which end of it is open. */
+  readonly open: "inside" | "outside";
+  /** The slope at which the sticks stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
+  readonly slope?: number;
+  /**
+   * What the correction holds: a slope for the frame in degrees, -90 to 90 (default: the one it has), or `"bevel"` or `"miter"` to leave
+   * that angle as it is set and let the slope go where it must.
+   */
+  readonly hold?: number | "bevel" | "miter";
+}
+
+/** How to correct the setting of a saw. */
+export interface SettingCorrection {
+  /** The open angle that the V shows, in degrees; positive where it opens outside. */
+  readonly angle: number;
+  /** By how many degrees every joint turns too little; negative when too much. */
+  readonly perJoint: number;
+  /** The setting that made such a ring, lying flat: what the saw really cut, whatever its scales said. */
+  readonly cut: SawSetting;
+  /** The setting that closes. */
+  readonly wanted: SawSetting;
+  /** What to add to miter and bevel, in degrees; added to what the scales show, their errors go out too. */
+  readonly correction: SawSetting;
+  /** The slope at which the corrected ring closes, in degrees. */
+  readonly slope: number;
+  /** The correction in words, one sentence for what was wrong and one for each angle. */
+  readonly words: readonly string[];
+}
+
+/** The other angle of a cut whose half turn is h: cos(other) = cos h / cos(angle), from sin^2 h - sin^2(angle) as a product. */
+function otherAngle(half: number, angle: number, path: "bevel" | "miter"): number {
+  const [sinH, sinA] = [sinDeg(half), Math.abs(sinDeg(angle))];
+  if (sinA > sinH) {
+    reject(
+      "impossible",
+      "hold",
+      path,
+      `Expected \`hold\` to be a slope, as the ${path} alone already turns the ring further than it may`,
+    );
+  }
+  return atan2Deg(Math.sqrt((sinH - sinA) * (sinH + sinA)), cosDeg(half));
+}
+
+/** The setting that closes and holds what is to be held. */
+function wantedSetting(half: number, cut: SawSetting, slope: number, hold: number | "bevel" | "miter"): SawSetting {
+  if (typeof hold === "number") {
+    const { miter, bevel } = compoundMiterKernel(half, hold);
+    return { miter, bevel };
+  }
+  const idle = hold === "bevel" ? "an upright" : "a flat";
+  if (cosDeg(slope) === 0 || slope === 0) {
+    if (slope === 0 ? hold === "miter" : hold === "bevel") {
+      reject(
+        "impossible",
+        "hold",
+        hold,
+        `Expected \`hold\` to be a slope or "${hold === "bevel" ? "miter" : "bevel"}", as only the ${hold} can close ${idle} frame`,
+      );
+    }
+  }
+  if (hold === "bevel") return { miter: otherAngle(half, cut.bevel, "bevel"), bevel: cut.bevel };
+  return { miter: cut.miter, bevel: Math.sign(slope) * otherAngle(half, cut.miter, "miter") };
+}
+
+/**
+ * The correction of the saw's setting from the V seen at the last joint.
+ *
+ * A V of g shows the open angle g / (width / cos h), all of it from 2n cuts alike. Each joint then really turns by 360/n less its n-th
+ * part, and with the slope at which the sticks stand that fixes the miter and bevel that were cut; the correction is what leads from these to
+ * the right ones, to all orders. Scales may show what they like: add the correction to what they show. A V that does not come back in a second
+ * ring has other causes; see `machineErrors`.
+ *
+ * @param options - sides, level width, V, which end is open, the slope seen, and what to hold
+ * @returns the correction of miter and bevel in degrees, and in words
+ * @throws {InputError} when a value is missing or out of range, the V is not less than the width, or with code `"impossible"` when what
+ *   is held cannot be
+ * @example
+ * ```ts
+ * import { correctSetting } from "miterwright/closure";
+ *
+ * const { correction, words } = correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" });
+ * correction.miter.toFixed(3); //=> "0.099"
+ * words[1]; //=> "Miter: 0.099° more, further from a square cut."
+ * ```
+ */
+export function correctSetting(options: CorrectSettingOptions): SettingCorrection {
+  const given = checkObject(options);
+  const sides = checkSides(given["sides"]);
+  const { width, gap } = checkGap(given);
+  const open = checkWord(given["open"], "open", ["inside", "outside"]);
+  const slope = checkSlope(given["slope"] ?? 0);
+  const { hold: wanted = slope } = given;
+  const hold = typeof wanted === "string" ? checkWord(wanted, "hold", ["bevel", "miter"]) : checkSlope(wanted, "hold");
+  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width);
+  const half = 180 / sides;
+  const halfCut = half - angle / (2 * sides);
+  if (halfCut <= 0) {
+    reject("impossible", "gap", gap, `Expected \`gap\` to leave the joints a turn, but so wide a V takes all of it`);
+  }
+  const { miter, bevel } = compoundMiterKernel(halfCut, slope);
+  const cut = { miter, bevel };
+  const setting = wantedSetting(half, cut, slope, hold);
+  const correction = { miter: setting.miter - cut.miter, bevel: setting.bevel - cut.bevel };
+  return {
+    angle,
+    perJoint: angle / sides,
+    cut,
+    wanted: setting,
+    correction,
+    slope:
+      typeof hold === "number" ? hold : atan2Deg(sinDeg(setting.bevel), sinDeg(setting.miter) * cosDeg(setting.bevel)),
+    words: correctionWords(open, cut, correction),
+  };
+}

@@ -1,0 +1,41 @@
+import type { SawSetting } from "../miter/index.js";
+
+/** An angle for people: three decimals, which is finer than any saw is set. */
+function inDegrees(angle: number): string {
+  return `${Number(Math.abs(angle).toFixed(3))}°`;
+}
+
+/** A correction too small to be set or printed. */
+function isIdle(correction: number): boolean {
+  return Math.abs(correction) < 0.0005;
+}
+
+function angleWords(name: string, from: number, change: number, more: string, less: string): string {
+  if (isIdle(change)) return `${name}: leave it.`;
+  // Signs say which way a cut leans; a person needs to know whether it leans more or less.
+  const grows = from === 0 || from < 0 === change < 0;
+  if (!grows && Math.abs(change) > Math.abs(from)) {
+    return `${name}: ${inDegrees(change)} in all, through 0 and to the other hand.`;
+  }
+  return `${name}: ${inDegrees(change)} ${grows ? `more, ${more}` : `less, ${less}`}.`;
+}
+
+/**
+ * A correction in words, with its direction.
+ *
+ * @param open - which end of the last joint was open
+ * @param cut - what the saw cut
+ * @param correction - what to add to it
+ * @returns what was wrong, and what to do to miter and bevel
+ */
+export function correctionWords(open: "inside" | "outside", cut: SawSetting, correction: SawSetting): string[] {
+  const why =
+    open === "outside"
+      ? "Open outside: the joints turn too little, so the ring does not come round."
+      : "Open inside: the joints turn too much, so the ring comes round too soon.";
+  return [
+    why,
+    angleWords("Miter", cut.miter, correction.miter, "further from a square cut", "nearer to a square cut"),
+    angleWords("Bevel", cut.bevel, correction.bevel, "the blade leaning further over", "the blade more upright"),
+  ];
+}

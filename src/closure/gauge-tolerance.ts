@@ -1,0 +1,98 @@
+import { checkLength, checkObject, checkSides, checkSlope, reject } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { gapPerDegree } from "./regular-closure.js";
+
+/** Options of {@link gaugeTolerance}. */
+export interface GaugeToleranceOptions {
+  /** Number of sides, an integer from 3 to 1e6. */
+  readonly sides: number;
+  /** Level width of the molding, 1e-100 to 1e100. */
+  readonly width: number;
+  /** The V that is accepted at the last joint; positive and less than `width`. */
+  readonly gap: number;
+  /** Slope in degrees, -90 to 90; default 0, a flat frame. */
+  readonly slope?: number;
+}
+
+/** By how many degrees the angles of a cut may be off. */
+export interface AngleTolerance {
+  /** The miter, with the bevel right; `null` in upright sides, where it does not open the joint. */
+  readonly miter: number | null;
+  /** The bevel, with the miter right; `null` in a flat frame, which it dishes or twists but does not open. */
+  readonly bevel: number | null;
+  /** Each of both at once: when they add up (shared errors), or independent of each other (random ones). */
+  readonly each: number;
+}
+
+/** What a V at the last joint leaves to the saw. */
+export interface GaugeTolerance {
+  /** The open angle that makes the V, in degrees. */
+  readonly angle: number;
+  /** When every cut has the same error: the largest one. All 2n of them add up. */
+  readonly shared: AngleTolerance;
+  /**
+   * When the errors of all cuts are independent and scatter about 0 in the normal way: the standard deviation with which 95 of
+   * 100 rings keep within the V. They add up as the square root of 2n.
+   */
+  readonly random: AngleTolerance;
+}
+
+/** Two-sided 95 % point of the normal distribution, from any table of it: P(|x| < 1.959964) = 0.95. */
+const NINETY_FIVE: number = 1.959963984540054;
+
+/**
+ * Checks a V and the width it is seen across.
+ *
+ * @param given - the options, unchecked
+ * @returns width and gap
+ */
+export function checkGap(given: Readonly<Record<string, unknown>>): { width: number; gap: number } {
+  const width = checkLength(given["width"], "width");
+  const gap = checkLength(given["gap"], "gap");
+  if (gap >= width) {
+    reject("range", "gap", gap, `Expected \`gap\` to be less than \`width\`, ${width}, got ${gap}`);
+  }
+  return { width, gap };
+}
+
+/**
+ * How far off the saw may be set before the last joint gapes by more than a given V.
+ *
+ * A V of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
+ * plan error of a cut is a 2n-th of it; independent ones add up as their squares do, so their standard deviation is
+ * 1 / (1.96 sqrt(2n)) of it.
+ *
+ * @param options - sides, level width, the accepted V and the slope
+ * @returns tolerances of miter and bevel in degrees, positive
+ * @throws {InputError} when a value is missing or out of range, or the V is not less than the width
+ * @example
+ * ```ts
+ * import { gaugeTolerance } from "miterwright/closure";
+ *
+ * const { shared, random } = gaugeTolerance({ sides: 8, width: 40, gap: 0.25 });
+ * shared.miter?.toFixed(3); //=> "0.021"
+ * random.miter?.toFixed(3); //=> "0.042"
+ * shared.bevel; //=> null
+ * ```
+ */
+export function gaugeTolerance(options: GaugeToleranceOptions): GaugeTolerance {
+  const given = checkObject(options);
+  const sides = checkSides(given["sides"]);
+  const { width, gap } = checkGap(given);
+  const slope = checkSlope(given["slope"] ?? 0);
+  const { miter } = compoundMiterKernel(180 / sides, slope);
+  const byMiter = cosDeg(slope);
+  const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
+  const angle = gap / gapPerDegree(sides, width);
+  const tolerance = (error: number, each: number): AngleTolerance => ({
+    miter: byMiter === 0 ? null : error / byMiter,
+    bevel: byBevel === 0 ? null : error / byBevel,
+    each: error / each,
+  });
+  return {
+    angle,
+    shared: tolerance(angle / (2 * sides), byMiter + byBevel),
+    random: tolerance(angle / (NINETY_FIVE * Math.sqrt(2 * sides)), Math.hypot(byMiter, byBevel)),
+  };
+}

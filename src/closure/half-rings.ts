@@ -1,0 +1,113 @@
+import { refuse } from "../core/check.js";
+import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
+import { endPoint, joinChain, minus, squareTo, type Chain } from "./chain.js";
+import { checkRing, type CheckedRing, type MeasuredRing } from "./measured-stick.js";
+
+/** What a straight cut across both ends of a half ring takes off one end. */
+export interface EndTrim {
+  /** At the inner end of the joint line, 0 or more, square to the straight cut. */
+  readonly inside: number;
+  /** At its outer end. */
+  readonly outside: number;
+}
+
+/** One half of a ring, joined and waiting for its straight cut. */
+export interface HalfRing {
+  /** Number of its first stick. */
+  readonly from: number;
+  /** Number of its last stick. */
+  readonly to: number;
+  /** What is taken off where its first stick starts. */
+  readonly start: EndTrim;
+  /** What is taken off where its last stick ends. */
+  readonly end: EndTrim;
+  /** The most that is taken off anywhere: how much nearer this half comes to the other one. */
+  readonly depth: number;
+}
+
+/** Two half rings, trimmed straight. */
+export interface HalfRings {
+  /** The halves. */
+  readonly halves: readonly [HalfRing, HalfRing];
+  /** How much narrower the ring becomes across the seam by trimming: the depths of both halves. */
+  readonly loss: number;
+}
+
+/** How far points lie below a line through two of them; `null` when one lies above it. */
+function below(points: readonly (readonly [number, number])[], a: number, b: number): number[] | null {
+  const [ax, ay] = points[a]!;
+  const [bx, by] = points[b]!;
+  const length = Math.hypot(bx - ax, by - ay);
+  const distances = points.map(([x, y], index) =>
+    index === a || index === b ? 0 : ((bx - ax) * (ay - y) - (by - ay) * (ax - x)) / length,
+  );
+  return distances.every((distance) => distance >= 0) ? distances : null;
+}
+
+/** Where the ends of a half lie on the bench: level along its straight side, and into the wood. */
+function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): [number, number][] {
+  const ends = ([0, -1] as const).flatMap((index) =>
+    [-ring.at, ring.width - ring.at].map((t) => endPoint(sticks.at(index)!, index === 0 ? -1 : 1, t / unit)),
+  );
+  const chord = squareTo(minus(ends[2]!, ends[0]!), up);
+  const size = norm(chord);
+  const along: Vector = size > 0 ? scale(chord, 1 / size) : [1, 0, 0];
+  // The ring runs counter-clockwise, so the wood lies to the right of the way from its start to its end.
+  const into = cross(along, up);
+  return ends.map((point) => [dot(point, along), dot(point, into)]);
+}
+
+function trimmed(ring: CheckedRing, from: number, to: number): HalfRing {
+  const chain = joinChain({ ...ring, sticks: ring.sticks.slice(from, to + 1) });
+  const points = endsOnBench(chain, ring);
+  // The straight cut that takes the least leaves one point of each end standing and passes behind the others.
+  const lines = [0, 1].flatMap((a) => [2, 3].map((b) => below(points, a, b)));
+  const [startInside, startOutside, endInside, endOutside] = (lines.find((line) => line !== null) ?? [0, 0, 0, 0]).map(
+    (distance) => distance * chain.unit,
+  ) as [number, number, number, number];
+  return {
+    from,
+    to,
+    start: { inside: startInside, outside: startOutside },
+    end: { inside: endInside, outside: endOutside },
+    depth: Math.max(startInside, startOutside, endInside, endOutside),
+  };
+}
+
+/**
+ * The last two joints of a ring of an even number of sides, made straight: each half is joined, then its two ends are cut or planed in one
+ * line.
+ *
+ * A half ring of equal sticks that lacks half of the open angle has two ends of which each stands a quarter of it off the straight line. The line
+ * that takes least leaves their one points standing and takes a wedge of (width / cos h) sin(angle / 4) off the others, in each half;
+ * the ring becomes narrower across the seam by two of these, about half of the V. Angles along the seam are then right whatever the saw did.
+ *
+ * @param options - the sticks as for `ringClosure`, an even number of them, 4 to 1000
+ * @returns what is taken off every end of both halves, and what the ring loses across the seam
+ * @throws {InputError} when the sticks are not sound, or their number is odd
+ * @example
+ * ```ts
+ * import { halfRings, ringClosure } from "miterwright/closure";
+ *
+ * const cut = { miter: 22.4, bevel: 0 };
+ * const stick = { length: 200, start: cut, end: cut };
+ * const ring = { sticks: Array.from({ length: 8 }, () => stick), at: "outside", width: 40 } as const;
+ * ringClosure(ring).vGap.toFixed(3); //=> "1.209"
+ * halfRings(ring).halves[0].start.inside.toFixed(3); //=> "0.302"
+ * halfRings(ring).loss.toFixed(3); //=> "0.604"
+ * ```
+ */
+export function halfRings(options: MeasuredRing): HalfRings {
+  const ring = checkRing(options, 4);
+  const count = ring.sticks.length;
+  if (count % 2 === 1) {
+    refuse(
+      "impossible",
+      "sticks",
+      ring.sticks,
+      `an even number of sticks: ${count} have no straight halves, see \`closingPiece\``,
+    );
+  }
+  const halves = [trimmed(ring, 0, count / 2 - 1), trimmed(ring, count / 2, count - 1)] as const;
+  return { halves, loss: halves[0].depth + halves[1].depth };
+}

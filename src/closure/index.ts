@@ -1,0 +1,34 @@
+/**
+ * What happens between the numbers and a frame that closes: how really cut sticks close, what an error costs at the last joint,
+ * how a setting is corrected, how the last joint is made, and what to measure.
+ *
+ * @module
+ */
+export { closingPiece, type ClosingPiece } from "./closing-piece.js";
+export { correctSetting, type CorrectSettingOptions, type SettingCorrection } from "./correct-setting.js";
+export {
+  gaugeTolerance,
+  type AngleTolerance,
+  type GaugeTolerance,
+  type GaugeToleranceOptions,
+} from "./gauge-tolerance.js";
+export { glueUp, type GlueStage, type GlueUp, type GlueUpOptions } from "./glue-up.js";
+export { halfRings, type EndTrim, type HalfRing, type HalfRings } from "./half-rings.js";
+export { machineErrors, type MachineErrors, type MachineErrorsOptions, type StickMove } from "./machine-errors.js";
+export {
+  measuredOpening,
+  type MeasuredOpening,
+  type MeasuredOpeningOptions,
+  type OpeningMeasures,
+} from "./measured-opening.js";
+export type { MeasuredRing, MeasuredStick } from "./measured-stick.js";
+export type { Opens } from "./regular-closure.js";
+export { ringChecks, type RingCheck, type RingChecksOptions } from "./ring-checks.js";
+export { ringClosure, type RingClosure } from "./ring-closure.js";
+export {
+  settingCost,
+  type LengthCost,
+  type SettingChoice,
+  type SettingCost,
+  type SettingCostOptions,
+} from "./setting-cost.js";

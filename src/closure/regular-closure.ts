@@ -1,0 +1,59 @@
+import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
+
+/** Which end of the last joint stands open when the other one touches. */
+export type Opens = "inside" | "outside" | "nowhere";
+
+/** Open angles below this, in degrees, are the rounding of the sum. */
+const SHUT: number = 1e-9;
+
+/** Degrees in a radian. */
+export const DEGREES: number = 180 / Math.PI;
+
+/**
+ * Which end opens.
+ *
+ * @param angle - open angle in degrees
+ * @returns the outside when the turns fall short of a full one, the inside when they exceed it
+ */
+export function opensAt(angle: number): Opens {
+  if (Math.abs(angle) < SHUT) return "nowhere";
+  return angle > 0 ? "outside" : "inside";
+}
+
+/** How a ring of equal sticks with equal ends closes. */
+export interface RegularClosure {
+  /** Open angle in degrees: positive when the turns fall short of 360. */
+  readonly angle: number;
+  /** Slope at which it closes, in degrees. */
+  readonly slope: number;
+}
+
+/**
+ * The closure of n equal sticks whose ends are mirror images, unchecked.
+ *
+ * Half a joint's turn is acos(cos m cos b), by legs atan2(sqrt(sin^2 m cos^2 b + sin^2 b), cos m cos b). The joint's two sticks
+ * are mirror images in its plane, so both rise by the slope atan2(sin b, sin m cos b).
+ *
+ * @param sides - n
+ * @param miter - miter of every end in degrees
+ * @param bevel - bevel of every end in degrees
+ * @returns the open angle and the slope
+ */
+export function regularClosure(sides: number, miter: number, bevel: number): RegularClosure {
+  const cosB = cosDeg(bevel);
+  const across = sinDeg(miter) * cosB;
+  const through = sinDeg(bevel);
+  const half = atan2Deg(Math.sqrt(across * across + through * through), cosDeg(miter) * cosB);
+  return { angle: 360 - 2 * sides * half, slope: atan2Deg(through, across) };
+}
+
+/**
+ * How far the V of the last joint gapes for every degree of open angle: the joint line, width / cos h, per radian.
+ *
+ * @param sides - n
+ * @param width - level width
+ * @returns length per degree
+ */
+export function gapPerDegree(sides: number, width: number): number {
+  return width / cosDeg(180 / sides) / DEGREES;
+}

@@ -1,0 +1,148 @@
+import { checkLength, checkNumber, checkObject, checkSides, checkSlope } from "../core/check.js";
+import { sinDeg, tanDeg } from "../core/degrees.js";
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import type { SawSetting } from "../miter/index.js";
+import { gapPerDegree, opensAt, regularClosure, type Opens } from "./regular-closure.js";
+
+/** Options of {@link settingCost}. */
+export interface SettingCostOptions {
+  /** Number of sides, an integer from 3 to 1e6. */
+  readonly sides: number;
+  /** Level width of the molding, 1e-100 to 1e100. */
+  readonly width: number;
+  /** Slope in degrees, -90 to 90; default 0. */
+  readonly slope?: number;
+  /** Step of the miter scale in degrees, 1e-6 to 45, e.g. 0.5. */
+  readonly step: number;
+  /** Step of the bevel scale in degrees, 1e-6 to 45; default that of the miter scale. */
+  readonly bevelStep?: number;
+  /** Planned length of a stick, to see what rounding it costs; it comes with `lengthStep`. */
+  readonly length?: number;
+  /** Step that lengths are rounded to, e.g. 0.5 mm or 1/16 in, in the unit of `width`. Without it, lengths are not looked at. */
+  readonly lengthStep?: number;
+}
+
+/** A setting on the scale's marks, and what it costs. */
+export interface SettingChoice extends SawSetting {
+  /** Open angle of the ring cut so, in degrees; positive opens outside. */
+  readonly angle: number;
+  /** The V of the last joint, 0 or more. */
+  readonly vGap: number;
+  /** Which end of it is open. */
+  readonly opens: Opens;
+  /** By how many degrees the slope at which the ring closes is more than planned. */
+  readonly slopeOff: number;
+}
+
+/** What rounding a length costs. */
+export interface LengthCost {
+  /** The length on the step's grid that is nearest. */
+  readonly rounded: number;
+  /** By how much it is longer than planned. */
+  readonly error: number;
+  /** By how much the apothem grows when all sticks are cut against one stop at the rounded length; the ring closes all the same. */
+  readonly apothem: number;
+  /** Longest closing vector when every stick is marked for itself and is off by half a step at most. */
+  readonly worst: number;
+  /** Root mean square of the closing vector when these errors are spread evenly over the step. */
+  readonly typical: number;
+}
+
+/** What the marks of a saw's scales cost at the last joint. */
+export interface SettingCost {
+  /** The exact setting, lying flat. */
+  readonly exact: SawSetting;
+  /** Each angle at its nearest mark. */
+  readonly nearest: SettingChoice;
+  /** Of the marks around the exact setting, the one with the smallest V; among equals, the truest slope. */
+  readonly best: SettingChoice;
+  /** All settings up to two marks away from the exact one, the cheapest first. */
+  readonly choices: readonly SettingChoice[];
+  /** What rounding the lengths costs; `null` without `length` and `lengthStep`. */
+  readonly length: LengthCost | null;
+}
+
+/** Angles closer than this to a mark, as a share of the step, are on it. */
+const ON_MARK: number = 1e-9;
+
+function checkStep(value: unknown, path: string): number {
+  return checkNumber(value, path, 1e-6, 45, "degrees from 0.000001 to 45");
+}
+
+/** The marks up to two steps on either side; an angle on a mark stays there, as 0 does: another one would only tip the joint. */
+function marksAround(angle: number, step: number): number[] {
+  const nearest = Math.round(angle / step);
+  if (Math.abs(angle / step - nearest) < ON_MARK) return [nearest * step];
+  const below = Math.floor(angle / step);
+  return [below - 1, below, below + 1, below + 2].map((mark) => mark * step).filter((mark) => Math.abs(mark) < 90);
+}
+
+function lengthCost(sides: number, length: number, step: number): LengthCost {
+  const rounded = Math.round(length / step) * step;
+  const halfTurn = 180 / sides;
+  return {
+    rounded,
+    error: rounded - length,
+    apothem: (rounded - length) / (2 * tanDeg(halfTurn)),
+    // Half of the ring too long by half a step, the other half too short: a step times the polygon's width in sides.
+    worst: (step * sinDeg(Math.floor(sides / 2) * halfTurn)) / sinDeg(halfTurn),
+    typical: step * Math.sqrt(sides / 12),
+  };
+}
+
+/**
+ * What it costs at the last joint to set the saw to the marks of its scales, and which marks cost least.
+ *
+ * Every cut shares the rounding, so the open angle is 2n times its effect on one end. Miter and bevel can cancel: two marks that are both off may
+ * close better than the two nearest ones, and change the slope instead. A length rounded on one stop changes the frame's size and
+ * opens nothing; rounded stick by stick by up to half a step q/2, it can leave a closing vector of q sin(90 or 90 - 90/n) / sin(180/n).
+ *
+ * @param options - sides, slope, level width, steps of the scales, and where wanted length and step of the rule
+ * @returns the exact setting, the nearest, the best and all neighboring marks; lengths in the unit of `width`
+ * @throws {InputError} when a value is missing or out of range, or only one of `length` and `lengthStep` is given
+ * @example
+ * ```ts
+ * import { settingCost } from "miterwright/closure";
+ *
+ * const cost = settingCost({ sides: 8, width: 40, slope: 30, step: 0.5 });
+ * [cost.nearest.miter, cost.nearest.bevel, cost.nearest.vGap.toFixed(2)]; //=> [19.5, 11, "2.62"]
+ * [cost.best.miter, cost.best.bevel, cost.best.vGap.toFixed(2)]; //=> [20, 10.5, "0.14"]
+ * ```
+ */
+export function settingCost(options: SettingCostOptions): SettingCost {
+  const given = checkObject(options);
+  const sides = checkSides(given["sides"]);
+  const width = checkLength(given["width"], "width");
+  const slope = checkSlope(given["slope"] ?? 0);
+  const step = checkStep(given["step"], "step");
+  const bevelStep = given["bevelStep"] === undefined ? step : checkStep(given["bevelStep"], "bevelStep");
+  const rounds = given["length"] !== undefined || given["lengthStep"] !== undefined;
+  const length = rounds
+    ? lengthCost(sides, checkLength(given["length"], "length"), checkLength(given["lengthStep"], "lengthStep"))
+    : null;
+
+  const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
+  const perDegree = gapPerDegree(sides, width);
+  const choice = (m: number, b: number): SettingChoice => {
+    const closure = regularClosure(sides, m, b);
+    return {
+      miter: m + 0,
+      bevel: b + 0,
+      angle: closure.angle,
+      vGap: Math.abs(closure.angle) * perDegree,
+      opens: opensAt(closure.angle),
+      slopeOff: m === 0 && b === 0 ? 0 : closure.slope - slope,
+    };
+  };
+  const bevels = marksAround(bevel, bevelStep);
+  const choices = marksAround(miter, step)
+    .flatMap((m) => bevels.map((b) => choice(m, b)))
+    .sort((a, b) => a.vGap - b.vGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
+  return {
+    exact: { miter, bevel },
+    nearest: choice(Math.round(miter / step) * step, Math.round(bevel / bevelStep) * bevelStep),
+    best: choices[0]!,
+    choices,
+    length,
+  };
+}
