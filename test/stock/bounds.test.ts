@@ -1,0 +1,127 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { StockJob } from "miterwright/stock";
+import { martelloTothBound, materialBound } from "../../src/stock/bounds.js";
+import { makeBudget } from "../../src/stock/budget.js";
+import { checkJob } from "../../src/stock/check-job.js";
+import { relax, type Relaxation } from "../../src/stock/column-generation.js";
+import { enumeratePatterns } from "../../src/stock/enumerate.js";
+import { fromGrid } from "../../src/stock/grid.js";
+import { integerModel, type StockModel } from "../../src/stock/integer-model.js";
+import { makeMaster } from "../../src/stock/master.js";
+import { priceKind } from "../../src/stock/pricing.js";
+import { patternName, type Problem, stateProblem } from "../../src/stock/problem.js";
+import { roundPrices, safeBound } from "../../src/stock/safe-bound.js";
+import { wholeProblem } from "../../src/stock/subproblem.js";
+import { isInputError } from "miterwright/errors";
+import { cheapestByForce, smallJob } from "../laws/stock.js";
+
+/** The problem of a job and its least cost in steps of the cost grid; undefined if there is no plan. */
+function stated(job: StockJob): { problem: Problem; least: number } | undefined {
+  let model: StockModel;
+  try {
+    model = integerModel(checkJob(job));
+  } catch (error) {
+    if (isInputError(error)) return undefined;
+    throw error;
+  }
+  const least = cheapestByForce(job);
+  const problem = stateProblem(model);
+  if (least === undefined || problem.sizes.length === 0) return undefined;
+  return { problem, least: least / fromGrid(1, model.costGrid) };
+}
+
+function run<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+describe("bounds", () => {
+  test("the material bound is below the least cost", () => {
+    let tight = 0;
+    fc.assert(
+      fc.property(smallJob, (job) => {
+        const given = stated(job);
+        if (given === undefined) return;
+        const bound = materialBound(given.problem);
+        expect(bound).toBeDefined();
+        expect(bound!).toBeLessThanOrEqual(given.least + 1e-6);
+        if (bound! > given.least - 1e-6) tight++;
+      }),
+    );
+    expect(tight).toBeGreaterThan(5);
+  });
+
+  test("Martello and Toth's bound on their own kinds of items", () => {
+    const bound = (...sizes: number[]): number =>
+      martelloTothBound(Float64Array.from(sizes), new Float64Array(sizes.length).fill(1), 10);
+    // Two that are alone, two that fill with small ones, and a rest; each by hand.
+    expect(bound(9, 9, 6, 6)).toBe(4);
+    expect(bound(6, 6, 5, 5, 5)).toBe(4);
+    expect(bound(6, 6, 4, 4)).toBe(2);
+    expect(bound(5, 5, 5)).toBe(2);
+    expect(bound(4, 4, 4)).toBe(2);
+    expect(bound()).toBe(0);
+  });
+
+  test("a safe bound holds for any prices, and for those of the relaxation it is good", () => {
+    let better = 0;
+    fc.assert(
+      fc.property(smallJob, fc.array(fc.double({ min: -2, max: 60, noNaN: true }), { minLength: 9 }), (job, any) => {
+        const given = stated(job);
+        if (given === undefined) return;
+        const { problem, least } = given;
+        const node = wholeProblem(problem);
+        const duals = Float64Array.from(problem.sizes, (_, item) => any[item]!);
+        const prices = roundPrices(problem, node, duals);
+        const budget = makeBudget(Infinity);
+        const worths = Float64Array.from(
+          problem.kinds,
+          (_, kind) => priceKind(problem, node, prices, kind, 0, budget).worth,
+        );
+        expect(safeBound(problem, node, prices, worths).bound).toBeLessThanOrEqual(least + 1e-6);
+        const relaxation: Relaxation = run(relax(makeMaster(problem, node, true), node, Infinity, budget));
+        expect(relaxation.bound).toBeLessThanOrEqual(least + 1e-6);
+        if (relaxation.bound > materialBound(problem)!) better++;
+      }),
+    );
+    expect(better).toBeGreaterThan(5);
+  });
+
+  test("a pattern is never worth more than pricing says, and the best one is found", () => {
+    fc.assert(
+      fc.property(smallJob, fc.array(fc.nat(40), { minLength: 9 }), (job, any) => {
+        const given = stated(job);
+        if (given === undefined) return;
+        const { problem } = given;
+        const node = wholeProblem(problem);
+        const items = Float64Array.from(problem.sizes, (_, item) => any[item]! + 1);
+        problem.kinds.forEach((kind, index) => {
+          const { worth, patterns } = priceKind(problem, node, { items, scale: 1 }, index, 0, makeBudget(Infinity));
+          const worthOf = (pattern: (typeof patterns)[number]): number =>
+            pattern.items.reduce((sum, item, k) => sum + items[item]! * pattern.counts[k]!, kind.cost - pattern.cost);
+          const best = patterns.at(-1);
+          // With nothing in it a stick may still earn its credit; that is no pattern.
+          if (best !== undefined && problem.credit === 0) expect(worthOf(best)).toBe(worth);
+          problem.sizes.forEach((_, item) => {
+            const limits = { item, least: -1e9, patterns: 1e5, branches: 1e6 };
+            const all = enumeratePatterns(problem, node, index, items, 1, limits);
+            expect(all.complete).toBe(true);
+            for (const pattern of all.patterns) {
+              expect(pattern.items).toContain(item);
+              expect(worthOf(pattern)).toBeLessThanOrEqual(worth + 1e-6);
+            }
+            // Those that are worth enough are what is left of all of them.
+            const least = worth / 2;
+            const some = enumeratePatterns(problem, node, index, items, 1, { ...limits, least });
+            const names = new Set(all.patterns.filter((pattern) => worthOf(pattern) >= least).map(patternName));
+            expect(new Set(some.patterns.map(patternName))).toEqual(names);
+          });
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
