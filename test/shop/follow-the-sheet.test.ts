@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeOperation, markLabel, planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
+import { shopSheet } from "miterwright/sheet";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { formatAngle, formatLength } from "miterwright/units";
 import { briefs } from "../frame/briefs.js";
@@ -11,13 +12,25 @@ const fine = {
   angle: (degrees: number): string => formatAngle(degrees, { digits: 10 }),
 };
 
-/** Makes one piece of a frame by following the sentences of its plan, one operation after the other. */
+const CHARACTERS: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
+
+/** The sentences of every numbered step, read off the printed sheet. */
+function stepsOnSheet(html: string): string[][] {
+  const plain = (text: string): string =>
+    text.replace(/<[^>]*>/g, "").replace(/&([#\w]+);/g, (whole, name: string) => CHARACTERS[name] ?? whole);
+  return [...html.matchAll(/<h3>\d+\. [^<]*<\/h3>\s*<ul>(.*?)<\/ul>/gs)].map(([, list]) =>
+    [...list!.matchAll(/<li>(.*?)<\/li>/gs)].map(([, item]) => plain(item!)),
+  );
+}
+
+/** Makes one piece of a frame by following the sentences of its sheet, one step after the other. */
 function makePiece(plan: FramePlan): Workpiece {
   const shop = { fence: plan.brief.saw.fence, slope: plan.geometry.slope };
   let piece = rawStick(plan.geometry.profile!, plan.geometry.sticks[0]!.longest.length * 3);
   let lying: Parameters<typeof follow>[2] = null;
-  for (const operation of plan.cutting.operations) {
-    const { lines } = describeOperation(operation, fine);
+  const steps = stepsOnSheet(shopSheet(plan, fine));
+  if (steps.length !== plan.cutting.operations.length) throw new Error("the sheet has not as many steps as the plan");
+  for (const lines of steps) {
     ({ piece, lying } = follow(lines, piece, lying, shop, markLabel));
   }
   return piece;
@@ -45,7 +58,7 @@ const saws = fc.constantFrom<Saw>(
   tableSaw({ miter: { left: 60, right: 60, reads: "from-blade", step: 1 } }),
 );
 
-describe("a maker who follows the sentences", () => {
+describe("a maker who follows the sentences of the printed sheet", () => {
   test("gets every planned length and both planned ends", () => {
     let made = 0;
     fc.assert(
