@@ -15,6 +15,7 @@ import { levelWidth, molding, type Profile } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
 import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
 import { formatLength, nearestFraction, parseLength } from "miterwright/units";
+import { miterMovement, type Wood } from "miterwright/wood";
 
 const octagon: RegularPolygon = regularPolygon({ sides: 8, side: 100 });
 const board: Board = { slope: 30, thickness: 18 };
@@ -40,6 +41,7 @@ const plan: FramePlan = planFrame({
   kerf: 3,
   sticks: [{ id: "stick", length: 2400 }],
 });
+const wood: Wood = "white oak";
 const job: StockJob = plan.job!;
 const fit: StockFit = fitStock(job, { workLimit: 10_000 });
 
@@ -65,6 +67,7 @@ export const answers: Readonly<Record<string, unknown>> = {
   lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
   panel: planPanel({ polygon: octagon, clearance: 1 }),
   plan,
+  movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),
   fit: { ...fit, checked: checkFit(job, fit) },
   tooFew: refusal(() => regularPolygon({ sides: 2, side: 100 })),
   // @ts-expect-error -- two measures at once
@@ -73,6 +76,8 @@ export const answers: Readonly<Record<string, unknown>> = {
   noMeasure: refusal(() => regularPolygon({ sides: 8 })),
   // @ts-expect-error -- a mark that the profile has not
   noMark: refusal(() => levelWidth(ownProfile, { slope: 20, from: "wallLedge" })),
+  // @ts-expect-error -- a wood that is not in the table
+  noWood: refusal(() => miterMovement({ sides: 8, species: "iron", grain: "flat-sawn", width: 45, from: 9, to: 6 })),
   // @ts-expect-error -- a unit that is none
   noUnit: refusal(() => parseLength("5", "ell")),
 };

@@ -22,6 +22,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/polygon", limit: 5000 },
   { entry: "miterwright/miter", limit: 4000 },
   { entry: "miterwright/profile", limit: 7000 },
+  { entry: "miterwright/wood", limit: 7500 },
   { entry: "miterwright/stock", limit: 15_000 },
   { entry: "miterwright/saw", limit: 4000 },
   { entry: "miterwright/panel", limit: 4000 },
@@ -38,6 +39,8 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/units", name: "nearestFraction", limit: 1700 },
   { entry: "miterwright/units", name: "parseLength", limit: 3700 },
   { entry: "miterwright/units", name: "formatLength", limit: 2200 },
+  { entry: "miterwright/wood", name: "seasonalMovement", limit: 5000 },
+  { entry: "miterwright/wood", name: "equilibriumMoisture", limit: 900 },
   { entry: "miterwright/stock", name: "fitStock", limit: 15_000 },
   { entry: "miterwright/frame", name: "planFrame", limit: 19_000 },
 ];
