@@ -1,0 +1,64 @@
+import { describe, expect, test } from "vitest";
+import { isInputError } from "miterwright/errors";
+import { checkBrief, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { shopSheet } from "miterwright/sheet";
+import { fitStock } from "miterwright/stock";
+import { formatAngle, formatLength } from "miterwright/units";
+import { throughJson } from "./briefs.js";
+import { HARD_FRAMES } from "./hard-cases.js";
+
+const words = {
+  length: (value: number): string => formatLength(value, "mm"),
+  angle: (degrees: number): string => formatAngle(degrees),
+};
+
+function planned(why: string): FramePlan {
+  return planFrame(HARD_FRAMES.find((hard) => hard.why.startsWith(why))!.brief);
+}
+
+describe.each(HARD_FRAMES)("$why", ({ brief, refused }) => {
+  test("is refused with a typed error, or planned whole", () => {
+    const issues = checkBrief(brief);
+    if (refused === true) {
+      expect(issues.map((issue) => issue.code)).toEqual(["impossible"]);
+      expect(() => planFrame(brief)).toThrow(issues[0]!.message);
+      return;
+    }
+    expect(issues).toEqual([]);
+    const plan = planFrame(brief);
+    const { longest, shortest } = plan.geometry.sticks[0]!;
+    expect(shortest.length).toBeGreaterThan(0);
+    expect(longest.length).toBeGreaterThanOrEqual(shortest.length);
+    expect(throughJson(plan)).toEqual(plan);
+    const sheet = shopSheet(plan, words);
+    expect(sheet).not.toMatch(/NaN|Infinity|undefined/);
+    expect(shopSheet(throughJson(plan), words)).toBe(sheet);
+  });
+});
+
+describe("in particular", () => {
+  test("the rabbet's wall decides between 50.7 and 50.8 degrees", () => {
+    expect(planned("the rabbet's wall just ends").contents.possible).toBe(false);
+    expect(planned("the rabbet's wall just reaches").contents.possible).toBe(true);
+  });
+
+  test("bevels that no blade reaches are cut on edge", () => {
+    expect(planned("bevels of 60 degrees").cutting.lay!.lay).not.toBe("flat");
+  });
+
+  test("a kerf longer than the stick is told by the fit", () => {
+    const { job } = planned("a kerf longer");
+    try {
+      fitStock(job!);
+      throw new Error("fitted");
+    } catch (error) {
+      expect(isInputError(error)).toBe(true);
+    }
+  });
+
+  test("a lay in degrees that is the flat one is steady without a cradle", () => {
+    const plan = planned("a lay in degrees");
+    expect(plan.cutting.lay).toMatchObject({ lay: 30, cradle: null, possible: true });
+    expect(plan.cutting.operations[0]!.placement).toMatchObject({ down: "back", cradled: false });
+  });
+});
