@@ -5,8 +5,10 @@ import { searchPatterns } from "./pattern-tree.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** A part of the plans: those whose numbers of sticks lie in a box. */
-interface Box {
+export interface Box {
+  /** The problem with these numbers. */
   readonly node: Subproblem;
+  /** No plan in it costs less. */
   readonly bound: number;
   /** Whether the numbers are decided. */
   readonly pinned: boolean;
@@ -26,8 +28,16 @@ function within(node: Subproblem, kind: number, least: number, most: number): Su
   return box;
 }
 
-/** Parts a box: at the number that is farthest from whole, or around numbers that are all whole. */
-function part({ node, bound }: Box, counts: Float64Array): Box[] {
+/**
+ * Parts a box: at the number that is farthest from whole, or around numbers that are all whole. Every choice of numbers in
+ * the box is in one of the parts.
+ *
+ * @param box - the box
+ * @param counts - how many sticks of each kind the relaxation uses
+ * @returns the parts
+ */
+export function partBox(box: Box, counts: Float64Array): Box[] {
+  const { node, bound } = box;
   let kind = -1;
   let farthest = 1e-4;
   counts.forEach((count, k) => {
@@ -99,7 +109,7 @@ export function* searchCounts(
     }
     if (bound >= cutoff()) continue;
     if (!box.pinned) {
-      for (const child of part({ ...box, bound }, countsOf(relaxation, kinds))) open.push(child);
+      for (const child of partBox({ ...box, bound }, countsOf(relaxation, kinds))) open.push(child);
       continue;
     }
     const complete = yield* searchPatterns(inner, box.node, 30);

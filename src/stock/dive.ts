@@ -6,7 +6,7 @@ import type { Master } from "./master.js";
 import type { Pattern, Use } from "./problem.js";
 import { fillBySubsetSum } from "./subset-sum.js";
 import { costStep } from "./safe-bound.js";
-import { decide, isDone, type Subproblem } from "./subproblem.js";
+import { decide, isDeep, isDone, type Subproblem } from "./subproblem.js";
 
 /** What a dive needs to know of the search around it. */
 export interface Dive {
@@ -79,7 +79,7 @@ export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number
     .map(({ pattern, times }) => ({ pattern, rest: times - Math.floor(times + NEARLY) }))
     .filter(({ rest }) => rest > NEARLY)
     .sort((a, b) => b.rest - a.rest);
-  if (candidates.length === 0) return;
+  if (candidates.length === 0 || isDeep(node)) return;
   for (const [rank, { pattern }] of candidates.entries()) {
     if (rank > discrepancies || isSpent(budget)) return;
     const child = decide(problem, rounded, [{ pattern, times: 1 }]);

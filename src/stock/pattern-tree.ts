@@ -5,7 +5,7 @@ import { enumeratePatterns } from "./enumerate.js";
 import { offerRest } from "./incumbent.js";
 import { type Pattern, patternName } from "./problem.js";
 import { costStep } from "./safe-bound.js";
-import { decide, isDone, type Subproblem } from "./subproblem.js";
+import { decide, isDeep, isDone, type Subproblem } from "./subproblem.js";
 
 /** Patterns of a kind beyond which the tree is not searched completely. */
 const MOST_PATTERNS = 3000;
@@ -82,7 +82,7 @@ export function* searchPatterns(
   const cutoffNow = (): number => (incumbent.whole ? incumbent.cost - node.fixedCost : Infinity);
   const relaxation = yield* relax(master, node, cutoffNow(), budget);
   if (relaxation.bound >= cutoffNow()) return true;
-  if (isSpent(budget)) return false;
+  if (isSpent(budget) || isDeep(node)) return false;
   completeGreedily(dive, decide(problem, node, roundDown(relaxation.fractions)));
   if (relaxation.bound >= cutoffNow()) return true;
   const { patterns, complete } = branchesOf(dive, node, relaxation, cutoffNow());

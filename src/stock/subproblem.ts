@@ -94,6 +94,21 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
 }
 
 /**
+ * Layouts decided on beyond which no search goes deeper: each step down is a call, and their number is limited.
+ */
+const MOST_FIXED = 1500;
+
+/**
+ * Whether so much is decided that a search must not go deeper.
+ *
+ * @param node - what is left
+ * @returns true beyond some number of layouts
+ */
+export function isDeep(node: Subproblem): boolean {
+  return node.fixed.length > MOST_FIXED;
+}
+
+/**
  * Whether everything is decided.
  *
  * @param node - what is left

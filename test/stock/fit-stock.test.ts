@@ -116,6 +116,14 @@ describe("fitStock", () => {
     expect([fit.status, fit.shortage]).toEqual(["short", "proven"]);
   });
 
+  test("finds room for everything where filling the longest first does not", () => {
+    const fit = fitted({
+      pieces: [5, 4, 3, 2].map((length) => ({ id: `p${length}`, length, count: length === 3 ? 3 : 1 })),
+      sticks: [{ id: "s", length: 10, count: 2 }],
+    });
+    expect([fit.status, fit.cost]).toEqual(["optimal", 20]);
+  });
+
   test("keeps what is cut from a short rack as cheap as can be", () => {
     const fit = fitted({
       pieces: [
@@ -194,13 +202,11 @@ describe("fitStock", () => {
 
   test("of two plans of one cost takes the one with the longer offcut", () => {
     const fit = fitted({
-      pieces: [
-        { id: "a", length: 60, count: 2 },
-        { id: "b", length: 20, count: 3 },
-      ],
+      pieces: [50, 45, 30, 25, 20].map((length) => ({ id: `p${length}`, length })),
       sticks: [{ id: "s", length: 100 }],
     });
-    expect(Math.max(...fit.layouts.map(({ offcut }) => offcut))).toBe(20);
+    // 50 and 45 fit together, which leaves 25 in the other stick.
+    expect(fit.layouts.map(({ offcut }) => offcut)).toEqual([0, 30]);
   });
 
   test("has nothing to do for nothing", () => {
