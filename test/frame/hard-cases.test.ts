@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { checkBrief, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { checkBrief, planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock } from "miterwright/stock";
 import { formatAngle, formatLength } from "miterwright/units";
