@@ -3,7 +3,8 @@ import type { Point } from "../core/geometry-types.js";
 import type { CutPlacement } from "../saw/index.js";
 import { canvasBox, drawLine, drawShape, drawText, type Canvas } from "./canvas.js";
 import { drawHatch } from "./hatch.js";
-import { SMALL_SIZE } from "./looks.js";
+import { SMALL_SIZE, TEXT_SIZE } from "./looks.js";
+import { textWidth } from "./text-width.js";
 
 /** Height of the wood, and half its width at the middle of its height. */
 const HEIGHT: number = 34;
@@ -13,6 +14,8 @@ const LEAN: number = 44;
 /** How far the blade stands out above and below the wood. */
 const ABOVE: number = 12;
 const BELOW: number = 7;
+/** What is written below. */
+const REMARK: string = "looking away from you";
 /** From the view from above to this one. */
 const APART: number = 20;
 
@@ -32,7 +35,8 @@ export function drawBladeView(canvas: Canvas, placement: CutPlacement, angle: st
   const reach = HALF + Math.abs(slant) * height;
   const labels = leans === "none" ? ["blade upright"] : [`bevel ${angle}`, `top to the ${leans}`];
   const left = box.x1 + APART;
-  const middle = left + reach;
+  const wide = [...labels.map((label) => textWidth(label, TEXT_SIZE).width), textWidth(REMARK, SMALL_SIZE).width];
+  const middle = left + Math.max(reach, ...wide.map((width) => width / 2));
   const table = (box.y0 + box.y1) / 2 + height / 2 + 6;
   const at = (x: number, up: number): Point => ({ x: middle + x, y: table - up });
   const cutAt = (up: number): number => slant * (up - height / 2);
@@ -54,7 +58,7 @@ export function drawBladeView(canvas: Canvas, placement: CutPlacement, angle: st
     const y = table - height - ABOVE - 6 - (labels.length - 1 - index) * 13;
     drawText(canvas, { x: middle, y }, label, { anchor: "middle", accent: true });
   });
-  drawText(canvas, { x: middle, y: table + BELOW + 12 }, "looking away from you", {
+  drawText(canvas, { x: middle, y: table + BELOW + 12 }, REMARK, {
     anchor: "middle",
     remark: true,
     size: SMALL_SIZE,

@@ -32,6 +32,8 @@ export interface TextOptions {
 
 /** Blank margin round the picture. */
 const MARGIN: number = 6;
+/** Far less than is seen, and more than rounding leads to. */
+const ROUNDING: number = 1e-6;
 /** How far letters reach above their baseline, as a share of their size. */
 const ASCENT: number = 0.8;
 /** How far letters reach below their baseline, as a share of their size. */
@@ -164,8 +166,12 @@ export function canvasBox(canvas: Canvas): PaperBox {
  */
 export function finishDrawing(canvas: Canvas, title: string, description: string): Drawing {
   const box = canvasBox(canvas);
-  const corner = { x: Math.floor(box.x0 - MARGIN), y: Math.floor(box.y0 - MARGIN) };
-  const width = Math.ceil(box.x1 + MARGIN) - corner.x;
-  const height = Math.ceil(box.y1 + MARGIN) - corner.y;
-  return makeDrawing({ title, description, width, height, corner, content: canvas.parts.join("") });
+  // What is whole but for rounding stays whole, so that a picture does not change with the unit of its lengths.
+  const before = (value: number): number => Math.floor(value - MARGIN + ROUNDING);
+  const after = (value: number): number => Math.ceil(value + MARGIN - ROUNDING);
+  const corner = { x: before(box.x0) + 0, y: before(box.y0) + 0 };
+  const width = after(box.x1) - corner.x;
+  const height = after(box.y1) - corner.y;
+  const words = { title: oneLine(title).trim(), description: oneLine(description).trim() };
+  return makeDrawing({ ...words, width, height, corner, content: canvas.parts.join("") });
 }

@@ -32,6 +32,8 @@ const OFFCUT: number = 48;
 /** Thickness of the fence, and its distance from the blade's path. */
 const FENCE: number = 13;
 const FENCE_GAP: number = 14;
+/** Words stand on a stick that is at least this wide. */
+const THIN: number = 18;
 /** Half the height of the stop, and its thickness. */
 const STOP: number = 11;
 /** How far the blade's path is drawn beyond the stick. */
@@ -189,7 +191,8 @@ export function drawCut(plan: CuttingToDraw, options: CutOptions): Drawing {
   const top = -PATH - (isNear ? 0 : FENCE);
   const bottom = stick.width + PATH + (isNear ? FENCE : 0) - 8;
   drawPath(canvas, placement, stick.width, [top, bottom], ready.angle(placement.miter.degrees));
-  const middle = stick.width / 2 + 4;
+  // On a thin stick there is no room for words: they stand across from the fence.
+  const middle = stick.width >= THIN ? stick.width / 2 + 4 : isNear ? -6 : stick.width + 13;
   const keptMiddle = isSecond
     ? (parts.keptEnd + (hand > 0 ? most : least)) / 2 - hand * 22
     : hand > 0

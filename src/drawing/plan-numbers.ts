@@ -6,7 +6,7 @@ import type { PlanSheet } from "./plan-sheet.js";
 import { textWidth } from "./text-width.js";
 
 /** A band of wood at least this wide carries its number; otherwise the number stands inside the frame. */
-const BAND: number = 15;
+const BAND: number = 24;
 /** Distance of a number inside the frame from the sight edge. */
 const INSIDE: number = 10;
 /** Where along a side its number may stand. */

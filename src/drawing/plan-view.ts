@@ -77,7 +77,7 @@ function drawRings(sheet: PlanSheet): KeyEntry[] {
     drawShape(canvas, "opening", "hidden", corners(opening.apothem));
     key.push({
       sign: { look: "hidden" },
-      text: `opening where the contents touch, under the lip: side ${options.tied(opening.side)}`,
+      text: `Opening where the contents touch, under the lip: side ${options.tied(opening.side)}.`,
     });
   }
   if (every > 1) key.push({ text: `Of ${geometry.sides} joints one in ${every} is drawn.` });
@@ -89,8 +89,8 @@ function drawRectangle(sheet: PlanSheet, rectangle: Rectangle | null, isDrawn: b
   const { canvas, scale, options } = sheet;
   const { part, box } = rectangle;
   const size = `${options.tied(box.width)} × ${options.tied(box.height)}`;
-  const text = part === "contained" ? `what it must hold: ${size}` : `sheet that the panel is cut from: ${size}`;
-  if (!isDrawn) return [{ text: `${text} (not drawn)` }];
+  const text = part === "contained" ? `What it must hold: ${size}.` : `Sheet that the panel is cut from: ${size}.`;
+  if (!isDrawn) return [{ text: `${text} It is not drawn.` }];
   drawShape(
     canvas,
     part,
@@ -150,6 +150,6 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
   return finishDrawing(
     canvas,
     `Frame of ${sides} sides seen from above`,
-    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. Its sides are numbered from 0 counter-clockwise. Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(". ")}`.trim(),
+    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. Its sides are numbered from 0 counter-clockwise. Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(" ")}`.trim(),
   );
 }

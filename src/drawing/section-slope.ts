@@ -60,8 +60,9 @@ export function drawSlope(sheet: SectionSheet, profile: Profile, scale: number):
   return {
     at: at(size / 2, radius),
     lines: [`slope ${options.angle(slope)}`],
-    toward: hand > 0 ? size / 2 : 180 - size / 2,
-    turn: 100,
+    // Outside the wood: beside the arc or below it.
+    toward: hand > 0 ? size / 2 - 30 : 210 - size / 2,
+    turn: 80,
     reach: 5,
     accent: true,
   };

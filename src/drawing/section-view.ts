@@ -19,6 +19,8 @@ import { drawSlope } from "./section-slope.js";
 
 /** Greatest height of the section itself. */
 const HIGHEST: number = 190;
+/** The section may always be this wide, however wide its labels are. */
+const LEAST_ROOM: number = 100;
 /** From the figure to a dimension, and from one to the next. */
 const LANE: number = 21;
 /** Room beside the section for dimensions and words. */
@@ -136,7 +138,8 @@ export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawin
     const outs = outline.map(({ out }) => out);
     const ups = outline.map(({ up }) => up);
     const [inner, low] = [Math.min(...outs), Math.min(...ups)];
-    const room = ready.width - BESIDE - (fit?.possible === true ? contentsWidth(fit, ready) : 0);
+    const named = fit?.possible === true ? contentsWidth(fit, ready) : 0;
+    const room = Math.max(LEAST_ROOM, ready.width - BESIDE - named);
     const scale = Math.min(room / (Math.max(...outs) - inner), HIGHEST / (Math.max(...ups) - low));
     const toPaper = (out: number, up: number): Point => ({ x: (out - inner) * scale, y: (low - up) * scale });
     drawKnown({ canvas, geometry, options: ready, toPaper, bench: 0 }, profile, scale);

@@ -9,6 +9,7 @@ import { drawKey, type KeyEntry } from "./key.js";
 import { layLabel } from "./lay-label.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { markLetters } from "./mark-letters.js";
+import { boxesMeet, type PaperBox } from "./paper.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./stick-body.js";
 import { stickSolid, stickStrip, type StickSolid } from "./stick-solid.js";
@@ -23,6 +24,8 @@ const BROKEN: number = 60;
 const WEDGE_SHARE: number = 0.38;
 /** Room between the view from above and the view from the side, for a line of text. */
 const BETWEEN: number = 22;
+/** The stick is never drawn shorter, however wide its labels are. */
+const LEAST_ROOM: number = 150;
 /** From the stick to a dimension. */
 const LANE: number = 20;
 
@@ -66,23 +69,40 @@ function endText(
   return [name, `miter ${angle(miter.degrees)}`, bevel.leans === "none" ? "no bevel" : `bevel ${angle(bevel.degrees)}`];
 }
 
-function writeColumn(canvas: Canvas, x: number, y: number, lines: readonly string[], anchor: "start" | "end"): void {
+/** Writes lines of text beside the stick, farther out where a label is in the way. */
+function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: number, hand: 1 | -1): void {
+  const width = Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width));
+  const half = (lines.length * LINE_HEIGHT) / 2;
+  const boxAt = (start: number): PaperBox => ({
+    x0: hand > 0 ? start : start - width,
+    x1: hand > 0 ? start + width : start,
+    y0: y - half,
+    y1: y + half,
+  });
+  let start = x;
+  for (;;) {
+    const met = canvas.texts.find((text) => boxesMeet(text, boxAt(start), 2));
+    if (met === undefined) break;
+    start = hand > 0 ? met.x1 + 8 : met.x0 - 8;
+  }
   lines.forEach((line, index) => {
-    const baseline = y + (index - lines.length / 2) * LINE_HEIGHT + 10.5;
-    drawText(canvas, { x, y: baseline }, line, { anchor });
+    const baseline = y - half + index * LINE_HEIGHT + 10.5;
+    drawText(canvas, { x: start, y: baseline }, line, { anchor: hand > 0 ? "start" : "end" });
   });
 }
 
-/** Notes along the two edges: which of them is at the fence for which end. */
+/** Notes along the two edges: what of the stick is at the fence there, and for which cuts. */
 function fenceNotes(cutting: CuttingPlan): { readonly upper: string; readonly lower: string } {
-  const notes: { upper: string[]; lower: string[] } = { upper: [], lower: [] };
+  const notes = { upper: new Map<string, string[]>(), lower: new Map<string, string[]>() };
   for (const { kind, placement } of cutting.operations) {
     // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
     const isLower = (placement.along === "right") === (cutting.saw.fence === "near");
-    const which = kind === "crosscut" ? "crosscut" : kind === "first-end" ? "first end" : "second end";
-    notes[isLower ? "lower" : "upper"].push(`${placement.atFence} at the fence for the ${which}`);
+    const side = isLower ? notes.lower : notes.upper;
+    side.set(placement.atFence, [...(side.get(placement.atFence) ?? []), kind.replace("-", " ")]);
   }
-  return { upper: notes.upper.join("; "), lower: notes.lower.join("; ") };
+  const write = (side: ReadonlyMap<string, readonly string[]>): string =>
+    [...side].map(([surface, kinds]) => `${surface} at the fence: ${kinds.join(", ")}`).join("; ");
+  return { upper: write(notes.upper), lower: write(notes.lower) };
 }
 
 function tapeText(measure: MeasureAlong, letter: string | undefined, length: string): string {
@@ -155,7 +175,7 @@ export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing
   const columns = [startText, endTexts].map((lines) =>
     Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width)),
   );
-  const layout = layOut(solid, longest.length, ready.width - columns[0]! - columns[1]! - 42);
+  const layout = layOut(solid, longest.length, Math.max(LEAST_ROOM, ready.width - columns[0]! - columns[1]! - 42));
   const { scale, right, isBroken } = layout;
   const measure = cutting.operations.at(-1)?.measure ?? {
     mark: longest.mark,
@@ -207,8 +227,8 @@ export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing
     at: highest,
     label: `shortest ${ready.length(shortest.length)}`,
   });
-  writeColumn(canvas, -14, width / 2, startText, "end");
-  writeColumn(canvas, right + 14, width / 2, endTexts, "start");
+  writeColumn(canvas, width / 2, startText, -14, -1);
+  writeColumn(canvas, width / 2, endTexts, right + 14, 1);
 
   const letter = measure.mark === null ? undefined : markLetters(Object.keys(geometry.marks))[measure.mark];
   const isKnown = geometry.profile !== null;

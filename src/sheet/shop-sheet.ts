@@ -85,7 +85,7 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
     ),
   ]);
   return `<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1">${element("title", title).html}<style>${SHEET_STYLE}</style></head>
+<html lang="en"><head><meta charset="utf-8"/><meta name="viewport" content="width=device-width,initial-scale=1"/>${element("title", title).html}<style>${SHEET_STYLE}</style></head>
 <body>${body.html}</body></html>
 `;
 }
