@@ -1,6 +1,7 @@
 import { refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
+import { about } from "./about.js";
 import type { ReadCut } from "./read-molding.js";
 
 /** Where a cut at an arris ends: on the face and on the edge. */
@@ -29,11 +30,16 @@ export function chamfer(cut: ReadCut, arris: Point, edgeEnd: Point, faceSize: nu
   const edgeY = edgeEnd.y - arris.y;
   const edgeSize = Math.hypot(edgeX, edgeY);
   if (!(cut.width < faceSize))
-    refuse("impossible", `${cut.path}.width`, cut.width, `less than the face's width (${faceSize})`);
+    refuse("impossible", `${cut.path}.width`, cut.width, `less than the face's width (${about(faceSize)})`);
   const share = depthOf(cut, (inward * edgeX) / edgeSize, edgeY / edgeSize) / edgeSize;
   if (!(share > 0 && share < 1)) {
     const given = cut.angle === undefined ? "depth" : "angle";
-    refuse("impossible", `${cut.path}.${given}`, cut[given], `small enough to leave some of the edge (${edgeSize})`);
+    refuse(
+      "impossible",
+      `${cut.path}.${given}`,
+      cut[given],
+      `small enough to leave some of the edge (${about(edgeSize)})`,
+    );
   }
   return {
     face: { x: arris.x + inward * cut.width, y: arris.y },

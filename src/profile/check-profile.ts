@@ -77,5 +77,5 @@ export function checkProfile(value: unknown, path = "profile"): Profile {
  * @returns its point
  */
 export function checkMark(marks: Readonly<Record<string, unknown>>, name: string, path = "profile"): Point {
-  return checkPoint(Object.hasOwn(marks, name) ? marks[name] : undefined, `${path}.marks.${name}`);
+  return checkPoint(marks[name], `${path}.marks.${name}`);
 }

@@ -19,15 +19,15 @@ export type {
 export type { Profile, RabbetMark, Section, SectionPoint } from "./profile.js";
 export { innermostPoint, outermostPoint, type NamedSectionPoint } from "./outermost-point.js";
 export { profileFromPoints, type ProfilePoints } from "./profile-from-points.js";
-export {
-  rabbetFit,
-  type RabbetContent,
-  type RabbetFit,
-  type RabbetFitOptions,
-  type RabbetHold,
-  type RabbetLayer,
-  type RabbetMiss,
-} from "./rabbet-fit.js";
+export { rabbetFit } from "./rabbet-fit.js";
+export type {
+  RabbetContent,
+  RabbetFit,
+  RabbetFitOptions,
+  RabbetHold,
+  RabbetLayer,
+  RabbetMiss,
+} from "./rabbet-fit-types.js";
 export { sectionArea } from "./section-area.js";
 export { sectionCentroid } from "./section-centroid.js";
 export { sectionExtent, type SectionExtent } from "./section-extent.js";

@@ -5,7 +5,7 @@ import { checkMark, checkOutline, marksOf } from "./check-profile.js";
 import { farthest } from "./farthest.js";
 import type { Profile } from "./profile.js";
 import { outOf } from "./tilt.js";
-import { wallTouch } from "./wall-touch.js";
+import { wallPoint, wallTouch } from "./wall-touch.js";
 
 /** Options of {@link levelWidth}. */
 export interface LevelWidthOptions<M extends string = string> {
@@ -29,15 +29,13 @@ function namedMark(marks: Readonly<Record<string, unknown>>, name: unknown, path
 }
 
 /** The point of the rabbet's wall that decides the contents' size, or undefined without a rabbet. */
-function wallPoint(marks: Readonly<Record<string, unknown>>, cos: number, sin: number): Point | undefined {
+function decidingPoint(marks: Readonly<Record<string, unknown>>, cos: number, sin: number): Point | undefined {
   if (!["sightBack", "wallLedge", "wallMouth"].every((name) => Object.hasOwn(marks, name))) return undefined;
   const sight = checkMark(marks, "sightBack");
   const ledge = checkMark(marks, "wallLedge");
   const mouth = checkMark(marks, "wallMouth");
-  const wallX = mouth.x - ledge.x;
-  const wallY = mouth.y - ledge.y;
-  const share = wallTouch(ledge.x - sight.x, ledge.y - sight.y, wallX, wallY, cos, sin);
-  return share === 1 ? mouth : { x: ledge.x + share * wallX, y: ledge.y + share * wallY };
+  const share = wallTouch(ledge.x - sight.x, ledge.y - sight.y, mouth.x - ledge.x, mouth.y - ledge.y, cos, sin);
+  return wallPoint(ledge, mouth, share);
 }
 
 /**
@@ -70,7 +68,7 @@ export function levelWidth<M extends string>(
   const sin = sinDeg(slope);
   const from =
     given["from"] === undefined
-      ? (wallPoint(marks, cos, sin) ?? farthest(checkOutline(profile), -cos, -sin))
+      ? (decidingPoint(marks, cos, sin) ?? farthest(checkOutline(profile), -cos, -sin))
       : namedMark(marks, given["from"], "from");
   const to =
     given["to"] === undefined ? farthest(checkOutline(profile), cos, sin) : namedMark(marks, given["to"], "to");

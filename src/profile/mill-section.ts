@@ -1,6 +1,7 @@
 import { refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
+import { about } from "./about.js";
 import type { ReadMolding } from "./read-molding.js";
 import { outOf } from "./tilt.js";
 
@@ -46,7 +47,7 @@ export function millSection(molding: ReadMolding): MilledSection {
   const outerBackAt = (x: number): Point => ({ x, y: mouth.y + (x - mouth.x) * fall });
   const step = outOf(1, fall, cos, sin);
   let outerBack = outerBackAt(mouth.x + (width - outOf(mouth.x, mouth.y, cos, sin)) / step);
-  const raise = -Math.min(0, mouth.y, sin > 0 ? outerBack.y : 0);
+  const raise = -Math.min(0, mouth.y, outerBack.y);
   // A square outer edge of a reverse section is outermost at the face.
   if (!plumbOuter && sin < 0) outerBack = outerBackAt((width + (thickness - raise) * sin) / cos);
 
@@ -80,7 +81,7 @@ function checkRoom(molding: ReadMolding, section: MilledSection): void {
         "impossible",
         "thickness",
         thickness,
-        `more than about ${Number(taken.toPrecision(6))}, which its back and rabbet take up at this slope`,
+        `more than ${about(taken)}, which its back and rabbet take up at this slope`,
       );
     } else if (rabbet !== undefined) {
       refuse(

@@ -23,17 +23,22 @@ export function sectionCentroid(profile: Pick<Profile, "outline">): Point {
   const outline = checkOutline(profile);
   const { points, unit } = scaledOutline(outline);
   let twice = 0;
+  let total = 0;
   let momentX = 0;
   let momentY = 0;
   let last = points.at(-1)!;
   for (const point of points) {
     const cross = last.x * point.y - last.y * point.x;
     twice += cross;
+    total += Math.abs(cross);
     momentX += (last.x + point.x) * cross;
     momentY += (last.y + point.y) * cross;
     last = point;
   }
-  if (twice === 0) return refuse("impossible", "profile.outline", profile.outline, "an outline that encloses an area");
+  // An area no larger than its own rounding would put the centroid anywhere.
+  if (Math.abs(twice) <= Number.EPSILON * total) {
+    return refuse("impossible", "profile.outline", profile.outline, "an outline that encloses an area");
+  }
   const origin = outline[0]!;
   return {
     x: origin.x + (momentX / (3 * twice)) * unit + 0,

@@ -1,3 +1,4 @@
+import type { Point } from "../core/geometry-types.js";
 import { outOf, upOf } from "./tilt.js";
 
 /**
@@ -28,4 +29,17 @@ export function wallTouch(
   if (rise <= 0) return 0;
   const drop = -upOf(wallX, wallY, cos, sin);
   return rise < drop ? rise / drop : 1;
+}
+
+/**
+ * The point of the wall at a share of it, the mouth to the bit. Unchecked.
+ *
+ * @param ledge - the wall's end at the ledge
+ * @param mouth - its end at the mouth
+ * @param share - how far down, 0 to 1
+ * @returns the point, in the section's axes
+ */
+export function wallPoint(ledge: Point, mouth: Point, share: number): Point {
+  if (share === 1) return mouth;
+  return { x: ledge.x + share * (mouth.x - ledge.x), y: ledge.y + share * (mouth.y - ledge.y) };
 }

@@ -12,6 +12,12 @@ export interface HardOutline {
 
 const points = (...coordinates: [number, number][]): Point[] => coordinates.map(([x, y]) => ({ x, y }));
 
+/** An outline with an edge from a to b, of some 2^-510, and a corner at p, between two that are far away. */
+const amongSubnormals = (...near: [number, number][]): Point[] => {
+  const [a, b, p] = near.map(([x, y]) => ({ x: x * 2 ** -516, y: y * 2 ** -516 }));
+  return [a!, b!, { x: 0, y: 1e-90 }, p!, { x: -1e-90, y: 5e-91 }];
+};
+
 /** The number next to 1, which differs from it in the last bit. */
 const AFTER_ONE = 1 + Number.EPSILON;
 const BEFORE_ONE = 1 - Number.EPSILON / 2;
@@ -50,6 +56,17 @@ export const HARD_OUTLINES: readonly HardOutline[] = [
     outline: points([4, 3], [4, 1], [0, 2], [0, 0], [4, 0], [4, 2]),
     meet: [0, 4],
   },
+  {
+    name: "a spike that runs back past its start",
+    outline: points([4, 1], [4, 2], [4, 0], [0, 0], [0, 2]),
+    meet: [0, 1],
+  },
+  {
+    name: "a corner on an edge that comes later",
+    outline: points([0, 2], [1, 0], [2, 2], [2, 0], [0, 0]),
+    meet: [0, 3],
+  },
+  { name: "a first corner on an edge", outline: points([1, 0], [2, 2], [2, 0], [0, 0], [0, 2]), meet: [0, 2] },
   { name: "nothing but a line", outline: points([0, 0], [1, 1], [2, 2]), meet: [0, 2] },
   { name: "nothing but a line there and back", outline: points([0, 0], [2, 2], [3, 3], [1, 1]), meet: [0, 2] },
   { name: "the same corner twice", outline: points([0, 0], [2, 0], [1, 1], [2, 2], [0, 2], [1, 1]), meet: [1, 4] },
@@ -79,5 +96,16 @@ export const HARD_OUTLINES: readonly HardOutline[] = [
     name: "a sliver whose product underflows",
     outline: points([0, 0], [1e-100, 0], [1e-100, 1e-100], [5e-101, 1e-250], [0, 1e-100]),
     meet: null,
+  },
+  // Products of subnormal size have fewer digits than others, so that even their sign can be rounding.
+  {
+    name: "a corner just above an edge, where products are subnormal",
+    outline: amongSubnormals([1.186, 1.916], [54, 17], [17.0302, 6.4412]),
+    meet: null,
+  },
+  {
+    name: "a corner just below an edge, where products are subnormal",
+    outline: amongSubnormals([1.245, 1.744], [62, 11], [25.547000000000004, 5.446400000000001]),
+    meet: [0, 2],
   },
 ];

@@ -11,7 +11,8 @@ import {
 import { describe, expect, test } from "vitest";
 import { anyProfile, between, deepFrozen, numbersAreClean, rabbetedSizes, sizeOf, slopes } from "../laws/profile.js";
 import { refuses } from "./refusals.js";
-import { exact, exactTrig, expectSum } from "./exact.js";
+import { exact } from "../exact.js";
+import { exactTrig, expectSum } from "./expect-sum.js";
 
 const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
 const plain = molding({ width: 40, thickness: 20 });
@@ -39,6 +40,15 @@ describe("levelWidth", () => {
         expect(Math.abs(levelWidth(profile, { slope }) - (outer - fit.opening.out))).toBeLessThan(
           1e-13 * sizeOf(profile),
         );
+      }),
+    );
+  });
+
+  test("starts at the mouth of a reversed rabbet to the bit", () => {
+    fc.assert(
+      fc.property(rabbetedSizes, between(-90, -0.001), (sizes, slope) => {
+        const reversed = molding(sizes);
+        expect(levelWidth(reversed, { slope })).toBe(levelWidth(reversed, { slope, from: "wallMouth" }));
       }),
     );
   });

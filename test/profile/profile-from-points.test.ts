@@ -2,7 +2,8 @@ import fc from "fast-check";
 import type { Point } from "miterwright/errors";
 import { profileFromPoints, sectionArea, type Profile, type ProfilePoints } from "miterwright/profile";
 import { describe, expect, expectTypeOf, test } from "vitest";
-import { deepFrozen } from "../laws/profile.js";
+import { exact } from "../exact.js";
+import { between, deepFrozen } from "../laws/profile.js";
 import { HARD_OUTLINES } from "./hard-outlines.js";
 import { refuses } from "./refusals.js";
 
@@ -99,6 +100,39 @@ describe("profileFromPoints", () => {
       { numRuns: 1000, endOnFailure: true },
     );
     expect(Math.min(verdicts.sound, verdicts.crossing)).toBeGreaterThan(100);
+  });
+
+  test("tells by the last bit on which side of an edge a corner lies, at any scale", () => {
+    const nearCase = fc.record({
+      start: fc.record({ x: between(1, 2), y: between(1, 2) }),
+      end: fc.record({ x: between(50, 99), y: between(10, 30) }),
+      share: between(0.1, 0.9),
+      nudge: fc.integer({ min: -2, max: 2 }),
+      scale: fc.constantFrom(1, 2 ** -520, 2 ** -530),
+    });
+    const sides = { left: 0, right: 0 };
+    fc.assert(
+      fc.property(nearCase, ({ start, end, share, nudge, scale }) => {
+        const small = ({ x, y }: Point): Point => ({ x: x * scale, y: y * scale });
+        const [a, b] = [small(start), small(end)];
+        const y = start.y + share * (end.y - start.y);
+        const p = small({ x: start.x + share * (end.x - start.x), y: y + nudge * Number.EPSILON * 4 });
+        // The sign of (b - a) x (p - a), in 60 digits: the products of doubles of one size need some 40.
+        const [ax, ay] = [exact(a.x), exact(a.y)];
+        const left = exact(b.x).minus(ax).times(exact(p.y).minus(ay));
+        const right = exact(b.y).minus(ay).times(exact(p.x).minus(ax));
+        const outline = [a, b, { x: 50, y: 200 }, p, { x: -50, y: 150 }];
+        if (left.gt(right)) {
+          sides.left++;
+          expect(profileFromPoints({ outline, marks: {} }).outline).toEqual(outline);
+        } else {
+          sides.right++;
+          expect(() => profileFromPoints({ outline, marks: {} })).toThrow("not to cross or touch itself");
+        }
+      }),
+      { numRuns: 3000, endOnFailure: true },
+    );
+    expect(Math.min(sides.left, sides.right)).toBeGreaterThan(300);
   });
 
   test("has the area that Pick's theorem counts: lattice points inside, and half of those on the outline, less one", () => {

@@ -23,7 +23,8 @@ import {
   slopes,
   type Rabbeted,
 } from "../laws/profile.js";
-import { exact, exactTrig, expectSum } from "./exact.js";
+import { exact } from "../exact.js";
+import { exactTrig, expectSum } from "./expect-sum.js";
 import { distanceToOutline, overlap, placeByTrial, restHeight } from "./place-contents.js";
 import { refuses } from "./refusals.js";
 
@@ -163,6 +164,12 @@ describe("rabbetFit against contents placed by trial", () => {
     const fit: RabbetFit = rabbetFit(profile, { slope, contents: [{ name: "panel", thickness }], clearance });
     const { sight, edge, wood, slack } = placeByTrial(profile, slope);
     const { wallLedge, wallMouth } = sectionAt(profile, slope).marks;
+    if (!fit.possible && fit.reason === "too-steep") {
+      // A wall that rises toward its mouth, or a ledge that faces outward, is none whatever a trial finds.
+      const overhangs = wallLedge.up < sight.up && wallLedge.out <= sight.out + slack;
+      expect(wallLedge.up - wallMouth.up <= slack || overhangs).toBe(true);
+      return fit.reason;
+    }
     if (edge === null) {
       // Right at the boundary either answer is right to rounding.
       if (fit.possible) expect(Math.min(fit.lap, Math.abs(fit.bearing.up - wallMouth.up))).toBeLessThan(1e4 * slack);
@@ -227,6 +234,63 @@ describe("rabbetFit", () => {
     expect(fit.roomLost).toBeLessThan(1e-12);
     expect(hold(milled, { slope: 34.99, contents: glazing }).bearsOn).toBe("corner");
     expect(hold(milled, { slope: 35.01, contents: glazing }).bearsOn).toBe("sight-edge");
+  });
+
+  test("calls the ledge of a rabbet made for its slope level, rounding and all", () => {
+    const slopesOfMilled = fc.tuple(between(-50, 50), between(60, 100), between(1, 20), between(1, 20));
+    fc.assert(
+      fc.property(slopesOfMilled, ([slope, thickness, width, depth]) => {
+        const milled = molding({ width: 200, thickness, rabbet: { width, depth }, madeFor: { slope } });
+        expect(hold(milled, { slope, contents: glazing }).bearsOn).toBe("ledge");
+      }),
+    );
+  });
+
+  test("holds nothing under a ledge that does not face down, or against a wall that lies level", () => {
+    const rabbet = (
+      ledgeX: number,
+      ledgeY: number,
+      mouthX: number,
+      mouthY: number,
+    ): Pick<Profile<RabbetMark>, "marks"> => ({
+      marks: {
+        sightBack: { x: 0, y: 10 },
+        wallLedge: { x: ledgeX, y: ledgeY },
+        wallMouth: { x: mouthX, y: mouthY },
+      },
+    });
+    const steep = { possible: false, reason: "too-steep", shortBy: 0 };
+    expect(rabbetFit(rabbet(0, 8, 6, 0), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetFit(rabbet(-1, 8, 6, 0), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetFit(rabbet(6, 10, 9, 10), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetFit(rabbet(6, 10, 9, 12), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetFit(rabbet(6, 10, 6, 10), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetFit(rabbet(6, 0, 1e100, -1e-200), { slope: 0, contents: [] })).toMatchObject(steep);
+  });
+
+  test("holds contents under a sight edge that the ledge rises from inward, up to the wall behind it", () => {
+    const marks = { sightBack: { x: 0, y: 4 }, wallLedge: { x: -2, y: 10 }, wallMouth: { x: 8, y: 0 } };
+    const fit = hold({ outline: [], marks }, { slope: 0, contents: [{ name: "panel", thickness: 1 }] });
+    expect(fit).toMatchObject({
+      bearsOn: "sight-edge",
+      bearing: { out: 0, up: 4 },
+      opening: { out: 4, up: 4 },
+      lap: 4,
+    });
+    expect(fit.depthUsed).toBeCloseTo(7 * Math.SQRT2, 12);
+  });
+
+  test("passes the mouth of a wall that leans inward to the bit", () => {
+    fc.assert(
+      fc.property(handDrawnRabbets, between(-80, 80), (profile, slope) => {
+        const { wallLedge, wallMouth } = sectionAt(profile, slope).marks;
+        const fit = rabbetFit(profile, { slope, contents: [] });
+        if (fit.possible && wallMouth.out < wallLedge.out - 1e-9) expect(fit.opening).toEqual(wallMouth);
+      }),
+    );
+    // 10 + (0.1 - 10) is not 0.1 in doubles.
+    const marks = { sightBack: { x: -5, y: 10 }, wallLedge: { x: 10, y: 10 }, wallMouth: { x: 0.1, y: 0 } };
+    expect(hold({ outline: [], marks }, { slope: 0, contents: [] }).opening).toEqual({ out: 0.1, up: 0 });
   });
 
   test("reaches no farther past a flared wall's corner than the corner, when the ledge falls toward it", () => {

@@ -3,7 +3,8 @@ import { molding, sectionAt, type Profile, type SectionPoint } from "miterwright
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { anyProfile, deepFrozen, numbersAreClean, sectionIsRotated, slopes } from "../laws/profile.js";
 import { refuses } from "./refusals.js";
-import { exact, exactTrig, expectSum } from "./exact.js";
+import { exact } from "../exact.js";
+import { exactTrig, expectSum } from "./expect-sum.js";
 
 const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
 

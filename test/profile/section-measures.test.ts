@@ -79,6 +79,8 @@ describe("outermostPoint and innermostPoint", () => {
   test("have the name of the mark that they are, and none if they are none", () => {
     expect(outermostPoint(stick, 20)).toEqual({ ...sectionAt(stick, 20).marks.outerBack, mark: "outerBack" });
     expect(outermostPoint(stick, -20)).toEqual({ ...sectionAt(stick, -20).marks.outerFace, mark: "outerFace" });
+    // Of the two ends of a plumb edge it is the first in the outline.
+    expect(outermostPoint(stick, 0).mark).toBe("outerBack");
     expect(innermostPoint(stick, 20).mark).toBe("sightFace");
     expect(innermostPoint(stick, -20).mark).toBe("sightBack");
     expect(outermostPoint({ ...stick, marks: {} }, 20)).not.toHaveProperty("mark");

@@ -1,0 +1,85 @@
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
+import type { SectionPoint } from "./profile.js";
+import type { RabbetHold, RabbetMiss } from "./rabbet-fit-types.js";
+import { outOf, upOf } from "./tilt.js";
+import { wallPoint, wallTouch } from "./wall-touch.js";
+
+/**
+ * What rounding may do to the level of a line, as a share of its coordinates: a thousand roundings. A ledge that rises by
+ * less is called level, and a wall that drops by less is too steep to hold anything.
+ */
+const LEVEL_TOLERANCE: number = 1e-12;
+
+/** The seat of contents in a rabbet, before they are told apart. */
+export interface Seat extends Omit<RabbetHold, "possible" | "slope" | "thickness" | "layers"> {
+  /** Height of the contents' front. */
+  readonly front: number;
+}
+
+/** Why there is no seat. */
+export type NoSeat = Pick<RabbetMiss, "reason" | "shortBy">;
+
+/**
+ * Where level contents come to rest in a tilted rabbet. Unchecked.
+ *
+ * Everything is a difference of points in the section, tilted afterward: the difference of two tilted points would lose
+ * what they have in common.
+ *
+ * @param sight - the sight edge's back arris
+ * @param ledge - the wall's end at the ledge
+ * @param mouth - the wall's end at the back
+ * @param slope - the slope in degrees
+ * @param thickness - thickness of all contents
+ * @param clearance - kept free at every side
+ * @returns the seat, or why there is none
+ */
+export function seatContents(
+  sight: Point,
+  ledge: Point,
+  mouth: Point,
+  slope: number,
+  thickness: number,
+  clearance: number,
+): Seat | NoSeat {
+  const cos = cosDeg(slope);
+  const sin = sinDeg(slope);
+  const stand = ({ x, y }: Point): SectionPoint => ({ out: outOf(x, y, cos, sin), up: upOf(x, y, cos, sin) });
+  const ledgeX = ledge.x - sight.x;
+  const ledgeY = ledge.y - sight.y;
+  const wallX = mouth.x - ledge.x;
+  const wallY = mouth.y - ledge.y;
+  const run = outOf(ledgeX, ledgeY, cos, sin);
+  const rise = upOf(ledgeX, ledgeY, cos, sin);
+  const lean = outOf(wallX, wallY, cos, sin);
+  const drop = -upOf(wallX, wallY, cos, sin);
+  const wall = Math.hypot(wallX, wallY);
+  // Under a ledge that rises the sight edge alone bears, so that it may even hang over inward.
+  if (!(drop > LEVEL_TOLERANCE * wall && (rise >= 0 || run > 0))) return { reason: "too-steep", shortBy: 0 };
+  if (rise > drop) return { reason: "past-mouth", shortBy: (rise - drop) * (wall / drop) };
+
+  const share = wallTouch(ledgeX, ledgeY, wallX, wallY, cos, sin);
+  const lap = outOf(ledgeX + share * wallX, ledgeY + share * wallY, cos, sin) - clearance;
+  if (!(lap > 0)) return { reason: "falls-through", shortBy: -lap + 0 };
+
+  // How far the front lies below the corner. On a ledge that falls outward it lies above the corner instead, by as much as
+  // the ledge rises from there to the contents' edge.
+  const gap = clearance - outOf(share * wallX, share * wallY, cos, sin);
+  const below = rise < 0 ? rise * (gap / run) : rise;
+  const front = rise < 0 ? stand(ledge).up - below : stand(sight).up;
+  const depthUsed = Math.max(0, (below + thickness) * (wall / drop));
+  const level =
+    LEVEL_TOLERANCE *
+    ((Math.abs(ledge.x) + Math.abs(sight.x)) * Math.abs(sin) + (Math.abs(ledge.y) + Math.abs(sight.y)) * cos);
+  const bearsOn = Math.abs(rise) <= level ? "ledge" : rise > 0 ? "sight-edge" : "corner";
+  return {
+    bearsOn,
+    bearing: { out: stand(sight).out + (bearsOn === "corner" ? lap : 0), up: front },
+    opening: stand(wallPoint(ledge, mouth, share)),
+    lap,
+    depthUsed,
+    depthLeft: wall - depthUsed,
+    roomLost: lean < 0 ? -lean : (lean / drop) * thickness,
+    front,
+  };
+}
