@@ -54,25 +54,27 @@ export function minus(a: Vector, b: Vector): Vector {
   return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }
 
+/** Sides may stand past upright by less than this cosine says, before a ring counts as one that was cut the wrong way round. */
+const PAST_UPRIGHT: number = -0.5;
+
 /**
- * Upward: the normal of the polygon that the measured lines make, closed by a straight line, on the side that the faces look to.
- *
- * Where the faces look level (slopes of 90 and -90) the ring runs counter-clockwise about it. Sticks in one straight line have no
- * polygon; there it is the mean of their faces' directions.
+ * Upward: the normal of the polygon that the measured lines make, closed by a straight line, on the side that `toward` looks to: the planned
+ * upward direction, or where no slope is planned the faces', which may look down a little in sides that lean past upright. Sticks in one straight
+ * line have no polygon; there it is the mean of `toward` itself.
  */
-function upwardOf(corners: readonly Vector[], faces: Vector): Vector {
+function upwardOf(corners: readonly Vector[], toward: Vector, least: number): Vector {
   let area: Vector = [0, 0, 0];
   for (const [index, corner] of corners.entries()) {
-    // Twice the area of the triangle to the first corner; taken from there, small rings far off lose nothing.
+    // Twice the area of the triangle to the first corner.
     const next = corners[index + 1] ?? corners[0]!;
     area = plus(area, cross(minus(corner, corners[0]!), minus(next, corners[0]!)));
   }
   const size = norm(area);
   if (size < NO_AREA) {
-    const length = norm(faces);
-    return length < NO_AREA ? [0, 0, 1] : scale(faces, 1 / length);
+    const length = norm(toward);
+    return length < NO_AREA ? [0, 0, 1] : scale(toward, 1 / length);
   }
-  return scale(area, (dot(area, faces) < -NO_AREA * size ? -1 : 1) / size);
+  return scale(area, (dot(area, toward) < least * size ? -1 : 1) / size);
 }
 
 /**
@@ -88,16 +90,21 @@ export function joinChain(ring: Pick<CheckedRing, "sticks" | "width" | "slope">)
   const { sticks, width, slope } = ring;
   const unit = Math.max(width, ...sticks.map((stick) => stick.length));
   const placed: { stick: MeasuredStick; rotation: Rotation; from: Vector; to: Vector }[] = [];
-  let faces: Vector = [0, 0, 0];
+  const planned: Vector = [0, -sinDeg(slope ?? 0), cosDeg(slope ?? 0)];
+  let toward: Vector = [0, 0, 0];
   for (const stick of sticks) {
     const before = placed.at(-1);
     const rotation =
       before === undefined ? UNTURNED : compose(before.rotation, jointRotation(before.stick.end, stick.start));
     const from: Vector = before?.to ?? [0, 0, 0];
     placed.push({ stick, rotation, from, to: plus(from, rotate(rotation, [stick.length / unit, 0, 0])) });
-    faces = plus(faces, rotate(rotation, [0, 0, 1 / sticks.length]));
+    toward = plus(toward, scale(rotate(rotation, planned), 1 / sticks.length));
   }
-  const up = upwardOf([...placed.map(({ from }) => from), placed.at(-1)!.to], faces);
+  const up = upwardOf(
+    [...placed.map(({ from }) => from), placed.at(-1)!.to],
+    toward,
+    slope === undefined ? PAST_UPRIGHT : 0,
+  );
   return {
     unit,
     up,
