@@ -16,8 +16,6 @@ export interface CuttingChain {
   readonly step: number;
   /** The cuts, in an order in which every fence side exists by then. */
   readonly links: readonly ChainLink[];
-  /** The greatest depth. */
-  readonly depth: number;
 }
 
 /**
@@ -66,11 +64,14 @@ function reach(sides: number, existing: readonly number[], step: number, onlyNex
     }
   }
   if (depths.size < sides) return null;
-  return { step, links, depth: Math.max(0, ...depths.values()) };
+  return { step, links };
 }
 
 /**
- * Chooses the step whose setting is the smallest and whose chain reaches every side; on a tie the shorter chain.
+ * Chooses the step whose setting is the smallest and whose chain reaches every side.
+ *
+ * Two steps can have the same setting only where n is even, j and n/2 - j. The blank's sides then come in opposite pairs, so that the two chains are each
+ * other's mirror image and equally long; the smaller step is taken.
  *
  * @param sides - n
  * @param existing - sides that the blank has
@@ -78,18 +79,14 @@ function reach(sides: number, existing: readonly number[], step: number, onlyNex
  * @returns the chain
  */
 export function bestChain(sides: number, existing: readonly number[], onlyNext: boolean): CuttingChain {
-  if (existing.length === sides) return { step: sides / 4, links: [], depth: 0 };
+  if (existing.length === sides) return { step: sides / 4, links: [] };
   const quarter = sides / 4;
-  // Steps by their distance from a quarter turn: the first whose chain reaches every side has the smallest setting.
   const steps = Array.from({ length: Math.ceil(sides / 2) - 1 }, (_, index) => index + 1).sort(
     (a, b) => Math.abs(a - quarter) - Math.abs(b - quarter) || a - b,
   );
-  let best: CuttingChain | null = null;
   for (const step of steps) {
-    if (best !== null && Math.abs(step - quarter) > Math.abs(best.step - quarter)) break;
     const chain = reach(sides, existing, step, onlyNext);
-    if (chain !== null && (best === null || chain.depth < best.depth)) best = chain;
+    if (chain !== null) return chain;
   }
-  // Step 1 reaches every side, so there is always one.
-  return best!;
+  throw new Error("bug: step 1 reaches every side");
 }

@@ -94,6 +94,30 @@ describe("the setting and the number of cuts, side-down", () => {
     }
   });
 
+  test("two steps with the same setting have chains of the same length", () => {
+    /** How deep the chain of a step goes, side by side. */
+    const depthOf = (sides: number, existing: readonly number[], step: number): number => {
+      let reached = new Set(existing);
+      for (let depth = 0; ; depth += 1) {
+        if (reached.size === sides) return depth;
+        const next = new Set(reached);
+        for (const side of reached) next.add((side + step) % sides).add((side + sides - step) % sides);
+        if (next.size === reached.size) return Infinity;
+        reached = next;
+      }
+    };
+    let ties = 0;
+    for (let sides = 5; sides < 60; sides += 1) {
+      const { existing, sidesOn, cuts } = plan(sides);
+      const twin = sides / 2 - sidesOn;
+      if (!Number.isInteger(twin) || twin < 1) continue;
+      ties += 1;
+      const deepest = Math.max(...cuts.map((cut) => cut.depth));
+      expect([sidesOn, twin].map((step) => depthOf(sides, existing, step))).toEqual([deepest, deepest]);
+    }
+    expect(ties).toBeGreaterThan(20);
+  });
+
   test("a seven-sided panel needs 12.857 degrees, six cuts, and two of its corners fall inside the blank (common practice, no printed source)", () => {
     const { setting, cuts, corners } = plan(7);
     expect(setting.toFixed(3)).toBe("12.857");

@@ -101,6 +101,12 @@ describe("cradleFor", () => {
     expect(cradle.steady).toBe(false);
     expect(cradle.widenBy).toBeCloseTo(15 * (Math.sin(Math.PI / 3) - Math.cos(Math.PI / 3)), 12);
     expect(cradleFor(thick, 40)!.steady).toBe(true);
+    const wide = molding({ width: 40, thickness: 30 });
+    for (const slope of [60, -60]) {
+      const { centerFromToe, widenBy } = cradleFor(wide, slope)!;
+      expect(centerFromToe).toBeCloseTo(20 * Math.cos(Math.PI / 3) - 15 * Math.sin(Math.PI / 3), 12);
+      expect(widenBy).toBeCloseTo(-centerFromToe, 12);
+    }
   });
 
   test("is not needed where the stick has a surface to lie on", () => {
