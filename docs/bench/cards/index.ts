@@ -1,0 +1,16 @@
+import type { Card } from "./card.js";
+import { lengthsCard, panelCard, planCard, sectionCard } from "./frame-cards.js";
+import { answerCard, cautionsCard, checksCard, laysCard, stepsCard } from "./work-cards.js";
+
+/** The cards that follow from the plan alone, in the order of reading. */
+export const CARDS: readonly Card[] = [
+  answerCard,
+  cautionsCard,
+  stepsCard,
+  laysCard,
+  planCard,
+  sectionCard,
+  lengthsCard,
+  panelCard,
+  checksCard,
+];

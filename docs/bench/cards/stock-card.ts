@@ -1,0 +1,46 @@
+import { drawStock } from "miterwright/drawing";
+import type { StockFit, StockJob } from "miterwright/stock";
+import { html, trusted, type Markup } from "../html.js";
+import type { Writers } from "../writers.js";
+import { bullets } from "./tables.js";
+
+/** More layouts than this are not drawn. */
+const MOST_DRAWN: number = 24;
+
+/** How good the plan is, in words. */
+function verdict({ status, gap, shortage, unplaced, stopped }: StockFit): string {
+  if (status === "optimal") return "This is proven: no cheaper way to cut the sticks up exists.";
+  if (status === "feasible") {
+    const why =
+      stopped === "asked" ? "The search was stopped. " : stopped === "time" ? "The search ran out of time. " : "";
+    return `${why}A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))} % at the most.`;
+  }
+  const missing = unplaced.reduce((sum, { count }) => sum + count, 0);
+  return shortage === "proven"
+    ? `The rack is too small: however it is cut up, ${missing} ${missing === 1 ? "piece is" : "pieces are"} missing.`
+    : `No way was found to get all pieces from the rack: ${missing} still missing.`;
+}
+
+/**
+ * How the sticks are cut up.
+ *
+ * @param job - what was to be cut
+ * @param fit - how it can be
+ * @param writers - how lengths are written
+ * @param width - width to aim at, in pixels
+ * @returns the markup
+ */
+export function stockMarkup(job: StockJob, fit: StockFit, writers: Writers, width: number): Markup {
+  const { length } = writers;
+  const taken = fit.sticks.map(({ stick, count }) => `${count} × ${stick}`).join(", ");
+  const drawn = { layouts: fit.layouts.slice(0, MOST_DRAWN) };
+  const drawing = drawStock(job, drawn, { ...writers, width: Math.min(width, 700) });
+  const left = fit.layouts.length - drawn.layouts.length;
+  return html`${bullets([
+      `Take ${taken === "" ? "no stick" : taken}: ${length(fit.used)} in all.`,
+      verdict(fit),
+      `Pieces: ${length(fit.made)}. Offcuts to keep: ${length(fit.kept)}. Saw cuts and waste: ${length(fit.waste)}.`,
+    ])}
+    <figure>${trusted(drawing.svg)}</figure>
+    ${left > 0 ? html`<p>${left} more ways of cutting are on the shop sheet.</p>` : null}`;
+}

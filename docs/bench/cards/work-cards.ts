@@ -1,0 +1,147 @@
+import { drawCradle, drawCut } from "miterwright/drawing";
+import { describeOperation, markLabel, type FramePlan, type LayOption } from "miterwright/frame";
+import { html, trusted, type Markup, type Part } from "../html.js";
+import type { Writers } from "../writers.js";
+import type { Card } from "./card.js";
+import { bullets, facts, table } from "./tables.js";
+
+/** What every lay is called. */
+function layName({ lay }: LayOption, angle: Writers["angle"]): string {
+  const names: Readonly<Record<string, string>> = {
+    flat: "flat on its back",
+    propped: "propped at its slope, in a cradle",
+    "inner-down": "standing on its sight edge",
+    "outer-down": "standing on its outer edge",
+    "face-down": "face down",
+  };
+  return typeof lay === "number" ? `rolled by ${angle(lay)}` : names[lay]!;
+}
+
+/** The numbers that are looked for first. */
+export const answerCard: Card = {
+  id: "answer",
+  heading: "At a glance",
+  column: "work",
+  write: ({ plan, writers }) => {
+    const { length, angle } = writers;
+    const { cutting, geometry, materials } = plan;
+    const stick = geometry.sticks[0]!;
+    const option = cutting.lay;
+    if (option === null)
+      return html`<p><strong>No way to lay the stick suits this saw.</strong> The table below says why.</p>`;
+    const { mark, length: longest } = stick.longest;
+    return html`${facts([
+        ["miter scale", html`<span class="figure">${angle(option.first.miter.reading)}</span>`],
+        ["bevel scale", html`<span class="figure">${angle(option.first.bevel.reading)}</span>`],
+        [`${stick.count} pieces, each`, html`<span class="figure">${length(longest)}</span>`],
+      ])}
+      <p>
+        The stick lies ${layName(option, angle)}. The length is taken along the ${markLabel(mark)}, from end to end. All
+        pieces together use up ${length(materials.stickLength)} of molding.
+      </p>`;
+  },
+};
+
+function cradle(plan: FramePlan, writers: Writers, width: number): Markup | null {
+  const { cradle: wedge } = plan.cutting;
+  if (wedge === null) return null;
+  const drawing = drawCradle(plan, { ...writers, width: Math.min(width, 360) });
+  return html`<h3>Before: make the cradle</h3>
+    <figure>${trusted(drawing.svg)}</figure>`;
+}
+
+/** The steps at the saw, in order. */
+export const stepsCard: Card = {
+  id: "steps",
+  heading: "At the saw, step by step",
+  column: "work",
+  write: ({ plan, writers, width }) => {
+    const { operations, order } = plan.cutting;
+    if (operations.length === 0) return null;
+    const how =
+      order === "piece-by-piece"
+        ? "The steps follow each other for every single piece."
+        : "Each step is done for all pieces before the next.";
+    const steps = operations.map((operation) => {
+      const { title, lines } = describeOperation(operation, writers);
+      const drawing = drawCut(plan, { ...writers, step: operation.step, width: Math.min(width, 400) });
+      return html`<li>
+        <h3>${title}</h3>
+        ${bullets(lines)}
+        <figure>${trusted(drawing.svg)}</figure>
+      </li>`;
+    });
+    return html`<p>${how} Left and right are yours as you stand in front of the saw.</p>
+      ${cradle(plan, writers, width)}
+      <ol class="steps">
+        ${steps}
+      </ol>`;
+  },
+};
+
+/** Every way to lay the stick. */
+export const laysCard: Card = {
+  id: "lays",
+  heading: "Ways to lay the stick",
+  column: "work",
+  write: ({ plan, writers }) => {
+    const { lays, lay } = plan.cutting;
+    const { angle } = writers;
+    const rows = lays.map((option): Part[] => [
+      layName(option, angle),
+      angle(option.first.miter.reading),
+      angle(option.first.bevel.reading),
+      option.lay === lay?.lay
+        ? html`<strong>used here</strong>`
+        : option.possible
+          ? "possible"
+          : option.obstacles.map(({ sentence }) => sentence).join(" "),
+    ]);
+    return table(
+      "What the scales must show, and whether this saw can do it",
+      ["the stick lies", "miter scale", "bevel scale", "possible"],
+      rows,
+    );
+  },
+};
+
+/** What to measure on the dry frame. */
+export const checksCard: Card = {
+  id: "checks",
+  heading: "Checks before gluing",
+  column: "frame",
+  write: ({ plan, writers }) => {
+    const rows = plan.checks.map(({ label, kind, value }) => [
+      label,
+      html`<span class="figure">${writers[kind](value)}</span>`,
+    ]);
+    return table("Measure on the dry frame", ["what", "must be"], rows);
+  },
+};
+
+const SEVERITIES: readonly (readonly [severity: FramePlan["cautions"][number]["severity"], word: string])[] = [
+  ["danger", "Danger"],
+  ["care", "Take care"],
+  ["note", "Note"],
+];
+
+/** What to beware of, the gravest first. */
+export const cautionsCard: Card = {
+  id: "cautions",
+  heading: "Cautions",
+  column: "work",
+  write: ({ plan }) => {
+    const items = SEVERITIES.flatMap(([severity, word]) =>
+      plan.cautions
+        .filter((caution) => caution.severity === severity)
+        .map(({ sentence }) => html`<li class="${severity}"><strong>${word}:</strong> ${sentence}</li>`),
+    );
+    return html`<p>
+        Saws and glass hurt people. This page is arithmetic, not advice: the manual of your saw, local codes for glazing
+        and hanging, and qualified advice come first.
+      </p>
+      <ul class="cautions">
+        ${items}
+      </ul>`;
+  },
+};

@@ -1,0 +1,119 @@
+/** The steps of the form, in the order in which a maker thinks. */
+export type Step = "units" | "inside" | "shape" | "molding" | "slope" | "saw" | "rack" | "paper" | "dry-fit";
+
+/** The fields that stand alone, by the names that links and files use. */
+export type FieldName =
+  | "unit"
+  | "fineness"
+  | "holds"
+  | "width"
+  | "height"
+  | "allowance"
+  | "measure"
+  | "size"
+  | "at"
+  | "clearance"
+  | "sides"
+  | "pose"
+  | "known"
+  | "moldingWidth"
+  | "thickness"
+  | "rabbetWidth"
+  | "rabbetDepth"
+  | "milled"
+  | "levelWidth"
+  | "lap"
+  | "depth"
+  | "slope"
+  | "slopeAs"
+  | "saw"
+  | "kerf"
+  | "lay"
+  | "rough"
+  | "roughAllowance"
+  | "miterReach"
+  | "bevelLeft"
+  | "bevelRight"
+  | "miterReads"
+  | "bevelReads"
+  | "scaleStep"
+  | "sawDepth"
+  | "crosscut"
+  | "frames"
+  | "keep"
+  | "title"
+  | "note"
+  | "gap"
+  | "open"
+  | "seenSlope"
+  | "hold";
+
+/** The lists of the form, whose rows are added and removed. */
+export type ListName = "layers" | "sticks";
+
+/** What a field takes. */
+export type FieldKind =
+  /** A length above zero. */
+  | "length"
+  /** A length that may be zero. */
+  | "room"
+  /** An angle in degrees. */
+  | "angle"
+  /** A whole number. */
+  | "count"
+  /** A number of any kind, such as a price. */
+  | "number"
+  /** Words. */
+  | "text"
+  /** Words over several lines. */
+  | "lines"
+  /** One of some choices. */
+  | "choice";
+
+/** One way to answer a choice. */
+export interface Choice {
+  /** Its name in links and files. */
+  readonly value: string;
+  /** What the page calls it. */
+  readonly label: string;
+}
+
+/** A field of the form, or a column of a list. */
+export interface Field {
+  /** What the page calls it. */
+  readonly label: string;
+  /** What it means, in a sentence or two that stand under it. */
+  readonly explain: string;
+  /** What it takes. */
+  readonly kind: FieldKind;
+  /** The answers to choose from; the first one is taken where nothing is said. */
+  readonly choices?: readonly Choice[];
+  /** Whether a frame can be planned without it. */
+  readonly optional?: boolean;
+  /** What is taken where it is left empty, shown in the empty field. */
+  readonly placeholder?: string;
+}
+
+/** Where a field stands, and when it is asked. */
+export interface PlacedField extends Field {
+  /** The step it belongs to. */
+  readonly step: Step;
+  /** Whether it is one of the finer points, which are folded away. */
+  readonly finer?: boolean;
+  /** The answers that other fields must have for it to be asked. */
+  readonly when?: Readonly<Partial<Record<FieldName, readonly string[]>>>;
+}
+
+/** The state of a field that stands alone: as typed, or a choice's value. */
+export type Values = Readonly<Record<FieldName, string>>;
+
+/**
+ * Whether a field is asked.
+ *
+ * @param field - the field
+ * @param values - the answers so far
+ * @returns true when all it depends on is so
+ */
+export function isAsked(field: PlacedField, values: Values): boolean {
+  return Object.entries(field.when ?? {}).every(([name, answers]) => answers.includes(values[name as FieldName]));
+}

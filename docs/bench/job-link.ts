@@ -1,0 +1,113 @@
+import { FIELDS, LISTS } from "./field-table.js";
+import type { FieldName, ListName } from "./fields.js";
+import { emptyJob, FIELD_NAMES, isBlank, untouched, type JobState, type Row } from "./job-state.js";
+
+/** The version of the form that links and files are written in. A change that old ones can't be read by raises it. */
+export const JOB_VERSION: number = 1;
+
+/** A job that was read from a link or a file: the job and what was left out of it, or why it can't be read. */
+export type OpenedJob =
+  | { readonly ok: true; readonly state: JobState; readonly leftOut: readonly string[] }
+  | { readonly ok: false; readonly why: string };
+
+/** Most rows of a list that a link or a file may have. */
+export const MOST_ROWS: number = 500;
+
+/**
+ * A job as the fragment of a link, without its `#`. What nobody touched is left out.
+ *
+ * @param state - the job
+ * @returns the fragment; empty for an empty job
+ */
+export function jobToFragment(state: JobState): string {
+  const parts = new URLSearchParams();
+  for (const name of FIELD_NAMES) {
+    if (state.values[name] !== untouched(name)) parts.set(name, state.values[name]);
+  }
+  for (const list of ["layers", "sticks"] as const) {
+    state.lists[list]
+      .filter((row) => !isBlank(row))
+      .forEach((row, index) => {
+        for (const column of Object.keys(LISTS[list])) {
+          const text = row[column] ?? "";
+          if (text !== "") parts.set(`${list}.${index}.${column}`, text);
+        }
+      });
+  }
+  const written = parts.toString();
+  return written === "" ? "" : `v=${JOB_VERSION}&${written}`;
+}
+
+/**
+ * Says why a version can't be read.
+ *
+ * @param what - the link or the file
+ * @param version - what it says its version is
+ * @returns a sentence, or `null` when it can
+ */
+export function versionTrouble(what: "link" | "file", version: unknown): string | null {
+  if (version === JOB_VERSION || version === String(JOB_VERSION)) return null;
+  const number = typeof version === "string" && /^\d+$/.test(version) ? Number(version) : version;
+  if (typeof number === "number" && Number.isInteger(number) && number > JOB_VERSION) {
+    return `This ${what} was made by a newer bench page (version ${number}); this one reads version ${JOB_VERSION}. Reload the page, or open it where it was made.`;
+  }
+  return `This ${what} does not say which version it is, so it can't be read: version ${JOB_VERSION} is expected.`;
+}
+
+/**
+ * Whether a field can hold a text: choices take none but their own answers.
+ *
+ * @param name - the field
+ * @param text - the text
+ * @returns true when it can
+ */
+export function canHold(name: FieldName, text: string): boolean {
+  const { choices } = FIELDS[name];
+  return choices === undefined || choices.some(({ value }) => value === text);
+}
+
+/**
+ * Whether a text is the name of a field.
+ *
+ * @param name - the text
+ * @returns true when it is
+ */
+export function isFieldName(name: string): name is FieldName {
+  return Object.hasOwn(FIELDS, name);
+}
+
+/**
+ * Reads a job from the fragment of a link.
+ *
+ * @param fragment - with or without its `#`
+ * @returns the job, or why it can't be read
+ */
+export function jobFromFragment(fragment: string): OpenedJob {
+  const parts = new URLSearchParams(fragment.replace(/^#/, ""));
+  if (parts.size === 0) return { ok: true, state: emptyJob(), leftOut: [] };
+  const why = versionTrouble("link", parts.get("v"));
+  if (why !== null) return { ok: false, why };
+  const { values } = emptyJob();
+  const written: Record<string, string> = { ...values };
+  const lists: Record<ListName, Record<string, string>[]> = { layers: [], sticks: [] };
+  const leftOut: string[] = [];
+  for (const [key, text] of parts) {
+    if (key === "v") continue;
+    const row = /^(layers|sticks)\.(\d{1,3})\.(\w+)$/.exec(key);
+    const list = row === null ? null : (row[1] as ListName);
+    if (list !== null && Number(row![2]) < MOST_ROWS && Object.hasOwn(LISTS[list], row![3]!)) {
+      (lists[list][Number(row![2])] ??= {})[row![3]!] = text;
+    } else if (isFieldName(key) && canHold(key, text)) {
+      written[key] = text;
+    } else {
+      leftOut.push(key);
+    }
+  }
+  const rows = (list: ListName): Row[] =>
+    Array.from(lists[list], (row) => row as Row | undefined).filter((row) => row !== undefined);
+  return {
+    ok: true,
+    state: { values: written as JobState["values"], lists: { layers: rows("layers"), sticks: rows("sticks") } },
+    leftOut,
+  };
+}

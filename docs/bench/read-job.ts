@@ -1,0 +1,114 @@
+import { isInputError } from "miterwright/errors";
+import { checkBrief, type FrameBrief } from "miterwright/frame";
+import type { Profile } from "miterwright/profile";
+import { moldingPart, openingPart, optional, placePart, sawPart, slopePart } from "./brief-parts.js";
+import { issueField } from "./issue-field.js";
+import { issueWords, type Refusal } from "./issue-words.js";
+import type { JobState } from "./job-state.js";
+import { filledRows, readFields, type FieldIssue, type PlacedRow } from "./read-fields.js";
+
+/** A form that was read. */
+export interface ReadJob {
+  /** The brief; `null` while a field is wrong or needed. */
+  readonly brief: FrameBrief | null;
+  /** How many such frames are made. */
+  readonly frames: number;
+  /** Shortest offcut worth keeping; 0 where none is marked. */
+  readonly keep: number;
+  /** What is wrong, field by field. */
+  readonly issues: readonly FieldIssue[];
+  /** The fields that are empty and needed, by key, in the order of the form. */
+  readonly needed: readonly string[];
+}
+
+function fieldIssue(refusal: Refusal, holds: string): FieldIssue {
+  return { field: issueField(refusal.path, holds), words: issueWords(refusal) };
+}
+
+/** Runs what may be refused; a refusal goes to the field that it is about. */
+function attempt<T>(issues: FieldIssue[], holds: string, prefix: string, work: () => T): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    const { code, path, message } = error;
+    issues.push(fieldIssue({ code, path: prefix + path, message }, holds));
+    return null;
+  }
+}
+
+/** Names of sticks as they are typed; those without one are numbered where there are several. */
+function stickName(name: string, place: number, among: number): string {
+  if (name.trim() !== "") return name.trim();
+  return among === 1 ? "stick" : `stick ${place + 1}`;
+}
+
+function readSticks(rows: readonly PlacedRow[], numbers: ReadonlyMap<string, number>, issues: FieldIssue[]): unknown[] {
+  const taken = new Set<string>();
+  return rows.map(({ row, index }, place) => {
+    const id = stickName(row["name"] ?? "", place, rows.length);
+    if (taken.has(id)) issues.push({ field: `sticks.${index}.name`, words: "Another row has this name already." });
+    taken.add(id);
+    const number = (column: string): number | undefined => numbers.get(`sticks.${index}.${column}`);
+    return { id, length: number("length"), ...optional("count", number("count")), ...optional("cost", number("cost")) };
+  });
+}
+
+/**
+ * Reads the form: what is typed becomes a brief, or a sentence beside the field that is wrong.
+ *
+ * @param state - the form
+ * @returns the brief, or the issues and the fields that are still needed
+ */
+export function readJob(state: JobState): ReadJob {
+  const fields = readFields(state);
+  const { values, numbers, needed } = fields;
+  const issues = [...fields.issues];
+  const [sticks, layers] = [filledRows(state, "sticks"), filledRows(state, "layers")];
+  const stock = readSticks(sticks, numbers, issues);
+  const frames = numbers.get("frames") ?? 1;
+  if (frames < 1) issues.push({ field: "frames", words: "At least one frame has to be made." });
+  const rest = { frames, keep: numbers.get("keep") ?? 0, issues, needed };
+
+  const slope = attempt(issues, values.holds, "", () => slopePart(fields));
+  if (issues.length > 0 || needed.length > 0 || slope === null) return { brief: null, ...rest };
+  let profile: Profile | null = null;
+  if (values.known === "dimensions") {
+    profile = attempt(issues, values.holds, "molding.", () => moldingPart(fields, slope));
+    if (profile === null) return { brief: null, ...rest };
+  }
+
+  const lap = optional("lap", numbers.get("lap"));
+  const brief: unknown = {
+    sides: numbers.get("sides"),
+    slope,
+    pose: values.pose,
+    opening: openingPart(fields),
+    at: placePart(values, profile, slope, "lap" in lap),
+    ...(profile === null
+      ? { measured: { levelWidth: numbers.get("levelWidth"), ...lap, ...optional("depth", numbers.get("depth")) } }
+      : { profile }),
+    contents: layers.map(({ row, index }) => ({
+      name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
+      thickness: numbers.get(`layers.${index}.thickness`),
+    })),
+    ...optional("clearance", numbers.get("clearance")),
+    unit: values.unit,
+    saw: sawPart(fields),
+    ...optional("kerf", numbers.get("kerf")),
+    rough:
+      values.rough === "none" ? { method: "none" } : { method: values.rough, allowance: numbers.get("roughAllowance") },
+    ...(values.lay === "" ? {} : { lay: values.lay }),
+    ...(sticks.length === 0 ? {} : { sticks: stock }),
+  };
+  const rows = { sticks, contents: layers };
+  for (const issue of checkBrief(brief)) {
+    // The brief has no blank rows; the form has.
+    const path = issue.path.replace(
+      /^(sticks|contents)\[(\d+)\]/,
+      (_, list: keyof typeof rows, place: string) => `${list}[${rows[list][Number(place)]!.index}]`,
+    );
+    issues.push(fieldIssue({ ...issue, path }, values.holds));
+  }
+  return { ...rest, brief: issues.length > 0 ? null : (brief as FrameBrief) };
+}

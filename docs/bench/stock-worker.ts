@@ -1,0 +1,39 @@
+/**
+ * The worker in which sticks are fitted, so that the page stays awake. It is told to stop by a message, which it hears between two turns of the search.
+ */
+import { isInputError } from "miterwright/errors";
+import { fitStockAsync, type StockJob } from "miterwright/stock";
+import type { StockAnswer, StockRequest } from "./stock-messages.js";
+
+/** The part of a worker's global scope that is used here. */
+interface Scope {
+  onmessage: ((event: { readonly data: StockRequest }) => void) | null;
+  postMessage: (message: StockAnswer) => void;
+}
+
+/** Milliseconds after which the best plan so far is taken: what people wait for with a stop button at hand. */
+const LONGEST: number = 60_000;
+
+const scope = globalThis as unknown as Scope;
+let isStopped = false;
+
+async function answer(job: StockJob): Promise<void> {
+  try {
+    const fit = await fitStockAsync(job, {
+      timeLimit: LONGEST,
+      onProgress: (progress) => {
+        scope.postMessage({ kind: "progress", progress });
+        return isStopped ? "stop" : undefined;
+      },
+    });
+    scope.postMessage({ kind: "fit", fit });
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    scope.postMessage({ kind: "refused", path: error.path, message: error.message });
+  }
+}
+
+scope.onmessage = ({ data }) => {
+  if (data.kind === "stop") isStopped = true;
+  else void answer(data.job);
+};

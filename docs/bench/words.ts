@@ -1,0 +1,113 @@
+/** A word of the trade, and what it means. */
+export interface Word {
+  /** The word. */
+  readonly word: string;
+  /** Its other forms, as they stand in texts. */
+  readonly forms?: readonly string[];
+  /** What it means, for someone who has never made a frame. */
+  readonly means: string;
+}
+
+/** Every trade word that the page and its sheet use. */
+export const WORDS: readonly Word[] = [
+  { word: "across corners", means: "the widest distance between two corners of the shape" },
+  {
+    word: "across flats",
+    means:
+      "the narrowest the shape can be: from side to opposite side, with an odd number of sides from a corner to the side opposite",
+  },
+  { word: "apothem", means: "the distance from the center to the middle of a side" },
+  {
+    word: "arris",
+    forms: ["arrises"],
+    means: "an edge that runs the whole length of the stick, where two of its surfaces meet",
+  },
+  { word: "back", means: "the surface of the molding that is turned away from the viewer" },
+  { word: "bevel", means: "how far the saw's blade leans from upright" },
+  { word: "blank", forms: ["squared blank"], means: "a piece with four square corners from which the panel is cut" },
+  { word: "circumradius", means: "the distance from the center to a corner" },
+  { word: "clearance", means: "room kept free at every side, so that the contents can move" },
+  { word: "cradle", means: "a wedge that holds a stick on the saw at the slope it will have in the frame" },
+  { word: "crosscut", forms: ["crosscuts"], means: "a cut square across the stick" },
+  { word: "dry", forms: ["dry fit", "dry frame"], means: "put together without glue" },
+  { word: "end grain", means: "the cut end of the wood's fibers, where glue alone holds badly" },
+  { word: "face", means: "the surface of the molding that shows" },
+  { word: "fence", means: "the straight guide on the saw that the stick lies against" },
+  {
+    word: "flip",
+    forms: ["flipped", "flip end for end"],
+    means: "change the two ends of the stick about, the same surface staying down",
+  },
+  { word: "gauge", means: "the sliding guide of a table saw that pushes the wood past the blade and can be swung" },
+  { word: "joint", forms: ["joints"], means: "where two sides meet at a corner" },
+  { word: "kerf", means: "the width of the cut that the blade makes" },
+  {
+    word: "keys",
+    forms: ["splines", "dowels"],
+    means: "pieces of wood let into a joint to strengthen it: thin slips (keys, splines) or round pegs (dowels)",
+  },
+  { word: "lap", forms: ["laps"], means: "how far the lip reaches over the edge of the contents" },
+  { word: "ledge", means: "the surface of the rabbet that the contents rest on" },
+  { word: "level", means: "parallel to the bench, like the bubble of a level" },
+  {
+    word: "level width",
+    means:
+      "how wide the molding is once it stands at its slope, measured level from the rabbet's wall to the outermost point",
+  },
+  { word: "lip", means: "the part of the molding in front of the rabbet, which laps over the contents" },
+  { word: "long point", forms: ["long points"], means: "the longer end of an edge that is cut at an angle" },
+  {
+    word: "miter",
+    forms: ["miters", "mitered"],
+    means:
+      "how far a cut is swung from square, across the surface that lies on the saw's table; also a joint of two such cuts",
+  },
+  { word: "miter gauge", means: "the gauge of a table saw, with a scale for the miter" },
+  { word: "molding", means: "the strip of wood that the frame's sides are cut from" },
+  { word: "offcut", forms: ["offcuts"], means: "what is left of a stick after the pieces are cut" },
+  { word: "opening", means: "the space inside the frame where the contents lie" },
+  { word: "outer edge", means: "the edge of the molding farthest from the picture" },
+  { word: "panel", means: "the flat piece that goes into the frame: picture, glass, mirror or bottom" },
+  { word: "plan miter", forms: ["plan miters"], means: "half of what the frame turns at a corner, seen from above" },
+  { word: "plumb", means: "straight up and down" },
+  { word: "propped", means: "held at the slope it will have in the frame" },
+  { word: "rabbet", means: "the step in the back of the molding that holds the contents" },
+  {
+    word: "rough",
+    forms: ["roughs", "rough pieces", "rough piece"],
+    means: "a piece cut a little too long, to be finished later",
+  },
+  { word: "scale", forms: ["scales"], means: "the marks on the saw that show an angle" },
+  { word: "scrap", means: "waste wood, to try a setting on" },
+  { word: "section", means: "what the molding looks like cut straight across" },
+  { word: "sight edge", means: "the edge of the molding next to the picture" },
+  {
+    word: "slope",
+    forms: ["slopes", "sloping"],
+    means: "the angle between a side and the bench: 0 lies flat, 90 stands upright",
+  },
+  { word: "splayed", means: "with sides that slope, like a tray" },
+  { word: "spring angle", means: "the angle between the back of a molding and the wall it leans on" },
+  { word: "stick", forms: ["sticks"], means: "a length of molding as it is bought" },
+  {
+    word: "stop",
+    means: "a block fixed at the saw that the end of the wood touches, so that all pieces become equally long",
+  },
+  { word: "wall", forms: ["rabbet wall"], means: "of a rabbet: the surface that the edge of the contents faces" },
+  { word: "wedge", means: "a piece that is thinner at one side than at the other" },
+];
+
+function formsOf({ word, forms = [] }: Word): readonly string[] {
+  return [word, ...forms];
+}
+
+/**
+ * The trade words that stand in a text.
+ *
+ * @param text - any text
+ * @returns the words in it, in the order of the alphabet
+ */
+export function wordsIn(text: string): readonly Word[] {
+  const plain = ` ${text.toLowerCase().replace(/[^a-z]+/g, " ")} `;
+  return WORDS.filter((word) => formsOf(word).some((form) => plain.includes(` ${form} `)));
+}

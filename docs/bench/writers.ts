@@ -1,0 +1,38 @@
+import { formatAngle, formatLength, type LengthUnit } from "miterwright/units";
+import type { Values } from "./fields.js";
+
+/** How lengths and angles are written on the page and on its sheets. */
+export interface Writers {
+  /** Writes a length in the job's unit. */
+  readonly length: (value: number) => string;
+  /** Writes an angle that is given in degrees. */
+  readonly angle: (degrees: number) => string;
+}
+
+/** Parts of a millimeter, and of an inch, that each fineness counts. */
+const PARTS: Readonly<Record<string, { readonly millimeter: number; readonly inch: number }>> = {
+  coarse: { millimeter: 1, inch: 16 },
+  usual: { millimeter: 2, inch: 32 },
+  fine: { millimeter: 10, inch: 64 },
+};
+
+/**
+ * How a job writes its numbers.
+ *
+ * @param values - the form's answers; only `unit` and `fineness` are read
+ * @returns the writers
+ */
+export function writersOf(values: Pick<Values, "unit" | "fineness">): Writers {
+  const unit = values.unit as LengthUnit;
+  const { millimeter, inch } = PARTS[values.fineness] ?? PARTS["usual"]!;
+  const angle = (degrees: number): string => formatAngle(degrees);
+  if (unit === "in" || unit === "ft") {
+    return { length: (value) => formatLength(value, unit, { denominator: inch }), angle };
+  }
+  const parts = unit === "cm" ? 10 * millimeter : millimeter;
+  // 0.5 is no number of decimals, so the value is put on the grid first.
+  return {
+    length: (value) => formatLength(Math.round(value * parts) / parts, unit, { digits: unit === "cm" ? 2 : 1 }),
+    angle,
+  };
+}
