@@ -11,7 +11,7 @@ import { checkClimate, equilibriumKernel, type Climate } from "./moisture.js";
  * a moisture meter at the board knows better.
  *
  * @param options - `temperature` in degrees Celsius from -20 to 100, and relative `humidity` in percent from 0 to 100
- * @returns moisture content in percent of the ovendry mass, 0 to 29
+ * @returns moisture content in percent of the ovendry mass, 0 to 29.1
  * @throws {InputError} when a value is missing or out of range
  * @example
  * ```ts

@@ -5,7 +5,7 @@ import { WOOD_TABLE } from "./wood-table.js";
 /** No name in the table is longer; what comes after it is not compared. */
 const LONGEST: number = 40;
 /** A name less like the text than this is not offered. */
-const LEAST_LIKE: number = 0.4;
+const LEAST_LIKE: number = 0.5;
 /** How many names an error text offers. */
 const OFFERED: number = 3;
 

@@ -44,7 +44,7 @@ const BOUNDS: Readonly<Record<keyof SheetFigures, readonly [min: number, max: nu
 export function sheetFigure(value: unknown, path: string, figure: keyof SheetFigures): number {
   if (typeof value === "string") {
     if (value === "glass" || value === "acrylic") return SHEETS[value][figure];
-    return refuse("unknown", path, value, `"glass", "acrylic" or an object with a \`${figure}\``);
+    return refuse("unknown", path, value, `"glass", "acrylic" or an object with \`${figure}\``);
   }
   return checkNumber(checkObject(value, path)[figure], `${path}.${figure}`, ...BOUNDS[figure]);
 }

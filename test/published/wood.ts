@@ -408,3 +408,36 @@ export const WORKED_EXAMPLE = {
  * sidewise but not lengthwise". Read.
  */
 export const SHRUNK_MITER_OPENS = "inside";
+
+/**
+ * D. W. Green, Moisture Content and the Shrinkage of Lumber, FPL-RP-489: shrinkage of softwood lumber from green to moisture M in percent, from 8 to 19 %, as
+ * a - b M; and the percentages at 15 % that American Softwood Lumber Standard PS 20-70 has. Read.
+ */
+export const LUMBER_SHRINKAGE = [
+  { direction: "width", a: 6.031, b: 0.215, at15: 2.8 },
+  { direction: "thickness", a: 5.062, b: 0.181, at15: 2.35 },
+] as const;
+
+/** Encyclopaedia Britannica, wood, shrinkage and swelling: averages from green to ovendry, in percent. Read. */
+export const AVERAGE_SHRINKAGE = { radial: 4, tangential: 8 } as const;
+
+/** Coefficients of table 13-5 that are a group's and not those of the wood's own shrinkage: they are printed so, and left alone. */
+export const GROUP_COEFFICIENTS: readonly string[] = ["green ash", "sweet birch", "cedar elm", "black maple"];
+
+/** Woods that start to shrink at 22 % and not at 30 %: a footnote of table 13-5, value from memory. */
+export const SATURATED_AT_22: readonly string[] = [
+  "western redcedar",
+  "northern white-cedar",
+  "old-growth redwood",
+  "young-growth redwood",
+];
+
+/** Rows above that the library's table does without, and why. */
+export const LEFT_OUT: Readonly<Record<string, string>> = {
+  "gray birch": "no tangential shrinkage in print",
+  "black maple": "shrinkage recalled, and the coefficient read is a group's that does not agree with it",
+  "northern red oak": "shrinkage recalled, and no coefficient to hold it against",
+  "shagbark hickory": "shrinkage recalled, and no coefficient to hold it against",
+  "black oak":
+    "printed with the coefficients of the California oak, two thirds of those of the red oaks with which it is sold",
+};
