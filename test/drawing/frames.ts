@@ -122,6 +122,6 @@ export const anyBrief: fc.Arbitrary<FrameBrief> = fc
       saw,
       rough: method === "none" ? { method } : { method, allowance: 15 * size },
       ...(lay === undefined ? {} : { lay }),
-    } as FrameBrief;
+    };
   })
   .filter((brief) => !(typeof brief.lay === "number" && brief.measured !== undefined));

@@ -1,0 +1,50 @@
+import { describe, expect, test } from "vitest";
+import { drawCradle } from "miterwright/drawing";
+import { BATTEN, plan, WORDS } from "./frames.js";
+import { readDrawing } from "./read-drawing.js";
+import { expectSimilar } from "./shapes.js";
+
+describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) => {
+  const frame = plan({ slope, lay: "propped", profile: BATTEN });
+  const cradle = frame.cutting.cradle!;
+  const drawing = drawCradle(frame, WORDS);
+  const read = readDrawing(drawing);
+  const wedge = read.parts("wedge")[0]!;
+
+  test("is in its proportions, its toe to the left", () => {
+    expectSimilar(wedge, cradle.outline);
+  });
+
+  test("carries the stick on its sloping top, the higher edge at its high side", () => {
+    const section = read.parts("section")[0]!;
+    const [toe, , tip] = wedge;
+    for (const end of [toe, tip]) {
+      expect(section.some(({ x, y }) => Math.hypot(x - end!.x, y - end!.y) < 0.02)).toBe(true);
+    }
+    const sizes = section.map((point, index) =>
+      Math.hypot(point.x - section.at(index - 1)!.x, point.y - section.at(index - 1)!.y),
+    );
+    expect(Math.max(...sizes) / Math.min(...sizes)).toBeCloseTo(42 / 18, 2);
+    // All of the wood is above the top's line.
+    for (const { x, y } of section) {
+      expect((tip!.x - toe!.x) * (y - toe!.y) - (tip!.y - toe!.y) * (x - toe!.x)).toBeLessThan(2);
+    }
+  });
+
+  test("has its sizes labelled, and the center of gravity drawn where it is", () => {
+    const texts = read.texts.map(({ text }) => text);
+    expect(texts).toEqual(
+      expect.arrayContaining([`run ${WORDS.length(cradle.run)}`, `rise ${WORDS.length(cradle.rise)}`, "ledge"]),
+    );
+    expect(drawing.title).toBe(`Cradle of ${WORDS.angle(Math.abs(slope))}, cut across`);
+    const scale = (wedge[1]!.x - wedge[0]!.x) / cradle.run;
+    expect(read.parts("gravity")[0]![0]!.x - wedge[0]!.x).toBeCloseTo(cradle.centerFromToe * scale, 1);
+    const said = cradle.steady ? "is above the wedge." : `widen its base by ${WORDS.length(cradle.widenBy)} at least`;
+    expect(drawing.description).toContain(said);
+  });
+});
+
+test("the key can be left out", () => {
+  const [long, short] = [true, false].map((key) => drawCradle(plan({ slope: 20, lay: "propped" }), { ...WORDS, key }));
+  expect(short!.height).toBeLessThan(long!.height);
+});

@@ -1,0 +1,74 @@
+import { describe, expect, expectTypeOf, test } from "vitest";
+import { drawPlanView, drawSection, type Drawing } from "miterwright/drawing";
+import { frameGeometry, planFrame } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { plan, SHORT } from "./frames.js";
+
+const drawing = drawPlanView(plan(), SHORT);
+
+describe("a drawing", () => {
+  test("is frozen data: SVG, words and size", () => {
+    expect(Object.isFrozen(drawing)).toBe(true);
+    expect(Object.keys(drawing)).toEqual(["svg", "title", "description", "width", "height"]);
+    expect(structuredClone(drawing)).toEqual({ ...drawing });
+    expect(drawing.svg).toContain(`width="${drawing.width}" height="${drawing.height}"`);
+  });
+
+  test("is its SVG as a string", () => {
+    expect(String(drawing)).toBe(drawing.svg);
+    expect(drawing.svg.startsWith("<svg xmlns=")).toBe(true);
+  });
+
+  test("shows itself in notebooks", () => {
+    const show = Symbol.for("Jupyter.display");
+    const bundle = (drawing as unknown as Record<symbol, () => unknown>)[show]!();
+    expect(bundle).toEqual({
+      "image/svg+xml": drawing.svg,
+      "text/plain": `${drawing.title}. ${drawing.description}`,
+    });
+    expect(Object.getOwnPropertyDescriptor(drawing, show)?.enumerable).toBe(false);
+  });
+
+  test("becomes an element of the document that is given", () => {
+    const made: string[] = [];
+    const element = { svg: true };
+    const document = {
+      createElement: (name: string) => {
+        made.push(name);
+        return {
+          set innerHTML(text: string) {
+            made.push(text);
+          },
+          content: { firstElementChild: element },
+        };
+      },
+    };
+    expect(drawing.toElement(document)).toBe(element);
+    expect(made).toEqual(["template", drawing.svg]);
+  });
+
+  test("without a document says so", () => {
+    expect(() => drawing.toElement()).toThrow(
+      "Expected `document` to be given where there is no global one, got undefined",
+    );
+  });
+});
+
+describe("types", () => {
+  const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+  const brief = { sides: 6, opening: { side: 200 } } as const;
+
+  test("frames with typed marks, with level measures and of either kind can be drawn", () => {
+    expectTypeOf(drawPlanView(planFrame({ ...brief, profile }), SHORT)).toEqualTypeOf<Drawing>();
+    expectTypeOf(drawPlanView(frameGeometry({ ...brief, profile }), SHORT)).toEqualTypeOf<Drawing>();
+    expectTypeOf(drawSection(planFrame({ ...brief, measured: { levelWidth: 30 } }), SHORT)).toEqualTypeOf<Drawing>();
+    expectTypeOf(
+      drawSection(frameGeometry({ ...brief, measured: { levelWidth: 30 } }), SHORT),
+    ).toEqualTypeOf<Drawing>();
+  });
+
+  test("formatters are asked for", () => {
+    // @ts-expect-error the angle's formatter is missing
+    expect(() => drawPlanView(plan(), { length: String })).toThrow("Expected `angle` to be a function");
+  });
+});

@@ -1,0 +1,194 @@
+import { describe, expect, test } from "vitest";
+import {
+  drawCradle,
+  drawCut,
+  drawPanel,
+  drawPlanView,
+  drawSection,
+  drawStick,
+  drawStock,
+  type DrawingOptions,
+} from "miterwright/drawing";
+import { isInputError } from "miterwright/errors";
+import { planPanel } from "miterwright/panel";
+import { tableSaw } from "miterwright/saw";
+import { fitStock, type StockJob } from "miterwright/stock";
+import { measuredPlan, plan, SHORT } from "./frames.js";
+
+/** What an error says: its code, its path and its sentence. */
+function refusal(run: () => unknown): readonly [code: string, path: string, message: string] {
+  try {
+    run();
+  } catch (error) {
+    if (isInputError(error)) return [error.code, error.path, error.message];
+    throw error;
+  }
+  throw new Error("nothing was refused");
+}
+
+const loose = (options: unknown): DrawingOptions => options as DrawingOptions;
+const frame = plan({ slope: 20, lay: "propped" });
+const job: StockJob = { pieces: [{ id: "side", length: 240, count: 3 }], sticks: [{ id: "larch", length: 1200 }] };
+const fit = fitStock(job);
+const drawers: readonly (readonly [string, (options: DrawingOptions) => unknown])[] = [
+  ["drawPlanView", (options) => drawPlanView(frame, options)],
+  ["drawSection", (options) => drawSection(frame, options)],
+  ["drawStick", (options) => drawStick(frame, options)],
+  ["drawCut", (options) => drawCut(frame, { ...options, step: 1 })],
+  ["drawCradle", (options) => drawCradle(frame, options)],
+  ["drawPanel", (options) => drawPanel(planPanel({ polygon: { sides: 5, apothem: 100 } }), options)],
+  ["drawStock", (options) => drawStock(job, fit, options)],
+];
+
+describe.each(drawers)("%s refuses", (_, draw) => {
+  test("a formatter that is missing or none", () => {
+    expect(refusal(() => draw(loose({ angle: SHORT.angle })))).toEqual([
+      "missing",
+      "length",
+      "Expected `length` to be a function that writes a number as text, got undefined",
+    ]);
+    expect(refusal(() => draw(loose({ length: SHORT.length, angle: "°" })))).toEqual([
+      "type",
+      "angle",
+      'Expected `angle` to be a function that writes a number as text, got "°" (string)',
+    ]);
+  });
+
+  test("a width out of range", () => {
+    const message = "Expected `width` to be a number from 240 to 2000, got 100 (number)";
+    expect(refusal(() => draw({ ...SHORT, width: 100 }))).toEqual(["range", "width", message]);
+  });
+});
+
+describe("refused are", () => {
+  test("a formatter that writes no text", () => {
+    const message =
+      "Expected `length` to be a function that writes a number as text, but its result was not one, got 5 (number)";
+    expect(refusal(() => drawPlanView(frame, loose({ ...SHORT, length: () => 5 })))).toEqual([
+      "type",
+      "length",
+      message,
+    ]);
+  });
+
+  test("things that are no frame", () => {
+    expect(refusal(() => drawPlanView(null as never, SHORT))).toEqual([
+      "type",
+      "frame",
+      "Expected `frame` to be an object, got null",
+    ]);
+    expect(refusal(() => drawSection({} as never, SHORT))).toEqual([
+      "missing",
+      "geometry.sides",
+      "Expected `geometry.sides` to be an integer from 3 to 1000000, got undefined",
+    ]);
+    const rest = { ...frame.geometry, sticks: undefined };
+    expect(refusal(() => drawPlanView(rest as never, SHORT))).toEqual([
+      "missing",
+      "geometry.sticks",
+      "Expected `geometry.sticks` to be an object, got undefined",
+    ]);
+    expect(refusal(() => drawPlanView({ ...frame.geometry, sticks: [{ longest: {} }] } as never, SHORT))).toEqual([
+      "missing",
+      "geometry.sticks[0].longest.out",
+      "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",
+    ]);
+    expect(refusal(() => drawPlanView({ ...frame.geometry, levelWidth: NaN }, SHORT))).toEqual([
+      "range",
+      "geometry.levelWidth",
+      "Expected `geometry.levelWidth` to be a finite number, got NaN (number)",
+    ]);
+  });
+
+  test("numbers that can't be drawn", () => {
+    const { geometry } = frame;
+    const endless = {
+      ...geometry,
+      overall: { ...geometry.overall, polygon: { ...geometry.overall.polygon, apothem: 0 } },
+      opening: { ...geometry.opening, apothem: 0 },
+    };
+    const message = "Expected the numbers of what is drawn to be finite and of a size that can be computed with";
+    expect(refusal(() => drawPlanView(endless, SHORT))).toEqual(["impossible", "drawing", message]);
+  });
+
+  test("plans without a cutting, and steps that they don't have", () => {
+    expect(refusal(() => drawStick({ geometry: frame.geometry } as never, SHORT))).toEqual([
+      "missing",
+      "cutting",
+      "Expected `cutting` to be an object, got undefined",
+    ]);
+    expect(refusal(() => drawCut(frame, { ...SHORT, step: 3 }))).toEqual([
+      "range",
+      "step",
+      "Expected `step` to be an integer from 1 to 2, got 3 (number)",
+    ]);
+    expect(refusal(() => drawCut(frame, { ...SHORT, step: 1.5 }))).toEqual([
+      "integer",
+      "step",
+      "Expected `step` to be an integer from 1 to 2, got 1.5 (number)",
+    ]);
+    const blunt = tableSaw({
+      miter: { left: 1, right: 1, reads: "from-square", step: 1 },
+      bevel: { left: 1, right: 1, reads: "from-vertical", step: 1 },
+    });
+    expect(refusal(() => drawCut(plan({ saw: blunt }), { ...SHORT, step: 1 }))).toEqual([
+      "impossible",
+      "step",
+      "Expected `step` to be a step of a plan that has some, but no lay suits its saw, got 1 (number)",
+    ]);
+  });
+
+  test("cradles of plans that need none", () => {
+    const message = "Expected `cutting.cradle` to be a cradle, which this plan needs none of, got null";
+    expect(refusal(() => drawCradle(plan(), SHORT))).toEqual(["impossible", "cutting.cradle", message]);
+    expect(refusal(() => drawCradle(measuredPlan(), SHORT))).toEqual(["impossible", "cutting.cradle", message]);
+  });
+
+  test("panels that are none", () => {
+    expect(refusal(() => drawPanel({} as never, SHORT))).toEqual([
+      "missing",
+      "panel.corners",
+      "Expected `panel.corners` to be an array of corners, got undefined",
+    ]);
+  });
+
+  test("fits of another job", () => {
+    const layout = fit.layouts[0]!;
+    expect(refusal(() => drawStock(job, { layouts: [{ ...layout, stick: "oak" }] }, SHORT))).toEqual([
+      "unknown",
+      "fit.layouts[0].stick",
+      'Expected `fit.layouts[0].stick` to be the id of a stick of the job, got "oak" (string)',
+    ]);
+    expect(
+      refusal(() => drawStock(job, { layouts: [{ ...layout, cuts: [{ piece: "lid", start: 0, end: 9 }] }] }, SHORT)),
+    ).toEqual([
+      "unknown",
+      "fit.layouts[0].cuts[0].piece",
+      'Expected `fit.layouts[0].cuts[0].piece` to be the id of a piece of the job, got "lid" (string)',
+    ]);
+    const runs: StockJob = { ...job, pieces: [{ id: "side", run: [100, 50] }] };
+    expect(
+      refusal(() =>
+        drawStock(runs, { layouts: [{ ...layout, cuts: [{ piece: "side", part: 2, start: 0, end: 9 }] }] }, SHORT),
+      ),
+    ).toEqual([
+      "missing",
+      "fit.layouts[0].cuts[0].part",
+      "Expected `fit.layouts[0].cuts[0].part` to be a part of the piece, got undefined",
+    ]);
+    expect(refusal(() => drawStock(job, {} as never, SHORT))).toEqual([
+      "missing",
+      "fit.layouts",
+      "Expected `fit.layouts` to be an array of layouts, got undefined",
+    ]);
+    expect(refusal(() => drawStock({} as never, fit, SHORT))).toEqual([
+      "missing",
+      "job.sticks",
+      "Expected `job.sticks` to be an array of sticks, got undefined",
+    ]);
+  });
+});
+
+test("options that no drawing knows are ignored", () => {
+  expect(drawPlanView(frame, { ...SHORT, color: "red" } as DrawingOptions).svg).toBe(drawPlanView(frame, SHORT).svg);
+});

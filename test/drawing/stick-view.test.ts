@@ -1,0 +1,139 @@
+import { describe, expect, test } from "vitest";
+import { drawStick } from "miterwright/drawing";
+import { tableSaw } from "miterwright/saw";
+import { BATTEN, measuredPlan, plan, WORDS } from "./frames.js";
+import { readDrawing, type ReadDrawing } from "./read-drawing.js";
+import { distance, fromPlumb } from "./shapes.js";
+
+const wordsOf = ({ texts }: ReadDrawing): string[] => texts.map(({ text }) => text);
+const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+
+describe.each([3, 4, 5, 6, 9, 12])("the stick of a flat frame of %d sides", (sides) => {
+  const frame = plan({ sides, profile: BATTEN });
+  const read = readDrawing(drawStick(frame, WORDS));
+  const [inner, outer] = [read.parts("dimension")[1]!, read.parts("dimension")[0]!];
+
+  test("has its miters at both ends, the outer edge the longer", () => {
+    const [face] = read.parts("face");
+    const [a, b, c, d] = face!;
+    const ends = [fromPlumb(a!, d!), fromPlumb(b!, c!)].sort((one, other) => one - other);
+    expect(ends[0]).toBeCloseTo(-180 / sides, 1);
+    expect(ends[1]).toBeCloseTo(180 / sides, 1);
+  });
+
+  test("has its longest and shortest line in proportion, dimensioned through the formatter", () => {
+    const { longest, shortest } = frame.geometry.sticks[0]!;
+    expect(distance(outer[0]!, outer[1]!) / distance(inner[0]!, inner[1]!)).toBeCloseTo(
+      longest.length / shortest.length,
+      2,
+    );
+    expect(wordsOf(read)).toEqual(
+      expect.arrayContaining([`longest ${WORDS.length(longest.length)}`, `shortest ${WORDS.length(shortest.length)}`]),
+    );
+  });
+});
+
+describe("a splayed stick", () => {
+  const frame = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 } });
+  const read = readDrawing(drawStick(frame, WORDS));
+  const faces = read.parts("face");
+
+  test("is also seen from its outer edge, where its ends lean by sin s tan h", () => {
+    expect(faces).toHaveLength(2);
+    const [a, b, c, d] = faces[1]!;
+    const lean = (Math.atan(Math.sin(radians(30)) * Math.tan(radians(30))) * 180) / Math.PI;
+    expect(Math.abs(fromPlumb(a!, d!))).toBeCloseTo(lean, 1);
+    expect(Math.abs(fromPlumb(b!, c!))).toBeCloseTo(lean, 1);
+  });
+
+  test("shows its sawn ends where they look up", () => {
+    expect(read.parts("end-grain").length).toBe(2);
+    expect(
+      readDrawing(
+        drawStick(
+          plan({
+            sides: 6,
+            slope: -30,
+            profile: BATTEN,
+            lay: "flat",
+            saw: tableSaw({ bevel: { left: 45, right: 45, reads: "from-vertical", step: 0.5 } }),
+          }),
+          WORDS,
+        ),
+      ).parts("end-grain"),
+    ).toEqual([]);
+  });
+
+  test("says both cuts at both ends", () => {
+    const { first, second } = frame.cutting.lay!;
+    for (const { miter, bevel } of [first, second]) {
+      expect(wordsOf(read)).toContain(`miter ${WORDS.angle(miter.degrees)}`);
+      expect(wordsOf(read)).toContain(`bevel ${WORDS.angle(bevel.degrees)}`);
+    }
+    expect(wordsOf(read)).toEqual(expect.arrayContaining(["start", "end"]));
+  });
+
+  test("has the tape along the measured arris, hooked over its long point", () => {
+    const [tape] = read.parts("tape");
+    const left = Math.min(...faces.flat().map(({ x }) => x));
+    const right = Math.max(...faces.flat().map(({ x }) => x));
+    expect(tape!.map(({ x }) => x)).toEqual([left, right]);
+    expect(read.parts("hook")).toHaveLength(2);
+    expect(wordsOf(read).join(" ")).toContain(
+      `Tape: hook it over a long point of the outer edge at the back (d) and read ${WORDS.length(frame.cutting.operations.at(-1)!.measure!.length)} at the other.`,
+    );
+  });
+
+  test("has no hook where a tape can't hold, but pencil lines", () => {
+    const rounded = {
+      outline: BATTEN.outline.map((point) => (point.x > 0 && point.y === 0 ? { x: 41, y: 0 } : point)),
+      marks: {},
+    };
+    const other = readDrawing(drawStick(plan({ sides: 6, profile: rounded }), WORDS));
+    expect(other.parts("hook")).toEqual([]);
+    expect(other.parts("pencil")).toHaveLength(2);
+    expect(wordsOf(other).join(" ")).toContain("Tape: square a pencil line to the stick at both long points");
+  });
+
+  test("says which edge is at the fence, on the side where it is", () => {
+    const near = wordsOf(read);
+    const lower = read.texts.find(({ text }) => text === "outer edge at the fence: first end")!;
+    const upper = read.texts.find(({ text }) => text === "sight edge at the fence: second end")!;
+    expect(near).toContain("outer edge at the fence: first end");
+    expect(upper.y1).toBeLessThan(lower.y0);
+  });
+});
+
+describe("a long stick", () => {
+  const read = readDrawing(drawStick(plan({ sides: 5, profile: BATTEN, opening: { side: 30000 } }), WORDS));
+
+  test("is broken in the middle, and its ends keep their angle", () => {
+    expect(read.parts("break")).toHaveLength(2);
+    const [a, b, c, d] = read.parts("face")[0]!;
+    expect([fromPlumb(a!, d!), fromPlumb(b!, c!)].map(Math.abs)).toEqual([
+      expect.closeTo(36, 1),
+      expect.closeTo(36, 1),
+    ]);
+  });
+
+  test("a short one is not", () => {
+    expect(readDrawing(drawStick(plan({ sides: 5, profile: BATTEN }), WORDS)).parts("break")).toEqual([]);
+  });
+});
+
+describe("without a lay or a section", () => {
+  test("a stick that no saw cuts is drawn as it stands in the frame", () => {
+    const saw = tableSaw({
+      miter: { left: 1, right: 1, reads: "from-square", step: 1 },
+      bevel: { left: 1, right: 1, reads: "from-vertical", step: 1 },
+    });
+    const words = wordsOf(readDrawing(drawStick(plan({ saw, slope: 20 }), WORDS)));
+    expect(words.join(" ")).toContain("Seen from above, as it stands in the frame");
+    expect(words).toContain(`miter ${WORDS.angle(30)}`);
+  });
+
+  test("a measured molding too, and its angles are said to be the saw's", () => {
+    const words = wordsOf(readDrawing(drawStick(measuredPlan(), WORDS)));
+    expect(words.join(" ")).toContain("The angles are the saw's for the stick flat on its back.");
+  });
+});

@@ -1,0 +1,129 @@
+import { describe, expect, test } from "vitest";
+import { drawStock } from "miterwright/drawing";
+import { fitStock, type StockJob } from "miterwright/stock";
+import { SHORT, WORDS } from "./frames.js";
+import { layoutFaults, readDrawing } from "./read-drawing.js";
+
+const widthOf = (shape: readonly { readonly x: number }[]): number => {
+  const xs = shape.map(({ x }) => x);
+  return Math.max(...xs) - Math.min(...xs);
+};
+
+const job: StockJob = {
+  pieces: [
+    { id: "tray side", length: 246, count: 7 },
+    { id: "lid side", length: 171, count: 4 },
+  ],
+  sticks: [
+    { id: "larch", length: 1200 },
+    { id: "rack", length: 700, count: 1 },
+  ],
+  kerf: 3,
+  trim: 5,
+  keep: 60,
+};
+
+describe("layouts", () => {
+  const fit = fitStock(job);
+  const read = readDrawing(drawStock(job, fit, WORDS));
+  const texts = read.texts.map(({ text }) => text);
+
+  test("are bars in one scale", () => {
+    const lengths = fit.layouts.map(({ stick }) => job.sticks.find(({ id }) => id === stick)!.length);
+    const bars = read.parts("stick").map(widthOf);
+    expect(bars).toHaveLength(lengths.length);
+    bars.forEach((bar, index) => {
+      expect(bar / bars[0]!).toBeCloseTo(lengths[index]! / lengths[0]!, 3);
+    });
+  });
+
+  test("have their pieces where the plan puts them", () => {
+    const scale = widthOf(read.parts("stick")[0]!) / job.sticks.find(({ id }) => id === fit.layouts[0]!.stick)!.length;
+    const wanted = fit.layouts.flatMap(({ cuts }) => cuts);
+    read.parts("piece").forEach((piece, index) => {
+      expect(Math.min(...piece.map(({ x }) => x))).toBeCloseTo(wanted[index]!.start * scale, 1);
+      expect(Math.max(...piece.map(({ x }) => x))).toBeCloseTo(wanted[index]!.end * scale, 1);
+    });
+    expect(read.parts("piece")).toHaveLength(wanted.length);
+  });
+
+  test("say how often each is cut, from what, into what, and what is left", () => {
+    for (const { stick, times } of fit.layouts) {
+      const length = WORDS.length(job.sticks.find(({ id }) => id === stick)!.length);
+      expect(texts.some((text) => text.includes(`${times === 1 ? "" : `${times} times `}${stick} ${length}: `))).toBe(
+        true,
+      );
+    }
+    expect(texts.join(" ")).toContain(`tray side ${WORDS.length(246)}`);
+  });
+
+  test("mark the offcuts worth keeping", () => {
+    const kept = fit.layouts.flatMap((layout) => layout.kept);
+    expect(kept.length).toBeGreaterThan(0);
+    expect(read.parts("kept-offcut")).toHaveLength(kept.length);
+    expect(texts.join(" ")).toContain(`keep ${WORDS.length(kept[0]!.end - kept[0]!.start)}`);
+  });
+});
+
+test("neighbors that share a slanted cut meet in one line, leaning one way and the other in turn", () => {
+  const shared: StockJob = {
+    pieces: [{ id: "side", length: 246, count: 4, share: { key: "side", saving: 25 } }],
+    sticks: [{ id: "larch", length: 1200 }],
+    kerf: 3,
+  };
+  const pieces = readDrawing(drawStock(shared, fitStock(shared), SHORT)).parts("piece");
+  expect(pieces).toHaveLength(4);
+  pieces.slice(1).forEach((piece, index) => {
+    const before = pieces[index]!;
+    expect([before[1], before[2]]).toEqual([piece[0], piece[3]]);
+    expect(Math.sign(piece[0]!.x - piece[3]!.x)).toBe(index % 2 === 0 ? 1 : -1);
+  });
+});
+
+test("a run's parts are drawn one by one, with their own lengths", () => {
+  const runs: StockJob = {
+    pieces: [{ id: "grain", run: [100, 150] }],
+    sticks: [{ id: "larch", length: 1200 }],
+    kerf: 3,
+  };
+  const read = readDrawing(drawStock(runs, fitStock(runs), SHORT));
+  expect(read.parts("piece")).toHaveLength(2);
+  expect(read.texts[0]!.text).toContain("1 × grain 100 mm, 1 × grain 150 mm");
+});
+
+test("very many pieces are one block", () => {
+  const pins: StockJob = { pieces: [{ id: "pin", length: 5, count: 200 }], sticks: [{ id: "larch", length: 1200 }] };
+  const read = readDrawing(drawStock(pins, fitStock(pins), SHORT));
+  expect(read.parts("piece")).toEqual([]);
+  expect(read.texts.map(({ text }) => text)).toContain("200 pieces");
+});
+
+test("nothing to cut is said", () => {
+  const empty: StockJob = { pieces: [], sticks: [{ id: "larch", length: 1200 }] };
+  const drawing = drawStock(empty, fitStock(empty), SHORT);
+  expect(readDrawing(drawing).texts.map(({ text }) => text)).toEqual(["No stick is cut."]);
+  expect(drawing.title).toBe("How 0 sticks are cut up");
+});
+
+test("names of any length are broken into lines, and none is lost", () => {
+  const id = "a side of the tray for the tide-pool model ".repeat(9).trim();
+  const long: StockJob = {
+    pieces: [
+      { id, length: 246, count: 2 },
+      { id: "x".repeat(400), length: 100 },
+    ],
+    sticks: [{ id: "larch", length: 1200 }],
+  };
+  const drawing = drawStock(long, fitStock(long), SHORT);
+  expect(layoutFaults(drawing)).toEqual([]);
+  expect(drawing.width).toBeLessThan(710);
+  const written = readDrawing(drawing).texts.map(({ text }) => text);
+  expect(written.join(" ")).toContain(id);
+  expect(written.join("")).toContain("x".repeat(400));
+});
+
+test("JSON changes nothing", () => {
+  const fit = fitStock(job);
+  const back = JSON.parse(JSON.stringify({ job, fit })) as { job: StockJob; fit: typeof fit };
+  expect(drawStock(back.job, back.fit, SHORT).svg).toBe(drawStock(job, fit, SHORT).svg);
+});
