@@ -54,6 +54,8 @@ interface GridCut {
 
 type Report = (code: FitFault["code"], path: string, message: string) => void;
 
+const quote = (text: string): string => JSON.stringify(text);
+
 /** Equal but for the rounding of some sums of doubles. */
 function sameValue(a: number, b: number, scale: number): boolean {
   return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b), scale);
@@ -72,41 +74,32 @@ function readCut(
   const end = checkNumber(cut["end"], `${path}.end`, start, MAX_LENGTH);
   const piece = pieces.get(id);
   if (piece === undefined) {
-    report("unknown-piece", path, `The job has no piece ${JSON.stringify(id)}`);
+    report("unknown-piece", path, `The job has no piece ${quote(id)}`);
     return undefined;
   }
   const part = piece.run ? checkInteger(cut["part"], `${path}.part`, 0, piece.parts.length - 1) : 0;
   const wanted = piece.lengths[part]!;
   // The difference of two positions is as uncertain as the positions are.
   if (Math.abs(end - start - wanted) > 1e-12 * Math.max(end, fromGrid(1, model.grid))) {
-    report("length", path, `Piece ${JSON.stringify(id)} is ${wanted} long, its place from ${start} to ${end} is not`);
+    report("length", path, `Piece ${quote(id)} is ${wanted} long, not ${end - start}`);
   }
   // A position between two grid numbers counts as the worse of the two, whichever neighbor looks at it.
   const from = toGrid(start, model.grid, "down");
   return { piece, part, start: from, end: toGrid(start, model.grid, "up") + piece.parts[part]!, path };
 }
 
-/** Faults in the order of the parts of runs: each run complete, in order, with nothing in between. */
+/** Whether a cut is the part of its run that comes next after another; a piece that is no run is its own first part. */
+function follows(cut: GridCut | undefined, before: GridCut | undefined): boolean {
+  return before !== undefined && cut?.piece === before.piece && cut.part === before.part + 1;
+}
+
+/** Runs have to be complete and in order, with nothing in between. */
 function checkRuns(cuts: readonly GridCut[], report: Report): void {
   cuts.forEach((cut, k) => {
-    const before = cuts[k - 1];
-    const last = cut.part === cut.piece.parts.length - 1;
-    const follows = before?.piece === cut.piece && before.part === cut.part - 1;
-    if (cut.part > 0 && !follows) {
-      report(
-        "run",
-        cut.path,
-        `Part ${cut.part} of run ${JSON.stringify(cut.piece.id)} does not follow part ${cut.part - 1}`,
-      );
-    }
-    const after = cuts[k + 1];
-    if (!last && !(after?.piece === cut.piece && after.part === cut.part + 1)) {
-      report(
-        "run",
-        cut.path,
-        `Part ${cut.part} of run ${JSON.stringify(cut.piece.id)} is not followed by part ${cut.part + 1}`,
-      );
-    }
+    const { piece, part, path } = cut;
+    const starts = part === 0 || follows(cut, cuts[k - 1]);
+    const ends = part === piece.parts.length - 1 || follows(cuts[k + 1], cut);
+    if (!starts || !ends) report("run", path, `Part ${part} of run ${quote(piece.id)} is not next to its neighbors`);
   });
 }
 
@@ -116,14 +109,11 @@ function checkPlaces(model: StockModel, stick: ModelStick, cuts: readonly GridCu
   const ends = stick.clear.map(({ start }) => start);
   const filled = new Set<number>();
   cuts.forEach((cut, k) => {
-    const name = JSON.stringify(cut.piece.id);
+    const name = quote(cut.piece.id);
     const room = stick.clear.findIndex(({ start, end }) => cut.start >= start && cut.end <= end);
     if (room < 0) {
-      report(
-        "clear",
-        cut.path,
-        `Piece ${name} from ${show(cut.start)} to ${show(cut.end)} touches a trim, a defect or the stick's end`,
-      );
+      const place = `from ${show(cut.start)} to ${show(cut.end)}`;
+      report("clear", cut.path, `Piece ${name} ${place} reaches into a trim or defect, or beyond the stick`);
     } else {
       ends[room] = Math.max(ends[room]!, cut.end);
       filled.add(room);
@@ -132,13 +122,9 @@ function checkPlaces(model: StockModel, stick: ModelStick, cuts: readonly GridCu
     if (before === undefined) return;
     const shared =
       before.piece.key !== undefined && before.piece.key === cut.piece.key && !before.piece.run ? cut.piece.saving : 0;
-    if (cut.start < before.end + model.kerf - shared) {
-      report(
-        "gap",
-        cut.path,
-        `Piece ${name} starts at ${show(cut.start)}, before ${show(before.end + model.kerf - shared)} where the saw cut ends`,
-      );
-    }
+    const from = before.end + model.kerf - shared;
+    if (cut.start < from)
+      report("gap", cut.path, `Piece ${name} starts at ${show(cut.start)}, not from ${show(from)} on`);
   });
   return stick.clear
     .map(({ end }, room) => ({ start: ends[room]! + (filled.has(room) ? model.kerf : 0), end }))
@@ -166,20 +152,29 @@ function checkLayouts(model: StockModel, fit: StockFit, report: Report): Totals 
     const id = checkText(layout["stick"], `${path}.stick`);
     const stick = sticks.get(id);
     if (stick === undefined) {
-      report("unknown-stick", path, `The job has no stick ${JSON.stringify(id)}`);
+      report("unknown-stick", path, `The job has no stick ${quote(id)}`);
       return;
     }
     const given = checkArray(layout["cuts"], `${path}.cuts`);
     if (given.length === 0) report("offcut", path, "A stick is used for nothing");
     const cuts = given.flatMap((cut, n) => readCut(model, pieces, cut as StockCut, `${path}.cuts[${n}]`, report) ?? []);
     checkRuns(cuts, report);
-    const offcuts = checkPlaces(model, stick, cuts, report).map(({ start, end }) => end - start);
-    const longest = offcuts.reduce((most, offcut) => Math.max(most, offcut), 0);
+    const rests = checkPlaces(model, stick, cuts, report);
+    const longest = rests.reduce((most, { start, end }) => Math.max(most, end - start), 0);
     const offcut = checkNumber(layout["offcut"], `${path}.offcut`, 0, MAX_LENGTH);
     if (!sameValue(offcut, fromGrid(longest, model.grid), stick.given)) {
       report("offcut", `${path}.offcut`, `The longest offcut is ${fromGrid(longest, model.grid)}, not ${offcut}`);
     }
-    const kept = offcuts.filter((steps) => steps >= model.keep).reduce((sum, steps) => sum + BigInt(steps), 0n);
+    const keptOnes = rests.filter(({ start, end }) => end - start >= model.keep);
+    const kept = keptOnes.reduce((sum, { start, end }) => sum + BigInt(end - start), 0n);
+    const listed = checkArray(layout["kept"], `${path}.kept`);
+    const right = keptOnes.every(({ start, end }, n) => {
+      const { start: from, end: to } = checkObject(listed[n] ?? {}, `${path}.kept[${n}]`);
+      return from === fromGrid(start, model.grid) && to === fromGrid(end, model.grid);
+    });
+    if (!right || listed.length !== keptOnes.length) {
+      report("offcut", `${path}.kept`, `There are ${keptOnes.length} offcuts to keep, and not where it says`);
+    }
     totals.cost += times * (BigInt(stick.cost) - BigInt(model.credit) * kept);
     totals.used += times * BigInt(stick.length);
     totals.kept += times * kept;
@@ -195,12 +190,13 @@ function checkLayouts(model: StockModel, fit: StockFit, report: Report): Totals 
 
 function checkDemand(model: StockModel, fit: StockFit, totals: Totals, report: Report): void {
   const unplaced = new Map<string, bigint>();
+  const known = new Set(model.pieces.map(({ id }) => id));
   checkArray(fit.unplaced, "fit.unplaced").forEach((value, k) => {
     const entry = checkObject(value, `unplaced[${k}]`);
     const id = checkText(entry["piece"], `unplaced[${k}].piece`);
     const count = BigInt(checkInteger(entry["count"], `unplaced[${k}].count`, 1, 1e9));
-    if (!model.pieces.some((piece) => piece.id === id)) {
-      report("unknown-piece", `unplaced[${k}]`, `The job has no piece ${JSON.stringify(id)}`);
+    if (!known.has(id)) {
+      report("unknown-piece", `unplaced[${k}]`, `The job has no piece ${quote(id)}`);
     }
     unplaced.set(id, (unplaced.get(id) ?? 0n) + count);
   });
@@ -211,21 +207,20 @@ function checkDemand(model: StockModel, fit: StockFit, totals: Totals, report: R
       report(
         "demand",
         "layouts",
-        `Piece ${JSON.stringify(id)} is placed ${placed} times and unplaced ${left} times, but asked for ${count} times`,
+        `Of piece ${quote(id)}, ${placed} are placed and ${left} unplaced, not ${count} in all`,
       );
     }
   }
   for (const { id, limit } of model.sticks) {
     const count = totals.sticks.get(id) ?? 0n;
     if (limit !== Infinity && count > BigInt(limit)) {
-      report("limit", "layouts", `Stick ${JSON.stringify(id)} is used ${count} times, but there are ${limit}`);
+      report("limit", "layouts", `Stick ${quote(id)} is used ${count} times, but there are ${limit}`);
     }
   }
   const short = unplaced.size > 0;
-  if (short !== (fit.status === "short"))
-    report("status", "status", `Status "${fit.status}" does not go with ${unplaced.size} unplaced pieces`);
-  if (short !== (fit.shortage !== undefined))
-    report("status", "shortage", "A shortage is told if and only if pieces are unplaced");
+  if (short !== (fit.status === "short") || short !== (fit.shortage !== undefined)) {
+    report("status", "status", `A plan is short, and tells of a shortage, if and only if pieces are unplaced`);
+  }
 }
 
 function checkTotals(model: StockModel, fit: StockFit, totals: Totals, report: Report): void {
@@ -271,8 +266,7 @@ function checkTotals(model: StockModel, fit: StockFit, totals: Totals, report: R
   );
   for (const { id } of model.sticks) {
     const count = totals.sticks.get(id) ?? 0n;
-    if (count !== (listed.get(id) ?? 0n))
-      report("total", "sticks", `Stick ${JSON.stringify(id)} is used ${count} times`);
+    if (count !== (listed.get(id) ?? 0n)) report("total", "sticks", `Stick ${quote(id)} is used ${count} times`);
   }
 }
 

@@ -101,7 +101,7 @@ export function* searchCounts(
     open.splice(first, 1);
     const bound = Math.max(box.bound, relaxation.bound);
     if (bound >= cutoff()) continue;
-    const inner: Dive = { ...dive, goal: Math.max(bound, Math.min(lowest(), bound)) };
+    const inner: Dive = { ...dive, goal: bound };
     yield* diveForPlan(inner, box.node, box.pinned ? 3 : 1);
     if (isSpent(budget)) {
       open.push(box);

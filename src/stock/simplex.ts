@@ -82,10 +82,7 @@ export function makeProgram(
     sinceFresh: 0,
     work: 0,
   };
-  for (let row = 0; row < n; row++) {
-    program.inverse[row * n + row] = 1;
-    program.basis[row] = senses[row]! > 0 ? n + row : row;
-  }
+  restart(program);
   setRhs(program, rhs);
   priceRows(program);
   return program;
@@ -124,12 +121,17 @@ export function setRhs(program: LinearProgram, rhs: Float64Array): void {
     const eased = rhs[row]! - program.senses[row]! * 1e-7 * jitter(row);
     program.rhs[row] = eased > 0 ? eased : 1e-11 * jitter(row);
   }
+  setValues(program);
+}
+
+/** Computes the values of the basis from the right-hand sides. */
+function setValues({ inverse, rhs, values }: LinearProgram): void {
+  const n = rhs.length;
   for (let row = 0; row < n; row++) {
     let sum = 0;
-    for (let k = 0; k < n; k++) sum += program.inverse[row * n + k]! * program.rhs[k]!;
-    program.values[row] = sum;
+    for (let k = 0; k < n; k++) sum += inverse[row * n + k]! * rhs[k]!;
+    values[row] = sum;
   }
-  program.work += n * n;
 }
 
 function costOf(program: LinearProgram, variable: number): number {
@@ -164,75 +166,43 @@ function product(program: LinearProgram, variable: number, by: Float64Array, off
   return sum;
 }
 
-/** Computes the inverse afresh by elimination with row exchanges; false if the basis is singular to working accuracy. */
-function refresh(program: LinearProgram): boolean {
-  const { basis, inverse } = program;
-  const n = basis.length;
-  const matrix = new Float64Array(n * n);
-  for (let column = 0; column < n; column++) {
-    const variable = basis[column]!;
-    if (variable < n) matrix[variable * n + column] = -program.senses[variable]!;
-    else if (variable < 2 * n) matrix[(variable - n) * n + column] = program.senses[variable - n]!;
-    else {
-      const rows = program.rows[variable - 2 * n]!;
-      rows.forEach((row, k) => (matrix[row * n + column] = program.entries[variable - 2 * n]![k]!));
-    }
-  }
-  inverse.fill(0);
-  for (let row = 0; row < n; row++) inverse[row * n + row] = 1;
-  for (let column = 0; column < n; column++) {
-    let pivot = column;
-    for (let row = column + 1; row < n; row++) {
-      if (Math.abs(matrix[row * n + column]!) > Math.abs(matrix[pivot * n + column]!)) pivot = row;
-    }
-    const size = matrix[pivot * n + column]!;
-    if (Math.abs(size) < 1e-11) return false;
-    for (let k = 0; k < n; k++) {
-      const [a, b] = [column * n + k, pivot * n + k];
-      if (pivot !== column) {
-        [matrix[a], matrix[b]] = [matrix[b]!, matrix[a]!];
-        [inverse[a], inverse[b]] = [inverse[b]!, inverse[a]!];
-      }
-      matrix[a] = matrix[a]! / size;
-      inverse[a] = inverse[a]! / size;
-    }
-    for (let row = 0; row < n; row++) {
-      const factor = matrix[row * n + column]!;
-      if (row === column || factor === 0) continue;
-      const [a, b] = [row * n, column * n];
-      for (let k = column; k < n; k++) matrix[a + k] = matrix[a + k]! - factor * matrix[b + k]!;
-      for (let k = 0; k < n; k++) inverse[a + k] = inverse[a + k]! - factor * inverse[b + k]!;
-      program.work += n;
-    }
-  }
-  program.sinceFresh = 0;
-  return true;
-}
-
-/** Starts over from penalties and slacks. */
+/** Starts over from penalties and slacks, whose columns are those of the unit matrix. */
 function restart(program: LinearProgram): void {
   const n = program.basis.length;
   program.inverse.fill(0);
   for (let row = 0; row < n; row++) {
     program.inverse[row * n + row] = 1;
     program.basis[row] = program.senses[row]! > 0 ? n + row : row;
-    program.values[row] = program.rhs[row]!;
   }
+  program.values.set(program.rhs);
   program.sinceFresh = 0;
-  priceRows(program);
 }
 
-function freshOrRestart(program: LinearProgram): void {
-  if (!refresh(program)) {
-    restart(program);
-    return;
+/**
+ * Computes the inverse afresh: starts over and brings the basic variables in again, each in the free row where its pivot is
+ * largest. What comes in no more, since its pivot has become too small, stays out.
+ */
+function refresh(program: LinearProgram): void {
+  const { basis } = program;
+  const n = basis.length;
+  const wanted = new Set(basis);
+  const direction = new Float64Array(n);
+  restart(program);
+  const free = new Uint8Array(n);
+  for (let row = 0; row < n; row++) free[row] = wanted.delete(basis[row]!) ? 0 : 1;
+  for (const variable of wanted) {
+    directionOf(program, variable, direction);
+    let row = -1;
+    let largest = 1e-9;
+    for (let k = 0; k < n; k++) {
+      if (free[k] === 1 && Math.abs(direction[k]!) > largest) [row, largest] = [k, Math.abs(direction[k]!)];
+    }
+    if (row < 0) continue;
+    pivot(program, row, variable, direction, 0);
+    free[row] = 0;
   }
-  const n = program.basis.length;
-  for (let row = 0; row < n; row++) {
-    let sum = 0;
-    for (let k = 0; k < n; k++) sum += program.inverse[row * n + k]! * program.rhs[k]!;
-    program.values[row] = sum;
-  }
+  program.sinceFresh = 0;
+  setValues(program);
   priceRows(program);
 }
 
@@ -300,7 +270,7 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
     inBasis[entering] = 1;
     pivot(program, row, entering, direction, reduced);
     if (program.sinceFresh > 100 + n) {
-      freshOrRestart(program);
+      refresh(program);
       markBasis(program, inBasis);
     }
   }
@@ -330,6 +300,7 @@ export function solveProgram(program: LinearProgram, steps: number = Infinity): 
   if (repaired === "paused") return "paused";
   if (repaired === "stuck") {
     restart(program);
+    priceRows(program);
     markBasis(program, inBasis);
   }
   for (let pivots = 0; pivots < mostPivots; pivots++) {
@@ -356,7 +327,7 @@ export function solveProgram(program: LinearProgram, steps: number = Infinity): 
     // Costs are 0 or more but for credits, whose kinds are limited: an endless ray is an error of rounding.
     if (row < 0) {
       if (program.sinceFresh === 0) return "stuck";
-      freshOrRestart(program);
+      refresh(program);
       markBasis(program, inBasis);
       continue;
     }
@@ -364,7 +335,7 @@ export function solveProgram(program: LinearProgram, steps: number = Infinity): 
     inBasis[entering] = 1;
     pivot(program, row, entering, direction, steepest);
     if (program.sinceFresh > 100 + n) {
-      freshOrRestart(program);
+      refresh(program);
       markBasis(program, inBasis);
     }
   }

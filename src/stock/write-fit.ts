@@ -144,7 +144,7 @@ export function writeFit(
   const layouts: StockLayout[] = [];
   const counts = new Float64Array(model.sticks.length);
   // Sums in grid numbers where the grid is exact, so that they come out as the decimals a person would get.
-  const length = (steps: number, given: number): number => (grid.exact ? fromGrid(steps, grid) : given);
+  const length = (sum: number): number => (grid.exact ? fromGrid(sum, grid) : sum);
   let used = 0;
   let made = 0;
   let kept = 0;
@@ -176,7 +176,7 @@ export function writeFit(
   const status = short ? "short" : findings.bound === findings.cost ? "optimal" : "feasible";
   const cost = fromGrid(findings.cost, costGrid);
   const bound = fromGrid(short ? Math.min(0, findings.cost) : findings.bound, costGrid);
-  const lengths = { used: length(used, used), made: length(made, made), kept: fromGrid(kept, grid) };
+  const lengths = { used: length(used), made: length(made), kept: fromGrid(kept, grid) };
   return {
     status,
     layouts,

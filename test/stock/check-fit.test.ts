@@ -102,6 +102,9 @@ describe("checkFit", () => {
   test("sees a wrong offcut and a wrong list of sticks", () => {
     expect(codes((plan) => (plan.layouts[0]!.offcut += 1))).toContain("offcut");
     expect(codes((plan) => (plan.sticks[0]!.count += 1))).toContain("total");
+    const kept = fit.layouts.findIndex((layout) => layout.kept.length > 0);
+    expect(codes((plan) => plan.layouts[kept]!.kept.pop())).toEqual(["offcut"]);
+    expect(codes((plan) => (plan.layouts[kept]!.kept[0]!.start += 1))).toEqual(["offcut"]);
   });
 
   test("sees a status that does not go with the numbers", () => {

@@ -14,6 +14,19 @@ describe("limits", () => {
     expect(await fitStockAsync(hard, { workLimit: 3e6 })).toEqual(fit);
   });
 
+  test("the same work takes the same steps, and ends with the first that goes beyond it", () => {
+    const steps = (workLimit: number): number[] => {
+      const told: number[] = [];
+      fitStock(hard, { workLimit, onProgress: ({ work }) => told.push(work) });
+      return told;
+    };
+    for (const workLimit of [1e5, 4e5, 1.6e6]) {
+      const told = steps(workLimit);
+      expect(steps(workLimit)).toEqual(told);
+      expect(told.filter((work) => work >= workLimit).length).toBeLessThanOrEqual(1);
+    }
+  });
+
   test("more work never makes a plan worse or a bound lower", () => {
     let last = fitStock(hard, { workLimit: 0 });
     for (const workLimit of [1e5, 1e6, 1e7]) {
