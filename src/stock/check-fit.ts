@@ -4,6 +4,7 @@ import { fromGrid, type Grid, toGrid } from "./grid.js";
 import { integerModel, type ModelPiece, type ModelStick, type StockModel } from "./integer-model.js";
 import type { StockCut, StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
+import { gapBetween } from "./write-fit.js";
 
 /** What is wrong with a plan. */
 export interface FitFault {
@@ -232,8 +233,7 @@ function checkTotals(model: StockModel, fit: StockFit, totals: Totals, report: R
   if (!(bound <= cost)) report("status", "bound", `A bound of ${bound} above the cost ${cost} is no bound`);
   if (fit.status === "optimal" && bound !== cost)
     report("status", "status", `Status "optimal" needs a bound of ${cost}, not ${bound}`);
-  const gap =
-    fit.status === "short" ? 1 : cost === bound ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
+  const gap = fit.status === "short" ? 1 : gapBetween(cost, bound);
   if (!sameValue(checkNumber(fit.gap, "fit.gap", 0, 2), gap, 1))
     report("total", "gap", `The gap is ${gap}, not ${fit.gap}`);
   if (fit.resolution !== fromGrid(1, model.grid)) {

@@ -1,4 +1,4 @@
-import { makePattern, type Pattern, type Problem, type Use } from "./problem.js";
+import { makePattern, type Pattern, patternSum, type Problem, type Use } from "./problem.js";
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
 const MOST_KINDS_TRIED = 64;
@@ -33,11 +33,6 @@ function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): 
   });
   if (items.length === 0) return undefined;
   return makePattern(problem, kind, items, counts, spaces.length > 1 ? rooms : undefined);
-}
-
-/** How much of the demand's length a pattern makes. */
-function coverage(problem: Problem, pattern: Pattern): number {
-  return pattern.items.reduce((sum, item, k) => sum + problem.sizes[item]! * pattern.counts[k]!, 0);
 }
 
 /** A plan and what it leaves over. */
@@ -112,7 +107,7 @@ export function fillGreedily(
         full.add(kind);
         continue;
       }
-      const rate = pattern.cost / coverage(problem, pattern);
+      const rate = pattern.cost / patternSum(pattern, problem.sizes);
       if (rate < bestRate) [best, bestRate] = [pattern, rate];
       if (++tried === MOST_KINDS_TRIED) break;
     }

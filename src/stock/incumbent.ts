@@ -1,5 +1,5 @@
 import type { PartialPlan } from "./greedy.js";
-import { planCost, type Problem, type Use } from "./problem.js";
+import { planCost, type Problem, roomTaken, type Use } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** The best plan so far. */
@@ -20,7 +20,7 @@ function missing(problem: Problem, remaining: Float64Array): number {
 }
 
 /**
- * Room that is left in the least filled stick: of two plans of one cost, the one with the longer offcut is the better.
+ * The most room that is left in a stick: of two plans of one cost, the one with the longer offcut is the better.
  *
  * @param problem - the problem
  * @param plan - a plan
@@ -29,10 +29,9 @@ function missing(problem: Problem, remaining: Float64Array): number {
 export function longestRest(problem: Problem, plan: readonly Use[]): number {
   let longest = 0;
   for (const { pattern } of plan) {
-    const { rooms } = problem.kinds[pattern.kind]!;
-    if (rooms.length > 1) continue;
-    const taken = pattern.items.reduce((sum, item, k) => sum + problem.sizes[item]! * pattern.counts[k]!, 0);
-    longest = Math.max(longest, rooms[0]! - taken);
+    problem.kinds[pattern.kind]!.rooms.forEach((space, room) => {
+      longest = Math.max(longest, space - roomTaken(problem, pattern, room));
+    });
   }
   return longest;
 }

@@ -109,13 +109,12 @@ export function fillRoom(knapsack: Knapsack): Filling {
       for (let j = 0; j < n; j++) if (count[j]! > 0) filling.push([order[j]!, count[j]!]);
       found.push(filling);
     }
-    if (branches > branchLimit)
-      return { value: Math.max(best, upperBound()), exact: false, found: lastOf(found), branches };
+    if (branches > branchLimit) return answer(Math.max(best, upperBound()), false);
     // Back: give back one of the last item that was taken; once that is hopeless, all of it.
     let j = k - 1;
     for (;;) {
       while (j >= 0 && count[j] === 0) j--;
-      if (j < 0) return { value: best, exact: true, found: lastOf(found), branches };
+      if (j < 0) return answer(best, true);
       branches++;
       giveBack(j, 1);
       if (value + left * rates[j + 1]! + 2 > best) break;
@@ -124,6 +123,10 @@ export function fillRoom(knapsack: Knapsack): Filling {
       if (key[j]! >= 0 && value + left * rates[j + 1]! + 2 > best) break;
     }
     k = j + 1;
+  }
+
+  function answer(reached: number, exact: boolean): Filling {
+    return { value: reached, exact, found: found.slice(-MOST_FOUND), branches };
   }
 
   function giveBack(j: number, times: number): void {
@@ -151,8 +154,4 @@ export function fillRoom(knapsack: Knapsack): Filling {
     }
     return bound;
   }
-}
-
-function lastOf(found: [number, number][][]): [number, number][][] {
-  return found.slice(-MOST_FOUND);
 }

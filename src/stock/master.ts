@@ -22,9 +22,6 @@ export interface Master {
   readonly priced: boolean;
 }
 
-/** What missing an item as long as a stick costs at first, over the dearest stick's cost. */
-const START_PENALTY = 2;
-
 /** Right-hand side that no number of sticks reaches, for kinds without a limit. */
 function limitOf(most: number, pieces: number): number {
   return Math.min(most, pieces);
@@ -57,16 +54,15 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   const leastRows = Int32Array.from(kinds, () => (branching ? rows++ : -1));
   const senses = new Int8Array(rows).fill(1);
   for (const row of mostRows) if (row >= 0) senses[row] = -1;
-  const dearest = kinds.reduce((most, { cost }) => Math.max(most, cost), 0);
-  const unit = Math.max(1, worths === undefined ? dearest : worths.reduce((most, worth) => Math.max(most, worth), 0));
-  const weights = new Float64Array(rows).fill(worths === undefined ? 1 : 10);
-  worths?.forEach((worth, item) => (weights[item] = worth / unit));
-  if (worths === undefined) {
-    // Missing an item is priced by its size at first: prices are then of the right order before many patterns are known.
-    const longest = kinds.reduce((most, { rooms: spaces }) => Math.max(most, ...spaces), 1);
-    sizes.forEach((size, item) => (weights[item] = Math.max(size / longest, 1e-3)));
-  }
-  const program = makeProgram(senses, new Float64Array(rows), worths === undefined ? START_PENALTY : 1, weights);
+  const dearest = kinds.reduce((most, { cost }) => Math.max(most, cost), 1);
+  const unit = worths === undefined ? dearest : worths.reduce((most, worth) => Math.max(most, worth), 1);
+  const longest = kinds.reduce((most, { rooms: spaces }) => Math.max(most, ...spaces), 1);
+  // Missing an item is priced by its size at first: prices are then of the right order before many patterns are known.
+  const weights = new Float64Array(rows).fill(10);
+  sizes.forEach((size, item) => {
+    weights[item] = worths === undefined ? Math.max((2 * size) / longest, 1e-3) : worths[item]! / unit;
+  });
+  const program = makeProgram(senses, new Float64Array(rows), 1, weights);
   const priced = worths !== undefined;
   const master: Master = { priced, problem, program, patterns: [], names: new Set(), mostRows, leastRows, unit };
   setRhs(program, rhsOf(master, node));

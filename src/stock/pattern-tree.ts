@@ -3,7 +3,7 @@ import { type Relaxation, relax } from "./column-generation.js";
 import { completeGreedily, type Dive, roundDown } from "./dive.js";
 import { enumeratePatterns } from "./enumerate.js";
 import { offerRest } from "./incumbent.js";
-import { type Pattern, patternName } from "./problem.js";
+import { type Pattern, patternName, patternSum } from "./problem.js";
 import { costStep } from "./safe-bound.js";
 import { decide, isDeep, isDone, type Subproblem } from "./subproblem.js";
 
@@ -44,7 +44,7 @@ function branchesOf(
   const times = new Map(relaxation.fractions.map((entry) => [patternName(entry.pattern), entry.times]));
   const rank = new Map<Pattern, number>();
   for (const pattern of patterns) {
-    const worth = pattern.items.reduce((sum, other, k) => sum + prices.items[other]! * pattern.counts[k]!, 0);
+    const worth = patternSum(pattern, prices.items);
     rank.set(
       pattern,
       (times.get(patternName(pattern)) ?? 0) + (worth / prices.scale - pattern.cost) / dive.master.unit,

@@ -124,6 +124,18 @@ export function makePattern(
 }
 
 /**
+ * Sum over the pieces of a pattern.
+ *
+ * @param pattern - the pattern
+ * @param values - what to sum, for each item
+ * @returns the sum
+ */
+export function patternSum(pattern: Pattern, values: Float64Array): number {
+  const { items, counts } = pattern;
+  return items.reduce((sum, item, k) => sum + values[item]! * counts[k]!, 0);
+}
+
+/**
  * A name that patterns of the same content share.
  *
  * @param pattern - the pattern

@@ -1,7 +1,7 @@
 import { type Budget, isSpent } from "./budget.js";
 import { type Incumbent, offerPlan } from "./incumbent.js";
 import { diveForPlan } from "./dive.js";
-import { fillGreedily } from "./greedy.js";
+import { fillGreedily, takeOff } from "./greedy.js";
 import { relax } from "./column-generation.js";
 import { addPattern, makeMaster } from "./master.js";
 import { makePattern, type Problem, type Use } from "./problem.js";
@@ -27,9 +27,9 @@ function scarcePart(problem: Problem): Problem {
 function completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[]): void {
   const remaining = problem.demand.slice();
   const available = Float64Array.from(problem.kinds, ({ limit }) => limit);
-  const plan: Use[] = scarce.map(({ pattern: { kind, items, counts, rooms }, times }) => {
-    items.forEach((item, k) => (remaining[item] = remaining[item]! - counts[k]! * times));
-    available[kind] = available[kind]! - times;
+  const plan: Use[] = scarce.map(({ pattern, times }) => {
+    takeOff(pattern, times, remaining, available);
+    const { kind, items, counts, rooms } = pattern;
     return { pattern: makePattern(problem, kind, items, counts, rooms), times };
   });
   const rest = fillGreedily(problem, remaining, available);

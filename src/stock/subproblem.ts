@@ -1,3 +1,4 @@
+import { mostTimes, takeOff } from "./greedy.js";
 import { makePattern, type Pattern, type Problem, type Use } from "./problem.js";
 
 /** What is left of a problem once some sticks are decided on. */
@@ -77,14 +78,9 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
     while (left > 0) {
       const pattern = trimPattern(problem, use.pattern, demand);
       if (pattern === undefined) break;
-      let times = left;
-      const need = new Map<number, number>();
-      pattern.items.forEach((item, k) => need.set(item, (need.get(item) ?? 0) + pattern.counts[k]!));
-      for (const [item, count] of need) times = Math.min(times, Math.floor(demand[item]! / count));
-      for (const [item, count] of need) demand[item] = demand[item]! - times * count;
-      const { kind } = pattern;
-      least[kind] = Math.max(0, least[kind]! - times);
-      most[kind] = most[kind]! - times;
+      const times = Math.min(left, mostTimes(pattern, demand, most));
+      takeOff(pattern, times, demand, most);
+      least[pattern.kind] = Math.max(0, least[pattern.kind]! - times);
       fixed.push({ pattern, times });
       fixedCost += pattern.cost * times;
       left -= times;

@@ -119,8 +119,14 @@ function* layoutsOf(
   }
 }
 
-/** A relative difference that is 0 exactly when the two are equal. */
-function gapBetween(cost: number, bound: number): number {
+/**
+ * A relative difference that is 0 exactly when the two are equal.
+ *
+ * @param cost - cost of a plan
+ * @param bound - a bound of it, the cost at most
+ * @returns the difference over the larger magnitude, 0 to 2
+ */
+export function gapBetween(cost: number, bound: number): number {
   return cost === bound ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
 }
 
