@@ -118,6 +118,10 @@ function fieldsOf(step: Step): [FieldName, PlacedField][] {
   return FIELD_NAMES.filter((name) => FIELDS[name].step === step).map((name) => [name, FIELDS[name]]);
 }
 
+function fieldGrid(fields: readonly (readonly [FieldName, PlacedField])[]): Markup {
+  return html`<div class="fields">${fields.map(([name, field]) => fieldMarkup(name, field))}</div>`;
+}
+
 /** The list that belongs to a step, and whether it is one of the finer points. */
 const STEP_LISTS: Readonly<Partial<Record<Step, { readonly list: ListName; readonly isFiner: boolean }>>> = {
   rack: { list: "sticks", isFiner: false },
@@ -134,13 +138,13 @@ function stepMarkup(step: Step, question: string, hint: string): Markup {
   return html`<section class="step" aria-labelledby="step-${step}">
     <h2 id="step-${step}">${question}</h2>
     <p class="hint">${hint}</p>
-    ${plain.map(([name, field]) => fieldMarkup(name, field))}${own?.isFiner === false ? listMarkup(own.list) : null}${
+    ${fieldGrid(plain)}${own?.isFiner === false ? listMarkup(own.list) : null}${
       isFolded
         ? html`<details class="finer">
             <summary>
               ${plain.length + (own === undefined ? 0 : 1) === 0 ? "Heading and remarks" : "Finer points"}
             </summary>
-            ${finer.map(([name, field]) => fieldMarkup(name, field))}${own?.isFiner === true ? listMarkup(own.list) : null}
+            ${fieldGrid(finer)}${own?.isFiner === true ? listMarkup(own.list) : null}
           </details>`
         : null
     }${wordList(text)}
@@ -153,7 +157,7 @@ function stepMarkup(step: Step, question: string, hint: string): Markup {
  * @returns the markup
  */
 export function formMarkup(): Markup {
-  return html`<div class="units">${fieldsOf("units").map(([name, field]) => fieldMarkup(name, field))}</div>
+  return html`<div class="units">${fieldGrid(fieldsOf("units"))}</div>
     ${STEPS.map(({ step, question, hint }) => stepMarkup(step, question, hint))}`;
 }
 
@@ -163,6 +167,5 @@ export function formMarkup(): Markup {
  * @returns the markup
  */
 export function dryFitMarkup(): Markup {
-  const fields = fieldsOf("dry-fit");
-  return html`<div class="fields">${fields.map(([name, field]) => fieldMarkup(name, field))}</div>`;
+  return fieldGrid(fieldsOf("dry-fit"));
 }

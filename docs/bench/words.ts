@@ -73,6 +73,11 @@ export const WORDS: readonly Word[] = [
   { word: "propped", means: "held at the slope it will have in the frame" },
   { word: "rabbet", means: "the step in the back of the molding that holds the contents" },
   {
+    word: "rabbet's wall",
+    forms: ["rabbet wall", "wall of the rabbet"],
+    means: "the surface of the rabbet that the edge of the contents faces",
+  },
+  {
     word: "rough",
     forms: ["roughs", "rough pieces", "rough piece"],
     means: "a piece cut a little too long, to be finished later",
@@ -93,21 +98,35 @@ export const WORDS: readonly Word[] = [
     word: "stop",
     means: "a block fixed at the saw that the end of the wood touches, so that all pieces become equally long",
   },
-  { word: "wall", forms: ["rabbet wall"], means: "of a rabbet: the surface that the edge of the contents faces" },
   { word: "wedge", means: "a piece that is thinner at one side than at the other" },
 ];
 
-function formsOf({ word, forms = [] }: Word): readonly string[] {
-  return [word, ...forms];
+/** Letters alone, so that signs and line ends part words and nothing else does. */
+function plain(text: string): string {
+  return ` ${text
+    .toLowerCase()
+    .replace(/[^a-z]+/g, " ")
+    .trim()} `;
 }
 
 /**
- * The trade words that stand in a text.
+ * The trade words that stand in a text, and those that stand in their meanings.
  *
  * @param text - any text
- * @returns the words in it, in the order of the alphabet
+ * @returns the words, in the order of the list
  */
 export function wordsIn(text: string): readonly Word[] {
-  const plain = ` ${text.toLowerCase().replace(/[^a-z]+/g, " ")} `;
-  return WORDS.filter((word) => formsOf(word).some((form) => plain.includes(` ${form} `)));
+  const found = new Set<Word>();
+  const texts = [plain(text)];
+  // Meanings that are found are read in their turn.
+  for (const read of texts) {
+    for (const entry of WORDS) {
+      if (found.has(entry)) continue;
+      const forms = [entry.word, ...(entry.forms ?? [])];
+      if (!forms.some((form) => read.includes(plain(form)))) continue;
+      found.add(entry);
+      texts.push(plain(entry.means));
+    }
+  }
+  return WORDS.filter((entry) => found.has(entry));
 }

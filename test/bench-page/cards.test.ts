@@ -1,0 +1,183 @@
+import { describe, expect, test } from "vitest";
+import { fitStock } from "miterwright/stock";
+import { CARDS } from "../../docs/bench/cards/index.js";
+import { stockMarkup } from "../../docs/bench/cards/stock-card.js";
+import { exampleJob } from "../../docs/bench/example-job.js";
+import { dryFitMarkup, formMarkup, rowMarkup, wordList } from "../../docs/bench/form-markup.js";
+import type { JobState } from "../../docs/bench/job-state.js";
+import { planJob } from "../../docs/bench/plan-job.js";
+import { wordsIn, WORDS } from "../../docs/bench/words.js";
+import { writersOf } from "../../docs/bench/writers.js";
+import { jobOf, TRAY } from "./jobs.js";
+
+/** Every card of a job, by its name. */
+function cardsOf(state: JobState): Record<string, string | null> {
+  const { plan } = planJob(state);
+  const writers = writersOf(state.values);
+  return Object.fromEntries(
+    CARDS.map((card) => [card.id, card.write({ plan: plan!, writers, width: 400 })?.html ?? null]),
+  );
+}
+
+/** What a reader sees of markup. */
+function textOf(markup: string): string {
+  return markup
+    .replace(/<(title|desc)>.*?<\/\1>/gs, " ")
+    .replace(/<[^>]*>/g, " ")
+    .replace(/\s+/g, " ");
+}
+
+const JOBS: readonly JobState[] = [
+  exampleJob(),
+  jobOf({ ...TRAY, lay: "propped" }),
+  jobOf({ ...TRAY, slope: "-20", saw: "miter", rough: "square", roughAllowance: "12" }),
+  jobOf({ ...TRAY, slope: "", sides: "4", holds: "cutFrom" }),
+  jobOf({ ...TRAY, known: "level", levelWidth: "48", lap: "6" }),
+  jobOf({ ...TRAY, miterReach: "1", bevelLeft: "1" }),
+  jobOf({ ...TRAY, sides: "60" }),
+];
+
+/** Words that somebody who has never made a frame can't be expected to know. */
+const TRADE: readonly string[] = [
+  "apothem",
+  "arris",
+  "bevel",
+  "blank",
+  "circumradius",
+  "clearance",
+  "cradle",
+  "crosscut",
+  "dowels",
+  "fence",
+  "gauge",
+  "kerf",
+  "keys",
+  "lap",
+  "ledge",
+  "lip",
+  "long point",
+  "miter",
+  "molding",
+  "offcut",
+  "offcuts",
+  "panel",
+  "plan miters",
+  "plumb",
+  "rabbet",
+  "rough",
+  "roughs",
+  "sight edge",
+  "slope",
+  "splayed",
+  "splines",
+  "spring angle",
+  "stick",
+  "sticks",
+  "stop",
+];
+
+/** Under which word a word is explained. */
+function meaningOf(word: string): string {
+  const entry = WORDS.find((candidate) => candidate.word === word || candidate.forms?.includes(word));
+  return entry?.word ?? `nothing explains ${word}`;
+}
+
+describe("no trade word stands on the page without its meaning", () => {
+  const said = (text: string): string[] => TRADE.filter((word) => new RegExp(`\\b${word}\\b`, "i").test(text));
+
+  test("in any card", () => {
+    const met = new Set<string>();
+    for (const state of JOBS) {
+      for (const markup of Object.values(cardsOf(state))) {
+        const text = textOf(markup ?? "");
+        const list = wordList(text)?.html ?? "";
+        for (const word of said(text)) {
+          met.add(word);
+          expect(list).toContain(`<dt>${meaningOf(word)}</dt>`);
+        }
+      }
+    }
+    // Else the check above would have had nothing to look at.
+    expect([...met]).toEqual(expect.arrayContaining(["arris", "bevel", "cradle", "fence", "miter", "rabbet", "stop"]));
+  });
+
+  test("in the form", () => {
+    const sections = formMarkup().html.split("<section").slice(1);
+    expect(sections.length).toBe(7);
+    for (const section of sections) {
+      for (const word of said(textOf(section))) expect(section).toContain(`<dt>${meaningOf(word)}</dt>`);
+    }
+  });
+
+  test("and meanings use no word without one", () => {
+    for (const { word, means } of WORDS) {
+      for (const used of said(means)) expect(wordsIn(word).map(({ word: name }) => name)).toContain(meaningOf(used));
+    }
+  });
+});
+
+describe("the cards", () => {
+  test("say the plan's numbers", () => {
+    const cards = cardsOf(exampleJob());
+    const { plan } = planJob(exampleJob());
+    const { longest } = plan!.geometry.sticks[0]!;
+    expect(textOf(cards["answer"]!)).toContain("miter scale 16.6° bevel scale 11.31° 9 pieces, each 190 mm");
+    expect(longest.length).toBeCloseTo(190, 0);
+    expect(textOf(cards["lengths"]!)).toContain("outer edge at the back 190 mm measure here");
+    expect(textOf(cards["steps"]!)).toContain(
+      "Lay the stick with its back on the table and its outer edge at the fence.",
+    );
+    expect(textOf(cards["cautions"]!)).toMatch(/Danger: The pieces are too short .* Take care: .* Note: /);
+    expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
+    expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 153.5 mm");
+  });
+
+  test("draw the cradle where the lay needs one", () => {
+    expect(cardsOf(jobOf({ ...TRAY, lay: "propped" }))["steps"]).toContain("make the cradle");
+    expect(cardsOf(jobOf(TRAY))["steps"]).not.toContain("make the cradle");
+  });
+
+  test("say why no lay works", () => {
+    const cards = cardsOf(jobOf({ ...TRAY, miterReach: "1", bevelLeft: "1" }));
+    expect(textOf(cards["answer"]!)).toContain("No way to lay the stick suits this saw.");
+    expect(cards["steps"]).toBe(null);
+    expect(textOf(cards["lays"]!)).toContain("goes to 1 degrees on this saw");
+  });
+
+  test("hold anybody's words without becoming markup", () => {
+    const name = "<img src=x onerror=alert(1)>";
+    const state = jobOf(TRAY, { layers: [{ name, thickness: "2" }], sticks: [{ length: "2400", name }] });
+    const { plan } = planJob(state);
+    const fit = fitStock(plan!.job!);
+    const stock = stockMarkup(plan!.job!, fit, writersOf(state.values), 400).html;
+    for (const markup of [...Object.values(cardsOf(state)), stock]) expect(markup ?? "").not.toContain("<img");
+    expect(stock).toContain("&lt;img src=x onerror=alert(1)&gt;");
+  });
+
+  test("say how good a cut plan is", () => {
+    const state = jobOf(TRAY, { sticks: [{ length: "700", count: "2" }] });
+    const { job } = planJob(state).plan!;
+    const fit = fitStock(job!);
+    const said = (change: object): string =>
+      textOf(stockMarkup(job!, { ...fit, ...change }, writersOf(state.values), 400).html);
+    expect(fit.status).toBe("short");
+    expect(said({})).toContain("The rack is too small: however it is cut up, 2 pieces are missing.");
+    expect(said({ shortage: "not found", unplaced: [{ piece: "side", count: 1 }] })).toContain("1 still missing");
+    expect(said({ status: "optimal" })).toContain("This is proven");
+    expect(said({ status: "feasible", gap: 0.0123, stopped: "asked" })).toContain(
+      "The search was stopped. A cheaper way may exist; it would save 1.2 % at the most.",
+    );
+    expect(said({ status: "feasible", gap: 0.5, stopped: "time" })).toContain("The search ran out of time.");
+  });
+});
+
+test("every input has a label, an explanation and a place for its error", () => {
+  const markup = formMarkup().html + dryFitMarkup().html + rowMarkup("sticks", 0).html + rowMarkup("layers", 3).html;
+  const ids = [...markup.matchAll(/<(?:input|select|textarea)\s+id="([^"]+)"/g)].map(([, id]) => id!);
+  expect(ids.length).toBeGreaterThan(40);
+  expect(new Set(ids).size).toBe(ids.length);
+  for (const id of ids) {
+    for (const part of [`for="${id}"`, `id="${id}-explain"`, `id="${id}-error"`]) expect(markup).toContain(part);
+    expect(markup).toContain(`aria-describedby="${id}-explain ${id}-error"`);
+  }
+});

@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { sectionAt } from "miterwright/profile";
+import { fullSizeSection } from "../../docs/bench/full-size-section.js";
+import { planJob } from "../../docs/bench/plan-job.js";
+import { writersOf } from "../../docs/bench/writers.js";
+import { jobOf, TRAY } from "./jobs.js";
+
+const INCHES = {
+  unit: "in",
+  width: "12",
+  height: "8",
+  sides: "6",
+  moldingWidth: "2 1/4",
+  thickness: "3/4",
+  slope: "25",
+} as const;
+
+function drawn(answers: Parameters<typeof jobOf>[0]): ReturnType<typeof fullSizeSection> {
+  const state = jobOf(answers);
+  return fullSizeSection(planJob(state).plan!, writersOf(state.values));
+}
+
+describe("the full-size section", () => {
+  test("is drawn in millimeters, from inches too", () => {
+    const { page } = drawn(INCHES);
+    const path = /data-part="section"\s+d="([^"]+)"/.exec(page!)![1]!;
+    const points = [...path.matchAll(/[ML]([\d.]+) ([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    const { outline } = sectionAt(planJob(jobOf(INCHES)).plan!.geometry.profile!, 25);
+    expect(points.length).toBe(outline.length);
+    points.forEach(([x, y], index) => {
+      expect(x - points[0]![0]).toBeCloseTo((outline[index]!.out - outline[0]!.out) * 25.4, 3);
+      expect(y - points[0]![1]).toBeCloseTo(-(outline[index]!.up - outline[0]!.up) * 25.4, 3);
+    });
+    const [, width, height, box] = /width="([\d.]+)mm"\s+height="([\d.]+)mm"\s+viewBox="([^"]+)"/.exec(page!)!;
+    expect(box).toBe(`0 0 ${width!} ${height!}`);
+  });
+
+  test("comes with rulers of 100 mm and 4 in", () => {
+    const { page } = drawn(TRAY);
+    expect(page).toMatch(/data-part="millimeters" d="M0 6H100M/);
+    expect(page).toMatch(/data-part="inches" d="M0 24H101\.6M/);
+    expect(page).toMatch(/width="110mm"\s+height="30mm"\s+viewBox="-2 0 110 30"/);
+  });
+
+  test("says why it can't be drawn", () => {
+    expect(drawn({ ...TRAY, known: "level", levelWidth: "40" })).toEqual({
+      why: "The section can be drawn when the molding is known by its dimensions.",
+    });
+    expect(drawn({ ...TRAY, moldingWidth: "200", slope: "" }).why).toBe(
+      "At its full size the section is 200 mm wide and 19 mm high; a sheet of A4 or Letter holds 174 by 190 mm.",
+    );
+  });
+});
+
+describe("numbers are written", () => {
+  const write = (unit: string, fineness: string, value: number): string => writersOf({ unit, fineness }).length(value);
+
+  test("to the fineness that was asked for", () => {
+    expect(["coarse", "usual", "fine"].map((fineness) => write("mm", fineness, 123.268))).toEqual([
+      "123 mm",
+      "123.5 mm",
+      "123.3 mm",
+    ]);
+    expect(["coarse", "usual", "fine"].map((fineness) => write("in", fineness, 5.42))).toEqual([
+      '5 7/16"',
+      '5 13/32"',
+      '5 27/64"',
+    ]);
+    expect(write("cm", "usual", 12.3268)).toBe("12.35 cm");
+    expect(write("ft", "usual", 1.25)).toBe("1' 3\"");
+    expect(write("mm", "unheard of", 0.2)).toBe("0 mm");
+  });
+
+  test("in degrees", () => {
+    expect(writersOf({ unit: "mm", fineness: "usual" }).angle(16.60178)).toBe("16.6°");
+  });
+});

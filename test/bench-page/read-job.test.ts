@@ -1,0 +1,235 @@
+import { describe, expect, test } from "vitest";
+import { planFrame } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { miterSaw } from "miterwright/saw";
+import { FIELDS } from "../../docs/bench/field-table.js";
+import { isFieldName } from "../../docs/bench/job-link.js";
+import { emptyJob } from "../../docs/bench/job-state.js";
+import { exampleJob } from "../../docs/bench/example-job.js";
+import { planJob } from "../../docs/bench/plan-job.js";
+import { readJob } from "../../docs/bench/read-job.js";
+import { jobOf, TRAY } from "./jobs.js";
+
+const words = (...args: Parameters<typeof jobOf>): Record<string, string> =>
+  Object.fromEntries(readJob(jobOf(...args)).issues.map((issue) => [issue.field, issue.words]));
+
+describe("an empty form", () => {
+  test("says what is needed and blames nobody", () => {
+    const read = readJob(emptyJob());
+    expect(read.brief).toBe(null);
+    expect(read.issues).toEqual([]);
+    expect(read.needed).toEqual(["width", "height", "sides", "moldingWidth", "thickness"]);
+  });
+
+  test("asks for what the other answers need", () => {
+    expect(readJob(jobOf({ holds: "measure", known: "level" })).needed).toEqual(["size", "sides", "levelWidth"]);
+    expect(readJob(jobOf({ ...TRAY, rabbetDepth: "" })).needed).toEqual(["rabbetDepth"]);
+    expect(readJob(jobOf({ ...TRAY, rough: "square" })).needed).toEqual(["roughAllowance"]);
+    expect(readJob(jobOf(TRAY, { sticks: [{ count: "2" }], layers: [{}, { name: "glass" }] })).needed).toEqual([
+      "layers.1.thickness",
+      "sticks.0.length",
+    ]);
+  });
+});
+
+describe("a filled form becomes the brief that it says", () => {
+  test("with the fewest answers", () => {
+    expect(readJob(jobOf(TRAY))).toEqual({
+      brief: {
+        sides: 6,
+        slope: 20,
+        pose: "side-down",
+        opening: { contains: { width: 300, height: 200 } },
+        at: "contents",
+        profile: molding({ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 } }),
+        contents: [],
+        unit: "mm",
+        saw: expect.objectContaining({ fence: "near" }) as unknown,
+        rough: { method: "none" },
+      },
+      frames: 1,
+      keep: 0,
+      issues: [],
+      needed: [],
+    });
+  });
+
+  test("with every finer point, in inches", () => {
+    const { brief, frames, keep } = readJob(
+      jobOf(
+        {
+          unit: "in",
+          holds: "measure",
+          measure: "acrossFlats",
+          size: "1' 2 1/2\"",
+          at: "outermost",
+          clearance: "1/16",
+          sides: "8",
+          pose: "corner-down",
+          moldingWidth: "2 1/4",
+          thickness: "19.05 mm",
+          milled: "milled",
+          slopeAs: "plumb",
+          slope: "60°",
+          saw: "miter",
+          kerf: "3/32",
+          lay: "propped",
+          rough: "mitered",
+          roughAllowance: "1/2",
+          miterReach: "52",
+          bevelRight: "0",
+          miterReads: "from-blade",
+          bevelReads: "from-table",
+          scaleStep: "0.25",
+          sawDepth: "3",
+          crosscut: "12",
+          frames: "3",
+          keep: "6",
+        },
+        {
+          sticks: [{}, { length: "8 ft" }, { length: "40", count: "2", cost: "4.50", name: "short end" }],
+          layers: [{ name: "mirror", thickness: "1/8" }, { thickness: "1/4" }],
+        },
+      ),
+    );
+    expect(brief).toEqual({
+      sides: 8,
+      slope: 30,
+      pose: "corner-down",
+      opening: { acrossFlats: 14.5 },
+      at: "outerBack",
+      profile: molding({ width: 2.25, thickness: 0.75, madeFor: { slope: 30 } }),
+      contents: [
+        { name: "mirror", thickness: 0.125 },
+        { name: "layer 2", thickness: 0.25 },
+      ],
+      clearance: 0.0625,
+      unit: "in",
+      saw: miterSaw({
+        miter: { left: 52, right: 52, reads: "from-blade", step: 0.25 },
+        bevel: { left: 45, right: 0, reads: "from-table", step: 0.25 },
+        depth: 3,
+        crosscut: 12,
+      }),
+      kerf: 0.09375,
+      rough: { method: "mitered", allowance: 0.5 },
+      lay: "propped",
+      sticks: [
+        { id: "stick 1", length: 96 },
+        { id: "short end", length: 40, count: 2, cost: 4.5 },
+      ],
+    });
+    expect([frames, keep]).toEqual([3, 6]);
+  });
+
+  test("with level measures alone", () => {
+    const level = { ...TRAY, known: "level", levelWidth: "48", lap: "6", depth: "12" };
+    expect(readJob(jobOf(level)).brief).toMatchObject({ measured: { levelWidth: 48, lap: 6, depth: 12 }, slope: 20 });
+    expect(readJob(jobOf({ ...level, holds: "measure", size: "200", at: "innermost" })).brief?.at).toBe("sight");
+    expect(readJob(jobOf({ ...level, lap: "", holds: "measure", size: "200", at: "innermost" })).brief?.at).toBe(
+      "wall",
+    );
+    expect(readJob(jobOf({ ...level, holds: "measure", size: "200", at: "outermost" })).brief?.at).toBe("outer");
+  });
+
+  test("with a sheet, a spring angle and an allowance that is not asked", () => {
+    const { brief } = readJob(jobOf({ ...TRAY, holds: "cutFrom", allowance: "3", slopeAs: "spring", slope: "38" }));
+    expect(brief?.opening).toEqual({ cutFrom: { width: 300, height: 200 } });
+    expect(brief?.slope).toBe(52);
+  });
+
+  test("which planFrame takes, and whose plan is the page's", () => {
+    const state = exampleJob();
+    const { plan } = planJob(state);
+    expect(plan?.geometry).toEqual(planFrame(readJob(state).brief!).geometry);
+    expect(plan?.job?.pieces[0]?.count).toBe(9);
+    const three = { ...state, values: { ...state.values, frames: "3", keep: "200" } };
+    expect(planJob(three).plan?.job).toMatchObject({ pieces: [{ count: 27 }], keep: 200 });
+  });
+});
+
+describe("what is wrong is said beside its field", () => {
+  test("when it can't be read", () => {
+    expect(words({ ...TRAY, width: "wide", slope: "steep", sides: "six", kerf: "1,234", height: "-3" })).toEqual({
+      width: "This can't be read as a length: a number is missing.",
+      slope: "This can't be read as an angle: a number is missing.",
+      sides: "This is counted in whole numbers, such as 6.",
+      kerf: "This can't be read as a length: the comma could mark decimals or thousands; write 1.234 or 1234.",
+      height: "This has to be more than zero.",
+    });
+    expect(words({ ...TRAY, clearance: "-1" })).toEqual({ clearance: "This can't be less than zero." });
+    expect(words(TRAY, { sticks: [{ length: "0", cost: "dear", count: "2.5" }] })).toEqual({
+      "sticks.0.length": "This has to be more than zero.",
+      "sticks.0.cost": "This has to be a plain number, such as 12 or 12.50.",
+      "sticks.0.count": "This is counted in whole numbers, such as 6.",
+    });
+  });
+
+  test("when it is out of range", () => {
+    expect(words({ ...TRAY, sides: "2", slope: "95" })).toEqual({
+      sides: "This has to be a whole number from 3 to 1000.",
+      slope: "This has to be degrees from -90 to 90.",
+    });
+    expect(words({ ...TRAY, slopeAs: "plumb", slope: "100" })).toEqual({
+      slope: "This has to be degrees from 0 to 90.",
+    });
+    expect(words({ ...TRAY, scaleStep: "60" })).toEqual({ scaleStep: "This has to be degrees from 0.000001 to 45." });
+    expect(words({ ...TRAY, miterReach: "100" })).toEqual({ miterReach: "This has to be degrees from 0 to 90." });
+    expect(words({ ...TRAY, bevelLeft: "100" })).toEqual({ bevelLeft: "This has to be degrees from 0 to 90." });
+    expect(words({ ...TRAY, bevelRight: "100" })).toEqual({ bevelRight: "This has to be degrees from 0 to 90." });
+    expect(words({ ...TRAY, width: "1e300" })).toHaveProperty("width");
+    expect(words({ ...TRAY, frames: "0" })).toEqual({ frames: "At least one frame has to be made." });
+  });
+
+  test("when sizes do not go together", () => {
+    expect(words({ ...TRAY, rabbetWidth: "60" })).toEqual({
+      rabbetWidth: "This has to be less than the width (52), since the wall needs wood behind it.",
+    });
+    expect(words({ ...TRAY, rabbetDepth: "19" })).toEqual({
+      rabbetDepth: "This has to be less than the thickness (19), so that a lip is left.",
+    });
+    expect(words({ ...TRAY, milled: "milled", slope: "90" })).toEqual({
+      milled: "This has to be a number between -90 and 90, bounds excluded.",
+    });
+    const tight =
+      "The opening is too small for this molding and number of sides: the sides would have no length at the inside.";
+    expect(words({ ...TRAY, holds: "measure", size: "4" })).toEqual({ size: tight });
+    expect(words({ ...TRAY, width: "2", height: "2" })).toEqual({ width: tight });
+    expect(words(TRAY, { sticks: [{ length: "900", name: "oak" }, {}, { length: "800", name: "oak" }] })).toEqual({
+      "sticks.2.name": "Another row has this name already.",
+    });
+  });
+
+  test("and always beside a field that is there", () => {
+    const wrong = [
+      { ...TRAY, moldingWidth: "1e300" },
+      { ...TRAY, thickness: "1e101" },
+      { ...TRAY, rough: "square", roughAllowance: "1e101" },
+      { ...TRAY, sawDepth: "1e101" },
+      { ...TRAY, crosscut: "1e101" },
+      { ...TRAY, clearance: "1e101" },
+      { ...TRAY, kerf: "1e101" },
+      { ...TRAY, holds: "measure", measure: "perimeter", size: "1e-99" },
+      { ...TRAY, known: "level", levelWidth: "1e101" },
+      { ...TRAY, known: "level", levelWidth: "40", lap: "1e101" },
+      { ...TRAY, slopeAs: "spring", slope: "-4" },
+    ];
+    for (const values of wrong) {
+      const { issues } = planJob(jobOf(values));
+      expect(issues.length, JSON.stringify(values)).toBeGreaterThan(0);
+      for (const { field, words: said } of issues) {
+        expect(isFieldName(field), field).toBe(true);
+        expect(said).toMatch(/^[A-Z].*\.$/);
+        expect(said).not.toMatch(/`|\(number\)|undefined/);
+      }
+    }
+  });
+});
+
+test("every field has a label and an explanation in a sentence", () => {
+  for (const [name, { label, explain, choices, kind }] of Object.entries(FIELDS)) {
+    expect(label, name).toMatch(/\S/);
+    expect(explain, name).toMatch(/^[A-Z0-9].*\.$/);
+    expect(choices === undefined, name).toBe(kind !== "choice");
+  }
+});
