@@ -74,7 +74,8 @@ export const anyBrief: fc.Arbitrary<FrameBrief> = fc
       17,
     ),
   })
-  .map((facts) => {
+  .filter(({ lay, measured }) => !(typeof lay === "number" && measured))
+  .map((facts): FrameBrief => {
     const {
       sides,
       slope,
@@ -123,5 +124,4 @@ export const anyBrief: fc.Arbitrary<FrameBrief> = fc
       rough: method === "none" ? { method } : { method, allowance: 15 * size },
       ...(lay === undefined ? {} : { lay }),
     };
-  })
-  .filter((brief) => !(typeof brief.lay === "number" && brief.measured !== undefined));
+  });

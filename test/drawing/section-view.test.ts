@@ -32,6 +32,9 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
     const [from, to] = read.parts("back")[0]!;
     const angle = (Math.atan2(from!.y - to!.y, Math.sign(slope) * (to!.x - from!.x)) * 180) / Math.PI;
     expect(angle).toBeCloseTo(Math.abs(slope), 1);
+    // At the back's lower end: of the outline's corners the wall's mouth, or where the outer edge meets the back.
+    const corner = TRAY.outline.findIndex(({ x, y }) => y === 0 && x === (slope > 0 ? 8 : 42));
+    expect(from).toEqual(read.parts("section")[0]![corner]);
     const arc = read.parts("slope")[0]!;
     for (const point of arc) expect(distance(point, from!)).toBeCloseTo(distance(arc[0]!, from!), 1);
     expect(wordsOf(read)).toContain(`slope ${WORDS.angle(slope)}`);

@@ -44,6 +44,7 @@ describe("wrapping", () => {
   test("breaks a word that is wider than a line", () => {
     const lines = wrapText("xxxxxxxxxxxxxxxxxxxxxxxx end", 10, 40);
     expect(lines.join("")).toBe("xxxxxxxxxxxxxxxxxxxxxxxxend");
+    expect(lines).not.toContain("");
     for (const line of lines) expect(textWidth(line, 10).width).toBeLessThanOrEqual(40);
   });
 
