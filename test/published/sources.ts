@@ -4,6 +4,8 @@ import * as square from "./framing-square.js";
 import * as polygons from "./polygons.js";
 import * as stock from "./stock.js";
 import * as units from "./units.js";
+import * as wood from "./wood.js";
+import * as materials from "./materials.js";
 
 /** A source of published values, and how many of them the tests check. */
 export interface Source {
@@ -25,6 +27,12 @@ const bySource = (part: string, rows: readonly { readonly source: string }[]): n
   rows.filter((row) => row.source.includes(part)).length;
 const HODGSON = "Hodgson";
 const CYCLOPEDIA = "Cyclopedia of Architecture";
+
+/** How many printed coefficients stand beside a shrinkage that they can be checked against. */
+const coefficientsOf = (rows: readonly wood.CoefficientRow[], shrinkage: readonly wood.ShrinkageRow[]): number =>
+  rows
+    .filter((row) => shrinkage.some((other) => other.wood === row.wood))
+    .reduce((sum, { tangential }) => sum + (tangential === null ? 1 : 2), 0);
 
 /** Every source, in the order of the table in the documentation. */
 export const SOURCES: readonly Source[] = [
@@ -155,6 +163,46 @@ export const SOURCES: readonly Source[] = [
     source: 'Wikipedia, "Cutting stock problem"',
     seen: "from memory",
     values: stock.PUBLISHED_JOBS.length,
+  },
+  {
+    about: "wood: change coefficients, radial and tangential, against the shrinkage of table 4-3",
+    source: "Wood Handbook, FPL-GTR-190 (2010), table 13-5, p. 13-16",
+    seen: "read",
+    values: coefficientsOf(wood.COEFFICIENTS_READ, wood.SHRINKAGE_READ),
+  },
+  {
+    about: "wood: further rows of the same tables",
+    source: "Wood Handbook, FPL-GTR-190 (2010), tables 4-3 and 13-5",
+    seen: "from memory",
+    values:
+      coefficientsOf(
+        [...wood.COEFFICIENTS_READ, ...wood.COEFFICIENTS_RECALLED],
+        [...wood.SHRINKAGE_READ, ...wood.SHRINKAGE_RECALLED],
+      ) - coefficientsOf(wood.COEFFICIENTS_READ, wood.SHRINKAGE_READ),
+  },
+  {
+    about: "wood: movement of a board, worked example",
+    source: "Wood Handbook, FPL-GTR-190 (2010), eq. (13-2)",
+    seen: "read",
+    values: wood.WORKED_EXAMPLE.boards.length * 2,
+  },
+  {
+    about: "wood: equilibrium moisture content",
+    source: "Wood Handbook, FPL-GTR-282 (2021), table 4-2, p. 4-4",
+    seen: "read",
+    values: wood.EQUILIBRIUM_READ.length,
+  },
+  {
+    about: "wood: equilibrium moisture content, further rows",
+    source: "Wood Handbook, table 4-2",
+    seen: "from memory",
+    values: Object.values(wood.EQUILIBRIUM_RECALLED).flat().length,
+  },
+  {
+    about: "float glass: density, mass of a pane, expansion",
+    source: "EN 572-1, as trade handbooks quote it",
+    seen: "read",
+    values: Object.values(materials.FLOAT_GLASS).filter((value) => typeof value === "number").length,
   },
   {
     about: "lengths, openings and panels of many-sided frames",
