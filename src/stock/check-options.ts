@@ -1,7 +1,7 @@
 import { checkNumber, checkObject, refuse } from "../core/check.js";
-import type { FitAsyncOptions, FitProgress } from "./fit-options.js";
+import type { FitOptions, FitProgress } from "./fit-options.js";
 
-/** {@link FitAsyncOptions} with their defaults filled in. */
+/** {@link FitOptions} with their defaults filled in. */
 export interface CheckedOptions {
   /** Milliseconds, Infinity for no limit. */
   readonly timeLimit: number;
@@ -9,8 +9,6 @@ export interface CheckedOptions {
   readonly workLimit: number;
   /** Called now and then. */
   readonly onProgress: ((progress: FitProgress) => unknown) | undefined;
-  /** Ends an asynchronous search. */
-  readonly signal: { readonly aborted: boolean; readonly reason?: unknown } | undefined;
 }
 
 /**
@@ -20,20 +18,18 @@ export interface CheckedOptions {
  * @returns the options
  * @throws {InputError} when one is of another type or below 0
  */
-export function checkOptions(value: FitAsyncOptions): CheckedOptions {
+export function checkOptions(value: FitOptions): CheckedOptions {
   const options = checkObject(value);
   const limit = (key: "timeLimit" | "workLimit", otherwise: number): number =>
     options[key] === undefined ? otherwise : checkNumber(options[key], key, 0, Infinity, "a number from 0");
   const workLimit = limit("workLimit", Infinity);
-  const { onProgress, signal } = value;
+  const { onProgress } = value;
   if (onProgress !== undefined && typeof onProgress !== "function") {
     refuse("type", "onProgress", onProgress, "a function");
   }
-  if (signal !== undefined) checkObject(signal, "signal");
   return {
     workLimit,
     timeLimit: limit("timeLimit", options["workLimit"] === undefined ? 2000 : Infinity),
     onProgress,
-    signal,
   };
 }

@@ -1,3 +1,4 @@
+import { checkObject } from "../core/check.js";
 import { checkOptions } from "./check-options.js";
 import type { FitAsyncOptions } from "./fit-options.js";
 import { runSearch } from "./run-search.js";
@@ -47,7 +48,8 @@ function reasonOf(signal: { readonly reason?: unknown }): Error {
  */
 export async function fitStockAsync(job: StockJob, options: FitAsyncOptions = {}): Promise<StockFit> {
   const checked = checkOptions(options);
-  const { signal } = checked;
+  const { signal } = options;
+  if (signal !== undefined) checkObject(signal, "signal");
   const steps = runSearch(job, checked);
   let turn = Date.now();
   for (;;) {

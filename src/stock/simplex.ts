@@ -63,7 +63,7 @@ export function makeProgram(
   senses: Int8Array,
   rhs: Float64Array,
   penalty: number,
-  weights: Float64Array = new Float64Array(senses.length).fill(1),
+  weights: Float64Array,
 ): LinearProgram {
   const n = senses.length;
   const program: LinearProgram = {

@@ -191,5 +191,8 @@ describe("jobs that are refused", () => {
 
   test("the asynchronous search rejects", async () => {
     await expect(fitStockAsync({ pieces, sticks: [] })).rejects.toBeInstanceOf(InputError);
+    await expect(fitStockAsync({ pieces, sticks }, { signal: 3 as never })).rejects.toMatchObject({
+      message: "Expected `signal` to be an object, got 3 (number)",
+    });
   });
 });

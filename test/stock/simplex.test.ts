@@ -57,7 +57,12 @@ function byHighs({ atLeast, atMost, columns }: Case): number {
 
 function load({ atLeast, atMost, columns }: Case) {
   const senses = Int8Array.from([...atLeast.map(() => 1), ...atMost.map(() => -1)]);
-  const loaded = makeProgram(senses, Float64Array.from([...atLeast, ...atMost]), PENALTY);
+  const loaded = makeProgram(
+    senses,
+    Float64Array.from([...atLeast, ...atMost]),
+    PENALTY,
+    new Float64Array(senses.length).fill(1),
+  );
   for (const { cost, entries } of columns) {
     const rows = entries.flatMap((entry, row) => (entry === 0 ? [] : [row]));
     addColumn(
