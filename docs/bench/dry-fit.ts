@@ -5,7 +5,7 @@ import type { ScaleSetting } from "miterwright/saw";
 import type { LengthUnit } from "miterwright/units";
 import type { Values } from "./fields.js";
 import { issueWords } from "./issue-words.js";
-import { readField } from "./read-field.js";
+import { readField, type Reading } from "./read-field.js";
 import type { FieldIssue } from "./read-fields.js";
 import type { Writers } from "./writers.js";
 
@@ -21,6 +21,14 @@ const NOTHING: DryFit = { lines: [], issues: [] };
 
 function refused(field: string, words: string): DryFit {
   return { lines: [], issues: [{ field, words }] };
+}
+
+/** The slope as it stands, or as planned where nothing is said. */
+function readSlope(text: string, planned: number): Reading {
+  if (text.trim() === "") return { ok: true, value: planned };
+  const read = readField(text, "angle", "mm");
+  if (read.ok && !(Math.abs(read.value) <= 90)) return { ok: false, words: "This has to be degrees from -90 to 90." };
+  return read;
 }
 
 /** A roll of half a turn changes both signs of a setting and no size, so any lay has a twin from -90 to 90. */
@@ -47,14 +55,13 @@ function scaleLine(name: string, setting: ScaleSetting, grows: number, runsDown:
  */
 export function readDryFit(values: Values, plan: FramePlan, writers: Writers): DryFit {
   const { lay, saw } = plan.cutting;
-  if (values.gap.trim() === "" || lay === null) return NOTHING;
+  if (lay === null) return NOTHING;
   const { sides, slope, levelWidth } = plan.geometry;
+  const seen = readSlope(values.seenSlope, slope);
+  if (!seen.ok) return refused("seenSlope", seen.words);
+  if (values.gap.trim() === "") return NOTHING;
   const gap = readField(values.gap, "length", values.unit as LengthUnit);
   if (!gap.ok) return refused("gap", gap.words);
-  const seen =
-    values.seenSlope.trim() === "" ? ({ ok: true, value: slope } as const) : readField(values.seenSlope, "angle", "mm");
-  if (!seen.ok) return refused("seenSlope", seen.words);
-  if (!(Math.abs(seen.value) <= 90)) return refused("seenSlope", "This has to be degrees from -90 to 90.");
   const planned = nearestTwin(lay.rotation);
   const asSeen = planned + seen.value - slope;
   if (!(Math.abs(asSeen) <= 90))

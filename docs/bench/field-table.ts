@@ -385,7 +385,6 @@ export const FIELDS: Readonly<Record<FieldName, PlacedField>> = {
 
   title: {
     step: "paper",
-    finer: true,
     label: "Heading",
     explain: "Printed above everything else.",
     kind: "text",
@@ -394,7 +393,6 @@ export const FIELDS: Readonly<Record<FieldName, PlacedField>> = {
   },
   note: {
     step: "paper",
-    finer: true,
     label: "Remarks",
     explain: "Printed below the heading.",
     kind: "lines",

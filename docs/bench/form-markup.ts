@@ -141,9 +141,7 @@ function stepMarkup(step: Step, question: string, hint: string): Markup {
     ${fieldGrid(plain)}${own?.isFiner === false ? listMarkup(own.list) : null}${
       isFolded
         ? html`<details class="finer">
-            <summary>
-              ${plain.length + (own === undefined ? 0 : 1) === 0 ? "Heading and remarks" : "Finer points"}
-            </summary>
+            <summary>Finer points</summary>
             ${fieldGrid(finer)}${own?.isFiner === true ? listMarkup(own.list) : null}
           </details>`
         : null

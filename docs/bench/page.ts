@@ -90,7 +90,7 @@ function startFit(): void {
     showFit();
     if (answer.kind === "refused") {
       fittedJob = undefined;
-      const why = html`<p><strong>The sticks don't suit:</strong> ${refusedStick(answer.path, answer.message)}</p>`;
+      const why = html`<p><strong>The sticks don't suit:</strong> ${refusedStick(answer.code, answer.message)}</p>`;
       showCard("stock", why);
       find("card-stock", HTMLElement).querySelector(".body")!.classList.remove("stale");
     }
@@ -100,8 +100,8 @@ function startFit(): void {
 }
 
 /** A piece that fits no stick is what makers meet; any other refusal speaks for itself. */
-function refusedStick(path: string, message: string): string {
-  return path.startsWith("pieces") ? "a piece is longer than every stick in the rack." : message;
+function refusedStick(code: string, message: string): string {
+  return code === "impossible" ? "a piece is longer than every stick in the rack." : message;
 }
 
 const startFitSoon = afterPause(startFit, 120);

@@ -7,4 +7,4 @@ export type StockRequest = { readonly kind: "fit"; readonly job: StockJob } | { 
 export type StockAnswer =
   | { readonly kind: "progress"; readonly progress: FitProgress }
   | { readonly kind: "fit"; readonly fit: StockFit }
-  | { readonly kind: "refused"; readonly path: string; readonly message: string };
+  | { readonly kind: "refused"; readonly code: string; readonly message: string };

@@ -29,7 +29,7 @@ async function answer(job: StockJob): Promise<void> {
     scope.postMessage({ kind: "fit", fit });
   } catch (error) {
     if (!isInputError(error)) throw error;
-    scope.postMessage({ kind: "refused", path: error.path, message: error.message });
+    scope.postMessage({ kind: "refused", code: error.code, message: error.message });
   }
 }
 
