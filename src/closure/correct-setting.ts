@@ -4,7 +4,7 @@ import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
 import { correctionWords } from "./correction-words.js";
 import { checkGap, type GaugeToleranceOptions } from "./gauge-tolerance.js";
-import { gapPerDegree } from "./regular-closure.js";
+import { gapPerDegree, otherAngle } from "./regular-closure.js";
 
 /** Options of {@link correctSetting}. */
 export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "sides" | "width"> {
@@ -39,18 +39,16 @@ export interface SettingCorrection {
   readonly words: readonly string[];
 }
 
-/** The other angle of a cut whose half turn is h: cos(other) = cos h / cos(angle), from sin^2 h - sin^2(angle) as a product. */
-function otherAngle(half: number, angle: number, path: "bevel" | "miter"): number {
-  const [sinH, sinA] = [sinDeg(half), Math.abs(sinDeg(angle))];
-  if (sinA > sinH) {
-    reject(
-      "impossible",
-      "hold",
-      path,
-      `Expected \`hold\` to be a slope, as the ${path} alone already turns the ring further than it may`,
-    );
-  }
-  return atan2Deg(Math.sqrt((sinH - sinA) * (sinH + sinA)), cosDeg(half));
+/** The angle that goes with the one that is held. */
+function angleBeside(half: number, angle: number, path: "bevel" | "miter"): number {
+  const other = otherAngle(half, angle);
+  if (other !== undefined) return other;
+  return reject(
+    "impossible",
+    "hold",
+    path,
+    `Expected \`hold\` to be a slope, as the ${path} alone already turns the ring further than it may`,
+  );
 }
 
 /** The setting that closes and holds what is to be held. */
@@ -59,19 +57,17 @@ function wantedSetting(half: number, cut: SawSetting, slope: number, hold: numbe
     const { miter, bevel } = compoundMiterKernel(half, hold);
     return { miter, bevel };
   }
-  const idle = hold === "bevel" ? "an upright" : "a flat";
-  if (cosDeg(slope) === 0 || slope === 0) {
-    if (slope === 0 ? hold === "miter" : hold === "bevel") {
-      reject(
-        "impossible",
-        "hold",
-        hold,
-        `Expected \`hold\` to be a slope or "${hold === "bevel" ? "miter" : "bevel"}", as only the ${hold} can close ${idle} frame`,
-      );
-    }
+  if (hold === "miter" ? slope === 0 : cosDeg(slope) === 0) {
+    const [other, frame] = hold === "miter" ? ["bevel", "a flat"] : ["miter", "an upright"];
+    reject(
+      "impossible",
+      "hold",
+      hold,
+      `Expected \`hold\` to be a slope or "${other}", as only the ${hold} can close ${frame} frame`,
+    );
   }
-  if (hold === "bevel") return { miter: otherAngle(half, cut.bevel, "bevel"), bevel: cut.bevel };
-  return { miter: cut.miter, bevel: Math.sign(slope) * otherAngle(half, cut.miter, "miter") };
+  if (hold === "bevel") return { miter: angleBeside(half, cut.bevel, "bevel"), bevel: cut.bevel };
+  return { miter: cut.miter, bevel: Math.sign(slope) * angleBeside(half, cut.miter, "miter") };
 }
 
 /**
@@ -105,11 +101,8 @@ export function correctSetting(options: CorrectSettingOptions): SettingCorrectio
   const hold = typeof wanted === "string" ? checkWord(wanted, "hold", ["bevel", "miter"]) : checkSlope(wanted, "hold");
   const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width);
   const half = 180 / sides;
-  const halfCut = half - angle / (2 * sides);
-  if (halfCut <= 0) {
-    reject("impossible", "gap", gap, `Expected \`gap\` to leave the joints a turn, but so wide a V takes all of it`);
-  }
-  const { miter, bevel } = compoundMiterKernel(halfCut, slope);
+  // A V narrower than the molding is an open angle below 58 degrees, which leaves every joint a turn.
+  const { miter, bevel } = compoundMiterKernel(half - angle / (2 * sides), slope);
   const cut = { miter, bevel };
   const setting = wantedSetting(half, cut, slope, hold);
   const correction = { miter: setting.miter - cut.miter, bevel: setting.bevel - cut.bevel };

@@ -1,7 +1,7 @@
 import { checkLength, checkObject, checkSides, checkSlope, reject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
-import { gapPerDegree } from "./regular-closure.js";
+import { gapPerDegree, otherAngle } from "./regular-closure.js";
 
 /** Options of {@link gaugeTolerance}. */
 export interface GaugeToleranceOptions {
@@ -17,9 +17,9 @@ export interface GaugeToleranceOptions {
 
 /** By how many degrees the angles of a cut may be off. */
 export interface AngleTolerance {
-  /** The miter, with the bevel right; `null` in upright sides, where it does not open the joint. */
+  /** The miter, with the bevel right; `null` in upright and nearly upright sides, where the gap does not bound it. */
   readonly miter: number | null;
-  /** The bevel, with the miter right; `null` in a flat frame, which it dishes or twists but does not open. */
+  /** The bevel, with the miter right; `null` in flat and nearly flat frames, which it dishes or twists rather than opens. */
   readonly bevel: number | null;
   /** Each of both at once: when they add up (shared errors), or independent of each other (random ones). */
   readonly each: number;
@@ -41,6 +41,16 @@ export interface GaugeTolerance {
 /** Two-sided 95 % point of the normal distribution, from any table of it: P(|x| < 1.959964) = 0.95. */
 const NINETY_FIVE: number = 1.959963984540054;
 
+/** The law of first order is good to this share; where it is not, the slope goes wrong long before the joint opens. */
+const GOOD_TO: number = 0.1;
+
+/** How far one angle must really be off, the other one right, until half the turn is off by an error: the nearer of both ways. */
+function trueError(half: number, error: number, own: number, other: number): number {
+  const more = otherAngle(half + error, other)! - Math.abs(own);
+  const least = otherAngle(half - error, other);
+  return least === undefined ? more : Math.min(more, Math.abs(own) - least);
+}
+
 /**
  * Checks a V and the width it is seen across.
  *
@@ -61,7 +71,7 @@ export function checkGap(given: Readonly<Record<string, unknown>>): { width: num
  *
  * A V of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
  * plan error of a cut is a 2n-th of it; independent ones add up as their squares do, so their standard deviation is
- * 1 / (1.96 sqrt(2n)) of it.
+ * 1 / (1.96 sqrt(2n)) of it. This is the law of first order; a tolerance for which it is off by more than a tenth is not given.
  *
  * @param options - sides, level width, the accepted V and the slope
  * @returns tolerances of miter and bevel in degrees, positive
@@ -81,14 +91,19 @@ export function gaugeTolerance(options: GaugeToleranceOptions): GaugeTolerance {
   const sides = checkSides(given["sides"]);
   const { width, gap } = checkGap(given);
   const slope = checkSlope(given["slope"] ?? 0);
-  const { miter } = compoundMiterKernel(180 / sides, slope);
+  const half = 180 / sides;
+  const { miter, bevel } = compoundMiterKernel(half, slope);
   const byMiter = cosDeg(slope);
   const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
   const angle = gap / gapPerDegree(sides, width);
-  const tolerance = (error: number, each: number): AngleTolerance => ({
-    miter: byMiter === 0 ? null : error / byMiter,
-    bevel: byBevel === 0 ? null : error / byBevel,
-    each: error / each,
+  const single = (error: number, effect: number, own: number, other: number): number | null => {
+    const tolerance = error / effect;
+    return Math.abs(trueError(half, error, own, other) / tolerance - 1) <= GOOD_TO ? tolerance : null;
+  };
+  const tolerance = (error: number, both: number): AngleTolerance => ({
+    miter: single(error, byMiter, miter, bevel),
+    bevel: single(error, byBevel, bevel, miter),
+    each: error / both,
   });
   return {
     angle,

@@ -57,3 +57,15 @@ export function regularClosure(sides: number, miter: number, bevel: number): Reg
 export function gapPerDegree(sides: number, width: number): number {
   return width / cosDeg(180 / sides) / DEGREES;
 }
+
+/**
+ * The other angle of a cut with a given half turn h: cos(other) = cos h / cos(angle), with sin^2 h - sin^2(angle) taken as a product.
+ *
+ * @param half - h in degrees, 0 to 90
+ * @param angle - its miter or its bevel in degrees
+ * @returns the bevel or the miter, 0 or more; `undefined` when the one alone turns further
+ */
+export function otherAngle(half: number, angle: number): number | undefined {
+  const [sinH, sinA] = [sinDeg(half), Math.abs(sinDeg(angle))];
+  return sinA > sinH ? undefined : atan2Deg(Math.sqrt((sinH - sinA) * (sinH + sinA)), cosDeg(half));
+}

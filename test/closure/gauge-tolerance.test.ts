@@ -1,0 +1,193 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { gaugeTolerance, ringClosure } from "miterwright/closure";
+import { compoundMiter, type SawSetting } from "miterwright/miter";
+import { frozen } from "../laws/closure.js";
+import { sawnNormal, RADIAN } from "./assemble.js";
+
+const RINGS = 100_000;
+
+/** Random numbers from a seed (mulberry32), and normal ones from two of them (Box and Muller 1958). */
+function normalNumbers(seed: number): () => number {
+  let state = seed;
+  const uniform = (): number => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return (((t ^ (t >>> 14)) >>> 0) + 0.5) / 4294967296;
+  };
+  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+}
+
+/** What `sawnNormal` says, for the many: level by the cosine of the bevel, swung by the miter. */
+function bladeNormal({ miter, bevel }: SawSetting, end: 1 | -1): [number, number, number] {
+  const level = Math.cos(bevel * RADIAN);
+  return [end * level * Math.cos(miter * RADIAN), level * Math.sin(miter * RADIAN), Math.sin(bevel * RADIAN)];
+}
+
+/**
+ * The open angle of a ring, by turning a frame of axes through every joint: each cut's frame is the line in which it meets the back, its normal, and
+ * the third; at a joint the two frames lie on each other, normal against normal.
+ */
+function openAngle(cuts: readonly SawSetting[], slope: number): number {
+  const frame = (normal: readonly [number, number, number]): number[] => {
+    const [a, y, z] = normal;
+    const length = Math.hypot(a, y);
+    // The back's line runs outward: square to the normal and without a part through the stick.
+    const flip = a > 0 ? 1 : -1;
+    const u = [(flip * y) / length, (-flip * a) / length, 0];
+    const w = [u[1]! * z - u[2]! * y, u[2]! * a - u[0]! * z, u[0]! * y - u[1]! * a];
+    return [...u, a, y, z, ...w];
+  };
+  let m = [1, 0, 0, 0, 1, 0, 0, 0, 1];
+  for (let index = 0; index < cuts.length; index += 2) {
+    const [u0, u1, u2, n0, n1, n2, w0, w1, w2] = frame(bladeNormal(cuts[index]!, 1)) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    const [p0, p1, p2, q0, q1, q2] = frame(bladeNormal(cuts[index + 1]!, -1)) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    // The third axis of the start, its normal turned about: -q.
+    const [r0, r1, r2] = [p2 * q1 - p1 * q2, p0 * q2 - p2 * q0, p1 * q0 - p0 * q1];
+    const joint = [
+      u0 * p0 - n0 * q0 + w0 * r0,
+      u0 * p1 - n0 * q1 + w0 * r1,
+      u0 * p2 - n0 * q2 + w0 * r2,
+      u1 * p0 - n1 * q0 + w1 * r0,
+      u1 * p1 - n1 * q1 + w1 * r1,
+      u1 * p2 - n1 * q2 + w1 * r2,
+      u2 * p0 - n2 * q0 + w2 * r0,
+      u2 * p1 - n2 * q1 + w2 * r1,
+      u2 * p2 - n2 * q2 + w2 * r2,
+    ];
+    const next: number[] = [];
+    for (let row = 0; row < 9; row += 3) {
+      for (let column = 0; column < 3; column += 1) {
+        next.push(m[row]! * joint[column]! + m[row + 1]! * joint[column + 3]! + m[row + 2]! * joint[column + 6]!);
+      }
+    }
+    m = next;
+  }
+  // What is left of the full turn, about the upward direction of the first stick.
+  const about = ((m[3]! - m[1]!) / 2) * Math.cos(slope * RADIAN) + ((m[2]! - m[6]!) / 2) * -Math.sin(slope * RADIAN);
+  return -Math.asin(about) / RADIAN;
+}
+
+describe("100,000 rings cut at random", () => {
+  test("are cut as the vector saw cuts", () => {
+    for (const cut of [
+      { miter: 20, bevel: 11 },
+      { miter: -3, bevel: -40 },
+    ]) {
+      for (const [index, part] of sawnNormal(cut, "end").entries()) {
+        expect(bladeNormal(cut, 1)[index]).toBeCloseTo(part, 14);
+        expect(bladeNormal(cut, -1)[index]).toBeCloseTo(sawnNormal(cut, "start")[index]!, 14);
+      }
+    }
+  });
+
+  test.each([
+    { sides: 8, slope: 0, width: 40, gap: 0.25, vary: "miter" },
+    { sides: 6, slope: 35, width: 40, gap: 0.5, vary: "each" },
+    { sides: 5, slope: 60, width: 25, gap: 0.3, vary: "bevel" },
+  ] as const)("keep within the V in 95 of 100 cases: %j", ({ sides, slope, width, gap, vary }) => {
+    const { random } = gaugeTolerance({ sides, slope, width, gap });
+    const exact = compoundMiter({ sides, slope });
+    const normal = normalNumbers(sides * 1000 + slope);
+    const deviation = random[vary]!;
+    const perDegree = (width / Math.cos(Math.PI / sides)) * RADIAN;
+    let [within, sum] = [0, 0];
+    for (let ring = 0; ring < RINGS; ring += 1) {
+      const cuts = Array.from({ length: 2 * sides }, () => ({
+        miter: exact.miter + (vary === "bevel" ? 0 : deviation * normal()),
+        bevel: exact.bevel + (vary === "miter" ? 0 : deviation * normal()),
+      }));
+      const seen = Math.abs(openAngle(cuts, slope)) * perDegree;
+      if (seen <= gap) within += 1;
+      sum += seen * seen;
+    }
+    // Four standard errors of a share, and of a mean square (whose own standard error is sqrt(2 / N) of it).
+    expect(Math.abs(within / RINGS - 0.95)).toBeLessThan(4 * Math.sqrt((0.95 * 0.05) / RINGS));
+    const meanSquare = (gap / 1.959963984540054) ** 2;
+    expect(Math.abs(sum / RINGS / meanSquare - 1)).toBeLessThan(4 * Math.sqrt(2 / RINGS));
+  });
+});
+
+describe("laws", () => {
+  const anySides = fc.integer({ min: 3, max: 40 });
+  const anySlope = fc.oneof(fc.double({ min: -89, max: 89, noNaN: true }), fc.constantFrom(0, 90, -90));
+
+  test("cuts that all have the tolerated error make the tolerated V, as well as the first order can say", () => {
+    fc.assert(
+      fc.property(anySides, anySlope, fc.constantFrom("miter", "bevel", "each"), (sides, slope, which) => {
+        const [width, gap] = [40, 1e-4];
+        const { shared } = gaugeTolerance({ sides, width, gap, slope });
+        const error = shared[which as "miter"];
+        if (error === null) return;
+        const exact = compoundMiter({ sides, slope });
+        const cut = {
+          miter: exact.miter + (which === "bevel" ? 0 : error),
+          bevel: exact.bevel + (which === "miter" ? 0 : slope < 0 ? -error : error),
+        };
+        const stick = { length: 100, start: cut, end: cut };
+        const { vGap, opens } = ringClosure({ sticks: Array.from({ length: sides }, () => stick), at: 0, width });
+        expect(Math.abs(vGap / gap - 1)).toBeLessThan(0.15);
+        expect(opens).toBe("inside");
+      }),
+    );
+  });
+
+  test("random errors may be sqrt(2n) / 1.96 times as large as shared ones in a flat frame", () => {
+    fc.assert(
+      fc.property(anySides, (sides) => {
+        const { shared, random } = gaugeTolerance({ sides, width: 40, gap: 0.2 });
+        expect(random.miter! / shared.miter!).toBeCloseTo(Math.sqrt(2 * sides) / 1.959963984540054, 9);
+      }),
+    );
+  });
+
+  test("a flat frame is not opened by its bevels, nor an upright one by its miters", () => {
+    expect(gaugeTolerance({ sides: 4, width: 40, gap: 0.2 }).random.bevel).toBeNull();
+    const upright = gaugeTolerance({ sides: 4, width: 40, gap: 0.2, slope: 90 });
+    expect([upright.shared.miter, upright.random.miter]).toEqual([null, null]);
+    expect(upright.shared.each).toBe(upright.shared.bevel);
+  });
+
+  test("half the V leaves half the tolerance; scaling both lengths leaves it all", () => {
+    const one = gaugeTolerance({ sides: 7, width: 40, gap: 0.5, slope: 30 });
+    expect(gaugeTolerance({ sides: 7, width: 40, gap: 0.25, slope: 30 }).shared.each).toBe(one.shared.each / 2);
+    expect(gaugeTolerance({ sides: 7, width: 320, gap: 4, slope: 30 })).toEqual(one);
+    expect(gaugeTolerance({ sides: 7, width: 40, gap: 0.5, slope: -30 })).toEqual(one);
+  });
+
+  test("survives JSON and writes to nothing", () => {
+    const result = gaugeTolerance(frozen({ sides: 7, width: 40, gap: 0.8 }));
+    expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+  });
+});
+
+const GIVEN = { sides: 8, width: 40, gap: 1 };
+
+test.each([
+  [7, "Expected `options` to be an object, got 7 (number)"],
+  [{ ...GIVEN, sides: 3.5 }, "Expected `sides` to be an integer from 3 to 1000000, got 3.5 (number)"],
+  [{ ...GIVEN, width: NaN }, "Expected `width` to be a positive length (1e-100 to 1e100), got NaN (number)"],
+  [{ ...GIVEN, gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+  [{ ...GIVEN, gap: 41 }, "Expected `gap` to be less than `width`, 40, got 41"],
+  [{ ...GIVEN, slope: 91 }, "Expected `slope` to be degrees from -90 to 90, got 91 (number)"],
+])("gaugeTolerance refuses %j", (options, message) => {
+  expect(() => gaugeTolerance(options as never)).toThrow(message);
+});
