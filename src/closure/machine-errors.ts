@@ -1,4 +1,5 @@
 import { checkNumber, checkObject, checkSides, checkSlope, checkWord } from "../core/check.js";
+import { sinDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
 import { regularClosure } from "./regular-closure.js";
@@ -57,15 +58,21 @@ export interface MachineErrors {
   readonly angle: number;
   /** By how many degrees the slope at which the ring closes is more than planned: how far it is dished. */
   readonly slopeOff: number;
+  /**
+   * Height of the step at the last joint, as a share of a stick's length: how much lower the first stick starts than the last one ends. Where the miters of
+   * start and end differ, the sticks of a splayed ring climb like a stair: n sin s sin((end - start) / 2).
+   */
+  readonly step: number;
 }
 
 /**
  * What an error of the machine does to a ring, by how the stick is moved between its two ends.
  *
  * Whether the gauge is swung to the other hand for the second end decides about a gauge off square: swung over (`flip`, `slide`) its
- * error is +g at one end and -g at the other and cancels in every joint; left as it is (`roll`, `tumble`) it is +g at both, and
- * opens the ring by 2n g. A wrong scale always adds. A blade off upright by l is +l at both ends after `flip` and `roll`,
- * and dishes the frame; after `slide` and `tumble` it is +l and -l, and the faces still meet, slanted together.
+ * error is +g at one end and -g at the other and cancels in the open angle of every joint, though the sticks of a splayed ring then climb like
+ * a stair; left as it is (`roll`, `tumble`) it is +g at both, and opens the ring by 2n g. A wrong scale always adds. A blade
+ * off upright by l is +l at both ends after `flip` and `roll`, and dishes the frame; after `slide` and `tumble` it is +l and -l, and
+ * the faces still meet, slanted together.
  *
  * @param options - sides, slope, how the stick is moved, and the errors in degrees (-5 to 5)
  * @returns the errors at both ends and in the joint, whether each adds or cancels, and what the ring does
@@ -116,5 +123,6 @@ export function machineErrors(options: MachineErrorsOptions): MachineErrors {
     },
     angle: closure.angle,
     slopeOff: closure.slope - slope,
+    step: sides * sinDeg(slope) * sinDeg((end.miter - start.miter) / 2) + 0,
   };
 }

@@ -169,8 +169,8 @@ describe("words", () => {
       "Miter: 0.604° less, nearer to a square cut.",
       "Bevel: 0.507° more, the blade leaning further over.",
     ]);
-    expect(say({ slope: 2, hold: 0 }).at(-1)).toBe("Bevel: 0.762° less, the blade more upright.");
-    expect(say({ slope: 2, hold: -2 }).at(-1)).toBe("Bevel: 1.527° in all, through 0 and to the other hand.");
+    expect(say({ slope: 2, hold: 0 }).at(-1)).toBe("Bevel: 0.763° less, the blade more upright.");
+    expect(say({ slope: 2, hold: -2 }).at(-1)).toBe("Bevel: 1.528° in all, through 0 and to the other hand.");
     expect(say({ slope: 0, hold: -2 }).at(-1)).toBe("Bevel: 0.765° more, the blade leaning further over.");
   });
 });
