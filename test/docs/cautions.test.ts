@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { listFiles, readProjectFile } from "../house/project.js";
+
+const guide = readProjectFile("docs/guides/cautions.md");
+const source = listFiles("src/frame/cautions", ".ts").map(readProjectFile).join("\n");
+
+test("the guide lists every caution that plans can carry, and no other", () => {
+  const raised = [...source.matchAll(/(?:raise\(\s*|code: )"([a-z-]+)"/g)].map(([, code]) => code!);
+  const listed = [...guide.matchAll(/^\| `([a-z-]+)`/gm)].map(([, code]) => code!);
+  expect(raised.length).toBeGreaterThan(10);
+  expect([...new Set(listed)].sort()).toEqual([...new Set(raised)].sort());
+});
+
+test("the guide names every limit in millimeters and degrees that the rules have", () => {
+  const limits = [...source.matchAll(/^const [A-Z_]+: number = ([\d.]+);/gm)].map(([, value]) => value!);
+  expect(limits.length).toBeGreaterThan(5);
+  const missing = limits.filter(
+    (limit) => !new RegExp(`(?<![\\d.])${limit.replace(".", "\\.")} (?:mm|degrees)`).test(guide),
+  );
+  expect(missing).toEqual([]);
+});
