@@ -62,9 +62,11 @@ function showFit(): void {
   if (fitting === null) find("fitting", HTMLDivElement).hidden = true;
 }
 
-/** What most fits take is not worth a flicker of the page. */
+/** What most fits take is not worth a flicker of the page; after that the cut plan of another job has to go. */
 const showFittingSoon = afterPause(() => {
-  find("fitting", HTMLDivElement).hidden = fitting === null;
+  if (fitting === null) return;
+  find("fitting", HTMLDivElement).hidden = false;
+  showCard("stock", html``);
 }, 150);
 
 function startFit(): void {

@@ -5,6 +5,9 @@ import { wordList } from "./form-markup.js";
 import type { Markup } from "./html.js";
 import type { Writers } from "./writers.js";
 
+/** What every card says now, so that one that says the same again is left alone. */
+const shown = new Map<string, string>();
+
 /**
  * Shows a card, or hides it where it has nothing to say. The meanings of its words stay open if they were.
  *
@@ -14,7 +17,8 @@ import type { Writers } from "./writers.js";
 export function showCard(id: string, markup: Markup | null): void {
   const card = find(`card-${id}`, HTMLElement);
   card.hidden = markup === null;
-  if (markup === null) return;
+  if (markup === null || shown.get(id) === markup.html) return;
+  shown.set(id, markup.html);
   const body = card.querySelector<HTMLElement>(":scope > .body")!;
   body.innerHTML = markup.html;
   const meaning = card.querySelector<HTMLElement>(":scope > .meaning")!;

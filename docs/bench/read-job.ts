@@ -1,6 +1,5 @@
 import { isInputError } from "miterwright/errors";
 import { checkBrief, type FrameBrief } from "miterwright/frame";
-import type { Profile } from "miterwright/profile";
 import { moldingPart, openingPart, optional, placePart, sawPart, slopePart } from "./brief-parts.js";
 import { issueField } from "./issue-field.js";
 import { issueWords, type Refusal } from "./issue-words.js";
@@ -68,26 +67,27 @@ export function readJob(state: JobState): ReadJob {
   const stock = readSticks(sticks, numbers, issues);
   const frames = numbers.get("frames") ?? 1;
   if (frames < 1) issues.push({ field: "frames", words: "At least one frame has to be made." });
-  const rest = { frames, keep: numbers.get("keep") ?? 0, issues, needed };
-
   const slope = attempt(issues, values.holds, "", () => slopePart(fields));
-  if (issues.length > 0 || needed.length > 0 || slope === null) return { brief: null, ...rest };
-  let profile: Profile | null = null;
-  if (values.known === "dimensions") {
-    profile = attempt(issues, values.holds, "molding.", () => moldingPart(fields, slope));
-    if (profile === null) return { brief: null, ...rest };
-  }
+  const isSound = (name: string): boolean => !needed.includes(name) && !issues.some(({ field }) => field === name);
+  const hasMolding = ["moldingWidth", "thickness", "rabbetWidth", "rabbetDepth", "slope"].every(isSound);
+  const profile =
+    values.known === "dimensions" && hasMolding
+      ? attempt(issues, values.holds, "molding.", () => moldingPart(fields, slope ?? 0))
+      : null;
 
   const lap = optional("lap", numbers.get("lap"));
   const brief: unknown = {
     sides: numbers.get("sides"),
-    slope,
+    slope: slope ?? 0,
     pose: values.pose,
     opening: openingPart(fields),
-    at: placePart(values, profile, slope, "lap" in lap),
-    ...(profile === null
+    ...(values.known === "level"
       ? { measured: { levelWidth: numbers.get("levelWidth"), ...lap, ...optional("depth", numbers.get("depth")) } }
-      : { profile }),
+      : { profile: profile ?? undefined }),
+    at:
+      profile === null && values.known === "dimensions"
+        ? "contents"
+        : placePart(values, profile, slope ?? 0, "lap" in lap),
     contents: layers.map(({ row, index }) => ({
       name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
       thickness: numbers.get(`layers.${index}.thickness`),
@@ -103,6 +103,8 @@ export function readJob(state: JobState): ReadJob {
   };
   const rows = { sticks, contents: layers };
   for (const issue of checkBrief(brief)) {
+    // What is not there, because it is not typed or can't be read, has been said already.
+    if (issue.code === "missing") continue;
     // The brief has no blank rows; the form has.
     const path = issue.path.replace(
       /^(sticks|contents)\[(\d+)\]/,
@@ -110,5 +112,6 @@ export function readJob(state: JobState): ReadJob {
     );
     issues.push(fieldIssue({ ...issue, path }, values.holds));
   }
-  return { ...rest, brief: issues.length > 0 ? null : (brief as FrameBrief) };
+  const isComplete = issues.length === 0 && needed.length === 0;
+  return { brief: isComplete ? (brief as FrameBrief) : null, frames, keep: numbers.get("keep") ?? 0, issues, needed };
 }

@@ -181,6 +181,14 @@ describe("what is wrong is said beside its field", () => {
     expect(words({ ...TRAY, frames: "0" })).toEqual({ frames: "At least one frame has to be made." });
   });
 
+  test("all of it at once, whatever else is wrong or needed", () => {
+    const { issues, needed } = readJob(
+      jobOf({ ...TRAY, width: "", height: "tall", sides: "2", rabbetWidth: "60" }, { sticks: [{ length: "1e101" }] }),
+    );
+    expect(issues.map(({ field }) => field).sort()).toEqual(["height", "rabbetWidth", "sides", "sticks.0.length"]);
+    expect(needed).toEqual(["width"]);
+  });
+
   test("when sizes do not go together", () => {
     expect(words({ ...TRAY, rabbetWidth: "60" })).toEqual({
       rabbetWidth: "This has to be less than the width (52), since the wall needs wood behind it.",

@@ -134,26 +134,33 @@ describe("a job is kept", () => {
 });
 
 describe("bad input", () => {
-  /** Answers under which every field is asked once. */
-  const ROUNDS: readonly Partial<Record<FieldName, string>>[] = [
-    { holds: "contains", known: "dimensions", rough: "square" },
-    { holds: "measure", known: "level", rough: "square" },
+  /** Choices under which every field is asked once, and what makes a plan of them. */
+  const ROUNDS: readonly (readonly [
+    choices: Partial<Record<FieldName, string>>,
+    sound: Readonly<Record<string, string>>,
+  ])[] = [
+    [
+      { holds: "contains", known: "dimensions", rough: "square" },
+      { sides: "6", thickness: "20", moldingWidth: "50", width: "300", height: "200" },
+    ],
+    [
+      { holds: "measure", known: "level", rough: "square" },
+      { sides: "6", levelWidth: "40", size: "200" },
+    ],
   ];
 
   test("is said in words beside every field that can be typed wrong, and goes when it is put right", async () => {
     const { page, complaints } = await site.open();
     const seen = new Set<string>();
-    for (const round of ROUNDS) {
+    for (const [choices, sound] of ROUNDS) {
       await page.click("#clear");
       await page.evaluate("document.querySelectorAll('details.finer').forEach((fold) => { fold.open = true; })");
-      for (const [field, value] of Object.entries(round)) await choose(page, field as FieldName, value);
-      await fill(page, { sides: "6", thickness: "20", moldingWidth: "50", width: "300", height: "200" }).catch(() =>
-        fill(page, { sides: "6", levelWidth: "40", size: "200" }),
-      );
+      for (const [field, value] of Object.entries(choices)) await choose(page, field as FieldName, value);
+      await fill(page, sound);
       await fill(page, { "sticks.0.length": "2400", "layers.0.thickness": "2", roughAllowance: "10" });
-      const ids = (await page.evaluate(
+      const ids = await page.evaluate<string[]>(
         "[...document.querySelectorAll('.field input')].filter((input) => input.offsetParent !== null).map((input) => input.id)",
-      )) as string[];
+      );
       for (const id of ids) {
         const [list, , column] = id.split(".");
         const { kind } = column === undefined ? FIELDS[id as FieldName] : LISTS[list as "sticks" | "layers"][column]!;
