@@ -72,17 +72,14 @@ function deviations(
 }
 
 /**
- * How far the slope moves when only the miter, or only the bevel, has the error that the gap allows: the lesser of the two. The gap itself does not bound
- * the slope, since errors of both can cancel in it; so a slope that is further off tells of two errors.
+ * How far the slope moves at most when miter and bevel each keep within what the gap allows. The gap itself does not bound the slope, since errors of
+ * both can cancel in it; a slope that is further off tells of two errors.
  */
 function slopeOff(sides: number, slope: number, options: GaugeToleranceOptions): number {
-  const { shared } = gaugeTolerance(options);
+  const { each } = gaugeTolerance(options).shared;
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
-  const moved = [
-    ...(shared.miter === null ? [] : [regularClosure(sides, miter + shared.miter, bevel)]),
-    ...(shared.bevel === null ? [] : [regularClosure(sides, miter, bevel + shared.bevel)]),
-  ];
-  return Math.min(...moved.map((ring) => Math.abs(ring.slope - slope)));
+  const corners = [each, -each].flatMap((dm) => [each, -each].map((db) => [miter + dm, bevel + db] as const));
+  return Math.max(...corners.map(([m, b]) => Math.abs(regularClosure(sides, m, b).slope - slope)));
 }
 
 /**

@@ -5,6 +5,7 @@
  * To cover a new module, import from its entry and add an answer. Wrong calls that must not compile go below.
  */
 import { compoundMiter, regularPolygon, type RegularPolygon } from "miterwright";
+import { correctSetting, ringClosure, type MeasuredStick } from "miterwright/closure";
 import { InputError, isInputError } from "miterwright/errors";
 import { planFrame, type FramePlan } from "miterwright/frame";
 import { joinCorner, type Board, type Corner } from "miterwright/miter";
@@ -42,6 +43,8 @@ const plan: FramePlan = planFrame({
   sticks: [{ id: "stick", length: 2400 }],
 });
 const wood: Wood = "white oak";
+const cut = { miter: 22.4, bevel: 0 };
+const cutStick: MeasuredStick = { length: 200, start: cut, end: cut };
 const job: StockJob = plan.job!;
 const fit: StockFit = fitStock(job, { workLimit: 10_000 });
 
@@ -66,6 +69,8 @@ export const answers: Readonly<Record<string, unknown>> = {
   widths: [levelWidth(stick, { slope: 20, from: "wallLedge" }), levelWidth(ownProfile, { slope: 20, to: "back" })],
   lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
   panel: planPanel({ polygon: octagon, clearance: 1 }),
+  closure: ringClosure({ sticks: Array.from({ length: 8 }, () => cutStick), at: "outside", width: 40 }),
+  correction: correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" }).words,
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),
   fit: { ...fit, checked: checkFit(job, fit) },

@@ -1,0 +1,269 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { closingPiece, glueUp, halfRings, ringClosure, type MeasuredStick } from "miterwright/closure";
+import { evenlyFlawed, frozen, inMirror, measuredRing, unevenlyFlawed, type FlawedRing } from "../laws/closure.js";
+import { assemble, moved, RADIAN } from "./assemble.js";
+
+/** The same ring with an even number of sticks. */
+function evened(flawed: FlawedRing): FlawedRing {
+  const sides = Math.max(4, flawed.sides - (flawed.sides % 2));
+  return {
+    ...flawed,
+    sides,
+    errors: Array.from({ length: sides }, (_, index) => flawed.errors[index % flawed.sides]!),
+  };
+}
+
+describe("half rings", () => {
+  test("of equal sticks lose a wedge of a quarter of the open angle at every end, at the side that does not gape", () => {
+    fc.assert(
+      fc.property(evenlyFlawed.map(evened), (flawed) => {
+        const ring = measuredRing(flawed);
+        const { angle, slope } = ringClosure(ring);
+        const { halves, loss } = halfRings(ring);
+        const { jointLine } = assemble(
+          ring.sticks,
+          ring.sticks.map(() => ({
+            slope: flawed.slope,
+            at: 0,
+            width: flawed.width,
+            wood: { width: 9, thickness: 9 },
+          })),
+        );
+        const wedge = jointLine * Math.sin((Math.abs(angle) / 4) * RADIAN);
+        // The line of the width is level at the planned slope, and leans a little where the ring closes at another one.
+        const leaning = wedge * Math.abs(slope - flawed.slope) * RADIAN + 1e-9 * flawed.length;
+        for (const { start, end, depth } of halves) {
+          for (const trim of [start, end]) {
+            const [kept, lost] = angle > 0 ? [trim.outside, trim.inside] : [trim.inside, trim.outside];
+            expect(kept).toBeLessThan(1e-9 * flawed.length);
+            expect(Math.abs(lost - wedge)).toBeLessThan(leaning);
+          }
+          expect(Math.abs(depth - wedge)).toBeLessThan(leaning);
+        }
+        expect(Math.abs(loss - 2 * wedge)).toBeLessThan(2 * leaning);
+      }),
+    );
+  });
+
+  test("of flat sticks, whatever their errors, are straight where the trims are taken off, and nothing less would do", () => {
+    fc.assert(
+      fc.property(unevenlyFlawed, (uneven) => {
+        const flawed = { ...evened(uneven), slope: 0 };
+        const errors = flawed.errors.map(({ start, end, length }) => ({
+          start: { ...start, bevel: 0 },
+          end: { ...end, bevel: 0 },
+          length,
+        }));
+        const ring = measuredRing({ ...flawed, errors });
+        const at = ring.at === "inside" ? 0 : ring.at === "outside" ? ring.width : ring.at;
+        for (const half of halfRings(ring).halves) {
+          const sticks = ring.sticks.slice(half.from, half.to + 1);
+          const sections = sticks.map(() => ({ slope: 0, at, width: ring.width, wood: { width: 9, thickness: 9 } }));
+          const { poses, blanks } = assemble(sticks, sections);
+          const points = [
+            ...[blanks[0]!.start.inside, blanks[0]!.start.outside].map((point) => moved(poses[0]!, point)),
+            ...[blanks.at(-1)!.end.inside, blanks.at(-1)!.end.outside].map((point) => moved(poses.at(-1)!, point)),
+          ];
+          const trims = [half.start.inside, half.start.outside, half.end.inside, half.end.outside];
+          // One point at each end is left standing; the line through these two has the others at their trims beyond it.
+          const standing = [half.start, half.end].map(({ inside, outside }, index) => {
+            expect(Math.min(inside, outside)).toBe(0);
+            return 2 * index + (inside === 0 ? 0 : 1);
+          });
+          const [a, b] = standing.map((index) => points[index]!);
+          const size = Math.hypot(b![0] - a![0], b![1] - a![1]);
+          for (const [index, point] of points.entries()) {
+            const beyond = ((b![0] - a![0]) * (point[1] - a![1]) - (b![1] - a![1]) * (point[0] - a![0])) / size;
+            expect(Math.abs(beyond - trims[index]!)).toBeLessThan(1e-9 * flawed.length * flawed.sides);
+          }
+          expect(half.depth).toBe(Math.max(...trims));
+        }
+      }),
+    );
+  });
+
+  test("scaled, mirrored, from JSON", () => {
+    const flawed = fc.sample(unevenlyFlawed.map(evened), 20);
+    for (const one of flawed) {
+      const ring = frozen(measuredRing(one));
+      const result = halfRings(ring);
+      expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+      const scaled = halfRings({
+        ...ring,
+        at: typeof ring.at === "number" ? ring.at * 8 : ring.at,
+        width: ring.width * 8,
+        sticks: ring.sticks.map((stick) => ({ ...stick, length: stick.length * 8 })),
+      });
+      expect(scaled.loss).toBe(result.loss * 8);
+      const mirrored = halfRings({ ...ring, sticks: inMirror(ring.sticks) });
+      expect(mirrored.loss).toBeCloseTo(result.loss, 9);
+      expect(mirrored.halves[0].start.inside).toBeCloseTo(result.halves[1].end.inside, 9);
+    }
+  });
+});
+
+describe("a closing piece", () => {
+  /** The ring without its last stick, closed by the piece that is made for it. */
+  function closed(flawed: FlawedRing, share = 1): { angle: number; level: number; step: number } {
+    const ring = measuredRing(flawed, share);
+    const rest = { ...ring, sticks: ring.sticks.slice(0, -1) };
+    const piece = closingPiece(rest);
+    if (!piece.possible) throw new Error(piece.why);
+    const { angle, vector } = ringClosure({ ...ring, sticks: [...rest.sticks, piece.stick] });
+    return { angle, level: Math.hypot(vector.along, vector.out), step: Math.abs(vector.up) };
+  }
+
+  test("closes a flat ring whatever its errors", () => {
+    fc.assert(
+      fc.property(unevenlyFlawed, (flawed) => {
+        const errors = flawed.errors.map(({ start, end, length }) => ({
+          start: { ...start, bevel: 0 },
+          end: { ...end, bevel: 0 },
+          length,
+        }));
+        const { angle, level, step } = closed({ ...flawed, slope: 0, errors });
+        expect(Math.abs(angle)).toBeLessThan(1e-9);
+        expect(level / flawed.length).toBeLessThan(1e-9);
+        expect(step).toBe(0);
+      }),
+    );
+  });
+
+  test("closes a splayed ring but for the square of its errors, and for its twist, which no straight piece takes out", () => {
+    fc.assert(
+      fc.property(unevenlyFlawed, fc.constantFrom(1, 0.1, 0.01), (flawed, share) => {
+        const error = flawed.sides * share;
+        const { angle, level, step } = closed(flawed, share);
+        expect(Math.abs(angle)).toBeLessThan(2 * error * error * RADIAN + 1e-9);
+        expect(level / (flawed.length * flawed.sides)).toBeLessThan(2 * error * error * RADIAN * RADIAN + 1e-9);
+        expect(step / (flawed.length * flawed.sides)).toBeLessThan(2 * error * RADIAN);
+      }),
+    );
+  });
+
+  test("for a ring without errors is the stick that is missing", () => {
+    fc.assert(
+      fc.property(evenlyFlawed, (flawed) => {
+        const ring = measuredRing(flawed, 0);
+        const missing = ring.sticks[0]!;
+        const piece = closingPiece({ ...ring, sticks: ring.sticks.slice(1) });
+        if (!piece.possible) throw new Error(piece.why);
+        expect(piece.stick.length / missing.length).toBeCloseTo(1, 9);
+        for (const end of ["start", "end"] as const) {
+          expect(piece.stick[end].miter).toBeCloseTo(missing[end].miter, 8);
+          expect(piece.stick[end].bevel).toBeCloseTo(missing[end].bevel, 8);
+        }
+        expect(piece.slope).toBeCloseTo(flawed.slope, 8);
+      }),
+    );
+  });
+
+  test("in a flat ring has what the other joints leave of a full turn", () => {
+    const cut = { miter: 180 / 7 - 0.1, bevel: 0 };
+    const stick = { length: 200, start: cut, end: cut };
+    const piece = closingPiece(frozen({ sticks: Array.from({ length: 6 }, () => stick), at: "inside", width: 40 }));
+    if (!piece.possible) throw new Error(piece.why);
+    // Five joints turn by two miters each, and at the piece's ends stand one each.
+    expect(piece.stick.start.miter + piece.stick.end.miter).toBeCloseTo(360 - 12 * cut.miter, 9);
+    expect(piece.stick.start.miter).toBeCloseTo(piece.stick.end.miter, 9);
+    expect(JSON.parse(JSON.stringify(piece))).toEqual(piece);
+  });
+
+  test("does not exist where the open ends look away from each other or lie on each other", () => {
+    const cut = (miter: number): { miter: number; bevel: number } => ({ miter, bevel: 0 });
+    const stick = (start: number, end: number): MeasuredStick => ({ length: 100, start: cut(start), end: cut(end) });
+    expect(closingPiece({ sticks: [stick(-80, 0), stick(0, -80)], at: 0, width: 20 })).toEqual({
+      possible: false,
+      why: "The two open ends do not look toward each other: no piece can lie between them.",
+    });
+    // Three sides of a triangle are closed already.
+    const triangle = [stick(60, 60), stick(60, 60), stick(60, 60)];
+    const whole = closingPiece({ sticks: triangle, at: 0, width: 20 });
+    expect(whole.possible && whole.stick.length > 1e-9).toBe(false);
+  });
+});
+
+describe("the order of gluing", () => {
+  test.each(Array.from({ length: 40 }, (_, index) => index + 3))("of %d sticks closes every corner once", (sides) => {
+    const { stages, last } = glueUp({ sides });
+    const corners = stages.flatMap((stage) => stage.corners).sort((a, b) => a - b);
+    expect(corners).toEqual(Array.from({ length: sides }, (_, index) => index));
+    expect(last).toBe(sides % 2 === 0 ? "trimmed halves" : "closing piece");
+    let before = sides;
+    for (const { corners: glued, assemblies, words } of stages) {
+      // Every stick is in one assembly, every assembly a run of neighbors, and corners within one are glued by then.
+      expect(assemblies.flat().sort((a, b) => a - b)).toEqual(Array.from({ length: sides }, (_, index) => index));
+      for (const assembly of assemblies) {
+        for (const [index, stick] of assembly.entries()) expect(stick).toBe(assembly[0]! + index);
+      }
+      expect(assemblies.length).toBeLessThan(before);
+      before = assemblies.length;
+      for (const corner of glued) expect(words).toContain(String(corner));
+    }
+    expect(stages.at(-1)!.assemblies).toHaveLength(1);
+    expect(stages.at(-1)!.corners).toHaveLength(2);
+    // As few stages as joining two by two takes, and the last one.
+    const row = sides % 2 === 0 ? sides / 2 : sides - 1;
+    expect(stages).toHaveLength(Math.ceil(Math.log2(row)) + 1);
+  });
+
+  test("ends in halves of an even ring, and in all but one stick of an odd one", () => {
+    expect(glueUp({ sides: 6 }).stages.at(-2)!.assemblies).toEqual([
+      [0, 1, 2],
+      [3, 4, 5],
+    ]);
+    expect(glueUp({ sides: 5 }).stages.at(-2)!.assemblies).toEqual([[0, 1, 2, 3], [4]]);
+    expect(glueUp({ sides: 5 }).stages.map((stage) => stage.words)).toEqual([
+      "Glue the sticks in pairs, at corners 1 and 3.",
+      "Glue what lies side by side, at corner 2.",
+      "Cut stick 4 to fit the opening and glue it in, at corners 0 and 4.",
+    ]);
+    expect(glueUp({ sides: 4 }).stages.at(-1)!.words).toBe(
+      "Trim both halves straight and glue them together, at corners 0 and 2.",
+    );
+  });
+
+  test("lays the sticks on cauls at the slope", () => {
+    expect(glueUp({ sides: 8, slope: 30 }).cauls).toEqual({ bed: 30, high: "outer edge", blocks: 22.5 });
+    expect(glueUp({ sides: 8, slope: -30 }).cauls).toEqual({ bed: 30, high: "sight edge", blocks: 22.5 });
+    expect(glueUp({ sides: 8 }).cauls).toEqual({ bed: 0, high: "neither", blocks: 22.5 });
+  });
+
+  test("survives JSON", () => {
+    const result = glueUp(frozen({ sides: 7 }));
+    expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+  });
+});
+
+const CUT = { miter: 45, bevel: 0 };
+const STICK = { length: 100, start: CUT, end: CUT };
+
+test.each([
+  [() => halfRings(null as never), "Expected `options` to be an object, got null"],
+  [
+    () => halfRings({ sticks: [STICK, STICK, STICK], at: 0, width: 20 }),
+    "Expected `sticks` to be an array of 4 to 1000 sticks, got an array",
+  ],
+  [
+    () => halfRings({ sticks: [STICK, STICK, STICK, STICK, STICK], at: 0, width: 20 }),
+    "Expected `sticks` to be an even number of sticks: 5 have no straight halves, see `closingPiece`, got an array",
+  ],
+  [
+    () => halfRings({ sticks: [STICK, STICK, STICK, STICK], at: 0, width: 0 }),
+    "Expected `width` to be a positive length (1e-100 to 1e100), got 0 (number)",
+  ],
+  [
+    () => closingPiece({ sticks: [STICK], at: 0, width: 20 }),
+    "Expected `sticks` to be an array of 2 to 1000 sticks, got an array",
+  ],
+  [
+    () => closingPiece({ sticks: [STICK, STICK], at: "edge" as never, width: 20 }),
+    'Expected `at` to be "inside", "outside" or a level distance from the inside, got "edge" (string)',
+  ],
+  [() => glueUp({ sides: 2 }), "Expected `sides` to be an integer from 3 to 1000, got 2 (number)"],
+  [() => glueUp({ sides: 4, slope: 100 }), "Expected `slope` to be degrees from -90 to 90, got 100 (number)"],
+  [() => glueUp("4" as never), 'Expected `options` to be an object, got "4" (string)'],
+])("refuses what is no ring %#", (call, message) => {
+  expect(call).toThrow(message);
+});
