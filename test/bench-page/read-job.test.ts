@@ -3,6 +3,7 @@ import { planFrame } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
 import { FIELDS } from "../../docs/bench/field-table.js";
+import { issueField } from "../../docs/bench/issue-field.js";
 import { isFieldName } from "../../docs/bench/job-link.js";
 import { emptyJob } from "../../docs/bench/job-state.js";
 import { exampleJob } from "../../docs/bench/example-job.js";
@@ -206,6 +207,40 @@ describe("what is wrong is said beside its field", () => {
     expect(words(TRAY, { sticks: [{ length: "900", name: "oak" }, {}, { length: "800", name: "oak" }] })).toEqual({
       "sticks.2.name": "Another row has this name already.",
     });
+  });
+
+  test("in the row where it was typed, blank rows counted", () => {
+    const many = "This has to be a whole number from 0 to 1000000000.";
+    expect(words(TRAY, { sticks: [{}, { length: "900", count: "2000000000" }] })).toEqual({ "sticks.1.count": many });
+  });
+
+  test.each([
+    ["opening.contains.width", "width"],
+    ["opening.cutFrom.height", "height"],
+    ["opening.contains.allowance", "allowance"],
+    ["opening.acrossFlats", "size"],
+    ["opening", "width"],
+    ["measured.lap", "lap"],
+    ["molding.width", "moldingWidth"],
+    ["molding.thickness", "thickness"],
+    ["molding.rabbet.width", "rabbetWidth"],
+    ["molding.rabbet.depth", "rabbetDepth"],
+    ["molding.rabbet", "rabbetDepth"],
+    ["molding.madeFor.slope", "milled"],
+    ["rough.allowance", "roughAllowance"],
+    ["saw.miter.right", "miterReach"],
+    ["saw.bevel.left", "bevelLeft"],
+    ["saw.bevel.right", "bevelRight"],
+    ["saw.miter.step", "scaleStep"],
+    ["saw.depth", "sawDepth"],
+    ["saw.crosscut", "crosscut"],
+    ["lean", "slope"],
+    ["sides", "sides"],
+    ["sticks[2].id", "sticks.2.name"],
+    ["contents[0].thickness", "layers.0.thickness"],
+  ])("%s is shown at %s", (path, field) => {
+    expect(issueField(path, "contains")).toBe(field);
+    if (path === "opening") expect(issueField(path, "measure")).toBe("size");
   });
 
   test("and always beside a field that is there", () => {

@@ -169,6 +169,7 @@ describe("bad input", () => {
         const before = await page.inputValue(`[id="${id}"]`);
         await fill(page, { [id]: "?!" });
         const error = page.locator(`[id="${id}-error"]`);
+        expect(await error.isVisible(), id).toBe(true);
         expect(await error.innerText(), id).toMatch(/^This .*\.$/);
         expect(await page.getAttribute(`[id="${id}"]`, "aria-invalid"), id).toBe("true");
         await fill(page, { [id]: before });
