@@ -4,7 +4,7 @@ import { coefficientOf, shrinkageOf } from "./shrinkage.js";
 import type { AcrossGrain, FigureSource, WoodSpecies } from "./wood-species.js";
 import { WOOD_TABLE } from "./wood-table.js";
 
-/** Moisture content at which most woods start to shrink, in percent (Wood Handbook, FPL-GTR-190, chapter 13, text of eq. (13-3)). */
+/** Moisture content at which most woods start to shrink, in percent: what turns table 4-3 of the Wood Handbook into its table 13-5. */
 const FIBER_SATURATION: number = 30;
 /** Largest shrinkage that is taken, in percent; no wood of the handbook's tables comes near it. */
 const MAX_SHRINKAGE: number = 30;

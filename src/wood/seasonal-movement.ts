@@ -60,7 +60,7 @@ export interface SeasonalMovement {
  * const summer = { temperature: 24, humidity: 65 };
  * seasonalMovement({ species: "white oak", width: 100, grain: "quarter-sawn", from: winter, to: summer }).change.toFixed(2); //=> "1.11"
  * ```
- * @see Forest Products Laboratory, Wood Handbook, FPL-GTR-190, 2010, eqs. (13-2) and (13-3), pp. 13-15 to 13-17
+ * @see Forest Products Laboratory, Wood Handbook, FPL-GTR-190, 2010, eq. (13-2), p. 13-15 (the coefficient), and eq. (13-3), p. 13-17 (the shrinkage; recalled, and derived in the guide on wood)
  */
 export function seasonalMovement(options: SeasonalMovementOptions): SeasonalMovement {
   const given = checkObject(options);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import {
+  boardMeasure,
   equilibriumMoisture,
   miterMovement,
   panelRoom,
@@ -183,6 +184,29 @@ describe("a wood's density", () => {
       }),
     );
   });
+});
+
+test("a pane is as long as it was and what it has grown, and shrinks as much as it grew", () => {
+  fc.assert(
+    fc.property(
+      anyWidth,
+      fc.integer({ min: -60, max: 200 }),
+      fc.integer({ min: -60, max: 200 }),
+      (length, from, to) => {
+        const there = thermalExpansion({ sheet: "acrylic", length, from, to });
+        expect(there.length).toBe(length + there.change);
+        expect(Math.sign(there.change)).toBe(Math.sign(to - from));
+        expect(there.change).toBeCloseTo(length * there.fraction, 12);
+        expect(thermalExpansion({ sheet: "acrylic", length, from: to, to: from }).change).toBe(-there.change + 0);
+      },
+    ),
+  );
+});
+
+test("so many boards are so many times as much lumber as one", () => {
+  const one = boardMeasure({ thickness: 1, width: 6, length: 96, unit: "in" });
+  const many = boardMeasure({ thickness: 1, width: 6, length: 96, unit: "in", count: 7 });
+  expect(many).toEqual({ boardFeet: 7 * one.boardFeet, cubicMeters: 7 * one.cubicMeters });
 });
 
 test("what is given as JSON is taken the same, and results survive it", () => {
