@@ -11,8 +11,13 @@ import type { Wood } from "./wood-species.js";
 
 /** A panel, as large as it is when it is fitted: exactly one of a regular polygon and a rectangle. */
 export type PanelShape = OneOf<{
-  /** A regular polygon; only `sides` (3 to 1e6) and `apothem` (1e-100 to 1e100) are read. */
-  readonly polygon: { readonly sides: number; readonly apothem: number };
+  /** A regular polygon, standing on side 0; no more of it is read than these two. */
+  readonly polygon: {
+    /** Number of sides, an integer from 3 to 1e6. */
+    readonly sides: number;
+    /** Distance from the center to the middle of a side, 1e-100 to 1e100. */
+    readonly apothem: number;
+  };
   /** An upright rectangle, 1e-100 to 1e100 each way. */
   readonly box: Box;
 }>;
