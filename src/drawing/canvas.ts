@@ -114,6 +114,11 @@ function textBox(at: Point, width: number, options: TextOptions): PaperBox {
   return { x0, x1: x0 + width, y0: at.y - ASCENT * size, y1: at.y + DESCENT * size };
 }
 
+/** One line whose words are tied no more. */
+function looseLine(text: string): string {
+  return oneLine(text.replaceAll("\u00a0", " ")).trim();
+}
+
 /**
  * Writes one line of text. A white rim keeps it readable over lines.
  *
@@ -123,7 +128,7 @@ function textBox(at: Point, width: number, options: TextOptions): PaperBox {
  * @param options - how it stands
  */
 export function drawText(canvas: Canvas, at: Point, text: string, options: TextOptions = {}): void {
-  const line = oneLine(text).trim();
+  const line = looseLine(text);
   if (line === "") return;
   const { anchor = "start", size = TEXT_SIZE, accent = false, upward = false, remark = false } = options;
   const { width, known } = textWidth(line, size);
@@ -172,6 +177,6 @@ export function finishDrawing(canvas: Canvas, title: string, description: string
   const corner = { x: before(box.x0) + 0, y: before(box.y0) + 0 };
   const width = after(box.x1) - corner.x;
   const height = after(box.y1) - corner.y;
-  const words = { title: oneLine(title).trim(), description: oneLine(description).trim() };
+  const words = { title: looseLine(title), description: looseLine(description) };
   return makeDrawing({ ...words, width, height, corner, content: canvas.parts.join("") });
 }

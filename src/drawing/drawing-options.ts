@@ -6,7 +6,7 @@ export interface DrawingOptions {
   readonly length: (value: number) => string;
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
-  /** Width that the drawing aims at, from 240 to 2000 in its own units, of which letters are 11 high. Labels that need more room get it. Default: one that suits it. */
+  /** Width that the drawing aims at, from 160 to 2000 in its own units, of which letters are 11 high. Labels that need more room get it. Default: one that suits it. */
   readonly width?: number;
   /** Whether the figure's signs and letters are explained below it; default true. */
   readonly key?: boolean;
@@ -44,7 +44,7 @@ export function checkDrawingOptions(options: unknown, width: number): ReadyOptio
     // Drawn as ordinary spaces, but lines are not broken at them.
     tied: (value) => length(value).replaceAll(" ", "\u00a0"),
     angle: checkFormatter(given["angle"], "angle"),
-    width: checkNumber(given["width"] ?? width, "width", 240, 2000),
+    width: checkNumber(given["width"] ?? width, "width", 160, 2000),
     key: given["key"] !== false,
   };
 }

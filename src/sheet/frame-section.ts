@@ -6,8 +6,8 @@ import type { Words } from "./sheet-options.js";
 
 /** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */
 const ABOVE: number = 300;
-/** Width of the section, half the sheet. */
-const SECTION: number = 345;
+/** Width of the section, the rest of the sheet. */
+const SECTION: number = 360;
 
 function fact(name: string, value: string): Content[] {
   return [element("div", element("dt", name), element("dd", value))];
@@ -82,7 +82,7 @@ export function frameSection(plan: FramePlan, words: Words, contents: Markup, st
     "section",
     element("h2", "The frame"),
     element(
-      'div class="two"',
+      'div class="frame"',
       element("div", element("figure", { html: above.svg }), contents),
       element(
         "div",

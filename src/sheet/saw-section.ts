@@ -5,6 +5,12 @@ import type { Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
+/** In which order steps and pieces follow each other. */
+const ORDERS: Readonly<Record<FramePlan["cutting"]["order"], string>> = {
+  "step-by-step": "Do every step for all pieces before the next step.",
+  "piece-by-piece": "Do all steps for one piece before the next piece, since every piece is cut on the stick itself.",
+};
+
 function sawText({ fence, miter, bevel }: Saw, { angle }: Words): string {
   const where = fence === "near" ? "pushes the stick from your side" : "is behind the stick";
   const leans = [
@@ -133,11 +139,15 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
     "section",
     element("h2", "At the saw"),
     element(
-      'div class="two"',
+      'div class="two keep"',
       element(
         "div",
         element("p", sawText(cutting.saw, words)),
-        element("p", element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`)),
+        element(
+          "p",
+          element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`),
+          ` ${ORDERS[cutting.order]}`,
+        ),
         settingsTable(plan, option, words),
       ),
       laysTable(plan, words),

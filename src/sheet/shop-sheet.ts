@@ -57,7 +57,9 @@ function defaultTitle({ geometry }: FramePlan, { angle }: Words): string {
  */
 export function shopSheet(plan: FramePlan, options: SheetOptions): string {
   const { length, angle } = checkDrawingOptions(options, 700);
-  const words: Words = { length, angle };
+  // A line is never broken between a number and its unit.
+  const tie = (write: (value: number) => string) => (value: number) => write(value).replaceAll(" ", "\u00a0");
+  const words: Words = { length: tie(length), angle: tie(angle) };
   const whole = checkPlan(plan);
   const { fit } = options;
   if (fit !== undefined && whole.job === undefined) {

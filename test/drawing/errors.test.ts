@@ -55,7 +55,7 @@ describe.each(drawers)("%s refuses", (_, draw) => {
   });
 
   test("a width out of range", () => {
-    const message = "Expected `width` to be a number from 240 to 2000, got 100 (number)";
+    const message = "Expected `width` to be a number from 160 to 2000, got 100 (number)";
     expect(refusal(() => draw({ ...SHORT, width: 100 }))).toEqual(["range", "width", message]);
   });
 });

@@ -90,7 +90,7 @@ describe("any frame", () => {
       { length: (value: number) => `« ${value} Ångström »`, angle: (degrees: number) => `${Math.round(degrees)}` },
     );
     fc.assert(
-      fc.property(anyBrief, words, fc.constantFrom(undefined, 240, 900), (brief, options, width) => {
+      fc.property(anyBrief, words, fc.constantFrom(undefined, 160, 900), (brief, options, width) => {
         const plan = planFrame(brief);
         for (const drawing of drawAll(plan, { ...options, ...(width === undefined ? {} : { width }) })) {
           expect(layoutFaults(drawing)).toEqual([]);
