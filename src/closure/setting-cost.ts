@@ -69,12 +69,20 @@ function checkStep(value: unknown, path: string): number {
   return checkNumber(value, path, 1e-6, 45, "degrees from 0.000001 to 45");
 }
 
+/** A mark of a scale; where whole numbers of marks make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses. */
+function atMark(mark: number, step: number): number {
+  const perDegree = Math.round(1 / step);
+  return Math.abs(perDegree * step - 1) < ON_MARK ? mark / perDegree : mark * step;
+}
+
 /** The marks up to two steps on either side; an angle on a mark stays there, as 0 does: another one would only tip the joint. */
 function marksAround(angle: number, step: number): number[] {
   const nearest = Math.round(angle / step);
-  if (Math.abs(angle / step - nearest) < ON_MARK) return [nearest * step];
+  if (Math.abs(angle / step - nearest) < ON_MARK) return [atMark(nearest, step)];
   const below = Math.floor(angle / step);
-  return [below - 1, below, below + 1, below + 2].map((mark) => mark * step).filter((mark) => Math.abs(mark) < 90);
+  return [below - 1, below, below + 1, below + 2]
+    .map((mark) => atMark(mark, step))
+    .filter((mark) => Math.abs(mark) < 90);
 }
 
 function lengthCost(sides: number, length: number, step: number): LengthCost {
@@ -140,7 +148,7 @@ export function settingCost(options: SettingCostOptions): SettingCost {
     .sort((a, b) => a.vGap - b.vGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
   return {
     exact: { miter, bevel },
-    nearest: choice(Math.round(miter / step) * step, Math.round(bevel / bevelStep) * bevelStep),
+    nearest: choice(atMark(Math.round(miter / step), step), atMark(Math.round(bevel / bevelStep), bevelStep)),
     best: choices[0]!,
     choices,
     length,

@@ -61,7 +61,7 @@ describe("marks of a scale", () => {
   test("of a heptagon's miter, at a tenth, a quarter and half a degree", () => {
     // 180/7 = 25.714...: 14 ends off by 0.0143 (25.7), 0.0357 (25.75) and 0.2143 (25.5).
     const gaps = [0.1, 0.25, 0.5].map((step) => settingCost({ sides: 7, width: 40, step }).nearest);
-    expect(gaps.map(({ miter }) => miter.toFixed(2))).toEqual(["25.70", "25.75", "25.50"]);
+    expect(gaps.map(({ miter }) => miter)).toEqual([25.7, 25.75, 25.5]);
     expect(gaps.map(({ angle }) => angle.toFixed(1))).toEqual(["0.2", "-0.5", "3.0"]);
     expect(gaps.map(({ opens }) => opens)).toEqual(["outside", "inside", "outside"]);
   });
