@@ -32,6 +32,10 @@ export function fitInWorker(job: StockJob, tell: (answer: StockAnswer) => void):
     if (data.kind !== "progress") end();
     tell(data);
   };
+  worker.onerror = ({ message }): void => {
+    end();
+    tell({ kind: "refused", code: "bug", message: `the search failed (${message}).` });
+  };
   const ask = (request: StockRequest): void => {
     worker.postMessage(request);
   };

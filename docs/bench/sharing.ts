@@ -1,0 +1,39 @@
+import { afterPause, find } from "./elements.js";
+import { readForm } from "./form-view.js";
+import { jobToFile } from "./job-file.js";
+import { jobToFragment } from "./job-link.js";
+import { saveText } from "./paper-window.js";
+import { say } from "./status-view.js";
+
+/** The page's address without its fragment, and the job as a new one. */
+function addressOfJob(): string {
+  const fragment = jobToFragment(readForm());
+  return location.href.replace(/#.*$/, "") + (fragment === "" ? "" : `#${fragment}`);
+}
+
+/** Keeps the job in the page's address, soon after it has changed. */
+export const keepLink: () => void = afterPause(() => {
+  history.replaceState(null, "", addressOfJob());
+}, 300);
+
+/** Shows the link to the job, and copies it where the browser lets the page do so. */
+export async function copyLink(): Promise<void> {
+  const address = addressOfJob();
+  const box = find("link", HTMLInputElement);
+  box.value = address;
+  find("link-box", HTMLParagraphElement).hidden = false;
+  box.select();
+  try {
+    await navigator.clipboard.writeText(address);
+    say("done", "The link is copied. Whoever opens it sees this job.");
+  } catch {
+    say("done", "Your browser does not let the page copy: copy the link below.");
+  }
+}
+
+/** Saves the job as a file, named after its heading in letters that every disk takes. */
+export function saveJob(): void {
+  const state = readForm();
+  const words = state.values.title.toLowerCase().match(/[a-z0-9]+/g) ?? ["frame"];
+  saveText(`${words.join("-").slice(0, 60)}.json`, jobToFile(state));
+}
