@@ -26,7 +26,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/stock", limit: 15_000 },
   { entry: "miterwright/saw", limit: 4000 },
   { entry: "miterwright/panel", limit: 4000 },
-  { entry: "miterwright/closure", limit: 9500 },
+  { entry: "miterwright/closure", limit: 9000 },
   { entry: "miterwright/frame", limit: 20_000 },
   { entry: "miterwright/drawing", limit: 20_000 },
   { entry: "miterwright/sheet", limit: 12_000 },
