@@ -1,0 +1,424 @@
+import fc from "fast-check";
+import { describe, expect, expectTypeOf, test } from "vitest";
+import { isInputError } from "miterwright/errors";
+import { describeOperation, markLabel, planFrame, type FramePlan } from "miterwright/frame";
+import { tableSaw } from "miterwright/saw";
+import { shopSheet, type SheetOptions } from "miterwright/sheet";
+import { fitStock, type StockFit } from "miterwright/stock";
+import { anyBrief, BATTEN, measuredPlan, plan, SHORT } from "../drawing/frames.js";
+import { layoutFaults } from "../drawing/read-drawing.js";
+import { textOf } from "../drawing/read-xml.js";
+import { readSheet } from "./read-sheet.js";
+
+const contents = [
+  { name: "acrylic", thickness: 2 },
+  { name: "tide chart", thickness: 0.5 },
+];
+const tray = plan({ sides: 9, slope: 20, contents, clearance: 1, sticks: [{ id: "larch", length: 800 }] });
+const fit = fitStock(tray.job!, { workLimit: 1e5 });
+const html = shopSheet(tray, {
+  ...SHORT,
+  fit,
+  title: "Tide-pool tray",
+  note: "For the long table.\n\nThe lid comes later.",
+});
+const sheet = readSheet(html);
+
+describe("the page", () => {
+  test("is one document in English with one main heading, sections below it, and nothing from elsewhere", () => {
+    expect(sheet.root.attributes).toEqual({ lang: "en" });
+    const named = (name: string): string[] =>
+      sheet.elements.filter((element) => element.name === name).map((element) => textOf(element));
+    expect(named("h1")).toEqual(["Tide-pool tray"]);
+    expect(named("title")[0]).toBe("Tide-pool tray");
+    expect(named("h2")).toEqual(["The frame", "Sticks", "Cautions", "At the saw", "Dry fit and checks", "The panel"]);
+    for (const { name, attributes } of sheet.elements) {
+      expect(["script", "link", "img", "iframe", "object", "a", "base"]).not.toContain(name);
+      expect(Object.keys(attributes).filter((key) => /^(?:on.*|src|href|srcset)$/.test(key))).toEqual([]);
+    }
+    expect(html).not.toMatch(/url\(|@import|@font-face|https?:(?!\/\/www\.w3\.org\/2000\/svg")/);
+  });
+
+  test("prints on A4 and Letter: at most 190 mm wide, with margins that leave 254 mm on Letter", () => {
+    const style = textOf(sheet.elements.find(({ name }) => name === "style")!);
+    expect(style).toContain("@page{margin:12.5mm 10mm}");
+    expect(style).toContain("body{max-width:190mm");
+    expect(279.4 - 2 * 12.5).toBeGreaterThanOrEqual(254);
+    expect(210 - 2 * 10).toBeGreaterThanOrEqual(190);
+  });
+
+  test("keeps its tables accessible: every one has a caption and heads with a scope", () => {
+    const tables = sheet.elements.filter(({ name }) => name === "table");
+    expect(tables.length).toBeGreaterThan(4);
+    for (const { name, attributes, children } of sheet.elements) {
+      if (name === "table") expect(children[0]).toMatchObject({ name: "caption" });
+      if (name === "th") expect(["row", "col"]).toContain(attributes["scope"]);
+    }
+  });
+
+  test("holds well-made drawings: from above, section, stick, sticks, both steps and the panel", () => {
+    const drawings = html.match(/<svg.*?<\/svg>/gs)!;
+    const titles = drawings.map((svg) => /<title>(.*?)<\/title>/.exec(svg)![1]);
+    expect(titles.slice(0, 7)).toEqual([
+      "Frame of 9 sides seen from above",
+      "Section of a side, as it stands in the frame",
+      "How 2 sticks are cut up",
+      "Step 1: Cut the first end, 9 times",
+      "Step 2: Cut the second end to length, 9 times",
+      "Finished stick, 9 times",
+      "Panel of 9 sides in its squared blank",
+    ]);
+    for (const svg of drawings) expect(layoutFaults({ svg })).toEqual([]);
+  });
+});
+
+describe("the sheet says", () => {
+  test("the note, line by line", () => {
+    const paragraphs = sheet.elements.filter(({ name }) => name === "p").map((element) => textOf(element));
+    expect(paragraphs.slice(0, 2)).toEqual(["For the long table.", "The lid comes later."]);
+  });
+
+  test("every operation's sentences, in shop order", () => {
+    let at = 0;
+    for (const operation of tray.cutting.operations) {
+      const { title, lines } = describeOperation(operation, SHORT);
+      for (const sentence of [`${operation.step}. ${title}`, ...lines]) {
+        const found = sheet.text.indexOf(sentence, at);
+        expect([sentence, found > 0]).toEqual([sentence, true]);
+        at = found;
+      }
+      expect(sheet.text).toContain(`Heed above: ${operation.cautions.join(", ")}.`);
+    }
+  });
+
+  test("the length at every arris, with the letter of the section, and where the tape goes", () => {
+    const stick = tray.geometry.sticks[0]!;
+    const marks = Object.keys(tray.geometry.marks);
+    expect(sheet.tables["Finished length of every piece along every arris"]).toEqual([
+      ["letter", "arris", "length", "tape"],
+      ...marks.map((mark, index) => [
+        "abcdefg"[index],
+        markLabel(mark),
+        SHORT.length(stick.lengths[mark]!),
+        mark === "outerBack" ? "measure here" : "",
+      ]),
+    ]);
+  });
+
+  test("what each scale must show, and the nearest mark where the scale can't show it", () => {
+    const { miter, bevel } = tray.cutting.lay!.first;
+    const exact = [miter, bevel].map(
+      ({ reading, nearest }) =>
+        `${SHORT.angle(reading)} (nearest mark ${SHORT.angle(nearest)}, marks every ${SHORT.angle(0.5)})`,
+    );
+    expect(sheet.tables["What the scales must show for either end"]).toEqual([
+      ["scale", "must show", "it reads"],
+      ["miter", exact[0], "degrees from a square cut"],
+      ["bevel", exact[1], "degrees from an upright blade"],
+    ]);
+    const flat = readSheet(
+      shopSheet(plan({ saw: tableSaw({ miter: { left: 60, right: 60, reads: "from-blade", step: 0.5 } }) }), SHORT),
+    );
+    expect(flat.tables["What the scales must show for either end"]![1]).toEqual([
+      "miter",
+      SHORT.angle(60),
+      "degrees between blade and fence",
+    ]);
+  });
+
+  test("every lay with its settings, and whether it can be done or why not", () => {
+    const steep = plan({ sides: 4, slope: 60 });
+    const rows = readSheet(shopSheet(steep, SHORT)).tables["Every way to lay the stick"]!.slice(1);
+    expect(rows).toHaveLength(steep.cutting.lays.length);
+    steep.cutting.lays.forEach(({ first, obstacles, lay }, index) => {
+      const [, miter, bevel, possible] = rows[index]!;
+      expect([miter, bevel]).toEqual([SHORT.angle(first.miter.reading), SHORT.angle(first.bevel.reading)]);
+      const wanted =
+        lay === steep.cutting.lay?.lay
+          ? "used here"
+          : obstacles.length === 0
+            ? "possible"
+            : obstacles.map(({ sentence }) => sentence).join(" ");
+      expect(possible).toBe(wanted);
+    });
+    expect(rows.map((row) => row[0])).toEqual([
+      "flat on its back",
+      "propped at its slope",
+      "standing on its sight edge",
+      "standing on its outer edge",
+      "face down",
+    ]);
+  });
+
+  test("in which order steps and pieces follow each other", () => {
+    expect(sheet.text).toContain("Do all steps for one piece before the next piece");
+    const roughs = readSheet(shopSheet(plan({ rough: { method: "square", allowance: 20 } }), SHORT));
+    expect(roughs.text).toContain("Do every step for all pieces before the next step.");
+  });
+
+  test("what goes in: the panel, what the lip hides, what is left of the rabbet", () => {
+    const { panel, hidden, fit: seat } = tray.contents;
+    if (seat?.possible !== true) throw new Error("the tray holds its contents");
+    expect(sheet.text).toContain(
+      `Panel: 9 equal sides of ${SHORT.length(panel!.side)}, across flats ${SHORT.length(panel!.acrossFlats)}.`,
+    );
+    expect(sheet.text).toContain(`Hidden by the lip: ${SHORT.length(hidden)} at every side`);
+    expect(sheet.text).toContain(`From the front: acrylic ${SHORT.length(2)}, tide chart ${SHORT.length(0.5)}.`);
+    expect(sheet.text).toContain(`${SHORT.length(seat.depthLeft)} of it is left behind them.`);
+  });
+
+  test("how the panel is cut", () => {
+    const panel = tray.panel!;
+    const rows = sheet.tables[`Cuts at the miter gauge, swung ${SHORT.angle(panel.setting)} from square`]!.slice(1);
+    expect(rows.map((row) => row.slice(0, 3).map(Number))).toEqual(
+      panel.cuts.map(({ step, side, against }) => [step, side, against]),
+    );
+    expect(sheet.text).toContain(
+      `Square a blank to ${SHORT.length(panel.blank.width)} × ${SHORT.length(panel.blank.height)}.`,
+    );
+  });
+
+  test("the cut list, what to take and how good it is", () => {
+    expect(sheet.text).toContain("Take 2 × larch. No cheaper way to cut the sticks up exists.");
+    const rows = sheet.tables["Cut list"]!.slice(1);
+    const made = rows.map(([sticks, , pieces]) => Number(sticks!.split(" ")[0]) * Number(pieces!.split(" ")[0]));
+    expect(made.reduce((sum, count) => sum + count, 0)).toBe(9);
+    expect(
+      rows.every(
+        (row) =>
+          row[1] === SHORT.length(800) && row[2]!.endsWith(`× side ${SHORT.length(tray.job!.pieces[0]!.length!)}`),
+      ),
+    ).toBe(true);
+  });
+
+  test("every check, with room for what is measured", () => {
+    const rows = sheet.tables["Measure on the dry frame"]!.slice(1);
+    expect(rows).toEqual(tray.checks.map(({ label, kind, value }) => [label, SHORT[kind](value), ""]));
+  });
+
+  test("every caution, the gravest first, with its numbers, before the steps", () => {
+    const places = tray.cautions.map(({ sentence }) => sheet.text.indexOf(sentence));
+    expect(Math.min(...places)).toBeGreaterThan(0);
+    expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
+    const severities = tray.cautions
+      .map(({ severity }, index) => [places[index]!, ["danger", "care", "note"].indexOf(severity)] as const)
+      .sort(([a], [b]) => a - b);
+    expect(severities.map(([, rank]) => rank)).toEqual(severities.map(([, rank]) => rank).sort());
+    const short = tray.cautions.find(({ code }) => code === "short-piece")!;
+    expect(sheet.text).toContain(
+      `(length ${SHORT.length(short.numbers["length"]!)}, limit ${SHORT.length(short.numbers["limit"]!)})`,
+    );
+    const grain = tray.cautions.find(({ code }) => code === "end-grain")!;
+    expect(sheet.text).toContain(`(plan miter ${SHORT.angle(20)}, limit ${SHORT.angle(grain.numbers["limit"]!)})`);
+  });
+
+  test("that it defers to the saw's manual, local codes and qualified advice, on every sheet", () => {
+    for (const { text } of [sheet, readSheet(shopSheet(measuredPlan(), SHORT))]) {
+      expect(text).toContain(
+        "it defers to the manual of your saw, to the local codes for glazing and for hanging heavy things over people, and to qualified advice",
+      );
+    }
+  });
+
+  test("how an even and an odd frame is closed", () => {
+    expect(sheet.text).toContain("an odd number of sides has no straight split");
+    expect(readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text).toContain("glue the pieces into two halves of 4 each");
+  });
+});
+
+describe("a cradle", () => {
+  const propped = plan({ slope: 25, lay: "propped" });
+
+  test("is drawn and dimensioned where the lay needs one", () => {
+    const { cradle } = propped.cutting;
+    const text = readSheet(shopSheet(propped, SHORT)).text;
+    expect(text).toContain(
+      `a wedge of ${SHORT.angle(25)}, ${SHORT.length(cradle!.run)} wide and ${SHORT.length(cradle!.rise)} high, its sloping top ${SHORT.length(cradle!.top)}.`,
+    );
+    expect(shopSheet(propped, SHORT)).toContain("<title>Cradle of 25.00°, cut across</title>");
+    expect(html).not.toContain("Cradle of");
+  });
+
+  test("that would tip says by how much it must be widened", () => {
+    const steep = plan({ slope: 75, lay: "propped" });
+    expect(steep.cutting.cradle?.steady).toBe(false);
+    expect(readSheet(shopSheet(steep, SHORT)).text).toContain(
+      `widen its base by ${SHORT.length(steep.cutting.cradle!.widenBy)} at least`,
+    );
+  });
+
+  test("of a molding of which only level measures are known has its angle", () => {
+    const text = readSheet(shopSheet(measuredPlan({ lay: "propped" }), SHORT)).text;
+    expect(text).toContain(`a wedge of ${SHORT.angle(20)} under its back, its outer edge the higher`);
+  });
+});
+
+describe("without", () => {
+  test("a title it has one of its own", () => {
+    const headings = [plan({ sides: 5 }), plan({ sides: 5, slope: 12 })].map((frame) =>
+      textOf(readSheet(shopSheet(frame, SHORT)).elements.find(({ name }) => name === "h1")!),
+    );
+    expect(headings).toEqual([
+      "Shop sheet: frame of 5 sides, lying flat",
+      "Shop sheet: frame of 5 sides, sloping 12.00°",
+    ]);
+  });
+
+  test("a fit it says how much molding is needed", () => {
+    const { text, tables } = readSheet(shopSheet(tray, SHORT));
+    expect(text).toContain(`use up ${SHORT.length(tray.materials.stickLength)} of molding`);
+    expect(tables["Cut list"]).toBeUndefined();
+  });
+
+  test("a lay that suits the saw it says why, and has no steps", () => {
+    const saw = tableSaw({
+      miter: { left: 1, right: 1, reads: "from-square", step: 1 },
+      bevel: { left: 1, right: 0, reads: "from-vertical", step: 1 },
+    });
+    const { text, tables } = readSheet(shopSheet(plan({ saw }), SHORT));
+    expect(text).toContain("No way to lay the stick suits this saw; the table says why.");
+    expect(tables["Every way to lay the stick"]![1]![3]).toContain(
+      "The miter to the left goes to 1 degrees on this saw",
+    );
+    expect(text).not.toContain("1. Cut");
+  });
+
+  test("anything to hold it has no panel", () => {
+    expect(readSheet(shopSheet(plan({ profile: BATTEN }), SHORT)).text).not.toContain("Square a blank");
+  });
+
+  test("room for its contents it says why", () => {
+    const text = readSheet(shopSheet(plan({ slope: 75, contents }), SHORT)).text;
+    expect(text).toContain("They can't be held: The rabbet is too shallow");
+  });
+});
+
+describe("a fit that is not proven", () => {
+  const status = (changes: Partial<StockFit>): string =>
+    readSheet(shopSheet(tray, { ...SHORT, fit: { ...fit, ...changes } })).text;
+
+  test("says what could be saved", () => {
+    expect(status({ status: "feasible", gap: 0.0321 })).toContain(
+      "A cheaper way may exist; it would save 3.2% at the most.",
+    );
+  });
+
+  test("says what is missing", () => {
+    const unplaced = [{ piece: "side", count: 2 }];
+    expect(status({ status: "short", unplaced, shortage: "proven" })).toContain(
+      "The sticks can't give all pieces: still missing 2 × side.",
+    );
+    expect(status({ status: "short", unplaced, shortage: "not found" })).toContain(
+      "No way was found to get all pieces from the sticks: still missing 2 × side.",
+    );
+  });
+});
+
+describe("text of the caller", () => {
+  const worst = `<script>alert("1" & '2')</script><!-- \0`;
+
+  test("is shown as text: title, note, names, marks and what formatters write", () => {
+    const profile = {
+      ...BATTEN,
+      marks: {
+        [worst]: BATTEN.outline[1]!,
+        wallLedge: { x: 8, y: 9 },
+        wallMouth: { x: 8, y: 0 },
+        sightBack: { x: 0, y: 9 },
+      },
+    };
+    const frame = plan({ profile, contents: [{ name: worst, thickness: 2 }], sticks: [{ id: worst, length: 2400 }] });
+    const options: SheetOptions = {
+      length: (value) => `${value}${worst}`,
+      angle: (degrees) => `${worst}${degrees}`,
+      title: worst,
+      note: `${worst}\n${worst}`,
+      fit: fitStock(frame.job!, { workLimit: 1e5 }),
+    };
+    const read = readSheet(shopSheet(frame, options));
+    expect(read.elements.map(({ name }) => name)).not.toContain("script");
+    expect(read.text.split("<script>alert").length).toBeGreaterThan(20);
+  });
+});
+
+test("any plan has a well-formed sheet, the same after JSON", () => {
+  fc.assert(
+    fc.property(anyBrief, (brief) => {
+      const frame = planFrame(brief);
+      const made = shopSheet(frame, SHORT);
+      expect(made).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      const { text } = readSheet(made);
+      for (const length of Object.values(frame.geometry.sticks[0]!.lengths))
+        expect(text).toContain(SHORT.length(length));
+      expect(shopSheet(JSON.parse(JSON.stringify(frame)) as FramePlan, SHORT)).toBe(made);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+describe("refused are", () => {
+  function refusal(run: () => unknown): readonly [code: string, path: string, message: string] {
+    try {
+      run();
+    } catch (error) {
+      if (isInputError(error)) return [error.code, error.path, error.message];
+      throw error;
+    }
+    throw new Error("nothing was refused");
+  }
+
+  test("plans that are none", () => {
+    expect(refusal(() => shopSheet(null as never, SHORT))).toEqual([
+      "type",
+      "plan",
+      "Expected `plan` to be an object, got null",
+    ]);
+    expect(refusal(() => shopSheet(tray.geometry as never, SHORT))).toEqual([
+      "missing",
+      "cutting",
+      "Expected `cutting` to be an object, got undefined",
+    ]);
+    expect(refusal(() => shopSheet({ ...tray, checks: undefined } as never, SHORT))).toEqual([
+      "missing",
+      "checks",
+      "Expected `checks` to be an array, got undefined",
+    ]);
+  });
+
+  test("options that are none", () => {
+    expect(refusal(() => shopSheet(tray, { angle: SHORT.angle } as never))).toEqual([
+      "missing",
+      "length",
+      "Expected `length` to be a function that writes a number as text, got undefined",
+    ]);
+    expect(refusal(() => shopSheet(tray, { ...SHORT, title: "" }))).toEqual([
+      "range",
+      "title",
+      'Expected `title` to be a string that is not empty, got "" (string)',
+    ]);
+    expect(refusal(() => shopSheet(tray, { ...SHORT, note: 5 as never }))).toEqual([
+      "type",
+      "note",
+      "Expected `note` to be a string that is not empty, got 5 (number)",
+    ]);
+  });
+
+  test("a fit without a job, or for another one", () => {
+    const message = "Expected `fit` only with a plan that has a job, which it has when its brief offers sticks";
+    expect(refusal(() => shopSheet(plan(), { ...SHORT, fit }))).toEqual(["conflict", "fit", message]);
+    const other = plan({ sides: 9, sticks: [{ id: "oak", length: 2000 }] });
+    expect(refusal(() => shopSheet(other, { ...SHORT, fit }))).toEqual([
+      "unknown",
+      "fit.layouts[0].stick",
+      'Expected `fit.layouts[0].stick` to be the id of a stick of the job, got "larch" (string)',
+    ]);
+  });
+});
+
+test("a sheet is a string, of a plan with marks of any names", () => {
+  expectTypeOf(shopSheet).returns.toEqualTypeOf<string>();
+  expectTypeOf(shopSheet).toBeCallableWith(
+    planFrame({ sides: 4, opening: { side: 100 }, measured: { levelWidth: 30 } }),
+    SHORT,
+  );
+});
