@@ -1,20 +1,23 @@
 /** The steps of the form, in the order in which a maker thinks. */
 export type Step = "units" | "inside" | "shape" | "molding" | "slope" | "saw" | "rack" | "paper" | "dry-fit";
 
-/** The fields that stand alone, by the names that links and files use. */
-export type FieldName =
+/** What goes in, the shape, and the units. */
+export type SizeField =
   | "unit"
   | "fineness"
   | "holds"
   | "width"
   | "height"
-  | "allowance"
   | "measure"
   | "size"
   | "at"
+  | "allowance"
   | "clearance"
   | "sides"
-  | "pose"
+  | "pose";
+
+/** The molding and its slope. */
+export type MoldingField =
   | "known"
   | "moldingWidth"
   | "thickness"
@@ -25,7 +28,10 @@ export type FieldName =
   | "lap"
   | "depth"
   | "slope"
-  | "slopeAs"
+  | "slopeAs";
+
+/** The saw and how it is used. */
+export type SawField =
   | "saw"
   | "kerf"
   | "lay"
@@ -38,15 +44,16 @@ export type FieldName =
   | "bevelReads"
   | "scaleStep"
   | "sawDepth"
-  | "crosscut"
-  | "frames"
-  | "keep"
-  | "title"
-  | "note"
-  | "gap"
-  | "open"
-  | "seenSlope"
-  | "hold";
+  | "crosscut";
+
+/** The rack, and what stands on the sheet. */
+export type RackField = "frames" | "keep" | "title" | "note";
+
+/** What is seen when the pieces are put together without glue. */
+export type DryFitField = "gap" | "open" | "seenSlope" | "hold";
+
+/** The fields that stand alone, by the names that links and files use. */
+export type FieldName = SizeField | MoldingField | SawField | RackField | DryFitField;
 
 /** The lists of the form, whose rows are added and removed. */
 export type ListName = "layers" | "sticks";

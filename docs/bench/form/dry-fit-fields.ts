@@ -1,0 +1,41 @@
+import type { DryFitField, PlacedField } from "../fields.js";
+import { answer } from "./answer.js";
+
+/** What is seen when the pieces are put together without glue. */
+export const DRY_FIT_FIELDS: Readonly<Record<DryFitField, PlacedField>> = {
+  gap: {
+    step: "dry-fit",
+    label: "Width of the gap",
+    explain:
+      "Put all pieces together without glue, all joints tight but the last, that one touching at one end. Measure how wide it gapes at the other.",
+    kind: "length",
+    optional: true,
+  },
+  open: {
+    step: "dry-fit",
+    label: "The gap is open",
+    explain: "Toward the picture or away from it.",
+    kind: "choice",
+    choices: [answer("outside", "outside"), answer("inside", "inside")],
+  },
+  seenSlope: {
+    step: "dry-fit",
+    label: "Slope of the sides, as they stand",
+    explain: "With their joints tight, measured against the bench.",
+    kind: "angle",
+    optional: true,
+    placeholder: "as planned",
+  },
+  hold: {
+    step: "dry-fit",
+    label: "What stays",
+    explain:
+      "A sloping frame can be closed by both angles, keeping its slope, or by one of them, letting the slope go.",
+    kind: "choice",
+    choices: [
+      answer("slope", "the planned slope"),
+      answer("bevel", "the bevel as it is set"),
+      answer("miter", "the miter as it is set"),
+    ],
+  },
+};
