@@ -9,6 +9,7 @@ import { planJob } from "../../docs/bench/plan-job.js";
 import { wordsIn, WORDS } from "../../docs/bench/words.js";
 import { writersOf } from "../../docs/bench/writers.js";
 import { jobOf, TRAY } from "./jobs.js";
+import { meaningOf, tradeWordsIn } from "./trade-words.js";
 
 /** Every card of a job, by its name. */
 function cardsOf(state: JobState): Record<string, string | null> {
@@ -37,61 +38,14 @@ const JOBS: readonly JobState[] = [
   jobOf({ ...TRAY, sides: "60" }),
 ];
 
-/** Words that somebody who has never made a frame can't be expected to know. */
-const TRADE: readonly string[] = [
-  "apothem",
-  "arris",
-  "bevel",
-  "blank",
-  "circumradius",
-  "clearance",
-  "cradle",
-  "crosscut",
-  "dowels",
-  "fence",
-  "gauge",
-  "kerf",
-  "keys",
-  "lap",
-  "ledge",
-  "lip",
-  "long point",
-  "miter",
-  "molding",
-  "offcut",
-  "offcuts",
-  "panel",
-  "plan miters",
-  "plumb",
-  "rabbet",
-  "rough",
-  "roughs",
-  "sight edge",
-  "slope",
-  "splayed",
-  "splines",
-  "spring angle",
-  "stick",
-  "sticks",
-  "stop",
-];
-
-/** Under which word a word is explained. */
-function meaningOf(word: string): string {
-  const entry = WORDS.find((candidate) => candidate.word === word || candidate.forms?.includes(word));
-  return entry?.word ?? `nothing explains ${word}`;
-}
-
 describe("no trade word stands on the page without its meaning", () => {
-  const said = (text: string): string[] => TRADE.filter((word) => new RegExp(`\\b${word}\\b`, "i").test(text));
-
   test("in any card", () => {
     const met = new Set<string>();
     for (const state of JOBS) {
       for (const markup of Object.values(cardsOf(state))) {
         const text = textOf(markup ?? "");
         const list = wordList(text)?.html ?? "";
-        for (const word of said(text)) {
+        for (const word of tradeWordsIn(text)) {
           met.add(word);
           expect(list).toContain(`<dt>${meaningOf(word)}</dt>`);
         }
@@ -105,13 +59,14 @@ describe("no trade word stands on the page without its meaning", () => {
     const sections = formMarkup().html.split("<section").slice(1);
     expect(sections.length).toBe(7);
     for (const section of sections) {
-      for (const word of said(textOf(section))) expect(section).toContain(`<dt>${meaningOf(word)}</dt>`);
+      for (const word of tradeWordsIn(textOf(section))) expect(section).toContain(`<dt>${meaningOf(word)}</dt>`);
     }
   });
 
   test("and meanings use no word without one", () => {
     for (const { word, means } of WORDS) {
-      for (const used of said(means)) expect(wordsIn(word).map(({ word: name }) => name)).toContain(meaningOf(used));
+      for (const used of tradeWordsIn(means))
+        expect(wordsIn(word).map(({ word: name }) => name)).toContain(meaningOf(used));
     }
   });
 });

@@ -9,6 +9,7 @@ import { FIELDS, LISTS } from "../../docs/bench/field-table.js";
 import type { FieldName } from "../../docs/bench/fields.js";
 import { jobToFile } from "../../docs/bench/job-file.js";
 import { jobOf, TRAY } from "../bench-page/jobs.js";
+import { meaningOf, tradeWordsIn } from "../bench-page/trade-words.js";
 import { choose, fill, openBenchSite, printFrom, readPrinted, SPLAYED, type BenchSite } from "./bench-page-site.js";
 
 let site: BenchSite;
@@ -52,6 +53,17 @@ describe("from the empty form to a printed plan", () => {
       expect(printed).toContain("Danger");
     }
     expect(complaints).toEqual([]);
+  });
+
+  test("meets no trade word that the page does not explain", async () => {
+    const { page } = await site.open();
+    await fill(page, SPLAYED);
+    await page.waitForSelector("#card-stock .body svg");
+    const text = await page.evaluate<string>("document.body.textContent");
+    const explained = await page.evaluate<string[]>("[...document.querySelectorAll('dt')].map((dt) => dt.textContent)");
+    const met = tradeWordsIn(text);
+    expect(met.length).toBeGreaterThan(20);
+    expect(explained).toEqual(expect.arrayContaining(met.map(meaningOf)));
   });
 
   test("the page itself prints too, without its form", async () => {
