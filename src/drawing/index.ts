@@ -12,4 +12,5 @@ export { drawStick } from "./stick-view.js";
 export { drawCut, type CutOptions } from "./cut-view.js";
 export { drawCradle } from "./cradle-view.js";
 export { drawPanel } from "./panel-view.js";
+export { drawPanelCut, type PanelCutOptions } from "./panel-cut-view.js";
 export { drawStock } from "./stock-view.js";

@@ -1,22 +1,90 @@
 import { checkArray, checkNumber, checkObject } from "../core/check.js";
+import { atan2Deg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { PanelPlan } from "../panel/index.js";
-import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
+import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
 import { SMALL_SIZE } from "./looks.js";
+import { hiddenCorners } from "./hidden-corners.js";
+import { boxesMeet } from "./paper.js";
+import { placeLabel } from "./place-label.js";
+import { textWidth } from "./text-width.js";
 
 /** Room for a dimension and its lane. */
 const LANE: number = 20;
 /** Distance of a side's number from the side. */
 const INSIDE: number = 11;
-/** Sides shorter than this are not numbered, except the first. */
-const SHORT_SIDE: number = 18;
+/** Of more cuts or hidden corners than this not every one is labelled: the picture would be all labels. */
+const MOST_LABELS: number = 16;
+
+/** Direction in which a side faces, in degrees counter-clockwise from the right. */
+function facing(from: Point, to: Point): number {
+  return atan2Deg(-(to.x - from.x), -(to.y - from.y));
+}
+
+/** Numbers the cuts outside their sides, in the order of work. */
+function numberCuts(canvas: Canvas, panel: PanelPlan, outline: readonly Point[]): void {
+  if (panel.cuts.length > MOST_LABELS) return;
+  for (const { side, step } of panel.cuts) {
+    const [from, to] = [outline[side]!, outline[(side + 1) % outline.length]!];
+    const at = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    placeLabel(canvas, {
+      at,
+      lines: [`cut ${step}`],
+      toward: facing(from, to),
+      turn: 100,
+      reach: 3,
+      size: SMALL_SIZE,
+      accent: true,
+    });
+  }
+}
+
+/** Marks the corners that no edge of the blank shows, and gives the key's line for each: the two distances that locate it. */
+function markHidden(
+  canvas: Canvas,
+  panel: PanelPlan,
+  outline: readonly Point[],
+  length: DrawingOptions["length"],
+): KeyEntry[] {
+  const hidden = hiddenCorners(panel);
+  if (hidden.length > MOST_LABELS) return [];
+  for (const { index, letter } of hidden) {
+    const at = outline[index]!;
+    drawShape(canvas, "corner", "dot", [
+      { x: at.x - 2, y: at.y },
+      { x: at.x, y: at.y - 2 },
+      { x: at.x + 2, y: at.y },
+      { x: at.x, y: at.y + 2 },
+    ]);
+    placeLabel(canvas, {
+      at,
+      lines: [letter],
+      toward: cornerDirection(outline, index),
+      turn: 180,
+      reach: 3,
+      size: SMALL_SIZE,
+    });
+  }
+  return hidden.map(({ letter, fromSide, fromBase }) => ({
+    sign: { letter },
+    text: `${length(fromSide.distance)} from the ${fromSide.edge} edge, ${length(fromBase.distance)} from the ${fromBase.edge}`,
+  }));
+}
+
+/** The direction in which a corner of the outline points. */
+function cornerDirection(outline: readonly Point[], index: number): number {
+  const count = outline.length;
+  const [before, here, after] = [outline[(index + count - 1) % count]!, outline[index]!, outline[(index + 1) % count]!];
+  return atan2Deg(-(2 * here.y - before.y - after.y), 2 * here.x - before.x - after.x);
+}
 
 /**
- * Draws how a panel lies in its squared blank, its sides numbered as its cuts name them.
+ * Draws how a panel lies in its squared blank: its sides numbered as its cuts name them, the cuts in the order of work, and the corners that no edge of the
+ * blank shows, with the two distances that locate each.
  *
  * @param panel - from `planPanel` or a frame's plan; also one that was read back from JSON
  * @param options - how to write lengths and angles, and the width to aim at (default 260)
@@ -57,19 +125,35 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   outline.forEach((from, side) => {
     const to = outline[(side + 1) % sides]!;
     const size = Math.hypot(to.x - from.x, to.y - from.y);
-    if (size < SHORT_SIDE && side > 0) return;
     // The outline runs counter-clockwise, so inside is to the left of its run: with y down, (dy, -dx).
     const place = {
       x: (from.x + to.x) / 2 + (INSIDE * (to.y - from.y)) / size,
       y: (from.y + to.y) / 2 - (INSIDE * (to.x - from.x)) / size + 3.4,
     };
+    // Of short sides only as many are numbered as there is room for.
+    const half = textWidth(String(side), SMALL_SIZE).width / 2;
+    const box = { x0: place.x - half, x1: place.x + half, y0: place.y - 8, y1: place.y + 2 };
+    if (canvas.texts.some((text) => boxesMeet(text, box, 4))) return;
     drawText(canvas, place, String(side), { anchor: "middle", size: SMALL_SIZE });
   });
+  numberCuts(canvas, panel, outline);
+  const hiddenKey = markHidden(canvas, panel, outline, ready.length);
   const corner = { x: right, y: low };
-  levelDimension(canvas, { from: { x: 0, y: low }, to: corner, at: low + LANE, label: ready.length(width) });
-  plumbDimension(canvas, { from: { x: right, y: 0 }, to: corner, at: right + LANE, label: ready.length(height) });
+  levelDimension(canvas, {
+    from: { x: 0, y: low },
+    to: corner,
+    at: canvasBox(canvas).y1 + LANE,
+    label: ready.length(width),
+  });
+  plumbDimension(canvas, {
+    from: { x: right, y: 0 },
+    to: corner,
+    at: Math.max(right, canvasBox(canvas).x1) + LANE,
+    label: ready.length(height),
+  });
   const key: KeyEntry[] = [{ sign: { look: "phantom" }, text: "squared blank" }];
   if (existing.length > 0) key.push({ sign: { look: "outline" }, text: "sides that the blank has already" });
+  key.push(...hiddenKey);
   const box = canvasBox(canvas);
   if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 6, Math.max(ready.width - 12, box.x1 - box.x0));
   const there =

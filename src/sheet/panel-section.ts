@@ -1,4 +1,5 @@
-import { drawPanel } from "../drawing/index.js";
+import { drawPanel, drawPanelCut } from "../drawing/index.js";
+import { hiddenCorners } from "../drawing/hidden-corners.js";
 import type { FramePlan } from "../frame/index.js";
 import { element, table, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
@@ -18,11 +19,24 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
   const isHeld = plan.contents.hidden > 0 || plan.contents.sheet !== null || plan.brief.contents.length > 0;
   if (panel === undefined || !isHeld) return { html: "" };
   const { length, angle } = words;
-  const { blank, cuts, setting, corners } = panel;
+  const { blank, cuts, setting } = panel;
   const start = `Square a blank to ${length(blank.width)} × ${length(blank.height)}.`;
   if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", start));
-  const insides = corners.filter(({ inside }) => inside).length;
-  const located = insides === 0 ? "" : "Corners inside the blank are located by the middles of their sides. ";
+  const hidden = hiddenCorners(panel).slice(0, MOST_CUTS);
+  const hiddenTable =
+    hidden.length === 0
+      ? []
+      : [
+          table({
+            caption: "Corners inside the blank, marked before the first cut",
+            heads: ["corner", "from the side", "from the base"],
+            rows: hidden.map(({ letter, fromSide, fromBase }) => [
+              letter,
+              `${length(fromSide.distance)} from ${fromSide.edge}`,
+              `${length(fromBase.distance)} from ${fromBase.edge}`,
+            ]),
+          }),
+        ];
   const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square`;
   const rows = cuts
     .slice(0, MOST_CUTS)
@@ -42,10 +56,15 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
       'div class="beside keep"',
       element(
         "div",
-        element("p", `${start} ${located}Cut its sides in this order with one setting:`),
+        element("p", `${start} Cut its sides in this order with one setting of the gauge:`),
         table({ caption, heads, rows }),
+        ...hiddenTable,
       ),
-      element("figure", { html: drawPanel(panel, { ...words, width: 240, key: false }).svg }),
+      element(
+        "figure",
+        { html: drawPanel(panel, { ...words, width: 240, key: false }).svg },
+        { html: drawPanelCut(panel, { ...words, step: 1, width: 190 }).svg },
+      ),
     ),
     ...(cuts.length > MOST_CUTS ? [element("p", `${cuts.length - MOST_CUTS} more cuts follow in the same way.`)] : []),
   );

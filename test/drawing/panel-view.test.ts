@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { drawPanel } from "miterwright/drawing";
+import { drawPanel, drawPanelCut } from "miterwright/drawing";
 import { planPanel } from "miterwright/panel";
 import { WORDS } from "./frames.js";
 import { readDrawing } from "./read-drawing.js";
@@ -34,4 +34,60 @@ describe.each([3, 4, 5, 6, 8, 9, 12])("the panel of %d sides", (sides) => {
     const texts = read.texts.map(({ text }) => text);
     expect(texts).toEqual(expect.arrayContaining([WORDS.length(panel.blank.width), WORDS.length(panel.blank.height)]));
   });
+});
+
+describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => {
+  const panel = planPanel({ polygon: { sides, apothem: 150 }, clearance: 1 });
+  const read = readDrawing(drawPanel(panel, WORDS));
+  const texts = read.texts.map(({ text }) => text);
+
+  test("are numbered in the order of work", () => {
+    expect(texts).toEqual(expect.arrayContaining(panel.cuts.map(({ step }) => `cut ${step}`)));
+  });
+
+  test("leave no corner inside the blank without its two distances", () => {
+    const hidden = panel.corners.filter(({ inside }) => inside);
+    expect(read.parts("corner")).toHaveLength(hidden.length);
+    const words = texts.join(" ");
+    for (const { fromSide, fromBase } of hidden) {
+      expect(words).toContain(`${WORDS.length(fromSide.distance)} from the ${fromSide.edge} edge`);
+      expect(words).toContain(WORDS.length(fromBase.distance));
+    }
+  });
+
+  test("are shown at the gauge: the side against it, the blade along the new side, and between them the angle of the plan", () => {
+    for (const cut of panel.cuts) {
+      const shown = readDrawing(drawPanelCut(panel, { ...WORDS, step: cut.step }));
+      const outline = shown.parts("panel")[0]!;
+      const blade = shown.parts("blade")[0]!;
+      const edge = (side: number): readonly { x: number; y: number }[] => [
+        outline[side]!,
+        outline[(side + 1) % sides]!,
+      ];
+      for (const { x } of edge(cut.side)) expect(x).toBeCloseTo(blade[0]!.x, 1);
+      expect(Math.max(...outline.map(({ x }) => x))).toBeCloseTo(blade[0]!.x, 1);
+      const [a, b] = [...edge(cut.against)].sort((one, other) => one.x - other.x);
+      // From square to the blade: how far the gauge's face rises or falls.
+      const swung = (Math.atan2(Math.abs(b!.y - a!.y), b!.x - a!.x) * 180) / Math.PI;
+      expect(swung).toBeCloseTo(cut.setting, 0);
+      expect(shown.texts.map(({ text }) => text)).toEqual(
+        expect.arrayContaining([
+          `gauge ${WORDS.angle(cut.setting)} ${cut.swing}`,
+          `${cut.up} up`,
+          String(cut.side),
+          String(cut.against),
+        ]),
+      );
+    }
+  });
+});
+
+test("drawPanelCut refuses a cut that there is not", () => {
+  const panel = planPanel({ polygon: { sides: 5, apothem: 150 } });
+  expect(() => drawPanelCut(panel, { ...WORDS, step: 5 })).toThrow(
+    "Expected `step` to be an integer from 1 to 4, got 5 (number)",
+  );
+  expect(() => drawPanelCut({} as never, { ...WORDS, step: 1 })).toThrow(
+    "Expected `panel.cuts` to be an array of cuts, got undefined",
+  );
 });

@@ -17,7 +17,10 @@ const CHARACTERS: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">
 /** The sentences of every numbered step, read off the printed sheet. */
 function stepsOnSheet(html: string): string[][] {
   const plain = (text: string): string =>
-    text.replace(/<[^>]*>/g, "").replace(/&([#\w]+);/g, (whole, name: string) => CHARACTERS[name] ?? whole);
+    text
+      .replace(/<[^>]*>/g, "")
+      .replace(/&([#\w]+);/g, (whole, name: string) => CHARACTERS[name] ?? whole)
+      .replaceAll("\u00a0", " ");
   return [...html.matchAll(/<h3>\d+\. [^<]*<\/h3>\s*<ul>(.*?)<\/ul>/gs)].map(([, list]) =>
     [...list!.matchAll(/<li>(.*?)<\/li>/gs)].map(([, item]) => plain(item!)),
   );

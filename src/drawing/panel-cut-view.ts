@@ -1,0 +1,120 @@
+import { checkArray, checkInteger, checkObject } from "../core/check.js";
+import type { Point } from "../core/geometry-types.js";
+import type { PanelCut, PanelPlan } from "../panel/index.js";
+import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
+import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
+import type { Drawing } from "./drawing.js";
+import { LABEL_RISE, SMALL_SIZE } from "./looks.js";
+
+/** Options of {@link drawPanelCut}. */
+export interface PanelCutOptions extends DrawingOptions {
+  /** Which cut, by its place in the order of work; from 1 to the number of cuts. */
+  readonly step: number;
+}
+
+/** Thickness of the gauge's face. */
+const GAUGE: number = 8;
+/** How far the blade's path reaches beyond the panel. */
+const BEYOND: number = 14;
+/** How far the gauge reaches beyond the side that lies against it, away from the blade. */
+const GAUGE_REACH: number = 40;
+
+/** Distance of a side's number from the side. */
+const NUMBER_INSIDE: number = 11;
+
+const between = (a: Point, b: Point, share: number): Point => ({
+  x: a.x + share * (b.x - a.x),
+  y: a.y + share * (b.y - a.y),
+});
+
+/** The panel as it lies for a cut, on paper: the new side along the blade, which runs straight away from you, and the kept part to its left. */
+function layPanel(panel: PanelPlan, cut: PanelCut, size: number): Point[] {
+  const count = panel.corners.length;
+  // With the back up the panel is its own mirror image.
+  const flip = cut.up === "back" ? -1 : 1;
+  const seen = panel.corners.map(({ point }) => ({ x: flip * point.x, y: point.y }));
+  const [a, b] = [seen[cut.side]!, seen[(cut.side + 1) % count]!];
+  const [from, to] = flip === 1 ? [a, b] : [b, a];
+  const side = Math.hypot(to.x - from.x, to.y - from.y);
+  const [cosine, sine] = [(to.y - from.y) / side, (to.x - from.x) / side];
+  const turned = seen.map(({ x, y }) => ({ x: x * cosine - y * sine, y: x * sine + y * cosine }));
+  const [xs, ys] = [turned.map(({ x }) => x), turned.map(({ y }) => y)];
+  const [left, top] = [Math.min(...xs), Math.max(...ys)];
+  const scale = size / Math.max(Math.max(...xs) - left, top - Math.min(...ys));
+  return turned.map(({ x, y }) => ({ x: (x - left) * scale, y: (top - y) * scale }));
+}
+
+/**
+ * Draws one cut of a panel at the miter gauge: which side lies against it, which way it is swung, and where the blade goes.
+ *
+ * @param panel - from `planPanel` or a frame's plan; also one that was read back from JSON
+ * @param options - which cut, how to write lengths and angles, and the width to aim at (default 200)
+ * @returns the drawing
+ * @throws {InputError} when the panel is not a plan of one, it has no such cut, or an option is not sound
+ * @example
+ * ```ts
+ * import { drawPanelCut } from "miterwright/drawing";
+ * import { planPanel } from "miterwright/panel";
+ *
+ * const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
+ * const words = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
+ * drawPanelCut(panel, { ...words, step: 1 }).title; //=> "Cut 1 of the panel at the miter gauge"
+ * ```
+ */
+export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawing {
+  const ready = checkDrawingOptions(options, 200);
+  const cuts = checkArray(checkObject(panel, "panel")["cuts"], "panel.cuts", "an array of cuts") as readonly PanelCut[];
+  const step = checkInteger(checkObject(options)["step"], "step", 1, cuts.length);
+  const cut = cuts[step - 1]!;
+  const outline = layPanel(panel, cut, ready.width - 90);
+  const count = outline.length;
+  const sideOf = (side: number): readonly [Point, Point] => [outline[side]!, outline[(side + 1) % count]!];
+
+  const canvas = startCanvas();
+  drawShape(canvas, "panel", "layer", outline);
+  const [one, other] = sideOf(cut.against);
+  const [start, end] = one.x < other.x ? [one, other] : [other, one];
+  const length = Math.hypot(end.x - start.x, end.y - start.y);
+  const below = { x: (-(end.y - start.y) * GAUGE) / length, y: ((end.x - start.x) * GAUGE) / length };
+  const [g0, g1] = [between(start, end, -GAUGE_REACH / length), between(start, end, 1 - GAUGE / length)];
+  drawShape(canvas, "gauge", "saw", [
+    g0,
+    g1,
+    { x: g1.x + below.x, y: g1.y + below.y },
+    { x: g0.x + below.x, y: g0.y + below.y },
+  ]);
+  const box = canvasBox(canvas);
+  const blade = sideOf(cut.side)[0].x;
+  drawLine(canvas, "blade", "blade", [
+    { x: blade, y: box.y0 - BEYOND },
+    { x: blade, y: box.y1 + BEYOND },
+  ]);
+
+  const middle = {
+    x: outline.reduce((sum, { x }) => sum + x, 0) / count,
+    y: outline.reduce((sum, { y }) => sum + y, 0) / count,
+  };
+  drawText(canvas, { x: middle.x - 8, y: middle.y - 4 }, "kept", { anchor: "middle", size: SMALL_SIZE });
+  drawText(canvas, { x: middle.x - 8, y: middle.y + 8 }, `${cut.up} up`, { anchor: "middle", size: SMALL_SIZE });
+  const number = (side: number): void => {
+    const [a, b] = sideOf(side);
+    const half = between(a, b, 0.5);
+    const inward = Math.hypot(middle.x - half.x, middle.y - half.y);
+    const at = between(half, middle, NUMBER_INSIDE / inward);
+    drawText(canvas, { x: at.x, y: at.y + 3.4 }, String(side), { anchor: "middle", size: SMALL_SIZE });
+  };
+  number(cut.against);
+  number(cut.side);
+  const swung = `gauge ${ready.angle(cut.setting)} ${cut.swing}`;
+  drawText(canvas, { x: blade, y: box.y0 - BEYOND - LABEL_RISE }, swung, { anchor: "middle", accent: true });
+  drawText(canvas, { x: blade, y: box.y1 + BEYOND + 13 }, "you stand here", {
+    anchor: "middle",
+    size: SMALL_SIZE,
+    remark: true,
+  });
+  return finishDrawing(
+    canvas,
+    `Cut ${step} of the panel at the miter gauge`,
+    `Side ${cut.against} of the panel lies against the gauge, ${cut.up} up. The gauge is swung ${ready.angle(cut.setting)} from square, so that the kept part between gauge and blade has ${cut.swing === "closed" ? "less" : "more"} than a right angle. The blade makes side ${cut.side}.`,
+  );
+}
