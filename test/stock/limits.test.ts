@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { checkFit, fitStock, fitStockAsync, type FitProgress } from "miterwright/stock";
 import { trade, triplets } from "../../bench/stock/generate.js";
 
@@ -24,6 +24,36 @@ describe("limits", () => {
       const told = steps(workLimit);
       expect(steps(workLimit)).toEqual(told);
       expect(told.filter((work) => work >= workLimit).length).toBeLessThanOrEqual(1);
+    }
+  });
+
+  test("a clock that jumps about changes nothing where only the work is limited", async () => {
+    const told: FitProgress[] = [];
+    const onProgress = (progress: FitProgress): void => void told.push(progress);
+    const fit = fitStock(hard, { workLimit: 3e6, onProgress });
+    const steady = told.splice(0);
+    expect(fit.stopped).toBe("work");
+    for (const seed of [1, 2, 3]) {
+      let state = seed;
+      let looks = 0;
+      // Hours forward and back from one look to the next, and each time different.
+      const jump = (): number => {
+        looks++;
+        state = (state * 48_271) % 2_147_483_647;
+        return state;
+      };
+      const clocks = [vi.spyOn(Date, "now"), vi.spyOn(performance, "now")].map((clock) =>
+        clock.mockImplementation(jump),
+      );
+      try {
+        expect(fitStock(hard, { workLimit: 3e6, onProgress })).toEqual(fit);
+        expect(told.splice(0)).toEqual(steady);
+        expect(await fitStockAsync(hard, { workLimit: 3e6, onProgress })).toEqual(fit);
+        expect(told.splice(0)).toEqual(steady);
+        expect(looks).toBeGreaterThan(0);
+      } finally {
+        for (const clock of clocks) clock.mockRestore();
+      }
     }
   });
 
