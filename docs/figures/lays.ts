@@ -39,7 +39,7 @@ export const laysFigure: Figure = defineFigure({
       text(pad, { x: middle, y: table + 17 }, lay, { anchor: "middle" });
       text(pad, { x: middle, y: table + 32 }, `miter ${reader.angle(miter)}`, { anchor: "middle", accent: true });
       text(pad, { x: middle, y: table + 47 }, `bevel ${reader.angle(bevel)}`, { anchor: "middle", accent: true });
-      return [lay, `miter ${reader.angle(miter)}, bevel ${reader.angle(bevel)}`];
+      return [`${lay}, miter and bevel`, `${reader.angle(miter)} and ${reader.angle(bevel)}`];
     });
     return {
       svg: finish(

@@ -69,10 +69,11 @@ export const panelFigure: Figure = defineFigure({
         `Sides are marked with the step that cuts them, those that the blank has already with a dash. ${inside.length} corners lie inside the blank. The dashed colored outline is what a gauge that is off makes of it, exaggerated.`,
       ),
       facts: [
-        ["blank", `${reader.length(blank.width)} by ${reader.length(blank.height)}`],
+        ["blank's width", reader.length(blank.width)],
+        ["blank's height", reader.length(blank.height)],
         ["cuts", String(plan.cuts.length)],
         ["gauge, from square", reader.angle(plan.setting)],
-        ["corners inside the blank", String(inside.length)],
+        ["corners inside", String(inside.length)],
         ["a", shown === undefined ? "none" : reader.length(shown.fromSide.distance)],
         ["b", shown === undefined ? "none" : reader.length(shown.fromBase.distance)],
         ["last side off by", reader.angle(depth * Math.abs(error))],

@@ -7,9 +7,9 @@ const WIDTH = 62;
 const THICKNESS = 30;
 
 const WHERE = {
-  "sight-edge": "the sight edge's back arris",
-  ledge: "the whole ledge",
-  corner: "the corner of the ledge",
+  "sight-edge": "the sight edge",
+  ledge: "the ledge",
+  corner: "the corner",
 };
 
 /** Contents in a tilted rabbet. */
@@ -78,7 +78,7 @@ export const rabbetFigure: Figure = defineFigure({
       facts: [
         ["they bear on", held === undefined ? "nothing" : WHERE[held.bearsOn]],
         ["lap", show(held?.lap)],
-        ["depth used, along the wall", show(held?.depthUsed)],
+        ["depth used", show(held?.depthUsed)],
         ["depth left", show(held?.depthLeft)],
         ["room lost to the lean", show(held?.roomLost)],
       ],

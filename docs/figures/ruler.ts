@@ -12,7 +12,7 @@ export const rulerFigure: Figure = defineFigure({
   legend: "Change the length and the rule",
   size: SIZE,
   controls: {
-    value: length("Length", 68.1, 5, 300, 0.1),
+    value: length("Length", 69, 5, 300, 0.1),
     denominator: choice("Rule's finest marks", "16", {
       "8": "eighths",
       "16": "sixteenths",

@@ -87,8 +87,7 @@ describe.each(guides)("$path", ({ path, html }) => {
     const { page } = await open(path);
     await page.setViewportSize({ width: 1280, height: 900 });
     for (const holder of await page.locator("figure[data-figure]").all()) {
-      const height = async (): Promise<number | undefined> =>
-        (await holder.locator(".figure-picture").boundingBox())?.height;
+      const height = async (): Promise<number | undefined> => (await holder.boundingBox())?.height;
       const start = await height();
       expect(start).toBeGreaterThan(100);
       for (const slider of await holder.locator("input[type=range]").all()) {
