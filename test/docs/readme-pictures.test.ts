@@ -1,0 +1,11 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { readmePictures } from "../../docs/pictures/draw.js";
+
+test("the README shows the pictures that the library draws", () => {
+  const readme = readFileSync("README.md", "utf8");
+  for (const [name, svg] of Object.entries(readmePictures())) {
+    expect(readme).toContain(`(docs/pictures/${name})`);
+    expect(readFileSync(`docs/pictures/${name}`, "utf8")).toBe(svg);
+  }
+});
