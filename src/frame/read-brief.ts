@@ -23,8 +23,6 @@ import type { ContentsLayer, FilledBrief, FrameBrief, MeasuredMolding, Opening, 
 /** Most sides that a frame may have: beyond that the closed forms of `polygon` and `miter` still answer, but nobody saws. */
 const MAX_FRAME_SIDES: number = 1000;
 
-const OPENING_KEYS = ["contains", "cutFrom", ...POLYGON_MEASURES] as const;
-
 const BRIEF_KEYS: readonly string[] = [
   "sides",
   "slope",
@@ -82,7 +80,7 @@ export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined 
 
 function readOpening(value: unknown): Opening {
   const opening = checkObject(value, "opening");
-  const key = checkOneOf(opening, "opening", OPENING_KEYS);
+  const key = checkOneOf(opening, "opening", ["contains", "cutFrom", ...POLYGON_MEASURES] as const);
   if (key !== "contains" && key !== "cutFrom") {
     const what = key === "area" ? "a positive area (1e-200 to 1e200)" : undefined;
     const size =

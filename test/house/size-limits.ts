@@ -16,7 +16,7 @@ export interface SizeLimit {
  * A ceiling stands a tenth or two above what `npm run sizes` prints. Raise one only for what is worth its bytes.
  */
 export const SIZE_LIMITS: readonly SizeLimit[] = [
-  { entry: "miterwright", limit: 65_000 },
+  { entry: "miterwright", limit: 84_000 },
   { entry: "miterwright/errors", limit: 400 },
   { entry: "miterwright/units", limit: 6000 },
   { entry: "miterwright/polygon", limit: 5000 },
@@ -28,8 +28,8 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/panel", limit: 4000 },
   { entry: "miterwright/closure", limit: 9000 },
   { entry: "miterwright/frame", limit: 20_000 },
-  { entry: "miterwright/drawing", limit: 20_000 },
-  { entry: "miterwright/sheet", limit: 12_000 },
+  { entry: "miterwright/drawing", limit: 23_500 },
+  { entry: "miterwright/sheet", limit: 29_000 },
   { entry: "miterwright/precise", limit: 22_000, packages: ["decimal.js"] },
 
   { entry: "miterwright/miter", name: "compoundMiter", limit: 1500 },
