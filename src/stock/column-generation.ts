@@ -89,16 +89,14 @@ export function* relax(
   const { problem, program, unit } = master;
   const step = costStep(problem);
   let bound = -Infinity;
-  let steps = program.work;
   let last: Relaxation["last"];
-  yield* aimMaster(master, node);
+  yield* aimMaster(master, node, budget);
   const worths = new Float64Array(problem.kinds.length);
   for (;;) {
-    yield* solveMaster(master);
+    yield* solveMaster(master, budget);
     const value = programValue(program) * unit;
     const met = master.priced || missed(program) < 1e-5;
-    budget.work += program.work - steps + STEPS_OF_A_ROUND;
-    steps = program.work;
+    budget.work += STEPS_OF_A_ROUND;
     const end = (complete: boolean): Relaxation => ({
       bound,
       value,

@@ -2,6 +2,8 @@ import { makePattern, type Pattern, patternSum, type Problem, type Use } from ".
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
 const MOST_KINDS_TRIED = 64;
+/** Kinds times items that are tried for each stick, if that means fewer kinds, but never fewer than four. */
+const MOST_TRIED = 2000;
 
 /** Fills a stick with the largest items that fit, the first-fit decreasing rule; undefined if nothing fits. */
 function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): Pattern | undefined {
@@ -94,6 +96,7 @@ export function fillGreedily(
   const perRoom = problem.kinds.map(({ cost, rooms }) => cost / rooms.reduce((sum, room) => sum + room, 0));
   const order = problem.kinds.map((_, kind) => kind).sort((a, b) => perRoom[a]! - perRoom[b]! || a - b);
   let open = order;
+  const mostTried = Math.min(MOST_KINDS_TRIED, Math.max(4, Math.floor(MOST_TRIED / problem.sizes.length)));
   const plan: Use[] = [];
   for (;;) {
     let best: Pattern | undefined;
@@ -109,7 +112,7 @@ export function fillGreedily(
       }
       const rate = pattern.cost / patternSum(pattern, problem.sizes);
       if (rate < bestRate) [best, bestRate] = [pattern, rate];
-      if (++tried === MOST_KINDS_TRIED) break;
+      if (++tried === mostTried) break;
     }
     if (full.size > 0) open = open.filter((kind) => !full.has(kind));
     if (best === undefined) return { plan, remaining };

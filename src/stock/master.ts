@@ -1,3 +1,4 @@
+import { type Budget, isSpent } from "./budget.js";
 import { type Pattern, patternName, type Problem } from "./problem.js";
 import { addColumn, type LinearProgram, makeProgram, setBarred, setRhs, solveProgram } from "./simplex.js";
 import type { Subproblem } from "./subproblem.js";
@@ -91,17 +92,25 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
 }
 
 /** Entries of the simplex between two looks at the clock: some hundredths of a second. */
-const STEPS_BETWEEN_PAUSES = 2e7;
+const STEPS_BETWEEN_PAUSES = 4e6;
 
 /**
- * Solves a master's program, with pauses.
+ * Solves a master's program, with pauses; once the budget is spent, it is left as it is.
  *
  * @param master - the master; changed
+ * @param budget - what may be spent
  * @returns nothing
  * @yields {undefined} nothing, between two pieces of work
  */
-export function* solveMaster(master: Master): Generator<undefined, void> {
-  while (solveProgram(master.program, STEPS_BETWEEN_PAUSES) === "paused") yield undefined;
+export function* solveMaster(master: Master, budget: Budget): Generator<undefined, void> {
+  const { program } = master;
+  while (!isSpent(budget)) {
+    const before = program.work;
+    const state = solveProgram(program, STEPS_BETWEEN_PAUSES);
+    budget.work += program.work - before;
+    if (state !== "paused") return;
+    yield undefined;
+  }
 }
 
 /**
@@ -109,14 +118,15 @@ export function* solveMaster(master: Master): Generator<undefined, void> {
  *
  * @param master - the master; changed
  * @param node - the subproblem
+ * @param budget - what may be spent
  * @returns nothing
  * @yields {undefined} nothing, between two pieces of work
  */
-export function* aimMaster(master: Master, node: Subproblem): Generator<undefined, void> {
+export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Generator<undefined, void> {
   const { program, patterns, unit } = master;
   setRhs(program, rhsOf(master, node));
   // The basis is repaired while its columns still have their costs; those that are barred are driven out after that.
-  yield* solveMaster(master);
+  yield* solveMaster(master, budget);
   setBarred(
     program,
     (column) => {

@@ -1,7 +1,7 @@
 import { martelloTothBound, materialBound } from "./bounds.js";
 import { type Budget, isSpent } from "./budget.js";
 import { relax } from "./column-generation.js";
-import { completeGreedily, type Dive, diveForPlan } from "./dive.js";
+import { type Dive, diveForPlan } from "./dive.js";
 import { searchCounts } from "./count-tree.js";
 import { fillGreedily } from "./greedy.js";
 import { type Incumbent, offerPlan } from "./incumbent.js";
@@ -110,15 +110,15 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   }
   const done = (): boolean => isSpent(budget) || (incumbent.whole && incumbent.cost <= bound);
   yield findings();
+  const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
+  const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
+  const rows = problem.sizes.length + (counting ? 2 * problem.kinds.length : limited);
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
-  if (plan.length * problem.sizes.length <= SMALL_PLAN) {
+  if (plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !done())) {
     const filled = fillGreedily(problem, node.demand, node.most, (...given) => fillBySubsetSum(...given, budget));
     offerPlan(problem, incumbent, filled.plan, filled.remaining);
     yield findings();
   }
-  const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
-  const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
-  const rows = problem.sizes.length + (counting ? 2 * problem.kinds.length : limited);
   if (done() || rows > MOST_ROWS) return findings();
 
   if (!whole) {
@@ -127,7 +127,6 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   }
   const master = makeMaster(problem, node, counting);
   const dive = (): Dive => ({ master, incumbent, goal: bound, budget });
-  completeGreedily(dive(), node);
   for (const { pattern } of incumbent.plan) addPattern(master, pattern);
   if (done()) return findings();
   const relaxation = yield* reporting(relax(master, node, incumbent.whole ? incumbent.cost : Infinity, budget));

@@ -262,7 +262,7 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
         [entering, bestRatio, bestSize] = [variable, ratio, -alpha];
       }
     }
-    program.work += 4 * program.costs.length;
+    program.work += 8 * program.costs.length;
     if (entering < 0) return "stuck";
     directionOf(program, entering, direction);
     const reduced = costOf(program, entering) - product(program, entering, program.duals, 0);
