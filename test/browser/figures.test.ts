@@ -121,9 +121,13 @@ describe.each(guides)("$path", ({ path, html }) => {
     await page.close();
   });
 
-  test("prints its pictures without the controls", async () => {
+  test("prints its pictures in dark ink, without menus and controls", async () => {
     const { page } = await open(path);
-    await page.emulateMedia({ media: "print" });
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    expect(await page.locator(".col-sidebar").isVisible()).toBe(false);
+    expect(await page.evaluate("getComputedStyle(document.querySelector('.tsd-typography p')).color")).toBe(
+      "rgb(0, 0, 0)",
+    );
     for (const holder of await page.locator("figure[data-figure]").all()) {
       expect(await holder.locator("svg").isVisible()).toBe(true);
       expect(await holder.locator("fieldset").isVisible()).toBe(false);
