@@ -29,14 +29,8 @@ const STEPS_OF_A_ROUND = 2000;
 export interface Relaxation {
   /** No plan for what is left costs less; computed in integers. */
   readonly bound: number;
-  /** Value of the program, in steps of the cost grid. */
-  readonly value: number;
   /** The patterns of its solution. */
   readonly fractions: readonly { readonly pattern: Pattern; readonly times: number }[];
-  /** Whether every row is met. */
-  readonly met: boolean;
-  /** Whether no pattern would lower the value. */
-  readonly complete: boolean;
   /** The prices of the last round, and the bound from them alone; missing if the budget was spent before. */
   readonly last: { readonly prices: Prices; readonly safe: SafeBound } | undefined;
 }
@@ -97,22 +91,15 @@ export function* relax(
     const value = programValue(program) * unit;
     const met = master.priced || missed(program) < 1e-5;
     budget.work += STEPS_OF_A_ROUND;
-    const end = (complete: boolean): Relaxation => ({
-      bound,
-      value,
-      fractions: fractionsOf(master),
-      met,
-      complete,
-      last,
-    });
-    if (isSpent(budget)) return end(false);
+    const end = (): Relaxation => ({ bound, fractions: fractionsOf(master), last });
+    if (isSpent(budget)) return end();
     const duals = pricesOf(master);
     const prices = roundPrices(problem, node, duals.items);
     let added = 0;
     for (let kind = 0; kind < problem.kinds.length; kind++) {
       if (kind % KINDS_BETWEEN_PAUSES === KINDS_BETWEEN_PAUSES - 1) {
         yield undefined;
-        if (isSpent(budget)) return end(false);
+        if (isSpent(budget)) return end();
       }
       if (node.most[kind] === 0) {
         worths[kind] = 0;
@@ -128,12 +115,12 @@ export function* relax(
     const safe = safeBound(problem, node, prices, worths);
     last = { prices, safe };
     bound = Math.max(bound, safe.bound);
-    if (bound >= cutoff) return end(false);
+    if (bound >= cutoff) return end();
     if (added === 0) {
-      if (met || program.penalty >= MOST_PENALTY) return end(true);
+      if (met || program.penalty >= MOST_PENALTY) return end();
       setPenalty(program, program.penalty * 10);
     } else if (met && bound >= Math.ceil(value / step - 1e-6) * step) {
-      return end(false);
+      return end();
     }
     yield undefined;
   }

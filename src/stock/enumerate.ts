@@ -1,4 +1,4 @@
-import { creditFor, makePattern, type Pattern, type Problem } from "./problem.js";
+import { creditFor, type Entry, makePattern, type Pattern, type Problem } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** The patterns found, and whether they are all. */
@@ -95,16 +95,11 @@ export function enumeratePatterns(
     );
   const keep = (worth: number): void => {
     if (worth < limits.least || (credit === 0 && canGrow())) return;
-    const places = [...counts.keys()].filter((place) => counts[place]! > 0);
-    patterns.push(
-      makePattern(
-        problem,
-        kind,
-        places.map((place) => order[place % n]!),
-        places.map((place) => counts[place]!),
-        rooms.length > 1 ? places.map((place) => Math.floor(place / n)) : undefined,
-      ),
-    );
+    const entries: Entry[] = [];
+    counts.forEach((count, place) => {
+      if (count > 0) entries.push([order[place % n]!, count, Math.floor(place / n)]);
+    });
+    patterns.push(makePattern(problem, kind, entries));
   };
   const walk = (room: number, j: number, worth: number): void => {
     if (!complete) return;

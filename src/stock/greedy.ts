@@ -1,4 +1,4 @@
-import { makePattern, type Pattern, patternSum, type Problem, type Use } from "./problem.js";
+import { type Entry, makePattern, type Pattern, patternSum, type Problem, type Use } from "./problem.js";
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
 const MOST_KINDS_TRIED = 64;
@@ -9,9 +9,7 @@ const MOST_TRIED = 2000;
 function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): Pattern | undefined {
   const { sizes, keys, setups, kinds } = problem;
   const spaces = kinds[kind]!.rooms;
-  const items: number[] = [];
-  const counts: number[] = [];
-  const rooms: number[] = [];
+  const entries: Entry[] = [];
   const taken = spaces.length > 1 ? new Map<number, number>() : undefined;
   spaces.forEach((space, room) => {
     let left = space;
@@ -27,14 +25,11 @@ function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): 
       if (count <= 0) continue;
       if (key >= 0) paid.add(key);
       left -= setup + count * size;
-      items.push(item);
-      counts.push(count);
-      rooms.push(room);
+      entries.push([item, count, room]);
       taken?.set(item, (taken.get(item) ?? 0) + count);
     }
   });
-  if (items.length === 0) return undefined;
-  return makePattern(problem, kind, items, counts, spaces.length > 1 ? rooms : undefined);
+  return entries.length === 0 ? undefined : makePattern(problem, kind, entries);
 }
 
 /** A plan and what it leaves over. */

@@ -23,17 +23,13 @@ export interface Master {
   readonly priced: boolean;
 }
 
-/** Right-hand side that no number of sticks reaches, for kinds without a limit. */
-function limitOf(most: number, pieces: number): number {
-  return Math.min(most, pieces);
-}
-
 function rhsOf(master: Master, node: Subproblem): Float64Array {
   const rhs = new Float64Array(master.program.senses.length);
   rhs.set(node.demand);
+  // No plan needs more sticks than pieces, so that is the limit of kinds without one.
   const pieces = node.demand.reduce((sum, count) => sum + count, 0);
   master.problem.kinds.forEach((_, kind) => {
-    if (master.mostRows[kind]! >= 0) rhs[master.mostRows[kind]!] = limitOf(node.most[kind]!, pieces);
+    if (master.mostRows[kind]! >= 0) rhs[master.mostRows[kind]!] = Math.min(node.most[kind]!, pieces);
     if (master.leastRows[kind]! >= 0) rhs[master.leastRows[kind]!] = node.least[kind]!;
   });
   return rhs;

@@ -1,7 +1,7 @@
 import type { Budget } from "./budget.js";
 import { type Filling, fillRoom, type Knapsack } from "./knapsack.js";
 import { fillRoomByTable, MOST_TABLE_ENTRIES, tableEntries } from "./knapsack-table.js";
-import { makePattern, type Pattern, type Problem } from "./problem.js";
+import { type Entry, makePattern, type Pattern, type Problem } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** Branches of a knapsack after which it is given up: some hundredths of a second. */
@@ -128,30 +128,16 @@ export function priceKind(
   const { rooms } = problem.kinds[kind]!;
   if (rooms.length === 1) {
     const { value, found } = priceRoom(problem, node, prices, rooms[0]!, above, budget, branchLimit);
-    const patterns = found.map((filling) =>
-      makePattern(
-        problem,
-        kind,
-        filling.map(([item]) => item),
-        filling.map(([, count]) => count),
-      ),
-    );
-    return { worth: value, patterns };
+    return { worth: value, patterns: found.map((filling) => makePattern(problem, kind, filling)) };
   }
   // Rooms are filled one by one: a stick is worth what its rooms are.
   let worth = 0;
-  const items: number[] = [];
-  const counts: number[] = [];
-  const places: number[] = [];
+  const entries: Entry[] = [];
   rooms.forEach((room, place) => {
     const { value, found } = priceRoom(problem, node, prices, room, 0, budget, branchLimit);
     worth += value;
-    for (const [item, count] of found.at(-1) ?? []) {
-      items.push(item);
-      counts.push(count);
-      places.push(place);
-    }
+    for (const [item, count] of found.at(-1) ?? []) entries.push([item, count, place]);
   });
-  const better = worth > above && items.length > 0;
-  return { worth: Math.max(worth, above), patterns: better ? [makePattern(problem, kind, items, counts, places)] : [] };
+  const better = worth > above && entries.length > 0;
+  return { worth: Math.max(worth, above), patterns: better ? [makePattern(problem, kind, entries)] : [] };
 }

@@ -55,6 +55,9 @@ export interface Pattern {
   readonly cost: number;
 }
 
+/** Some of one item in a pattern, and in which room they lie; without one, in room 0. */
+export type Entry = readonly [item: number, count: number, room?: number | undefined];
+
 /** A pattern and how many sticks are cut by it. */
 export interface Use {
   /** The pattern. */
@@ -101,26 +104,33 @@ export function roomTaken(problem: Problem, pattern: Pattern, room: number): num
  *
  * @param problem - the problem
  * @param kind - index of the kind
- * @param items - the items
- * @param counts - how often each occurs
- * @param rooms - in which room each lies, if there are several
+ * @param entries - what is in it
  * @returns the pattern
  */
-export function makePattern(
-  problem: Problem,
-  kind: number,
-  items: readonly number[],
-  counts: readonly number[],
-  rooms?: readonly number[],
-): Pattern {
-  const { cost, rooms: spaces } = problem.kinds[kind]!;
-  const pattern: Pattern = rooms === undefined ? { kind, items, counts, cost } : { kind, items, counts, rooms, cost };
-  if (problem.credit === 0) return pattern;
-  const credit = spaces.reduce(
-    (sum, space, room) => sum + creditFor(problem, space - roomTaken(problem, pattern, room)),
-    0,
-  );
-  return { ...pattern, cost: cost - credit };
+export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
+  const { cost, rooms } = problem.kinds[kind]!;
+  const pattern: Pattern = {
+    kind,
+    items: entries.map(([item]) => item),
+    counts: entries.map(([, count]) => count),
+    ...(rooms.length > 1 ? { rooms: entries.map(([, , room = 0]) => room) } : {}),
+    cost,
+  };
+  return problem.credit === 0 ? pattern : withCost(problem, pattern);
+}
+
+/**
+ * A pattern at the cost it has in a problem.
+ *
+ * @param problem - the problem
+ * @param pattern - a pattern of it, or of one with other costs
+ * @returns the pattern, its cost that of the stick less the credit for its offcuts
+ */
+export function withCost(problem: Problem, pattern: Pattern): Pattern {
+  const { cost, rooms } = problem.kinds[pattern.kind]!;
+  const creditOf = (space: number, room: number): number =>
+    creditFor(problem, space - roomTaken(problem, pattern, room));
+  return { ...pattern, cost: rooms.reduce((left, space, room) => left - creditOf(space, room), cost) };
 }
 
 /**

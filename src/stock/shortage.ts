@@ -4,7 +4,7 @@ import { diveForPlan } from "./dive.js";
 import { fillGreedily, takeOff } from "./greedy.js";
 import { relax } from "./column-generation.js";
 import { addPattern, makeMaster } from "./master.js";
-import { makePattern, type Problem, type Use } from "./problem.js";
+import { type Problem, type Use, withCost } from "./problem.js";
 import { wholeProblem } from "./subproblem.js";
 
 /**
@@ -29,8 +29,7 @@ function completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly U
   const available = Float64Array.from(problem.kinds, ({ limit }) => limit);
   const plan: Use[] = scarce.map(({ pattern, times }) => {
     takeOff(pattern, times, remaining, available);
-    const { kind, items, counts, rooms } = pattern;
-    return { pattern: makePattern(problem, kind, items, counts, rooms), times };
+    return { pattern: withCost(problem, pattern), times };
   });
   const rest = fillGreedily(problem, remaining, available);
   offerPlan(problem, incumbent, [...plan, ...rest.plan], rest.remaining);

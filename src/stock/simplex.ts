@@ -266,14 +266,25 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
     if (entering < 0) return "stuck";
     directionOf(program, entering, direction);
     const reduced = costOf(program, entering) - product(program, entering, program.duals, 0);
-    inBasis[basis[row]!] = 0;
-    inBasis[entering] = 1;
-    pivot(program, row, entering, direction, reduced);
-    if (program.sinceFresh > 100 + n) {
-      refresh(program);
-      markBasis(program, inBasis);
-    }
+    enter(program, inBasis, row, entering, direction, reduced);
   }
+}
+
+/** Brings a variable into the basis, and computes the inverse afresh now and then. */
+function enter(
+  program: LinearProgram,
+  inBasis: Uint8Array,
+  row: number,
+  variable: number,
+  direction: Float64Array,
+  reduced: number,
+): void {
+  inBasis[program.basis[row]!] = 0;
+  inBasis[variable] = 1;
+  pivot(program, row, variable, direction, reduced);
+  if (program.sinceFresh <= 100 + program.basis.length) return;
+  refresh(program);
+  markBasis(program, inBasis);
 }
 
 function markBasis(program: LinearProgram, inBasis: Uint8Array): void {
@@ -331,13 +342,7 @@ export function solveProgram(program: LinearProgram, steps: number = Infinity): 
       markBasis(program, inBasis);
       continue;
     }
-    inBasis[basis[row]!] = 0;
-    inBasis[entering] = 1;
-    pivot(program, row, entering, direction, steepest);
-    if (program.sinceFresh > 100 + n) {
-      refresh(program);
-      markBasis(program, inBasis);
-    }
+    enter(program, inBasis, row, entering, direction, steepest);
   }
   return "stuck";
 }

@@ -1,5 +1,5 @@
 import { mostTimes, takeOff } from "./greedy.js";
-import { makePattern, type Pattern, type Problem, type Use } from "./problem.js";
+import { type Entry, makePattern, type Pattern, type Problem, type Use } from "./problem.js";
 
 /** What is left of a problem once some sticks are decided on. */
 export interface Subproblem {
@@ -48,15 +48,9 @@ export function trimPattern(problem: Problem, pattern: Pattern, demand: Float64A
     return count;
   });
   if (counts.every((count, k) => count === pattern.counts[k])) return pattern;
-  const used = counts.flatMap((count, k) => (count > 0 ? [k] : []));
-  if (used.length === 0) return undefined;
-  return makePattern(
-    problem,
-    pattern.kind,
-    used.map((k) => pattern.items[k]!),
-    used.map((k) => counts[k]!),
-    pattern.rooms && used.map((k) => pattern.rooms![k]!),
-  );
+  const entries = counts.map((count, k): Entry => [pattern.items[k]!, count, pattern.rooms?.[k]]);
+  const used = entries.filter(([, count]) => count > 0);
+  return used.length === 0 ? undefined : makePattern(problem, pattern.kind, used);
 }
 
 /**

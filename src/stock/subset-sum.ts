@@ -1,6 +1,6 @@
 import type { Budget } from "./budget.js";
 import { fillRoom } from "./knapsack.js";
-import { makePattern, type Pattern, type Problem } from "./problem.js";
+import { type Entry, makePattern, type Pattern, type Problem } from "./problem.js";
 
 /** Branches after which a filling is good enough. */
 const MOST_BRANCHES = 500;
@@ -22,9 +22,7 @@ export function fillBySubsetSum(
 ): Pattern | undefined {
   const { sizes, keys, setups, kinds } = problem;
   const left = remaining.slice();
-  const items: number[] = [];
-  const counts: number[] = [];
-  const places: number[] = [];
+  const entries: Entry[] = [];
   kinds[kind]!.rooms.forEach((room, place) => {
     const fits = (count: number, item: number): boolean =>
       count > 0 && sizes[item]! + (keys[item]! >= 0 ? setups[keys[item]!]! : 0) <= room;
@@ -52,12 +50,7 @@ export function fillBySubsetSum(
       best.set(item, (best.get(item) ?? 0) + count);
       left[item] = left[item]! - count;
     }
-    for (const [item, count] of best) {
-      items.push(item);
-      counts.push(count);
-      places.push(place);
-    }
+    for (const [item, count] of best) entries.push([item, count, place]);
   });
-  if (items.length === 0) return undefined;
-  return makePattern(problem, kind, items, counts, kinds[kind]!.rooms.length > 1 ? places : undefined);
+  return entries.length === 0 ? undefined : makePattern(problem, kind, entries);
 }
