@@ -16,7 +16,7 @@ import { stickSolid, stickStrip, type StickSolid } from "./stick-solid.js";
 import { textWidth } from "./text-width.js";
 
 /** Size of a stick's section on the paper: never drawn larger, and broken off rather than drawn smaller. */
-const LARGEST: number = 84;
+const LARGEST: number = 72;
 const SMALLEST: number = 30;
 /** The size it is drawn with when it is broken. */
 const BROKEN: number = 60;

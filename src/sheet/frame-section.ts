@@ -61,6 +61,7 @@ function lengthsTable({ geometry, cutting }: FramePlan, { length }: Words): Mark
   if (stick.shortest.mark === null) rows.push(["–", "shortest line of the stick", length(stick.shortest.length), ""]);
   return table({
     caption: "Finished length of every piece along every arris",
+    hasNames: true,
     heads: ["letter", "arris", "length", "tape"],
     rows,
   });

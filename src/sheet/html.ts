@@ -52,6 +52,8 @@ export interface TableFacts {
   readonly heads: readonly string[];
   /** Its rows; the first cell of each is its head. */
   readonly rows: readonly (readonly Content[])[];
+  /** Whether it holds names of the caller, which may be words of any length and break anywhere; default false. */
+  readonly hasNames?: boolean;
 }
 
 /**
@@ -61,12 +63,12 @@ export interface TableFacts {
  * @returns markup
  */
 export function table(facts: TableFacts): Markup {
-  const { caption, heads, rows } = facts;
+  const { caption, heads, rows, hasNames = false } = facts;
   const body = rows.map(([first, ...cells]) =>
     element("tr", element('th scope="row"', first!), ...cells.map((cell) => element("td", cell))),
   );
   return element(
-    "table",
+    hasNames ? 'table class="names"' : "table",
     element("caption", caption),
     element("thead", element("tr", ...heads.map((head) => element('th scope="col"', head)))),
     element("tbody", ...body),

@@ -37,34 +37,32 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
             ]),
           }),
         ];
-  const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square`;
+  // One setting serves all cuts.
+  const turned = cuts[0]!.swing === "closed" ? "less" : "more";
+  const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square: gauge and blade stand at ${turned} than a right angle`;
   const rows = cuts
     .slice(0, MOST_CUTS)
-    .map(({ step, side, against, swing, up, middle }) => [
+    .map(({ step, side, against, up, middle }) => [
       String(step),
       String(side),
       String(against),
-      swing === "closed" ? "less than square" : "more than square",
       up,
-      `${length(middle.fromSide.distance)} from ${middle.fromSide.edge}, ${length(middle.fromBase.distance)} from ${middle.fromBase.edge}`,
+      `${middle.fromSide.edge} ${length(middle.fromSide.distance)}, ${middle.fromBase.edge} ${length(middle.fromBase.distance)}`,
     ]);
-  const heads = ["cut", "side", "at the gauge", "gauge to blade", "up", "middle of the new side, on the blank"];
+  const heads = ["cut", "side", "against", "up", "its middle from the blank's edges"];
   return element(
     "section",
     element("h2", "The panel"),
     element(
-      'div class="beside keep"',
+      'div class="panel keep"',
       element(
         "div",
-        element("p", `${start} Cut its sides in this order with one setting of the gauge:`),
+        element("p", `${start} Cut its sides in this order with one setting of the gauge.`),
         table({ caption, heads, rows }),
         ...hiddenTable,
       ),
-      element(
-        "figure",
-        { html: drawPanel(panel, { ...words, width: 240, key: false }).svg },
-        { html: drawPanelCut(panel, { ...words, step: 1, width: 190 }).svg },
-      ),
+      element("figure", { html: drawPanel(panel, { ...words, width: 190, key: false }).svg }),
+      element("figure", { html: drawPanelCut(panel, { ...words, step: 1, width: 180 }).svg }),
     ),
     ...(cuts.length > MOST_CUTS ? [element("p", `${cuts.length - MOST_CUTS} more cuts follow in the same way.`)] : []),
   );

@@ -15,7 +15,8 @@ figure{margin:0;break-inside:avoid}
 figcaption{font-size:8pt;font-style:italic;text-align:center}
 table{border-collapse:collapse;width:100%}
 caption{text-align:left;font-weight:bold;padding:.5mm 0;break-after:avoid}
-th,td{overflow-wrap:anywhere;border:.4pt solid #8a8a86;padding:.15mm 1.1mm;text-align:left;vertical-align:top}
+.names :is(th,td){overflow-wrap:anywhere}
+th,td{border:.4pt solid #8a8a86;padding:.15mm 1.1mm;text-align:left;vertical-align:top}
 thead th{background:#efefec}
 tbody th{font-weight:normal}
 tr,article,li,.keep{break-inside:avoid}
@@ -25,8 +26,9 @@ dt{font-size:8pt}
 dd{margin:0;font-weight:bold}
 .two{display:grid;grid-template-columns:1fr 1fr;gap:2mm 4mm;align-items:start}
 .frame{display:grid;grid-template-columns:82mm 1fr;gap:2mm 4mm;align-items:start}
+.panel{display:grid;grid-template-columns:1fr 53mm 37mm;gap:2mm;align-items:start}
 .step{display:grid;grid-template-columns:1fr 94mm;gap:3mm;align-items:start;margin-bottom:1.5mm}
 .beside{display:grid;grid-template-columns:1fr 50mm;gap:4mm;align-items:start}
 @media screen{body{padding:8mm;max-width:206mm}}
-@media screen and (max-width:150mm){.two,.frame,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}
+@media screen and (max-width:150mm){.two,.frame,.panel,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}
 @media print{body{-webkit-print-color-adjust:exact;print-color-adjust:exact}}`;

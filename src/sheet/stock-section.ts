@@ -28,7 +28,12 @@ function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
       ? `keep ${layout.kept.map(({ start, end }) => length(end - start)).join(", ")}`
       : length(layout.offcut),
   ]);
-  return table({ caption: "Cut list", heads: ["sticks", "length", "pieces from each", "offcut"], rows });
+  return table({
+    caption: "Cut list",
+    hasNames: true,
+    heads: ["sticks", "length", "pieces from each", "offcut"],
+    rows,
+  });
 }
 
 /**
