@@ -1,6 +1,7 @@
 import { isSpent } from "./budget.js";
 import { type Relaxation, relax } from "./column-generation.js";
 import { type Dive, diveForPlan } from "./dive.js";
+import { cutoffFor } from "./incumbent.js";
 import { searchPatterns } from "./pattern-tree.js";
 import type { Subproblem } from "./subproblem.js";
 
@@ -85,7 +86,7 @@ export function* searchCounts(
   const kinds = master.problem.kinds.length;
   const open: Box[] = [{ node: root, bound: dive.goal, pinned: false }];
   const left: number[] = [];
-  const cutoff = (): number => (incumbent.whole ? incumbent.cost : Infinity);
+  const cutoff = (): number => cutoffFor(incumbent, root);
   const lowest = (): number => [...open.map(({ bound }) => bound), ...left].reduce((a, b) => Math.min(a, b), cutoff());
   while (open.length > 0) {
     let first = 0;

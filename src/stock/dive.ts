@@ -1,7 +1,7 @@
 import { type Budget, isSpent } from "./budget.js";
 import { relax } from "./column-generation.js";
 import { fillGreedily } from "./greedy.js";
-import { type Incumbent, offerRest } from "./incumbent.js";
+import { cutoffFor, type Incumbent, offerRest } from "./incumbent.js";
 import type { Master } from "./master.js";
 import type { Pattern, Use } from "./problem.js";
 import { fillBySubsetSum } from "./subset-sum.js";
@@ -69,7 +69,7 @@ export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number
     offerRest(problem, incumbent, node, { plan: [], remaining: node.demand });
     return;
   }
-  const cutoff = incumbent.whole ? incumbent.cost - node.fixedCost : Infinity;
+  const cutoff = cutoffFor(incumbent, node);
   const relaxation = yield* relax(master, node, cutoff, budget);
   if (isSpent(budget) || relaxation.bound >= cutoff) return;
   const rounded = decide(problem, node, roundDown(relaxation.fractions));

@@ -14,6 +14,17 @@ export interface Incumbent {
   whole: boolean;
 }
 
+/**
+ * What a plan for a subproblem must cost less than to be of any use.
+ *
+ * @param incumbent - the best plan so far
+ * @param node - the subproblem
+ * @returns the cost, Infinity as long as no plan makes every piece
+ */
+export function cutoffFor(incumbent: Incumbent, node: Subproblem): number {
+  return incumbent.whole ? incumbent.cost - node.fixedCost : Infinity;
+}
+
 /** Length of the pieces that have no place. */
 function missing(problem: Problem, remaining: Float64Array): number {
   return remaining.reduce((sum, count, item) => sum + count * problem.sizes[item]!, 0);

@@ -146,8 +146,9 @@ export function pricesOf(master: Master): { items: Float64Array; kinds: Float64A
     priced ? Math.min(program.weights[item]!, duals[item]!) * unit : duals[item]! * unit,
   );
   const kinds = Float64Array.from(problem.kinds, (_, kind) => {
-    const most = mostRows[kind]! >= 0 ? duals[mostRows[kind]!]! : 0;
-    const least = leastRows[kind]! >= 0 ? duals[leastRows[kind]!]! : 0;
+    // A kind without a row has none of its prices.
+    const most = duals[mostRows[kind]!] ?? 0;
+    const least = duals[leastRows[kind]!] ?? 0;
     return (most + least) * unit;
   });
   return { items, kinds };

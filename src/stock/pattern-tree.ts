@@ -2,7 +2,7 @@ import { isSpent } from "./budget.js";
 import { type Relaxation, relax } from "./column-generation.js";
 import { completeGreedily, type Dive, roundDown } from "./dive.js";
 import { enumeratePatterns } from "./enumerate.js";
-import { offerRest } from "./incumbent.js";
+import { cutoffFor, offerRest } from "./incumbent.js";
 import { type Pattern, patternName, patternSum } from "./problem.js";
 import { costStep } from "./safe-bound.js";
 import { decide, isDeep, isDone, type Subproblem } from "./subproblem.js";
@@ -79,7 +79,7 @@ export function* searchPatterns(
     offerRest(problem, incumbent, node, { plan: [], remaining: node.demand });
     return true;
   }
-  const cutoffNow = (): number => (incumbent.whole ? incumbent.cost - node.fixedCost : Infinity);
+  const cutoffNow = (): number => cutoffFor(incumbent, node);
   const relaxation = yield* relax(master, node, cutoffNow(), budget);
   if (relaxation.bound >= cutoffNow()) return true;
   if (isSpent(budget) || isDeep(node)) return false;

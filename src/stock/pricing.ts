@@ -67,7 +67,7 @@ function priceRoom(
   above: number,
   budget: Budget,
   branchLimit: number,
-): Filling {
+): Pick<Filling, "value" | "found"> {
   const { sizes, keys, setups, credit, keepRoom, kerf } = problem;
   const plain: Knapsack = {
     profits: prices.items,
@@ -96,12 +96,7 @@ function priceRoom(
   // An empty room is worth its whole credit, found or not.
   const best = Math.max(above, kept.value + whole);
   const filled = solve({ ...plain, above: best }, budget);
-  return {
-    value: Math.max(filled.value, best),
-    exact: filled.exact && kept.exact,
-    found: [...kept.found, ...filled.found],
-    branches: 0,
-  };
+  return { value: Math.max(filled.value, best), found: [...kept.found, ...filled.found] };
 }
 
 /**

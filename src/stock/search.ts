@@ -4,7 +4,7 @@ import { relax } from "./column-generation.js";
 import { type Dive, diveForPlan } from "./dive.js";
 import { searchCounts } from "./count-tree.js";
 import { fillGreedily } from "./greedy.js";
-import { type Incumbent, offerPlan } from "./incumbent.js";
+import { cutoffFor, type Incumbent, offerPlan } from "./incumbent.js";
 import { addPattern, makeMaster } from "./master.js";
 import { searchPatterns } from "./pattern-tree.js";
 import { planCost, type Problem, type Use } from "./problem.js";
@@ -95,9 +95,7 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   let bound = quick ?? 0;
   let impossible = quick === undefined;
   const findings = (): Findings => ({
-    plan: incumbent.plan,
-    cost: incumbent.cost,
-    remaining: incumbent.remaining,
+    ...incumbent,
     bound: incumbent.whole ? Math.min(bound, incumbent.cost) : bound,
     impossible,
   });
@@ -129,7 +127,7 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   const dive = (): Dive => ({ master, incumbent, goal: bound, budget });
   for (const { pattern } of incumbent.plan) addPattern(master, pattern);
   if (done()) return findings();
-  const relaxation = yield* reporting(relax(master, node, incumbent.whole ? incumbent.cost : Infinity, budget));
+  const relaxation = yield* reporting(relax(master, node, cutoffFor(incumbent, node), budget));
   bound = Math.max(bound, relaxation.bound);
   if (bound > mostCost(problem)) impossible = true;
   if (impossible) return findings();
