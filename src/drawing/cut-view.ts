@@ -13,6 +13,7 @@ import { SMALL_SIZE } from "./looks.js";
 import { placeStick, type PlacedStick } from "./placed-stick.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./stick-body.js";
+import { boxCorners } from "./paper.js";
 
 /** Options of {@link drawCut}. */
 export interface CutOptions extends DrawingOptions {
@@ -89,12 +90,7 @@ function drawFence(canvas: Canvas, y0: number, from: number, to: number, gap: nu
     [gap + FENCE_GAP, to],
   ] as const;
   for (const [x0, x1] of ends) {
-    drawShape(canvas, "fence", "saw", [
-      { x: x0, y: y0 },
-      { x: x1, y: y0 },
-      { x: x1, y: y0 + FENCE },
-      { x: x0, y: y0 + FENCE },
-    ]);
+    drawShape(canvas, "fence", "saw", boxCorners(x0, y0, x1, y0 + FENCE));
   }
   const [x0, x1] = ends[0][1] - ends[0][0] > ends[1][1] - ends[1][0] ? ends[0] : ends[1];
   drawText(canvas, { x: (x0 + x1) / 2, y: y0 + 10 }, "fence", { anchor: "middle", size: SMALL_SIZE });
@@ -105,12 +101,7 @@ function drawStop(canvas: Canvas, { stick, hand, keptEnd }: CutStick): void {
   const touch = stick.lines.find(({ cut }) => cut === stick.reach[hand > 0 ? 0 : 1])!;
   const [x0, x1] = hand > 0 ? [keptEnd, keptEnd + STOP] : [keptEnd - STOP, keptEnd];
   const [y0, y1] = [touch.across - STOP, touch.across + STOP];
-  drawShape(canvas, "stop", "saw", [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ]);
+  drawShape(canvas, "stop", "saw", boxCorners(x0, y0, x1, y1));
   const place = { x: hand > 0 ? x1 + 4 : x0 - 4, y: touch.across + 3.5 };
   drawText(canvas, place, "stop", { anchor: hand > 0 ? "start" : "end", size: SMALL_SIZE });
 }

@@ -5,6 +5,8 @@ import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } 
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { LABEL_RISE, SMALL_SIZE } from "./looks.js";
+import { placeLabel } from "./place-label.js";
+import { textWidth } from "./text-width.js";
 
 /** Options of {@link drawPanelCut}. */
 export interface PanelCutOptions extends DrawingOptions {
@@ -94,8 +96,6 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
     x: outline.reduce((sum, { x }) => sum + x, 0) / count,
     y: outline.reduce((sum, { y }) => sum + y, 0) / count,
   };
-  drawText(canvas, { x: middle.x - 8, y: middle.y - 4 }, "kept", { anchor: "middle", size: SMALL_SIZE });
-  drawText(canvas, { x: middle.x - 8, y: middle.y + 8 }, `${cut.up} up`, { anchor: "middle", size: SMALL_SIZE });
   const number = (side: number): void => {
     const [a, b] = sideOf(side);
     const half = between(a, b, 0.5);
@@ -105,6 +105,10 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
   };
   number(cut.against);
   number(cut.side);
+  const words = ["kept", `${cut.up} up`];
+  const half = Math.max(...words.map((word) => textWidth(word, SMALL_SIZE).width)) / 2;
+  // In the middle where there is room, else at the free place nearest to it.
+  placeLabel(canvas, { at: middle, lines: words, toward: 180, reach: -half, size: SMALL_SIZE });
   const swung = `gauge ${ready.angle(cut.setting)} ${cut.swing}`;
   drawText(canvas, { x: blade, y: box.y0 - BEYOND - LABEL_RISE }, swung, { anchor: "middle", accent: true });
   drawText(canvas, { x: blade, y: box.y1 + BEYOND + 13 }, "you stand here", {

@@ -9,7 +9,7 @@ import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
 import { SMALL_SIZE } from "./looks.js";
 import { hiddenCorners } from "./hidden-corners.js";
-import { boxesMeet } from "./paper.js";
+import { boxCorners, boxesMeet } from "./paper.js";
 import { placeLabel } from "./place-label.js";
 import { textWidth } from "./text-width.js";
 
@@ -113,12 +113,7 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   const [right, low] = [width * scale, height * scale];
 
   const canvas = startCanvas();
-  drawShape(canvas, "blank", "phantom", [
-    { x: 0, y: 0 },
-    { x: right, y: 0 },
-    { x: right, y: low },
-    { x: 0, y: low },
-  ]);
+  drawShape(canvas, "blank", "phantom", boxCorners(0, 0, right, low));
   drawShape(canvas, "panel", "layer", outline);
   const sides = outline.length;
   for (const side of existing) drawLine(canvas, "existing", "outline", [outline[side]!, outline[(side + 1) % sides]!]);

@@ -68,3 +68,21 @@ export function boxAround(points: readonly Point[]): PaperBox {
   }
   return box;
 }
+
+/**
+ * The corners of an upright rectangle.
+ *
+ * @param x0 - one side
+ * @param y0 - the upper or lower edge
+ * @param x1 - the other side
+ * @param y1 - the other edge
+ * @returns the four corners in order
+ */
+export function boxCorners(x0: number, y0: number, x1: number, y1: number): Point[] {
+  return [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ];
+}

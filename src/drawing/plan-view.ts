@@ -5,7 +5,7 @@ import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./ca
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
-import { boxAround } from "./paper.js";
+import { boxCorners, boxAround } from "./paper.js";
 import { dimensionPlan } from "./plan-dimensions.js";
 import { numberSides } from "./plan-numbers.js";
 import type { PlanSheet } from "./plan-sheet.js";
@@ -35,12 +35,8 @@ function rectangleOf(contents: FrameContents | undefined): Rectangle | null {
 }
 
 function rectangleCorners({ box, center }: Rectangle): Point[] {
-  return [
-    [-1, -1],
-    [1, -1],
-    [1, 1],
-    [-1, 1],
-  ].map(([x, y]) => ({ x: center.x + (x! * box.width) / 2, y: center.y + (y! * box.height) / 2 }));
+  const [x, y] = [box.width / 2, box.height / 2];
+  return boxCorners(center.x - x, center.y - y, center.x + x, center.y + y);
 }
 
 /** Joints, of many corners only every so manieth. */

@@ -4,6 +4,7 @@ import type { ReadyOptions } from "./drawing-options.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import type { SectionSheet } from "./section-sheet.js";
 import { textWidth, wrapText } from "./text-width.js";
+import { boxCorners } from "./paper.js";
 
 /** How far contents are drawn beyond the section, toward the frame's center. */
 const STUB: number = 28;
@@ -75,12 +76,7 @@ export function drawContents(sheet: SectionSheet, fit: RabbetHold, edge: number,
     const corner = toPaper(edge, front);
     const low = toPaper(edge, back);
     const left = toPaper(inner, front).x - STUB;
-    drawShape(canvas, "layer", index % 2 === 0 ? "layer" : "next-layer", [
-      { x: left, y: corner.y },
-      { x: left, y: low.y },
-      low,
-      corner,
-    ]);
+    drawShape(canvas, "layer", index % 2 === 0 ? "layer" : "next-layer", boxCorners(left, corner.y, low.x, low.y));
     return { lines, left, y: (corner.y + low.y) / 2 };
   });
   if (names.length === 0) return;

@@ -9,7 +9,7 @@ import { drawKey, type KeyEntry } from "./key.js";
 import { layLabel } from "./lay-label.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { markLetters } from "./mark-letters.js";
-import { boxesMeet, type PaperBox } from "./paper.js";
+import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./stick-body.js";
 import { stickSolid, stickStrip, type StickSolid } from "./stick-solid.js";
@@ -128,12 +128,7 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
   ]);
   const end = { x0: line.from - 3.2, x1: line.from - 0.8, y0: at - 5, y1: at + 5 };
   if (hook) {
-    drawShape(canvas, "hook", "arrow", [
-      { x: end.x0, y: end.y0 },
-      { x: end.x1, y: end.y0 },
-      { x: end.x1, y: end.y1 },
-      { x: end.x0, y: end.y1 },
-    ]);
+    drawShape(canvas, "hook", "arrow", boxCorners(end.x0, end.y0, end.x1, end.y1));
     return;
   }
   for (const x of [line.from, line.to])

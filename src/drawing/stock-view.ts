@@ -6,6 +6,7 @@ import type { Drawing } from "./drawing.js";
 import { describeLayout, summarizeLayouts, type LayoutSummary } from "./layout-summary.js";
 import { LINE_HEIGHT, SMALL_SIZE, TEXT_SIZE } from "./looks.js";
 import { textWidth, wrapText } from "./text-width.js";
+import { boxCorners } from "./paper.js";
 
 /** Height of a bar. */
 const BAR: number = 24;
@@ -47,12 +48,7 @@ function labelStretch(canvas: Canvas, from: number, to: number, y: number, texts
 
 function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: number, { length }: ReadyOptions): void {
   const { layout, lengths } = summary;
-  const block = (from: number, to: number): Point[] => [
-    { x: from * scale, y },
-    { x: to * scale, y },
-    { x: to * scale, y: y + BAR },
-    { x: from * scale, y: y + BAR },
-  ];
+  const block = (from: number, to: number): Point[] => boxCorners(from * scale, y, to * scale, y + BAR);
   drawShape(canvas, "stick", "edge", block(0, summary.length));
   const { cuts } = layout;
   if (cuts.length > MOST) {

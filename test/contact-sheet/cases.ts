@@ -2,6 +2,7 @@ import {
   drawCradle,
   drawCut,
   drawPanel,
+  drawPanelCut,
   drawPlanView,
   drawSection,
   drawStick,
@@ -15,7 +16,7 @@ import { fitStock, type StockJob } from "miterwright/stock";
 import { formatAngle, formatLength } from "miterwright/units";
 
 /** What kinds of drawings there are. */
-export type Kind = "plan" | "section" | "stick" | "cut" | "cradle" | "panel" | "stock";
+export type Kind = "plan" | "section" | "stick" | "cut" | "cradle" | "panel" | "panel-cut" | "stock";
 
 /** A drawing, and what it is a case of. */
 export interface Case {
@@ -148,6 +149,9 @@ export function listCases(): Case[] {
     cases.push({ kind: "section", name, drawing: drawSection(plan, WORDS) });
     cases.push({ kind: "stick", name, drawing: drawStick(plan, WORDS) });
     if (plan.panel !== undefined) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WORDS) });
+    if (plan.panel !== undefined && plan.panel.cuts.length > 0) {
+      cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WORDS }) });
+    }
     if (plan.cutting.cradle !== null) cases.push({ kind: "cradle", name, drawing: drawCradle(plan, WORDS) });
     for (const { step } of plan.cutting.operations)
       cases.push({ kind: "cut", name: `${name}, step ${step}`, drawing: drawCut(plan, { step, ...WORDS }) });

@@ -57,7 +57,7 @@ const faults = cases.flatMap(({ kind, name, drawing }) =>
 );
 mkdirSync(OUT, { recursive: true });
 const browser = await openBrowser();
-for (const kind of ["plan", "section", "stick", "cut", "cradle", "panel", "stock"] as const) {
+for (const kind of ["plan", "section", "stick", "cut", "cradle", "panel", "panel-cut", "stock"] as const) {
   const ofKind = cases.filter((one) => one.kind === kind);
   for (let start = 0, sheet = 1; start < ofKind.length; start += 16, sheet++) {
     const some = ofKind.slice(start, start + 16);

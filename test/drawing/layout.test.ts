@@ -4,6 +4,7 @@ import {
   drawCradle,
   drawCut,
   drawPanel,
+  drawPanelCut,
   drawPlanView,
   drawSection,
   drawStick,
@@ -26,6 +27,7 @@ function drawAll(plan: FramePlan, options: DrawingOptions): Drawing[] {
     drawSection(plan, { ...options, key: false }),
     drawStick(plan, options),
     ...(plan.panel === undefined ? [] : [drawPanel(plan.panel, options)]),
+    ...(plan.panel?.cuts ?? []).slice(0, 3).map(({ step }) => drawPanelCut(plan.panel!, { step, ...options })),
     ...(plan.cutting.cradle === null ? [] : [drawCradle(plan, options)]),
     ...plan.cutting.operations.map(({ step }) => drawCut(plan, { step, ...options })),
   ];
@@ -48,6 +50,7 @@ describe("the drawings of the contact sheet", () => {
       "cradle",
       "cut",
       "panel",
+      "panel-cut",
       "plan",
       "section",
       "stick",
