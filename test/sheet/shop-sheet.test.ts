@@ -195,6 +195,23 @@ describe("the sheet says", () => {
     ).toBe(true);
   });
 
+  test("how often sticks are cut alike", () => {
+    const short = plan({ sides: 9, slope: 20, sticks: [{ id: "larch", length: 420 }] });
+    const alike = fitStock(short.job!, { workLimit: 1e5 });
+    expect(alike.layouts.map(({ times }) => times)).toEqual([3]);
+    const rows = readSheet(shopSheet(short, { ...SHORT, fit: alike })).tables["Cut list"]!;
+    expect(rows[1]!.slice(0, 3)).toEqual([
+      "3 × larch",
+      SHORT.length(420),
+      `3 × side ${SHORT.length(short.job!.pieces[0]!.length!)}`,
+    ]);
+  });
+
+  test("quantities in one piece: no line is broken between a number and its unit", () => {
+    expect(html).toContain(`${SHORT.length(tray.geometry.levelWidth).replace(" ", "\u00a0")}<`);
+    expect(html.replace(/<svg.*?<\/svg>/gs, "")).not.toMatch(/\d mm/);
+  });
+
   test("every check, with room for what is measured", () => {
     const rows = sheet.tables["Measure on the dry frame"]!.slice(1);
     expect(rows).toEqual(tray.checks.map(({ label, kind, value }) => [label, SHORT[kind](value), ""]));
