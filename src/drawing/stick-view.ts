@@ -1,4 +1,4 @@
-import { markLabel, type CuttingPlan, type FrameGeometry, type MeasureAlong } from "../frame/index.js";
+import type { FrameGeometry } from "../frame/index.js";
 import type { CutPlacement } from "../saw/index.js";
 import { drawBreak } from "./break-line.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
@@ -12,6 +12,7 @@ import { markLetters } from "./mark-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./stick-body.js";
+import { fenceNotes, tapeText } from "./stick-notes.js";
 import { stickSolid, stickStrip, type StickSolid } from "./stick-solid.js";
 import { textWidth } from "./text-width.js";
 
@@ -89,27 +90,6 @@ function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: num
     const baseline = y - half + index * LINE_HEIGHT + 10.5;
     drawText(canvas, { x: start, y: baseline }, line, { anchor: hand > 0 ? "start" : "end" });
   });
-}
-
-/** Notes along the two edges: what of the stick is at the fence there, and for which cuts. */
-function fenceNotes(cutting: CuttingPlan): { readonly upper: string; readonly lower: string } {
-  const notes = { upper: new Map<string, string[]>(), lower: new Map<string, string[]>() };
-  for (const { kind, placement } of cutting.operations) {
-    // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
-    const isLower = (placement.along === "right") === (cutting.saw.fence === "near");
-    const side = isLower ? notes.lower : notes.upper;
-    side.set(placement.atFence, [...(side.get(placement.atFence) ?? []), kind.replace("-", " ")]);
-  }
-  const write = (side: ReadonlyMap<string, readonly string[]>): string =>
-    [...side].map(([surface, kinds]) => `${surface} at the fence: ${kinds.join(", ")}`).join("; ");
-  return { upper: write(notes.upper), lower: write(notes.lower) };
-}
-
-function tapeText(measure: MeasureAlong, letter: string | undefined, length: string): string {
-  const arris = `${markLabel(measure.mark)}${letter === undefined ? "" : ` (${letter})`}`;
-  return measure.hook
-    ? `Tape: hook it over a long point of the ${arris} and read ${length} at the other.`
-    : `Tape: square a pencil line to the stick at both long points of the ${arris} and measure ${length} between the lines.`;
 }
 
 /** The line along which the tape goes: that of the measured arris, else the longest. */

@@ -1,0 +1,35 @@
+import { markLabel, type CuttingPlan, type MeasureAlong } from "../frame/index.js";
+
+/**
+ * Notes along the two edges of a stick whose run is drawn to the right: what of it is at the fence there, and for which cuts.
+ *
+ * @param cutting - the cutting plan
+ * @returns the notes of the upper edge and of the lower; empty where there is none
+ */
+export function fenceNotes(cutting: CuttingPlan): { readonly upper: string; readonly lower: string } {
+  const notes = { upper: new Map<string, string[]>(), lower: new Map<string, string[]>() };
+  for (const { kind, placement } of cutting.operations) {
+    // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
+    const isLower = (placement.along === "right") === (cutting.saw.fence === "near");
+    const side = isLower ? notes.lower : notes.upper;
+    side.set(placement.atFence, [...(side.get(placement.atFence) ?? []), kind.replace("-", " ")]);
+  }
+  const write = (side: ReadonlyMap<string, readonly string[]>): string =>
+    [...side].map(([surface, kinds]) => `${surface} at the fence: ${kinds.join(", ")}`).join("; ");
+  return { upper: write(notes.upper), lower: write(notes.lower) };
+}
+
+/**
+ * How the tape is laid.
+ *
+ * @param measure - along which arris
+ * @param letter - the letter of that arris in drawings
+ * @param length - the length, as it is written
+ * @returns a sentence
+ */
+export function tapeText(measure: MeasureAlong, letter: string | undefined, length: string): string {
+  const arris = `${markLabel(measure.mark)}${letter === undefined ? "" : ` (${letter})`}`;
+  return measure.hook
+    ? `Tape: hook it over a long point of the ${arris} and read ${length} at the other.`
+    : `Tape: square a pencil line to the stick at both long points of the ${arris} and measure ${length} between the lines.`;
+}
