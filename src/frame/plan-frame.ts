@@ -10,6 +10,7 @@ import { frameChecks, type FrameCheck } from "./frame-checks.js";
 import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
 import { frameMaterials, type FrameMaterials } from "./frame-materials.js";
 import { filledBrief } from "./read-brief.js";
+import { sticksTooShort } from "./rough-length.js";
 import { stockJob } from "./stock-job.js";
 
 /** A whole frame, planned: plain data that survives JSON. */
@@ -20,7 +21,7 @@ export interface FramePlan<M extends string = string> {
   readonly geometry: FrameGeometry<M>;
   /** How the sticks are cut. */
   readonly cutting: CuttingPlan;
-  /** The stock-fitting job to hand to `fitStock`; only where the brief offers sticks. */
+  /** The stock-fitting job to hand to `fitStock`; only where the brief offers sticks, one of them long enough for a piece. */
   readonly job?: StockJob;
   /** What goes into the frame. */
   readonly contents: FrameContents;
@@ -82,15 +83,16 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const geometry = geometryOf(filled);
   const cutting = planCutting(geometry, { saw, kerf, rough, unit, lay });
   const contents = planContents(filled, geometry);
+  const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
   return {
     brief: filled,
     geometry,
     cutting,
-    ...(sticks === undefined ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
+    ...(sticks === undefined || tooShort ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
     contents,
     ...(contents.panel === null ? {} : { panel: planPanel({ polygon: geometry.opening, clearance, pose }) }),
     checks: frameChecks(geometry),
     materials: frameMaterials(geometry, cutting.rough),
-    cautions: [...cutting.cautions, ...planCautions(filled, contents)],
+    cautions: [...cutting.cautions, ...planCautions(filled, contents, cutting.rough)],
   };
 }

@@ -193,8 +193,9 @@ export function readBrief(value: unknown): ReadBrief {
   const optional: { lay?: Lay; sticks?: unknown[] } = {};
   if (given["lay"] !== undefined) {
     const lay = attempt(issues, () => {
-      layRotation(given["lay"] as Lay, 0);
-      return given["lay"] as Lay;
+      const wanted = given["lay"] as Lay;
+      layRotation(wanted, 0);
+      return typeof wanted === "number" ? wanted + 0 : wanted;
     });
     if (lay !== undefined) optional.lay = lay;
   }

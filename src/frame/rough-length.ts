@@ -1,4 +1,5 @@
 import type { EndCut } from "../miter/index.js";
+import type { StockStick } from "../stock/index.js";
 import type { RoughMethod } from "./brief.js";
 
 /** What a piece takes of its stick before it is finished. */
@@ -32,4 +33,15 @@ export function roughPiece(longest: number, cut: EndCut, kerf: number, rough: Ro
   const length = longest + (method === "square" ? 2 : 1) * rough.allowance;
   const kerfAlong = method === "square" ? kerf : mitered;
   return { method, length, pitch: length + kerfAlong, kerfAlong };
+}
+
+/**
+ * Whether none of the sticks on offer is long enough for a piece between its two trimmed ends.
+ *
+ * @param sticks - the sticks on offer
+ * @param piece - what one piece takes
+ * @returns true when there are sticks and all are too short
+ */
+export function sticksTooShort(sticks: readonly StockStick[], piece: RoughPiece): boolean {
+  return sticks.length > 0 && sticks.every(({ length }) => length < piece.length + 2 * piece.kerfAlong);
 }

@@ -52,8 +52,9 @@ export function sidesOnBlank(sides: number, pose: "side-down" | "corner-down"): 
 function reach(sides: number, existing: readonly number[], step: number, onlyNext: boolean): CuttingChain | null {
   const depths = new Map(existing.map((side) => [side, 0]));
   const links: ChainLink[] = [];
+  // The queue grows while it is gone through.
   const queue = [...existing];
-  for (let against = queue.shift(); against !== undefined; against = queue.shift()) {
+  for (const against of queue) {
     const depth = depths.get(against)! + 1;
     for (const toward of onlyNext ? (["next"] as const) : (["next", "previous"] as const)) {
       const side = (against + (toward === "next" ? step : sides - step)) % sides;

@@ -75,8 +75,9 @@ export function planPanel(options: PlanPanelOptions): PanelPlan {
   const pose = sides % 4 === 0 ? "side-down" : wanted;
   const blank = polygonExtent(panel, pose);
   const bare = polygonCorners(panel, pose);
-  const left = Math.min(...bare.map((corner) => corner.x));
-  const low = Math.min(...bare.map((corner) => corner.y));
+  // A million corners are too many for the arguments of one call.
+  const left = bare.reduce((least, { x }) => Math.min(least, x), Infinity);
+  const low = bare.reduce((least, { y }) => Math.min(least, y), Infinity);
   const points = bare.map((corner) => ({ x: corner.x - left, y: corner.y - low }));
   const existing = sidesOnBlank(sides, pose);
   const { step: sidesOn, links } = bestChain(sides, existing, chainWay === "one");

@@ -103,8 +103,10 @@ function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
     const before = piece[(index + piece.length - 1) % piece.length]!;
     return apart(point, before) > size * SAME_CORNER;
   });
-  const distances = corners.map((corner) => apart(corner, first));
-  const start = distances.indexOf(Math.min(...distances));
+  const start = corners.reduce(
+    (best, corner, index) => (apart(corner, first) < apart(corners[best]!, first) ? index : best),
+    0,
+  );
   return [...corners.slice(start), ...corners.slice(0, start)];
 }
 

@@ -29,9 +29,16 @@ function checkBevelScale(value: unknown, path: string): BevelScale {
  * Checks a saw that was written by hand or read back from JSON.
  *
  * @param value - the saw
- * @param path - its name in error texts
+ * @param path - its name in error texts; default `saw`
  * @returns the saw, with only the fields that are known
  * @throws {InputError} when a field is missing, of another type or out of range
+ * @example
+ * ```ts
+ * import { checkSaw, miterSaw } from "miterwright/saw";
+ *
+ * const saw = checkSaw(JSON.parse(JSON.stringify(miterSaw({ depth: 90 }))));
+ * saw.depth; //=> 90
+ * ```
  */
 export function checkSaw(value: unknown, path = "saw"): Saw {
   const saw = checkObject(value, path);

@@ -21,7 +21,7 @@ export interface Cradle {
   readonly centerFromToe: number;
   /** Whether the center of gravity is above the wedge's base; if not, the stick tips over and the base must be widened or clamped. */
   readonly steady: boolean;
-  /** Level distance by which the base must be widened, on the side where the center of gravity hangs over; 0 when steady. */
+  /** Level distance by which the base must be widened, on the side where the center of gravity hangs over; 0 when steady, or balanced right on the edge. */
   readonly widenBy: number;
 }
 
@@ -79,7 +79,7 @@ export function cradleFor(profile: Profile, slope: number): Cradle | null {
       { x: run, y: rise },
     ],
     centerFromToe: centerFromToe + 0,
-    steady: overhang < 0,
+    steady: overhang < -size * CONTACT_TOLERANCE,
     widenBy: Math.max(0, overhang),
   };
 }

@@ -3,7 +3,8 @@
  *
  * @module
  */
-export { tableSaw, miterSaw, type BevelScale, type Hand, type MiterScale, type Saw } from "./saw.js";
+export type { BevelScale, Hand, MiterScale, Saw } from "./saw.js";
+export { miterSaw, tableSaw } from "./usual-saws.js";
 export { checkSaw } from "./check-saw.js";
 export type { ScaleSetting } from "./scale-setting.js";
 export { placeCut, type CutPlacement, type Obstacle, type PlaceCutOptions, type StickSurface } from "./place-cut.js";

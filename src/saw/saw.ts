@@ -28,7 +28,7 @@ export interface BevelScale {
 /**
  * A saw as data.
  *
- * Write one by hand or start from {@link tableSaw} or {@link miterSaw}. Left and right are those of a person who stands in front of the saw and looks
+ * Write one by hand or start from `tableSaw` or `miterSaw`. Left and right are those of a person who stands in front of the saw and looks
  * away from themselves.
  */
 export interface Saw {
@@ -44,50 +44,4 @@ export interface Saw {
   readonly depthAt45?: number;
   /** Longest line of cut across the table, in the caller's length unit; unknown when absent. */
   readonly crosscut?: number;
-}
-
-/**
- * A table saw with a miter gauge, as most are: gauge to 60 degrees either way, blade to 45 degrees one way.
- *
- * Ranges are common practice, no printed source; give what your own saw's manual says.
- *
- * @param changes - fields that differ from these
- * @returns the saw
- * @example
- * ```ts
- * import { tableSaw } from "miterwright/saw";
- *
- * tableSaw({ depth: 75 }).bevel.left; //=> 45
- * ```
- */
-export function tableSaw(changes: Partial<Saw> = {}): Saw {
-  return {
-    fence: "near",
-    miter: { left: 60, right: 60, reads: "from-square", step: 0.5 },
-    bevel: { left: 45, right: 0, reads: "from-vertical", step: 0.5 },
-    ...changes,
-  };
-}
-
-/**
- * A miter saw with a turntable: to 50 degrees either way, blade to 45 degrees to either side.
- *
- * Ranges are common practice, no printed source; give what your own saw's manual says.
- *
- * @param changes - fields that differ from these
- * @returns the saw
- * @example
- * ```ts
- * import { miterSaw } from "miterwright/saw";
- *
- * miterSaw().fence; //=> "far"
- * ```
- */
-export function miterSaw(changes: Partial<Saw> = {}): Saw {
-  return {
-    fence: "far",
-    miter: { left: 50, right: 50, reads: "from-square", step: 0.5 },
-    bevel: { left: 45, right: 45, reads: "from-vertical", step: 0.5 },
-    ...changes,
-  };
 }

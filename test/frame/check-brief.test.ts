@@ -162,6 +162,10 @@ test.each([
   expect(onlyIssue({ profile: undefined, measured })).toBe(message);
 });
 
+test("a lay of -0 is 0 in the plan", () => {
+  expect(Object.is(planFrame({ ...sound, lay: -0 }).brief.lay, 0)).toBe(true);
+});
+
 test("what is well-formed but cannot be made is data, not an error", () => {
   const plan = planFrame({
     sides: 6,

@@ -1,8 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { isInputError } from "miterwright/errors";
 import { checkBrief, planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
-import { fitStock } from "miterwright/stock";
 import { formatAngle, formatLength } from "miterwright/units";
 import { throughJson } from "./briefs.js";
 import { HARD_FRAMES } from "./hard-cases.js";
@@ -46,14 +44,10 @@ describe("in particular", () => {
     expect(planned("bevels of 60 degrees").cutting.lay!.lay).not.toBe("flat");
   });
 
-  test("a kerf longer than the stick is told by the fit", () => {
-    const { job } = planned("a kerf longer");
-    try {
-      fitStock(job!);
-      throw new Error("fitted");
-    } catch (error) {
-      expect(isInputError(error)).toBe(true);
-    }
+  test("a kerf longer than the stick leaves no job, and the plan says why", () => {
+    const plan = planned("a kerf longer");
+    expect(plan.job).toBeUndefined();
+    expect(plan.cautions.map((caution) => caution.code)).toContain("short-stick");
   });
 
   test("a lay in degrees that is the flat one is steady without a cradle", () => {

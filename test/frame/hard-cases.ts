@@ -50,7 +50,7 @@ export const HARD_FRAMES: readonly { readonly brief: FrameBrief; readonly why: s
   { brief: { sides: 4, profile: plain, opening: { side: 300 }, kerf: 0 }, why: "a knife instead of a saw" },
   {
     brief: { sides: 4, profile: plain, opening: { side: 300 }, kerf: 500, sticks: [{ id: "short", length: 400 }] },
-    why: "a kerf longer than the stick: the job is posed, and fitting it says what is wrong",
+    why: "a kerf longer than the stick: there is no job to fit, and the plan says so",
   },
   {
     brief: { sides: 6, slope: 30, lay: 30, profile: plain, opening: { side: 400 } },

@@ -156,6 +156,7 @@ describe("cautions", () => {
     ["capacity", { sides: 3, slope: 60, lay: "flat" }, { slope: 30 }],
     ["feather", { sides: 4 }, { sides: 12 }],
     ["long-stick", { sticks: [{ id: "ash", length: 3000 }] }, { sticks: [{ id: "ash", length: 2000 }] }],
+    ["short-stick", { sticks: [{ id: "rest", length: 300 }] }, { sticks: [{ id: "ash", length: 2000 }] }],
     ["flip-error", {}, { slope: 60, sides: 3, lay: "flat" }],
     ["end-grain", { sides: 9 }, { sides: 8 }],
     ["seat", { slope: 70 }, { contents: [glass] }],

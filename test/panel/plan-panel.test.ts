@@ -208,6 +208,14 @@ describe("metamorphic laws", () => {
   });
 });
 
+test("a panel may have a million sides, odd or even", () => {
+  for (const sides of [1_000_000, 999_999]) {
+    const { cuts, setting } = planPanel({ polygon: { sides, apothem: 1 } });
+    expect(cuts).toHaveLength(sides - (sides % 2 === 0 ? 4 : 1));
+    expect(setting).toBe((sides % 2 === 0 ? 360 : 90) / sides);
+  }
+});
+
 test("a plan from JSON is cut the same way", () => {
   const panelPlan = plan(7);
   expect(simulatePanel(JSON.parse(JSON.stringify(panelPlan)) as PanelPlan)).toEqual(simulatePanel(panelPlan));

@@ -1,6 +1,7 @@
 import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
 import type { FrameContents } from "../contents-plan.js";
+import { sticksTooShort, type RoughPiece } from "../rough-length.js";
 import { COMMON_PRACTICE, ruleLength } from "./common-practice.js";
 
 /** Sticks longer than this need help at the saw, in millimeters; common practice, no printed source. */
@@ -60,13 +61,31 @@ function longStick(brief: FilledBrief): Caution[] {
   return [{ code: "long-stick", severity: "care", sentence, numbers: { length, limit }, source: COMMON_PRACTICE }];
 }
 
+function shortSticks(brief: FilledBrief, piece: RoughPiece): Caution[] {
+  const sticks = brief.sticks ?? [];
+  if (!sticksTooShort(sticks, piece)) return [];
+  const sentence =
+    "No stick on offer is long enough for a piece: find longer ones, or choose a smaller frame or more sides.";
+  const longest = sticks.reduce((most, stick) => Math.max(most, stick.length), 0);
+  return [
+    {
+      code: "short-stick",
+      severity: "care",
+      sentence,
+      numbers: { longest, piece: piece.length },
+      source: "geometry of the pieces",
+    },
+  ];
+}
+
 /**
  * The cautions of a whole plan that do not come from cutting.
  *
  * @param brief - the filled brief
  * @param contents - what goes into the frame
+ * @param piece - what one piece takes of its stick
  * @returns the cautions
  */
-export function planCautions(brief: FilledBrief, contents: FrameContents): Caution[] {
-  return [...seatCautions(contents, brief), ...longStick(brief)];
+export function planCautions(brief: FilledBrief, contents: FrameContents, piece: RoughPiece): Caution[] {
+  return [...seatCautions(contents, brief), ...longStick(brief), ...shortSticks(brief, piece)];
 }
