@@ -4,6 +4,7 @@ import { join } from "node:path";
 /** The guides in the order in which they are best read; others follow by name. */
 const READING_ORDER: readonly string[] = [
   "words-and-conventions.md",
+  "from-a-brief-to-a-sheet.md",
   "regular-polygons.md",
   "level-width.md",
   "sections-and-rabbets.md",
@@ -15,6 +16,7 @@ const READING_ORDER: readonly string[] = [
   "wood.md",
   "units.md",
   "accuracy-and-limits.md",
+  "sources.md",
   "cautions.md",
 ];
 
