@@ -1,16 +1,15 @@
 import { refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import type { Profile } from "../profile/index.js";
-import type { Cradle } from "../saw/index.js";
 import { drawBench } from "./bench.js";
-import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
+import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
+import { restOnCradle } from "./cradle-rest.js";
 import { drawHatch } from "./hatch.js";
 import { drawKey, type KeyEntry } from "./key.js";
-import { boxAround } from "./paper.js";
+import { boxAround, boxCorners } from "./paper.js";
 import { placeLabel } from "./place-label.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 
@@ -22,29 +21,6 @@ const BESIDE: number = 90;
 const LEDGE: number = 7;
 /** From the figure to a dimension. */
 const LANE: number = 22;
-
-/** The section as it rests on the wedge, with the wedge's toe at the origin and y up. */
-function restOnWedge({ outline }: Profile, { angle, high, top }: Cradle): Point[] {
-  const bottom = Math.min(...outline.map(({ y }) => y));
-  const size = Math.max(...outline.map(({ x, y }) => Math.abs(x) + Math.abs(y)));
-  const resting = outline.filter(({ y }) => y - bottom <= 1e-9 * size).map(({ x }) => x);
-  const toe = high === "outer edge" ? Math.min(...resting) : Math.min(...resting) + top;
-  return outline.map(({ x, y }) => {
-    const along = high === "outer edge" ? x - toe : toe - x;
-    return {
-      x: along * cosDeg(angle) - (y - bottom) * sinDeg(angle),
-      y: along * sinDeg(angle) + (y - bottom) * cosDeg(angle),
-    };
-  });
-}
-
-function drawGravity(canvas: Canvas, cradle: Cradle, scale: number, top: number): void {
-  const x = cradle.centerFromToe * scale;
-  drawLine(canvas, "gravity", "phantom", [
-    { x, y: top },
-    { x, y: 0 },
-  ]);
-}
 
 /**
  * Draws the section of the cradle that holds a stick at its slope, with the stick on it: run, rise, top and angle, the ledge at the toe, and where the
@@ -74,7 +50,7 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   if (cradle === null || profile === null)
     return refuse("impossible", "cutting.cradle", cradle, "a cradle, which this plan needs none of");
   const { run, rise, top, angle, high } = cradle;
-  const section = restOnWedge(profile, cradle);
+  const { section, dip } = restOnCradle(profile, cradle);
   const box = boxAround([...section, { x: 0, y: 0 }, { x: run, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
@@ -87,15 +63,20 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   });
 
   const canvas = startCanvas();
+  const table = dip * scale;
+  if (dip > 0) drawShape(canvas, "base", "saw", boxCorners(toe.x, 0, heel.x, table));
   drawShape(canvas, "wedge", "end-grain", wedge);
   drawHatch(canvas, "wedge", wedge);
   const foot = at(0, 1.5 * LEDGE);
   drawShape(canvas, "ledge", "saw", [toe, foot, { x: foot.x - LEDGE, y: foot.y }, { x: foot.x - LEDGE, y: 0 }]);
   const shape = section.map(toPaper);
   drawShape(canvas, "section", "section", shape);
-  drawGravity(canvas, cradle, scale, boxAround(shape).y0 - 4);
+  drawLine(canvas, "gravity", "phantom", [
+    { x: cradle.centerFromToe * scale, y: boxAround(shape).y0 - 4 },
+    { x: cradle.centerFromToe * scale, y: table },
+  ]);
   const drawn = canvasBox(canvas);
-  drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, run * scale) + 12, 0);
+  drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, run * scale) + 12, table);
   plumbDimension(canvas, {
     from: heel,
     to: tip,
@@ -112,9 +93,13 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   const gravity = cradle.steady
     ? "The stick's center of gravity is above the wedge."
     : `The stick's center of gravity is not above the wedge: widen its base by ${ready.tied(cradle.widenBy)} at least, or clamp the stick.`;
+  const base =
+    dip > 0
+      ? ` The stick reaches ${ready.tied(dip)} below the wedge's toe: set the wedge on a base as high, with the stick's edge free beside it.`
+      : "";
   const key: KeyEntry[] = [
     {
-      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.tied(top)} wide, with a ledge at its toe. The stick's ${high} is the higher.`,
+      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.tied(top)} wide, with a ledge at its toe. The stick's ${high} is the higher.${base}`,
     },
     { sign: { look: "phantom" }, text: gravity },
   ];
@@ -123,6 +108,6 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   return finishDrawing(
     canvas,
     `Cradle of ${ready.angle(angle)}, cut across`,
-    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(run)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its toe. ${gravity}`,
+    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(run)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its toe.${base} ${gravity}`,
   );
 }

@@ -11,6 +11,8 @@ const ON_BACK: number = 1e-9;
 /** The angle's arc is never smaller nor larger. */
 const SMALLEST: number = 30;
 const LARGEST: number = 70;
+/** An angle wider than this has room for its label inside the arc. */
+const WIDE: number = 70;
 /** An arc shorter than this has no room for arrowheads. */
 const SHORT_ARC: number = 24;
 
@@ -60,8 +62,8 @@ export function drawSlope(sheet: SectionSheet, profile: Profile, scale: number):
   return {
     at: at(size / 2, radius),
     lines: [`slope ${options.angle(slope)}`],
-    // Outside the wood: beside the arc or below it.
-    toward: hand > 0 ? size / 2 - 30 : 210 - size / 2,
+    // Outside the wood: inside a wide angle's arc, else beside it or below it.
+    toward: (hand > 0 ? size / 2 : 180 - size / 2) + (size > WIDE ? 180 : -30 * hand),
     turn: 80,
     reach: 5,
     accent: true,

@@ -1,4 +1,5 @@
 import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
+import { restOnCradle } from "../drawing/cradle-rest.js";
 import { layLabel } from "../drawing/lay-label.js";
 import { describeOperation, type FramePlan, type LayOption } from "../frame/index.js";
 import type { Saw, ScaleSetting } from "../saw/index.js";
@@ -88,12 +89,18 @@ function steps(plan: FramePlan, words: Words): Markup {
 function cradleBlock(plan: FramePlan, words: Words): Markup {
   const { cradle, lay } = plan.cutting;
   const { length, angle } = words;
-  const { slope } = plan.geometry;
-  if (cradle !== null) {
+  const { slope, profile } = plan.geometry;
+  if (cradle !== null && profile !== null) {
+    const { dip } = restOnCradle(profile, cradle);
     const drawing = drawCradle(plan, { ...words, width: 300, key: false });
     const lines = [
       `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.run)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
       `The stick's ${cradle.high} lies at its high side. Fix a ledge at the toe that keeps the stick from sliding.`,
+      ...(dip > 0
+        ? [
+            `The stick reaches ${length(dip)} below the wedge's toe: set the wedge on a base as high, with the stick's edge free beside it.`,
+          ]
+        : []),
       cradle.steady
         ? "The dash-dotted line goes through the stick's center of gravity, which is above the wedge."
         : `The stick's center of gravity (dash-dotted line) is not above the wedge: widen its base by ${length(cradle.widenBy)} at least, or clamp the stick.`,

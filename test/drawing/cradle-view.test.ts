@@ -44,6 +44,21 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
   });
 });
 
+test("a stick whose lip reaches below the wedge's toe has a base under the wedge, and the key says how high", () => {
+  const steep = drawCradle(plan({ slope: 70, lay: "propped" }), WORDS);
+  const read = readDrawing(steep);
+  const [base, wedge, section] = [read.parts("base")[0]!, read.parts("wedge")[0]!, read.parts("section")[0]!];
+  const table = read.parts("bench")[0]![0]!.y;
+  expect(Math.max(...section.map(({ y }) => y))).toBeCloseTo(table, 1);
+  expect(Math.max(...base.map(({ y }) => y))).toBeCloseTo(table, 1);
+  expect(Math.min(...base.map(({ y }) => y))).toBeCloseTo(wedge[0]!.y, 1);
+  // The lip's lower arris is 8 along the back before the wall and 9 up from it.
+  const dip = 8 * Math.sin((70 * Math.PI) / 180) - 9 * Math.cos((70 * Math.PI) / 180);
+  const said = Number(/reaches L([\d.]+) below/.exec(steep.description)![1]);
+  expect(said).toBeCloseTo(dip, 9);
+  expect(readDrawing(drawCradle(plan({ slope: 25, lay: "propped" }), WORDS)).parts("base")).toEqual([]);
+});
+
 test("the key can be left out", () => {
   const [long, short] = [true, false].map((key) => drawCradle(plan({ slope: 20, lay: "propped" }), { ...WORDS, key }));
   expect(short!.height).toBeLessThan(long!.height);

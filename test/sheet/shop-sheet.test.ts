@@ -260,6 +260,13 @@ describe("a cradle", () => {
     expect(html).not.toContain("Cradle of");
   });
 
+  test("that a stick's lip would not clear says how high a base it needs", () => {
+    expect(readSheet(shopSheet(plan({ slope: 75, lay: "propped" }), SHORT)).text).toMatch(
+      /The stick reaches [\d.]+ mm below the wedge's toe: set the wedge on a base as high/,
+    );
+    expect(readSheet(shopSheet(propped, SHORT)).text).not.toContain("below the wedge's toe");
+  });
+
   test("that would tip says by how much it must be widened", () => {
     const steep = plan({ slope: 75, lay: "propped" });
     expect(steep.cutting.cradle?.steady).toBe(false);
