@@ -16,8 +16,8 @@ export const MAX_SIDES: number = 1e6;
 export function describeValue(value: unknown): string {
   if (value === undefined || value === null) return String(value);
   if (Array.isArray(value)) return "an array";
-  if (typeof value === "object" || typeof value === "function")
-    return `${typeof value === "object" ? "an" : "a"} ${typeof value}`;
+  if (typeof value === "object") return "an object";
+  if (typeof value === "function") return "a function";
   const text =
     typeof value === "string" ? JSON.stringify(value) : (value as number | bigint | boolean | symbol).toString();
   return `${text.length > 40 ? `${text.slice(0, 39)}…` : text} (${typeof value})`;
@@ -207,9 +207,8 @@ export function checkArray(value: unknown, path: string, what = "an array"): rea
  * @returns the string
  */
 export function checkText(value: unknown, path: string): string {
-  if (typeof value !== "string") return refuse("type", path, value, "a string that is not empty");
-  if (value === "") return refuse("range", path, value, "a string that is not empty");
-  return value;
+  if (typeof value === "string" && value !== "") return value;
+  return refuse(value === "" ? "range" : "type", path, value, "a string that is not empty");
 }
 
 /**

@@ -69,7 +69,7 @@ function chooseGrid(job: CheckedJob): Grid {
   if (job.resolution !== undefined) {
     if (longest / job.resolution > MAX_GRID_NUMBER) {
       const least = longest / MAX_GRID_NUMBER;
-      refuse("range", "job.resolution", job.resolution, `at least ${least}, the longest stick over 2 to the 40th`);
+      refuse("range", "job.resolution", job.resolution, `at least ${least}, longest stick / 2^40`);
     }
     // A resolution such as 0.1 is kept as 1/10, so that positions come out as decimals.
     const grid = commonGrid([job.resolution]);

@@ -150,7 +150,7 @@ describe("jobs that are refused", () => {
       [
         "range",
         "job.resolution",
-        "Expected `job.resolution` to be at least 9.094947017729282e-11, the longest stick over 2 to the 40th, got 1e-30 (number)",
+        "Expected `job.resolution` to be at least 9.094947017729282e-11, longest stick / 2^40, got 1e-30 (number)",
       ],
     ],
     [
