@@ -1,7 +1,7 @@
 import {
   checkArray,
+  checkInside,
   checkInteger,
-  checkLength,
   checkNumber,
   checkObject,
   checkSides,
@@ -72,8 +72,9 @@ function blankEdges(plan: PanelPlan): Map<number, Edge> {
 function checkPlan(value: unknown): void {
   const plan = checkObject(value, "plan");
   const blank = checkObject(plan["blank"], "plan.blank");
-  checkLength(blank["width"], "plan.blank.width");
-  checkLength(blank["height"], "plan.blank.height");
+  // A blank can be larger than a length may be, by what its panel is wider than its apothem.
+  checkInside(blank["width"], "plan.blank.width", 0, 1e107);
+  checkInside(blank["height"], "plan.blank.height", 0, 1e107);
   const { sides } = checkObject(plan["panel"], "plan.panel");
   const count = checkSides(sides, "plan.panel.sides");
   const corners = checkArray(plan["corners"], "plan.corners", "an array of corners");
