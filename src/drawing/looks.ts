@@ -1,5 +1,3 @@
-/** Color of outlines and words. */
-const INK: string = "#1d1d1b";
 /** The one accent: dimensions and the tape. Dark enough for a printer without colors. */
 export const ACCENT: string = "#0b5563";
 
@@ -50,7 +48,11 @@ export type Look =
   /** A part of the saw. */
   | "saw";
 
-/** The attributes of every look. The drawing's own defaults are: no fill, ink, a line 1 wide. */
+/**
+ * The attributes of every look. The drawing's own defaults are: no fill, ink, a line 1 wide.
+ *
+ * Ink (#1d1d1b) and the accent are written out: a table of computed texts would run at import.
+ */
 export const LOOKS: Readonly<Record<Look, string>> = {
   wood: ' fill="#f4ebdc" stroke="none"',
   "end-grain": ' fill="#e3d3b7"',
@@ -63,10 +65,10 @@ export const LOOKS: Readonly<Record<Look, string>> = {
   paper: ' fill="#fff" stroke="none"',
   layer: ' fill="#fff" stroke-width=".8"',
   "next-layer": ' fill="#e2e6e6" stroke-width=".8"',
-  dot: ` fill="${INK}" stroke="none"`,
-  dimension: ` stroke="${ACCENT}" stroke-width=".7"`,
-  arrow: ` fill="${ACCENT}" stroke="none"`,
-  tape: ` stroke="${ACCENT}" stroke-width="1.6" stroke-dasharray="2 2.6"`,
-  blade: ` stroke="${ACCENT}" stroke-width="1.8"`,
-  saw: ` fill="#d9d9d6" stroke="${INK}"`,
+  dot: ' fill="#1d1d1b" stroke="none"',
+  dimension: ' stroke="#0b5563" stroke-width=".7"',
+  arrow: ' fill="#0b5563" stroke="none"',
+  tape: ' stroke="#0b5563" stroke-width="1.6" stroke-dasharray="2 2.6"',
+  blade: ' stroke="#0b5563" stroke-width="1.8"',
+  saw: ' fill="#d9d9d6" stroke="#1d1d1b"',
 };
