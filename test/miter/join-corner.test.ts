@@ -453,3 +453,10 @@ test("the types of joinCorner", () => {
   expectTypeOf<NonNullable<JoinCornerOptions["joint"]>>().toEqualTypeOf<"miter" | "butt">();
   expectTypeOf<NonNullable<JoinCornerOptions["meet"]>>().toEqualTypeOf<"faces" | "edges">();
 });
+
+test("boards whose joint would run along them without end are refused with the reason", () => {
+  const nearlyFlat = (slope: number, thickness: number): { slope: number; thickness: number } => ({ slope, thickness });
+  expect(() => joinCorner({ turn: 90, first: nearlyFlat(5e-324, 1e-100), second: nearlyFlat(1e-300, 1e100) })).toThrow(
+    "Expected the boards to meet at an angle, but at a `turn` of 90 their joint runs along them without end",
+  );
+});
