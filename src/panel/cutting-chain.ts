@@ -1,3 +1,5 @@
+import { assertSound } from "../core/bug.js";
+
 /** One cut of a chain: which side is made, from which, and how many settings its direction has gone through. */
 export interface ChainLink {
   /** The side that is cut. */
@@ -89,5 +91,5 @@ export function bestChain(sides: number, existing: readonly number[], onlyNext: 
     const chain = reach(sides, existing, step, onlyNext);
     if (chain !== null) return chain;
   }
-  throw new Error("bug: step 1 reaches every side");
+  assertSound(false, "step 1 reaches every side");
 }

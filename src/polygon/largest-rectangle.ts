@@ -51,8 +51,8 @@ function inOdd(n: number): Unit {
  * @returns the rectangle, its place and the polygon's rotation
  */
 export function largestRectangle(n: number, apothem: number, standing: Pose | "free"): PlacedRectangle {
-  // Of all rotations side-down is as good as any, but for the 8 i-gon, which has corners at 45 degrees when it stands
-  // on one.
+  // Of all rotations side-down gives the largest, except where the number of sides is a multiple of 8: standing on a
+  // corner such a polygon has corners at 45 degrees.
   const pose = standing !== "free" ? standing : n % 8 === 0 ? "corner-down" : "side-down";
   const [x, height, up] = n % 2 === 0 ? inEven(n, pose) : inOdd(n);
   return {

@@ -2,6 +2,7 @@ import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import { sectionCentroid, type Profile } from "../profile/index.js";
+import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
 
 /** The wedge that props a stick at its slope on the saw. */
 export interface Cradle {
@@ -24,9 +25,6 @@ export interface Cradle {
   /** Level distance by which the base must be widened, on the side where the center of gravity hangs over; 0 when steady, or balanced right on the edge. */
   readonly widenBy: number;
 }
-
-/** Points this close to the back's plane, as a share of the section's size, rest on the wedge. */
-const CONTACT_TOLERANCE: number = 1e-9;
 
 /**
  * The wedge that holds a molding at its slope, back down, so that a plain miter cuts it ("propped").

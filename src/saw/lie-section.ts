@@ -4,6 +4,7 @@ import type { Point } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
 import { sectionCentroid, type Profile } from "../profile/index.js";
+import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
 
 /** A point of the section as the stick lies on the saw. */
 export interface LyingPoint {
@@ -46,9 +47,6 @@ export interface LyingSection {
   /** Whether the center of gravity is above the support, so that the stick lies still by itself. */
   readonly steady: boolean;
 }
-
-/** How far from the table a point may be and still rest on it, as a share of the section's size: it absorbs rounding. */
-const CONTACT_TOLERANCE: number = 1e-9;
 
 /**
  * Lays a section on the saw's table.

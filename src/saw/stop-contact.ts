@@ -2,6 +2,7 @@ import { checkNumber, checkObject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { EndCut } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
+import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
 import { lieSection, type LieSectionOptions } from "./lie-section.js";
 
 /** Where a stop touches the finished end of a stick. */
@@ -17,9 +18,6 @@ export interface StopContact {
   /** Distance of the contact from the edge of the stick nearer to you when its counter-clockwise direction points right. */
   readonly across: number;
 }
-
-/** Points that reach as far as the farthest one within this share of the section's size touch the stop too. */
-const CONTACT_TOLERANCE: number = 1e-9;
 
 /**
  * Finds the arris with which a finished end touches a stop that stands square to the fence.
