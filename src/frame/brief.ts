@@ -4,6 +4,7 @@ import type { PolygonMeasureValues } from "../polygon/index.js";
 import type { Profile } from "../profile/index.js";
 import type { Saw } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
+import type { Grain, Moisture, OwnSheetMaterial, SheetMaterialName, Wood } from "../wood/index.js";
 
 /** A rectangle that the opening must hold, e.g. a picture. */
 export interface Contained extends Box {
@@ -22,12 +23,57 @@ export interface OpeningValues extends PolygonMeasureValues {
 /** What decides the frame's size: exactly one of a rectangle that must fit in, a sheet that the contents are cut from, or a measure of the opening. */
 export type Opening = OneOf<OpeningValues>;
 
+/** A layer of solid wood, which needs room to move across its grain. */
+export interface SolidWoodLayer {
+  /** The wood, by its name in the table or by figures of your own. */
+  readonly species: Wood;
+  /** How the growth rings run at the boards' ends; default `"flat-sawn"`, which moves the most. */
+  readonly grain?: Grain;
+  /** Direction of the grain in the panel's plane, in degrees counter-clockwise from side 0; -360 to 360, default 0. */
+  readonly grainDirection?: number;
+}
+
+/** What a layer is made of: glass or acrylic, another sheet with figures of its own, or solid wood. */
+export type LayerMaterial = SheetMaterialName | OwnSheetMaterial | SolidWoodLayer;
+
+/** What something costs, in any currency that the whole brief keeps to. */
+export interface Price {
+  /** The amount for one of what it is counted by, 0 or more. */
+  readonly amount: number;
+  /** What it is counted by. */
+  readonly per: "piece" | "meter" | "foot" | "square meter" | "square foot" | "cubic meter" | "board foot";
+}
+
 /** One layer of what the rabbet holds, e.g. glass, mount, picture, backing. */
 export interface ContentsLayer {
   /** What it is, for the sheet. */
   readonly name: string;
   /** Its thickness, positive. */
   readonly thickness: number;
+  /** What it is made of, for its mass and its movement; default unknown. */
+  readonly material?: LayerMaterial;
+  /** What it costs, by the piece or by its area; default unknown. */
+  readonly price?: Price;
+}
+
+/** The moisture of the wood when the frame is made, and what it will meet: contents in percent, 0 to 30, or the climates that lead to them. */
+export interface FrameMoisture {
+  /** When the joints are cut and glued. */
+  readonly made: Moisture;
+  /** One or more that it will meet; the driest and the dampest of the year will do. */
+  readonly seasons: readonly Moisture[];
+}
+
+/** How a frame hangs on a wall. */
+export interface Hanging {
+  /** From a wire between two of its sides that lies over one hook, or from two hooks in the wall. */
+  readonly by: "wire" | "two-hooks";
+  /** Angle of each half of the wire above level, in degrees, 5 to 85; default 30. */
+  readonly wireAngle?: number;
+  /** How deep the screws of the hangers go into the wood, square to the back; with it their depth is held against the wood that is there. */
+  readonly screwDepth?: number;
+  /** Mass in kilograms of whatever hangs with the frame and is no layer of its contents, 0 to 1000; default 0. */
+  readonly extraMass?: number;
 }
 
 /** A molding known by level measures alone, taken while it stands in its cradle. */
@@ -93,6 +139,20 @@ export interface BriefBase<M extends string> {
   readonly lay?: Lay;
   /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
   readonly sticks?: readonly StockStick[];
+  /** The V at the last joint that is accepted when one end of it touches; default 0.25 mm, which is just seen (common practice, no printed source). */
+  readonly gap?: number;
+  /** Plumb depth kept free behind the contents for points, clips or a cover; default 3 mm (common practice, no printed source). */
+  readonly fastenerRoom?: number;
+  /** Wood of the molding, by its name in the table or by figures of your own; with it the plan knows masses and a year's movement. */
+  readonly species?: Wood;
+  /** How the growth rings run at the end of the molding; default `"flat-sawn"`, which moves the most. */
+  readonly grain?: Grain;
+  /** Moisture of the wood, when it is made and later; default 8 % when made, then 6 and 12 %. */
+  readonly moisture?: FrameMoisture;
+  /** What the molding costs, by length, by volume or by the board foot; default unknown. Sticks have a `cost` of their own. */
+  readonly price?: Price;
+  /** How the frame hangs; default not at all. */
+  readonly hanging?: Hanging;
 }
 
 /** A brief with a molding whose section is known. */
@@ -116,7 +176,12 @@ export type FrameBrief<M extends string = string> = ProfileBrief<M> | MeasuredBr
 
 /** A brief with its defaults filled in. */
 export type FilledBrief<M extends string = string> = FrameBrief<M> &
-  Required<Pick<BriefBase<M>, "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough">> & {
+  Required<
+    Pick<
+      BriefBase<M>,
+      "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough" | "gap" | "fastenerRoom"
+    >
+  > & {
     /** The arris at which the opening's measure is taken. */
     readonly at: M | MeasuredMark | "contents";
   };

@@ -17,8 +17,10 @@ export interface CuttingPlanOptions {
   readonly rough?: RoughMethod;
   /** The lay to use; default the first of flat, propped, inner-down, outer-down, face-down that works. */
   readonly lay?: Lay;
-  /** Unit of the geometry's lengths, for cautions and the default kerf; default `"mm"`. */
+  /** Unit of the geometry's lengths, for cautions and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit;
+  /** The V at the last joint that is accepted, for cautions; default 0.25 mm, which is just seen (common practice, no printed source). */
+  readonly gap?: number;
 }
 
 /** How a frame's sticks are cut on one saw. */

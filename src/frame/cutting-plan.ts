@@ -1,7 +1,6 @@
-import { checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
+import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
 import { joinCorner, type EndCut, type Lay } from "../miter/index.js";
 import { checkSaw, stopContact, tableSaw, type Saw } from "../saw/index.js";
-import { convertLength } from "../units/index.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
 import { cuttingCautions } from "./cautions/cutting-cautions.js";
@@ -10,8 +9,9 @@ import type { FrameGeometry } from "./frame-geometry.js";
 import { layOption, type LayOption } from "./lay-option.js";
 import { measureAlong } from "./measure-along.js";
 import type { Operation } from "./operation.js";
-import { checkRough } from "./read-brief.js";
+import { checkRough } from "./check-rough.js";
 import { roughPiece, type RoughPiece } from "./rough-length.js";
+import { usualGap, usualKerf } from "./usual-lengths.js";
 
 const LAYS: readonly Lay[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
 /** With level measures alone it is not known what the other lays would rest on. */
@@ -61,14 +61,14 @@ function operationsFor(
  * Plans the cutting of checked input.
  *
  * @param geometry - the frame
- * @param options - saw, kerf, rough, lay and unit, all given
+ * @param options - saw, kerf, rough, lay, unit and gap, all given
  * @returns the plan
  */
 export function planCutting(
   geometry: FrameGeometry,
   options: Required<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): CuttingPlan {
-  const { saw, kerf, rough, lay, unit } = options;
+  const { saw, kerf, rough, lay, unit, gap } = options;
   const stick = geometry.sticks[0]!;
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
@@ -86,7 +86,7 @@ export function planCutting(
     cradle: chosen?.cradle ?? null,
     rough: piece,
   };
-  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit);
+  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit, gap);
   const marked = operations.map((operation) => ({
     ...operation,
     cautions: cautions.filter(({ steps }) => steps.includes(operation.step)).map(({ caution }) => caution.code),
@@ -101,7 +101,7 @@ export function planCutting(
  * the other edge is at the fence and the miter swings the other way; on one whose blade leans both ways, miter and bevel are mirrored and the stick slides past the blade.
  *
  * @param geometry - from `frameGeometry`
- * @param options - saw, kerf, rough, lay and unit
+ * @param options - saw, kerf, rough, lay, unit and the accepted gap
  * @returns the plan, in the geometry's unit and degrees
  * @throws {InputError} when an option is not sound
  * @example
@@ -122,9 +122,10 @@ export function cuttingPlan(geometry: FrameGeometry, options: CuttingPlanOptions
   const unit = checkWord(given["unit"] ?? "mm", "unit", ["mm", "cm", "m", "in", "ft"]);
   return planCutting(checkGeometry(geometry), {
     saw: checkSaw(given["saw"] ?? tableSaw()),
-    kerf: checkLengthOrZero(given["kerf"] ?? convertLength(0.125, "in", unit), "kerf"),
+    kerf: checkLengthOrZero(given["kerf"] ?? usualKerf(unit), "kerf"),
     rough: checkRough(given["rough"] ?? { method: "none" }),
     lay: options.lay,
     unit,
+    gap: checkLength(given["gap"] ?? usualGap(unit), "gap"),
   });
 }

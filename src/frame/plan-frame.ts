@@ -79,9 +79,9 @@ export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredMark>;
 export function planFrame(brief: FrameBrief): FramePlan;
 export function planFrame(brief: FrameBrief): FramePlan {
   const filled = filledBrief(brief);
-  const { kerf, rough, saw, unit, lay, sticks, clearance, pose } = filled;
+  const { kerf, rough, saw, unit, gap, lay, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
-  const cutting = planCutting(geometry, { saw, kerf, rough, unit, lay });
+  const cutting = planCutting(geometry, { saw, kerf, rough, unit, gap, lay });
   const contents = planContents(filled, geometry);
   const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
   return {

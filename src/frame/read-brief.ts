@@ -3,7 +3,6 @@ import {
   checkInteger,
   checkLength,
   checkLengthOrZero,
-  checkNumber,
   checkObject,
   checkOneOf,
   checkSlope,
@@ -14,11 +13,19 @@ import {
 import { InputError, type InputErrorCode } from "../core/input-error.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { layRotation, type Lay } from "../miter/index.js";
-import { POLYGON_MEASURES } from "../polygon/index.js";
 import { checkProfile } from "../profile/index.js";
 import { checkSaw, tableSaw } from "../saw/index.js";
-import { convertLength } from "../units/index.js";
-import type { ContentsLayer, FilledBrief, FrameBrief, MeasuredMolding, Opening, RoughMethod } from "./brief.js";
+import { checkGrain, type Grain } from "../wood/grain.js";
+import { readWood } from "../wood/read-wood.js";
+import type { Wood } from "../wood/index.js";
+import type { FilledBrief, FrameBrief, FrameMoisture, Hanging, Price, RoughMethod } from "./brief.js";
+import { checkRough } from "./check-rough.js";
+import { readContents } from "./read-contents.js";
+import { readHanging } from "./read-hanging.js";
+import { readMoisture } from "./read-moisture.js";
+import { markNames, readMeasured, readOpening } from "./read-opening.js";
+import { checkPrice } from "./read-price.js";
+import { usualFastenerRoom, usualGap, usualKerf } from "./usual-lengths.js";
 
 /** Most sides that a frame may have: beyond that the closed forms of `polygon` and `miter` still answer, but nobody saws. */
 const MAX_FRAME_SIDES: number = 1000;
@@ -37,6 +44,13 @@ const BRIEF_KEYS: readonly string[] = [
   "rough",
   "lay",
   "sticks",
+  "gap",
+  "fastenerRoom",
+  "species",
+  "grain",
+  "moisture",
+  "price",
+  "hanging",
   "profile",
   "measured",
 ];
@@ -78,58 +92,6 @@ export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined 
   }
 }
 
-function readOpening(value: unknown): Opening {
-  const opening = checkObject(value, "opening");
-  const key = checkOneOf(opening, "opening", ["contains", "cutFrom", ...POLYGON_MEASURES] as const);
-  if (key !== "contains" && key !== "cutFrom") {
-    const what = key === "area" ? "a positive area (1e-200 to 1e200)" : undefined;
-    const size =
-      what === undefined
-        ? checkLength(opening[key], `opening.${key}`)
-        : checkNumber(opening[key], "opening.area", 1e-200, 1e200, what);
-    return { [key]: size } as unknown as Opening;
-  }
-  const box = checkObject(opening[key], `opening.${key}`);
-  const width = checkLength(box["width"], `opening.${key}.width`);
-  const height = checkLength(box["height"], `opening.${key}.height`);
-  if (key === "cutFrom") return { cutFrom: { width, height } };
-  const allowance = box["allowance"];
-  if (allowance === undefined) return { contains: { width, height } };
-  return { contains: { width, height, allowance: checkLengthOrZero(allowance, "opening.contains.allowance") } };
-}
-
-function readContents(value: unknown): readonly ContentsLayer[] {
-  return checkArray(value, "contents", "an array of layers, each with a name and a thickness").map((item, index) => {
-    const layer = checkObject(item, `contents[${index}]`);
-    return {
-      name: checkText(layer["name"], `contents[${index}].name`),
-      thickness: checkLength(layer["thickness"], `contents[${index}].thickness`),
-    };
-  });
-}
-
-function readMeasured(value: unknown): MeasuredMolding {
-  const measured = checkObject(value, "measured");
-  const levelWidth = checkLength(measured["levelWidth"], "measured.levelWidth");
-  const optional: { lap?: number; depth?: number } = {};
-  if (measured["lap"] !== undefined) optional.lap = checkLengthOrZero(measured["lap"], "measured.lap");
-  if (measured["depth"] !== undefined) optional.depth = checkLength(measured["depth"], "measured.depth");
-  return { levelWidth, ...optional };
-}
-
-/**
- * Checks how pieces are parted from the stick.
- *
- * @param value - the method and its allowance
- * @returns the checked method
- */
-export function checkRough(value: unknown): RoughMethod {
-  const rough = checkObject(value, "rough");
-  const method = checkWord(rough["method"], "rough.method", ["none", "square", "mitered"]);
-  if (method === "none") return { method };
-  return { method, allowance: checkLength(rough["allowance"], "rough.allowance") };
-}
-
 function readSticks(value: unknown): unknown[] {
   return checkArray(value, "sticks", "an array of sticks, each with an id and a length").map((item, index) => {
     const stick = checkObject(item, `sticks[${index}]`);
@@ -141,15 +103,15 @@ function readSticks(value: unknown): unknown[] {
   });
 }
 
-/** The arris names that a brief's molding has, plus "contents". */
-function markNames(profile: unknown, measured: MeasuredMolding | undefined): string[] {
-  if (measured !== undefined) return ["contents", "wall", "outer", ...(measured.lap === undefined ? [] : ["sight"])];
-  return ["contents", ...Object.keys((profile as { marks: object }).marks)];
-}
-
-/** A full carbide kerf of 1/8 in, in any unit. Common practice, no printed source. */
-function usualKerf(unit: LengthUnit): number {
-  return convertLength(0.125, "in", unit);
+/** The fields of a brief that stay absent when they are not given. */
+interface OptionalFields {
+  lay?: Lay;
+  sticks?: unknown[];
+  species?: Wood;
+  grain?: Grain;
+  moisture?: FrameMoisture;
+  price?: Price;
+  hanging?: Hanging;
 }
 
 /**
@@ -190,19 +152,31 @@ export function readBrief(value: unknown): ReadBrief {
   const saw = read("saw", tableSaw(), (field) => checkSaw(field, "saw"));
   const kerf = read("kerf", usualKerf(unit ?? "mm"), (field) => checkLengthOrZero(field, "kerf"));
   const rough = read<RoughMethod>("rough", { method: "none" }, checkRough);
-  const optional: { lay?: Lay; sticks?: unknown[] } = {};
-  if (given["lay"] !== undefined) {
-    const lay = attempt(issues, () => {
-      const wanted = given["lay"] as Lay;
-      layRotation(wanted, 0);
-      return typeof wanted === "number" ? wanted + 0 : wanted;
-    });
-    if (lay !== undefined) optional.lay = lay;
-  }
-  if (given["sticks"] !== undefined) {
-    const sticks = attempt(issues, () => readSticks(given["sticks"]));
-    if (sticks !== undefined) optional.sticks = sticks;
-  }
+  const gap = read("gap", usualGap(unit ?? "mm"), (field) => checkLength(field, "gap"));
+  const room = usualFastenerRoom(unit ?? "mm");
+  const fastenerRoom = read("fastenerRoom", room, (field) => checkLengthOrZero(field, "fastenerRoom"));
+  const optional: OptionalFields = {};
+  const take = <K extends keyof OptionalFields>(key: K, check: (field: unknown) => OptionalFields[K]): void => {
+    const value = given[key] === undefined ? undefined : attempt(issues, () => check(given[key]));
+    if (value !== undefined) optional[key] = value;
+  };
+  take("lay", (field) => {
+    const wanted = field as Lay;
+    layRotation(wanted, 0);
+    return typeof wanted === "number" ? wanted + 0 : wanted;
+  });
+  take("sticks", readSticks);
+  take("species", (field) => {
+    readWood(field);
+    return field as Wood;
+  });
+  take("grain", (field) => {
+    checkGrain(field);
+    return field as Grain;
+  });
+  take("moisture", readMoisture);
+  take("price", (field) => checkPrice(field, "price", ["meter", "foot", "cubic meter", "board foot"]));
+  take("hanging", readHanging);
   for (const key of Object.keys(given)) {
     if (BRIEF_KEYS.includes(key)) continue;
     const message = `Expected only known fields in the brief (${BRIEF_KEYS.join(", ")}), got \`${key}\``;
@@ -222,6 +196,8 @@ export function readBrief(value: unknown): ReadBrief {
     saw,
     kerf,
     rough,
+    gap,
+    fastenerRoom,
     ...optional,
   };
   return { issues, brief: brief as unknown as FilledBrief };

@@ -5,7 +5,7 @@ import type { StockJob, StockStick } from "../stock/index.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
 import type { FrameGeometry } from "./frame-geometry.js";
-import { checkRough } from "./read-brief.js";
+import { checkRough } from "./check-rough.js";
 import { roughPiece } from "./rough-length.js";
 
 /** Options of {@link stockJob}. */

@@ -1,5 +1,6 @@
 import type { FramePlan } from "../frame/index.js";
 import { element, type Content, type Markup } from "./html.js";
+import { quantityText } from "./quantity-text.js";
 import type { Words } from "./sheet-options.js";
 
 type Caution = FramePlan["cautions"][number];
@@ -10,20 +11,14 @@ const SEVERITIES: readonly (readonly [severity: Caution["severity"], word: strin
   ["note", "Note"],
 ];
 
-/** The numbers of cautions that are angles; all others are lengths. */
-const ANGLES: readonly string[] = ["bevel", "angle", "planMiter", "slope", "miter", "miterMiss", "bevelMiss", "edge"];
-
 const FIXED: string =
   "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the manual of your saw, to the local codes for glazing and for hanging heavy things over people, and to qualified advice. Guards stay on, hands stay away from the blade's path, and every setting is proven on scrap before good wood is cut.";
 
 /** The numbers that raised a caution, in the reader's units: `length 210 mm, limit 300 mm`. */
-function numbersText({ numbers }: Caution, { length, angle }: Words): string {
-  const entries = Object.entries(numbers);
-  // A limit is of the kind of the number that it limits, which comes first.
-  const isAngle = (name: string): boolean => ANGLES.includes(name === "limit" ? (entries[0]?.[0] ?? name) : name);
-  const texts = entries.map(
+function numbersText({ numbers, kinds }: Caution, words: Words): string {
+  const texts = Object.entries(numbers).map(
     ([name, value]) =>
-      `${name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)} ${isAngle(name) ? angle(value) : length(value)}`,
+      `${name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)} ${quantityText(value, kinds[name], words)}`,
   );
   return texts.length === 0 ? "" : ` (${texts.join(", ")})`;
 }

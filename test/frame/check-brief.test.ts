@@ -27,6 +27,27 @@ describe("checkBrief", () => {
     expect(checkBrief(throughJson(sound))).toEqual([]);
   });
 
+  test("takes wood, moisture, prices and hanging in every form", () => {
+    const brief = {
+      ...sound,
+      gap: 0.3,
+      fastenerRoom: 0,
+      species: { radial: 4, tangential: 8 },
+      grain: "quarter-sawn",
+      moisture: { made: 9, seasons: [{ temperature: 20, humidity: 30 }, 12] },
+      price: { amount: 4.5, per: "board foot" },
+      hanging: { by: "wire", wireAngle: 35, screwDepth: 12, extraMass: 2 },
+      contents: [
+        { name: "pane", thickness: 2, material: "glass", price: { amount: 38, per: "square meter" } },
+        { name: "board", thickness: 3, material: { density: 750 } },
+        { name: "panel", thickness: 6, material: { species: "white ash", grain: 30, grainDirection: 90 } },
+      ],
+    };
+    expect(checkBrief(brief)).toEqual([]);
+    expect(checkBrief(throughJson(brief))).toEqual([]);
+    expect(planFrame(brief as FrameBrief).brief).toMatchObject(brief);
+  });
+
   test("reports every issue at once, in the order of the fields", () => {
     const issues = checkBrief({
       sides: 2.5,
@@ -139,13 +160,63 @@ test.each([
     { sticks: [{ id: "ash", length: 2000, cost: -1 }] },
     "Expected `sticks[0].cost` to be zero or a positive length (up to 1e100), got -1 (number)",
   ],
+  [{ gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+  [{ fastenerRoom: -1 }, "Expected `fastenerRoom` to be zero or a positive length (up to 1e100), got -1 (number)"],
+  [{ species: 7 }, "Expected `species` to be the name of a wood or an object with its figures, got 7 (number)"],
+  [{ grain: 91 }, "Expected `grain` to be degrees from 0 to 90, got 91 (number)"],
+  [
+    { moisture: { made: 8, seasons: [] } },
+    "Expected `moisture.seasons` to be an array of one or more moistures, got an array",
+  ],
+  [
+    { moisture: { made: 8, seasons: [6, { temperature: 21, humidity: 101 }] } },
+    "Expected `moisture.seasons[1].humidity` to be percent from 0 to 100, got 101 (number)",
+  ],
+  [
+    { moisture: { seasons: [6] } },
+    "Expected `moisture.made` to be a moisture content in percent (0 to 300) or a climate, got undefined",
+  ],
+  [
+    { price: { amount: 3, per: "square meter" } },
+    'Expected `price.per` to be one of "meter", "foot", "cubic meter", "board foot", got "square meter" (string)',
+  ],
+  [{ price: { amount: -3, per: "foot" } }, "Expected `price.amount` to be an amount from 0 to 1e12, got -3 (number)"],
+  [{ hanging: { by: "nail" } }, 'Expected `hanging.by` to be one of "wire", "two-hooks", got "nail" (string)'],
+  [
+    { hanging: { by: "wire", wireAngle: 0 } },
+    "Expected `hanging.wireAngle` to be degrees from 5 to 85, got 0 (number)",
+  ],
+  [
+    { hanging: { by: "two-hooks", screwDepth: 0 } },
+    "Expected `hanging.screwDepth` to be a positive length (1e-100 to 1e100), got 0 (number)",
+  ],
+  [
+    { hanging: { by: "wire", extraMass: 1001 } },
+    "Expected `hanging.extraMass` to be kilograms from 0 to 1000, got 1001 (number)",
+  ],
+  [
+    { contents: [{ name: "pane", thickness: 2, material: "mica" }] },
+    'Expected `contents[0].material` to be "glass", "acrylic" or an object with `density`, got "mica" (string)',
+  ],
+  [
+    { contents: [{ name: "board", thickness: 2, material: { density: 0 } }] },
+    "Expected `contents[0].material.density` to be kilograms per cubic meter from 1 to 100000, got 0 (number)",
+  ],
+  [
+    { contents: [{ name: "panel", thickness: 6, material: { species: "white ash", grainDirection: 361 } }] },
+    "Expected `contents[0].material.grainDirection` to be degrees from -360 to 360, got 361 (number)",
+  ],
+  [
+    { contents: [{ name: "pane", thickness: 2, price: { amount: 40, per: "meter" } }] },
+    'Expected `contents[0].price.per` to be one of "piece", "square meter", "square foot", got "meter" (string)',
+  ],
   [
     { opening: { side: 2 }, at: "outerFace" },
     "Expected `opening` to leave the sticks a length at every edge, but at sightFace it would be -44.1880215352",
   ],
   [
     { colour: "oak" },
-    "Expected only known fields in the brief (sides, slope, pose, opening, at, contents, clearance, unit, saw, kerf, rough, lay, sticks, profile, measured), got `colour`",
+    "Expected only known fields in the brief (sides, slope, pose, opening, at, contents, clearance, unit, saw, kerf, rough, lay, sticks, gap, fastenerRoom, species, grain, moisture, price, hanging, profile, measured), got `colour`",
   ],
 ])("brief with %j", (changes, message) => {
   expect(onlyIssue(changes)).toBe(message);

@@ -2,25 +2,18 @@ import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
 import type { FrameContents } from "../contents-plan.js";
 import { sticksTooShort, type RoughPiece } from "../rough-length.js";
-import { COMMON_PRACTICE, ruleLength } from "./common-practice.js";
+import { ruleLength } from "./common-practice.js";
+import { makeCaution } from "./make-caution.js";
 
 /** Sticks longer than this need help at the saw, in millimeters; common practice, no printed source. */
 const LONG_STICK: number = 2400;
 /** A lip that laps less than this holds nothing once the wood has moved, in millimeters; common practice, no printed source. */
 const LEAST_LAP: number = 3;
-/** Less wall than this behind the contents leaves no room for points or clips, in millimeters; common practice, no printed source. */
-const LEAST_WALL: number = 3;
 
 function seatCautions({ fit, why, possible, hidden }: FrameContents, brief: FilledBrief): Caution[] {
   if (possible === false) {
     return [
-      {
-        code: "seat",
-        severity: "danger",
-        sentence: why ?? "",
-        numbers: { slope: brief.slope },
-        source: "geometry of the tilted rabbet",
-      },
+      makeCaution("seat", "danger", why ?? "", { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
     ];
   }
   if (fit?.possible !== true) return [];
@@ -29,25 +22,13 @@ function seatCautions({ fit, why, possible, hidden }: FrameContents, brief: Fill
   if (hidden < lap) {
     const sentence =
       "The lip laps little of the contents at this slope: they can slip past it when the wood moves or the frame is knocked.";
-    cautions.push({
-      code: "seat",
-      severity: "care",
-      sentence,
-      numbers: { lap: hidden, limit: lap },
-      source: COMMON_PRACTICE,
-    });
+    cautions.push(makeCaution("seat", "care", sentence, { length: { lap: hidden, limit: lap } }));
   }
-  const wall = ruleLength(LEAST_WALL, brief.unit);
+  const wall = brief.fastenerRoom;
   if (fit.depthLeft < wall && brief.contents.length > 0) {
     const sentence =
       "The contents fill the rabbet to its back at this slope: there is no room left for points or clips, so plan offset clips or a deeper rabbet.";
-    cautions.push({
-      code: "seat",
-      severity: "care",
-      sentence,
-      numbers: { depthLeft: fit.depthLeft, limit: wall },
-      source: COMMON_PRACTICE,
-    });
+    cautions.push(makeCaution("seat", "care", sentence, { length: { depthLeft: fit.depthLeft, limit: wall } }));
   }
   return cautions;
 }
@@ -58,7 +39,7 @@ function longStick(brief: FilledBrief): Caution[] {
   if (length <= limit) return [];
   const sentence =
     "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into roughs first.";
-  return [{ code: "long-stick", severity: "care", sentence, numbers: { length, limit }, source: COMMON_PRACTICE }];
+  return [makeCaution("long-stick", "care", sentence, { length: { length, limit } })];
 }
 
 function shortSticks(brief: FilledBrief, piece: RoughPiece): Caution[] {
@@ -67,15 +48,8 @@ function shortSticks(brief: FilledBrief, piece: RoughPiece): Caution[] {
   const sentence =
     "No stick on offer is long enough for a piece: find longer ones, or choose a smaller frame or more sides.";
   const longest = sticks.reduce((most, stick) => Math.max(most, stick.length), 0);
-  return [
-    {
-      code: "short-stick",
-      severity: "care",
-      sentence,
-      numbers: { longest, piece: piece.length },
-      source: "geometry of the pieces",
-    },
-  ];
+  const numbers = { length: { longest, piece: piece.length } };
+  return [makeCaution("short-stick", "care", sentence, numbers, "geometry of the pieces")];
 }
 
 /**

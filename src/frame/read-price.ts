@@ -1,0 +1,21 @@
+import { checkNumber, checkObject, checkWord } from "../core/check.js";
+import type { Price } from "./brief.js";
+
+/** Largest amount that a price may have. */
+const MAX_AMOUNT: number = 1e12;
+
+/**
+ * Checks a price.
+ *
+ * @param value - the price
+ * @param path - its name in error texts
+ * @param pers - what it may be counted by here
+ * @returns the checked price
+ */
+export function checkPrice(value: unknown, path: string, pers: readonly Price["per"][]): Price {
+  const price = checkObject(value, path);
+  return {
+    amount: checkNumber(price["amount"], `${path}.amount`, 0, MAX_AMOUNT, "an amount from 0 to 1e12"),
+    per: checkWord(price["per"], `${path}.per`, pers),
+  };
+}

@@ -1,0 +1,32 @@
+import type { LengthUnit } from "../core/geometry-types.js";
+import { convertLength } from "../units/index.js";
+
+/**
+ * A full carbide kerf of 1/8 in. Common practice, no printed source.
+ *
+ * @param unit - the plan's unit
+ * @returns the kerf in that unit
+ */
+export function usualKerf(unit: LengthUnit): number {
+  return convertLength(0.125, "in", unit);
+}
+
+/**
+ * A gap that is just seen, 0.25 mm. Common practice, no printed source.
+ *
+ * @param unit - the plan's unit
+ * @returns the gap in that unit
+ */
+export function usualGap(unit: LengthUnit): number {
+  return convertLength(0.25, "mm", unit);
+}
+
+/**
+ * Depth that points or clips take behind the contents, 3 mm. Common practice, no printed source.
+ *
+ * @param unit - the plan's unit
+ * @returns the depth in that unit
+ */
+export function usualFastenerRoom(unit: LengthUnit): number {
+  return convertLength(3, "mm", unit);
+}

@@ -1,0 +1,19 @@
+import type { QuantityKind } from "../core/caution.js";
+import type { Words } from "./sheet-options.js";
+
+/**
+ * A number with its unit, for people.
+ *
+ * @param value - the number
+ * @param kind - what it is; a bare number when it is not known
+ * @param words - the formatters of lengths and angles
+ * @returns the text, never broken between the number and its unit
+ */
+export function quantityText(value: number, kind: QuantityKind | undefined, words: Words): string {
+  if (kind === "length") return words.length(value);
+  if (kind === "angle") return words.angle(value);
+  const rounded = Number(value.toPrecision(3)).toString();
+  if (kind === "mass") return `${rounded}\u00a0kg`;
+  if (kind === "force") return `${rounded}\u00a0N`;
+  return kind === "percent" ? `${rounded}\u00a0%` : rounded;
+}
