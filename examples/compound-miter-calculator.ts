@@ -1,19 +1,39 @@
 /**
- * For the author of a calculator: the angles alone, from the `miter` module, for every way in which the stick can lie.
+ * For the author of a calculator: crown molding round rooms of any number of corners, from the `miter` module alone.
  */
-import { compoundMiter, joinCorner, sawSetting, slopeFromSpring, type Lay } from "miterwright/miter";
-import { formatAngle } from "miterwright/units";
+import { compoundMiterTable, joinCorner, sawSetting, slopeFromSpring, type LayName } from "miterwright/miter";
 
-const show = (degrees: number): string => formatAngle(degrees, { digits: 2 });
+const SPRING = 38;
+const ROOMS: readonly number[] = [3, 4, 5, 6, 8, 12];
+const LAYS: readonly LayName[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
 
-// A crown molding with a spring angle of 38 degrees, round an octagonal room.
-const slope = slopeFromSpring(38);
-const { miter, bevel, dihedral } = compoundMiter({ sides: 8, slope });
-console.log(`lying flat: miter ${show(miter)}, bevel ${show(bevel)}; the faces meet at ${show(dihedral)}`);
+const angle = (degrees: number): string => `${Math.abs(degrees).toFixed(2)}°`;
 
-const board = { slope, thickness: 18 };
-const { first } = joinCorner({ turn: 360 / 8, first: board, second: board });
-for (const lay of ["propped", "flat", "face-down", "inner-down", "outer-down"] satisfies Lay[]) {
-  const setting = sawSetting(first, lay);
-  console.log(`${lay}: miter ${show(setting.miter)}, bevel ${show(setting.bevel)}`);
+/** A setting goes to people without a sign: they are told which part of the stick stays longer. */
+function longer(degrees: number, positive: string, negative: string): string {
+  // The arithmetic can leave a trace of a degree where the cut is square.
+  if (Math.abs(degrees) < 1e-9) return "square";
+  return degrees > 0 ? positive : negative;
 }
+
+function print(...cells: readonly string[]): void {
+  console.log(cells.map((cell, column) => (column === 0 ? cell.padEnd(10) : cell.padStart(11))).join(""));
+}
+
+const slope = slopeFromSpring(SPRING);
+console.log(`Crown of spring angle ${SPRING}°, lying flat on the saw`);
+print("corners", "miter", "bevel", "dihedral");
+for (const { sides, miter, bevel, dihedral } of compoundMiterTable({ sides: ROOMS, slopes: [slope] })) {
+  print(String(sides), angle(miter), angle(bevel), angle(dihedral));
+}
+
+// One end of a stick is enough: in a ring of equal corners the other is its mirror image.
+const board = { slope, thickness: 18 };
+const { first: end } = joinCorner({ turn: 90, first: board, second: board });
+console.log("\nOne of four corners, by how the stick lies");
+print("lay", "miter", "longer", "bevel", "longer");
+for (const lay of LAYS) {
+  const { miter, bevel } = sawSetting(end, lay);
+  print(lay, angle(miter), longer(miter, "far edge", "near edge"), angle(bevel), longer(bevel, "below", "above"));
+}
+console.log("Far and near: from the middle of the room, as the stick lies.");
