@@ -3,7 +3,7 @@ import { slopeFromPlumb, slopeFromSpring } from "miterwright/miter";
 import { innermostPoint, molding, outermostPoint, type Profile } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import type { Values } from "./fields.js";
-import type { ReadFields } from "./read-fields.js";
+import type { PlacedRow, ReadFields } from "./read-fields.js";
 
 /**
  * A number under a name, for spreading into options that take none.
@@ -85,6 +85,57 @@ export function placePart(
   if (profile === null) return values.at === "outermost" ? "outer" : hasLap ? "sight" : "wall";
   const { mark } = values.at === "outermost" ? outermostPoint(profile, slope) : innermostPoint(profile, slope);
   return mark ?? "contents";
+}
+
+/**
+ * What the layers in the rabbet are.
+ *
+ * @param fields - the form
+ * @param layers - the rows of the layers that say something
+ * @returns the brief's contents
+ */
+export function contentsPart({ values, numbers }: ReadFields, layers: readonly PlacedRow[]): unknown[] {
+  return layers.map(({ row, index }) => {
+    const material = row["material"] ?? "";
+    const price = numbers.get(`layers.${index}.price`);
+    const solid = values.species === "" ? undefined : { species: values.species };
+    return {
+      name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
+      thickness: numbers.get(`layers.${index}.thickness`),
+      ...(material === "" ? {} : { material: material === "molding" ? solid : material }),
+      ...(price === undefined ? {} : { price: { amount: price, per: "piece" } }),
+    };
+  });
+}
+
+/**
+ * The wood and its year, what it costs, and how the frame hangs.
+ *
+ * @param fields - the form
+ * @returns the parts of the brief
+ */
+export function woodPart({ values, numbers }: ReadFields): Partial<FrameBrief> {
+  const price = numbers.get("price");
+  const moistures = ["made", "driest", "dampest"].map((name) => numbers.get(name));
+  const [made = 8, driest = 6, dampest = 12] = moistures;
+  const isMoistureSaid = moistures.some((moisture) => moisture !== undefined);
+  const part = {
+    ...(values.species === "" ? {} : { species: values.species, grain: values.grain }),
+    ...(values.species !== "" && isMoistureSaid ? { moisture: { made, seasons: [driest, dampest] } } : {}),
+    ...(price === undefined ? {} : { price: { amount: price, per: values.pricePer } }),
+    ...(values.hangs === "" ? {} : { hanging: hangingPart({ values, numbers }) }),
+  };
+  // The choices are the words that the brief knows; `checkBrief` looks at them.
+  return part as Partial<FrameBrief>;
+}
+
+function hangingPart({ values, numbers }: Pick<ReadFields, "values" | "numbers">): object {
+  return {
+    by: values.hangs,
+    ...optional("wireAngle", numbers.get("wireAngle")),
+    ...optional("screwDepth", numbers.get("screwDepth")),
+    ...optional("extraMass", numbers.get("extraMass")),
+  };
 }
 
 /**

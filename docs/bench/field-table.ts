@@ -4,6 +4,8 @@ import { MOLDING_FIELDS } from "./form/molding-fields.js";
 import { RACK_FIELDS } from "./form/rack-fields.js";
 import { SAW_FIELDS } from "./form/saw-fields.js";
 import { SIZE_FIELDS } from "./form/size-fields.js";
+import { answer } from "./form/answer.js";
+import { WOOD_FIELDS } from "./form/wood-fields.js";
 
 /** The steps of the form: a question each, and a hint where one helps. */
 export const STEPS: readonly { readonly step: Step; readonly question: string; readonly hint: string }[] = [
@@ -25,6 +27,11 @@ export const STEPS: readonly { readonly step: Step; readonly question: string; r
   },
   { step: "saw", question: "Which saw?", hint: "Left and right are yours as you stand in front of it." },
   {
+    step: "wood",
+    question: "Which wood, and does it hang?",
+    hint: "For what the frame weighs, what a year does to it, and how it is held on a wall. Leave it as it is and none of that is computed.",
+  },
+  {
     step: "rack",
     question: "What is in the rack?",
     hint: "The lengths of molding that you have or can buy. Leave it empty and only the need is computed.",
@@ -37,6 +44,7 @@ export const FIELDS: Readonly<Record<FieldName, PlacedField>> = {
   ...SIZE_FIELDS,
   ...MOLDING_FIELDS,
   ...SAW_FIELDS,
+  ...WOOD_FIELDS,
   ...RACK_FIELDS,
   ...DRY_FIT_FIELDS,
 };
@@ -52,6 +60,24 @@ export const LISTS: Readonly<Record<ListName, Readonly<Record<string, Field>>>> 
       placeholder: "glass",
     },
     thickness: { label: "Thickness", explain: "Of this layer.", kind: "length", optional: true },
+    material: {
+      label: "Made of",
+      explain: "For what it weighs and how it moves.",
+      kind: "choice",
+      choices: [
+        answer("", "not said"),
+        answer("glass", "glass"),
+        answer("acrylic", "acrylic"),
+        answer("molding", "the wood of the molding, in one piece"),
+      ],
+    },
+    price: {
+      label: "Price",
+      explain: "Of one, in any money.",
+      kind: "number",
+      optional: true,
+      placeholder: "not said",
+    },
   },
   sticks: {
     length: {

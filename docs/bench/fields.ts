@@ -1,5 +1,5 @@
 /** The steps of the form, in the order in which a maker thinks. */
-export type Step = "units" | "inside" | "shape" | "molding" | "slope" | "saw" | "rack" | "paper" | "dry-fit";
+export type Step = "units" | "inside" | "shape" | "molding" | "slope" | "saw" | "wood" | "rack" | "paper" | "dry-fit";
 
 /** What goes in, the shape, and the units. */
 export type SizeField =
@@ -13,6 +13,7 @@ export type SizeField =
   | "at"
   | "allowance"
   | "clearance"
+  | "fastenerRoom"
   | "sides"
   | "pose";
 
@@ -44,7 +45,22 @@ export type SawField =
   | "bevelReads"
   | "scaleStep"
   | "sawDepth"
-  | "crosscut";
+  | "crosscut"
+  | "acceptedGap";
+
+/** The wood and its year, what it costs, and how the frame hangs. */
+export type WoodField =
+  | "species"
+  | "grain"
+  | "made"
+  | "driest"
+  | "dampest"
+  | "price"
+  | "pricePer"
+  | "hangs"
+  | "wireAngle"
+  | "screwDepth"
+  | "extraMass";
 
 /** The rack, and what stands on the sheet. */
 export type RackField = "frames" | "keep" | "title" | "note";
@@ -53,7 +69,7 @@ export type RackField = "frames" | "keep" | "title" | "note";
 export type DryFitField = "gap" | "open" | "seenSlope" | "hold";
 
 /** The fields that stand alone, by the names that links and files use. */
-export type FieldName = SizeField | MoldingField | SawField | RackField | DryFitField;
+export type FieldName = SizeField | MoldingField | SawField | WoodField | RackField | DryFitField;
 
 /** The lists of the form, whose rows are added and removed. */
 export type ListName = "layers" | "sticks";

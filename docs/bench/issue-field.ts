@@ -18,6 +18,12 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
   [/^saw\.depth$/, "sawDepth"],
   [/^saw\.crosscut$/, "crosscut"],
   [/^(?:lean|spring)$/, "slope"],
+  [/^gap$/, "acceptedGap"],
+  [/^moisture\.made$/, "made"],
+  [/^moisture\.seasons\[0\]$/, "driest"],
+  [/^moisture\.seasons\[1\]$/, "dampest"],
+  [/^price\.amount$/, "price"],
+  [/^hanging\.(wireAngle|screwDepth|extraMass)$/, "$1"],
 ];
 
 /**
@@ -28,7 +34,7 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
  * @returns the key of the field
  */
 export function issueField(path: string, holds: string): string {
-  const row = /^(sticks|contents)\[(\d+)\]\.(\w+)$/.exec(path);
+  const row = /^(sticks|contents)\[(\d+)\]\.(\w+)(?:\.\w+)?$/.exec(path);
   if (row !== null) {
     const column = row[3] === "id" ? "name" : row[3]!;
     return `${row[1] === "contents" ? "layers" : "sticks"}.${row[2]!}.${column}`;

@@ -79,7 +79,7 @@ export function readFields(state: JobState): ReadFields {
   for (const list of ["layers", "sticks"] as const) {
     for (const { row, index } of filledRows(state, list)) {
       for (const [column, field] of Object.entries(LISTS[list])) {
-        if (field.kind === "text") continue;
+        if (field.kind === "text" || field.kind === "choice") continue;
         take(`${list}.${index}.${column}`, row[column] ?? "", field, NEEDED_COLUMNS.includes(column));
       }
     }

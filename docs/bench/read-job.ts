@@ -1,6 +1,15 @@
 import { isInputError } from "miterwright/errors";
 import { checkBrief, type FrameBrief } from "miterwright/frame";
-import { moldingPart, openingPart, optional, placePart, sawPart, slopePart } from "./brief-parts.js";
+import {
+  contentsPart,
+  moldingPart,
+  openingPart,
+  optional,
+  placePart,
+  sawPart,
+  slopePart,
+  woodPart,
+} from "./brief-parts.js";
 import { issueField } from "./issue-field.js";
 import { issueWords, type Refusal } from "./issue-words.js";
 import type { JobState } from "./job-state.js";
@@ -65,6 +74,10 @@ export function readJob(state: JobState): ReadJob {
   const issues = [...fields.issues];
   const [sticks, layers] = [filledRows(state, "sticks"), filledRows(state, "layers")];
   const stock = readSticks(sticks, numbers, issues);
+  for (const { row, index } of layers) {
+    if (row["material"] === "molding" && values.species === "")
+      issues.push({ field: `layers.${index}.material`, words: "Say which wood the molding is of." });
+  }
   const frames = numbers.get("frames") ?? 1;
   if (frames < 1) issues.push({ field: "frames", words: "At least one frame has to be made." });
   const slope = attempt(issues, values.holds, "", () => slopePart(fields));
@@ -88,11 +101,11 @@ export function readJob(state: JobState): ReadJob {
       profile === null && values.known === "dimensions"
         ? "contents"
         : placePart(values, profile, slope ?? 0, "lap" in lap),
-    contents: layers.map(({ row, index }) => ({
-      name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
-      thickness: numbers.get(`layers.${index}.thickness`),
-    })),
+    contents: contentsPart(fields, layers),
     ...optional("clearance", numbers.get("clearance")),
+    ...optional("fastenerRoom", numbers.get("fastenerRoom")),
+    ...optional("gap", numbers.get("acceptedGap")),
+    ...woodPart(fields),
     unit: values.unit,
     saw: sawPart(fields),
     ...optional("kerf", numbers.get("kerf")),

@@ -23,7 +23,13 @@ export const WORDS: readonly Word[] = [
     means: "an edge that runs the whole length of the stick, where two of its surfaces meet",
   },
   { word: "back", means: "the surface of the molding that is turned away from the viewer" },
+  { word: "backing", means: "the board behind a picture that holds it in the frame" },
   { word: "bevel", means: "how far the saw's blade leans from upright" },
+  {
+    word: "board foot",
+    forms: ["board feet"],
+    means: "lumber of a foot by a foot by an inch, or as much of another shape",
+  },
   { word: "blank", forms: ["squared blank"], means: "a piece with four square corners from which the panel is cut" },
   { word: "circumradius", means: "the distance from the center to a corner" },
   { word: "clearance", means: "room kept free at every side, so that the contents can move" },

@@ -7,6 +7,7 @@ import { issueField } from "../../docs/bench/issue-field.js";
 import { isFieldName } from "../../docs/bench/job-link.js";
 import { emptyJob } from "../../docs/bench/job-state.js";
 import { exampleJob } from "../../docs/bench/example-job.js";
+import { WOOD_FIELDS } from "../../docs/bench/form/wood-fields.js";
 import { planJob } from "../../docs/bench/plan-job.js";
 import { readJob } from "../../docs/bench/read-job.js";
 import { jobOf, TRAY } from "./jobs.js";
@@ -123,6 +124,56 @@ describe("a filled form becomes the brief that it says", () => {
     expect([frames, keep]).toEqual([3, 6]);
   });
 
+  test("with its wood, its year, its prices and how it hangs", () => {
+    const { brief, issues } = readJob(
+      jobOf(
+        {
+          ...TRAY,
+          acceptedGap: "0.4",
+          fastenerRoom: "0",
+          species: "black walnut",
+          grain: "quarter-sawn",
+          driest: "5.5",
+          price: "18.50",
+          pricePer: "meter",
+          hangs: "wire",
+          wireAngle: "40",
+          screwDepth: "10",
+          extraMass: "1.5",
+        },
+        {
+          layers: [
+            { name: "pane", thickness: "2", material: "glass", price: "24" },
+            { name: "bottom", thickness: "6", material: "molding" },
+          ],
+        },
+      ),
+    );
+    expect(issues).toEqual([]);
+    expect(brief).toMatchObject({
+      gap: 0.4,
+      fastenerRoom: 0,
+      species: "black walnut",
+      grain: "quarter-sawn",
+      moisture: { made: 8, seasons: [5.5, 12] },
+      price: { amount: 18.5, per: "meter" },
+      hanging: { by: "wire", wireAngle: 40, screwDepth: 10, extraMass: 1.5 },
+      contents: [
+        { name: "pane", thickness: 2, material: "glass", price: { amount: 24, per: "piece" } },
+        { name: "bottom", thickness: 6, material: { species: "black walnut" } },
+      ],
+    });
+  });
+
+  test("whichever answer is chosen", () => {
+    for (const [name, { choices = [] }] of Object.entries(WOOD_FIELDS)) {
+      for (const { value } of choices) {
+        const said = { ...TRAY, species: "white ash", price: "2", hangs: "wire", [name]: value };
+        expect(readJob(jobOf(said)).issues).toEqual([]);
+      }
+    }
+  });
+
   test("with level measures alone", () => {
     const level = { ...TRAY, known: "level", levelWidth: "48", lap: "6", depth: "12" };
     expect(readJob(jobOf(level)).brief).toMatchObject({ measured: { levelWidth: 48, lap: 6, depth: 12 }, slope: 20 });
@@ -179,6 +230,17 @@ describe("what is wrong is said beside its field", () => {
     expect(words({ ...TRAY, bevelLeft: "100" })).toEqual({ bevelLeft: "This has to be degrees from 0 to 90." });
     expect(words({ ...TRAY, bevelRight: "100" })).toEqual({ bevelRight: "This has to be degrees from 0 to 90." });
     expect(words({ ...TRAY, width: "1e300" })).toHaveProperty("width");
+    const walnut = { ...TRAY, species: "black walnut", hangs: "wire" };
+    const percent = "This has to be a moisture content in percent (0 to 300) or a climate.";
+    expect(words({ ...walnut, made: "301" })).toEqual({ made: percent });
+    expect(words({ ...walnut, dampest: "400", wireAngle: "2" })).toEqual({
+      dampest: percent,
+      wireAngle: "This has to be degrees from 5 to 85.",
+    });
+    expect(words({ ...walnut, extraMass: "5000" })).toEqual({ extraMass: "This has to be kilograms from 0 to 1000." });
+    expect(words(TRAY, { layers: [{ name: "bottom", thickness: "4", material: "molding" }] })).toEqual({
+      "layers.0.material": "Say which wood the molding is of.",
+    });
     expect(words({ ...TRAY, frames: "0" })).toEqual({ frames: "At least one frame has to be made." });
   });
 
@@ -235,6 +297,11 @@ describe("what is wrong is said beside its field", () => {
     ["saw.depth", "sawDepth"],
     ["saw.crosscut", "crosscut"],
     ["lean", "slope"],
+    ["gap", "acceptedGap"],
+    ["moisture.seasons[1]", "dampest"],
+    ["price.amount", "price"],
+    ["hanging.screwDepth", "screwDepth"],
+    ["contents[1].price.amount", "layers.1.price"],
     ["sides", "sides"],
     ["sticks[2].id", "sticks.2.name"],
     ["contents[0].thickness", "layers.0.thickness"],

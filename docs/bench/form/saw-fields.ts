@@ -125,4 +125,13 @@ export const SAW_FIELDS: Readonly<Record<SawField, PlacedField>> = {
     optional: true,
     placeholder: "not checked",
   },
+  acceptedGap: {
+    step: "saw",
+    finer: true,
+    label: "Gap that you accept",
+    explain: "How far the last joint may stand open at one end. Every tolerance in the plan follows from it.",
+    kind: "length",
+    optional: true,
+    placeholder: "0.25 mm",
+  },
 };

@@ -108,6 +108,15 @@ export const SIZE_FIELDS: Readonly<Record<SizeField, PlacedField>> = {
     optional: true,
     placeholder: "none",
   },
+  fastenerRoom: {
+    step: "inside",
+    finer: true,
+    label: "Room for fasteners",
+    explain: "Kept free behind the contents, for the points or clips that hold them.",
+    kind: "room",
+    optional: true,
+    placeholder: "3 mm",
+  },
   sides: {
     step: "shape",
     label: "Number of sides",

@@ -1,0 +1,122 @@
+import { woodNames } from "miterwright/wood";
+import type { PlacedField, WoodField } from "../fields.js";
+import { answer } from "./answer.js";
+
+const WOODS: readonly string[] = woodNames();
+
+/** The wood and its year, what it costs, and how the frame hangs. */
+export const WOOD_FIELDS: Readonly<Record<WoodField, PlacedField>> = {
+  species: {
+    step: "wood",
+    label: "The molding is of",
+    explain: "With it the page knows what the frame weighs, and what a year does to its joints.",
+    kind: "choice",
+    choices: [answer("", "not said"), ...WOODS.map((name) => answer(name, name))],
+  },
+  grain: {
+    step: "wood",
+    finer: true,
+    label: "The rings of growth run",
+    explain: "Seen at the end of a stick, against its face. Wood moves most along them.",
+    kind: "choice",
+    choices: [
+      answer("flat-sawn", "along the face (flat-sawn)"),
+      answer("rift-sawn", "slanting (rift-sawn)"),
+      answer("quarter-sawn", "square to the face (quarter-sawn)"),
+    ],
+    when: { species: WOODS },
+  },
+  made: {
+    step: "wood",
+    finer: true,
+    label: "Moisture when it is made",
+    explain: "The moisture of the wood in percent, as a moisture meter shows it.",
+    kind: "number",
+    optional: true,
+    placeholder: "8",
+    when: { species: WOODS },
+  },
+  driest: {
+    step: "wood",
+    finer: true,
+    label: "At the driest",
+    explain: "The moisture of the wood in percent at the end of a heated winter.",
+    kind: "number",
+    optional: true,
+    placeholder: "6",
+    when: { species: WOODS },
+  },
+  dampest: {
+    step: "wood",
+    finer: true,
+    label: "At the dampest",
+    explain: "The moisture of the wood in percent at the end of a damp summer.",
+    kind: "number",
+    optional: true,
+    placeholder: "12",
+    when: { species: WOODS },
+  },
+  price: {
+    step: "wood",
+    finer: true,
+    label: "Price of the molding",
+    explain: "In any money, for what it is counted by.",
+    kind: "number",
+    optional: true,
+    placeholder: "not said",
+  },
+  pricePer: {
+    step: "wood",
+    finer: true,
+    label: "That is for a",
+    explain: "A board foot is a board of a foot by a foot by an inch.",
+    kind: "choice",
+    choices: [
+      answer("meter", "meter of length"),
+      answer("foot", "foot of length"),
+      answer("board foot", "board foot"),
+      answer("cubic meter", "cubic meter"),
+    ],
+  },
+  hangs: {
+    step: "wood",
+    label: "It hangs",
+    explain: "On a wall, for where its hangers go and what they carry.",
+    kind: "choice",
+    choices: [
+      answer("", "not on a wall"),
+      answer("wire", "by a wire over one hook"),
+      answer("two-hooks", "on two hooks"),
+    ],
+  },
+  wireAngle: {
+    step: "wood",
+    finer: true,
+    label: "Angle of the wire",
+    explain: "How far each half of the wire rises above level. A flat wire pulls harder.",
+    kind: "angle",
+    optional: true,
+    placeholder: "30",
+    when: { hangs: ["wire"] },
+  },
+  screwDepth: {
+    step: "wood",
+    finer: true,
+    label: "Depth of the hangers' screws",
+    explain: "How deep they go into the wood, square to the back.",
+    kind: "length",
+    optional: true,
+    placeholder: "not said",
+    when: { hangs: ["wire", "two-hooks"] },
+  },
+  extraMass: {
+    step: "wood",
+    finer: true,
+    label: "Mass of what else hangs with it",
+    explain: "In kilograms: what is in the frame and not listed as a layer.",
+    kind: "number",
+    optional: true,
+    placeholder: "0",
+    when: { hangs: ["wire", "two-hooks"] },
+  },
+};
