@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
@@ -25,7 +25,7 @@ async function bundle(entry: string, define: Readonly<Record<string, string>>): 
 }
 
 /**
- * Builds the bench page: three static files that work from any host and from a disk.
+ * Builds the bench page: four static files that work from any host and from a disk.
  *
  * @param outFolder - the site's folder; the page goes to `bench/` in it
  */
@@ -42,6 +42,7 @@ export async function buildBenchPage(outFolder: string): Promise<void> {
     logLevel: "warning",
   });
   writeFileSync(join(folder, "bench.css"), style.outputFiles[0]!.text);
+  copyFileSync(here("../pages/icon.svg"), join(folder, "icon.svg"));
   writeFileSync(join(folder, "index.html"), fillTemplate(readFileSync(here("index.html"), "utf8")));
 }
 

@@ -152,7 +152,7 @@ describe("bad input", () => {
     sound: Readonly<Record<string, string>>,
   ])[] = [
     [
-      { holds: "contains", known: "dimensions", rough: "square" },
+      { holds: "contains", known: "dimensions", rough: "square", species: "white ash", hangs: "wire" },
       { sides: "6", thickness: "20", moldingWidth: "50", width: "300", height: "200" },
     ],
     [
