@@ -39,6 +39,31 @@ export interface SettingCorrection {
   readonly words: readonly string[];
 }
 
+/** What a correction may hold: a slope in degrees, or one of the two angles. */
+export type Held = number | "bevel" | "miter";
+
+/**
+ * Reads what a correction is to hold.
+ *
+ * @param value - the option, unchecked
+ * @returns the slope, or the angle
+ */
+export function checkHold(value: unknown): Held {
+  return typeof value === "string" ? checkWord(value, "hold", ["bevel", "miter"] as const) : checkSlope(value, "hold");
+}
+
+/**
+ * Whether one angle does all the turning at a slope, so that it can't be held.
+ *
+ * @param slope - any degrees
+ * @param hold - what is to be held
+ * @returns true for the miter of sticks that lie flat, and for the bevel of upright ones
+ */
+export function turnsAlone(slope: number, hold: Held): boolean {
+  if (typeof hold === "number") return false;
+  return (hold === "miter" ? sinDeg(slope) : cosDeg(slope)) === 0;
+}
+
 /** The angle that goes with the one that is held. */
 function angleBeside(half: number, angle: number, path: "bevel" | "miter"): number {
   const other = otherAngle(half, angle);
@@ -52,22 +77,55 @@ function angleBeside(half: number, angle: number, path: "bevel" | "miter"): numb
 }
 
 /** The setting that closes and holds what is to be held. */
-function wantedSetting(half: number, cut: SawSetting, slope: number, hold: number | "bevel" | "miter"): SawSetting {
+function wantedSetting(half: number, cut: SawSetting, slope: number, hold: Held): SawSetting {
   if (typeof hold === "number") {
     const { miter, bevel } = compoundMiterKernel(half, hold);
     return { miter, bevel };
   }
-  if (hold === "miter" ? slope === 0 : cosDeg(slope) === 0) {
-    const [other, frame] = hold === "miter" ? ["bevel", "a flat"] : ["miter", "an upright"];
-    reject(
-      "impossible",
-      "hold",
-      hold,
-      `Expected \`hold\` to be a slope or "${other}", as only the ${hold} can close ${frame} frame`,
-    );
+  // Past upright the miter goes to the other hand, as the bevel does below level.
+  if (hold === "bevel") {
+    return { miter: Math.sign(cosDeg(slope)) * angleBeside(half, cut.bevel, "bevel") + 0, bevel: cut.bevel };
   }
-  if (hold === "bevel") return { miter: angleBeside(half, cut.bevel, "bevel"), bevel: cut.bevel };
-  return { miter: cut.miter, bevel: Math.sign(slope) * angleBeside(half, cut.miter, "miter") };
+  return { miter: cut.miter, bevel: Math.sign(sinDeg(slope)) * angleBeside(half, cut.miter, "miter") + 0 };
+}
+
+/** A full turn, by which slopes are alike. */
+const FULL_TURN: number = 360;
+
+/**
+ * {@link correctSetting} on bare numbers, for slopes of any size: those of sticks that lie on the saw as if rolled.
+ *
+ * @param sides - number of sides
+ * @param angle - the open angle in degrees
+ * @param slope - the slope at which the sticks stand, any degrees
+ * @param hold - a slope, any degrees, or the angle to leave; not one that turns alone
+ * @param open - which end of the last joint is open
+ * @returns the correction
+ * @throws {InputError} with code `"impossible"` when the angle that is held turns too far
+ */
+export function correctionKernel(
+  sides: number,
+  angle: number,
+  slope: number,
+  hold: Held,
+  open: "inside" | "outside",
+): SettingCorrection {
+  const half = 180 / sides;
+  // A V narrower than the molding is an open angle below 58 degrees, which leaves every joint a turn.
+  const { miter, bevel } = compoundMiterKernel(half - angle / (2 * sides), slope);
+  const cut = { miter, bevel };
+  const wanted = wantedSetting(half, cut, slope, hold);
+  const correction = { miter: wanted.miter - cut.miter, bevel: wanted.bevel - cut.bevel };
+  const level = atan2Deg(sinDeg(wanted.bevel), sinDeg(wanted.miter) * cosDeg(wanted.bevel));
+  return {
+    angle,
+    perJoint: angle / sides,
+    cut,
+    wanted,
+    correction,
+    slope: typeof hold === "number" ? hold : level + FULL_TURN * Math.round((slope - level) / FULL_TURN),
+    words: correctionWords(open, cut, correction),
+  };
 }
 
 /**
@@ -98,22 +156,16 @@ export function correctSetting(options: CorrectSettingOptions): SettingCorrectio
   const open = checkWord(given["open"], "open", ["inside", "outside"]);
   const slope = checkSlope(given["slope"] ?? 0);
   const { hold: wanted = slope } = given;
-  const hold = typeof wanted === "string" ? checkWord(wanted, "hold", ["bevel", "miter"]) : checkSlope(wanted, "hold");
+  const hold = checkHold(wanted);
+  if (turnsAlone(slope, hold)) {
+    const [other, frame] = hold === "miter" ? ["bevel", "a flat"] : ["miter", "an upright"];
+    reject(
+      "impossible",
+      "hold",
+      hold,
+      `Expected \`hold\` to be a slope or "${other}", as only the ${hold} can close ${frame} frame`,
+    );
+  }
   const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width);
-  const half = 180 / sides;
-  // A V narrower than the molding is an open angle below 58 degrees, which leaves every joint a turn.
-  const { miter, bevel } = compoundMiterKernel(half - angle / (2 * sides), slope);
-  const cut = { miter, bevel };
-  const setting = wantedSetting(half, cut, slope, hold);
-  const correction = { miter: setting.miter - cut.miter, bevel: setting.bevel - cut.bevel };
-  return {
-    angle,
-    perJoint: angle / sides,
-    cut,
-    wanted: setting,
-    correction,
-    slope:
-      typeof hold === "number" ? hold : atan2Deg(sinDeg(setting.bevel), sinDeg(setting.miter) * cosDeg(setting.bevel)),
-    words: correctionWords(open, cut, correction),
-  };
+  return correctionKernel(sides, angle, slope, hold, open);
 }

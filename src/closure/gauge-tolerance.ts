@@ -67,6 +67,37 @@ export function checkGap(given: Readonly<Record<string, unknown>>): { width: num
 }
 
 /**
+ * {@link gaugeTolerance} on bare numbers, unchecked.
+ *
+ * @param sides - number of sides
+ * @param width - level width of the joint
+ * @param gap - the accepted V, less than the width
+ * @param slope - slope in degrees, -90 to 90
+ * @returns the tolerances
+ */
+export function toleranceKernel(sides: number, width: number, gap: number, slope: number): GaugeTolerance {
+  const half = 180 / sides;
+  const { miter, bevel } = compoundMiterKernel(half, slope);
+  const byMiter = cosDeg(slope);
+  const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
+  const angle = gap / gapPerDegree(sides, width);
+  const single = (error: number, effect: number, own: number, other: number): number | null => {
+    const tolerance = error / effect;
+    return Math.abs(trueError(half, error, own, other) / tolerance - 1) <= GOOD_TO ? tolerance : null;
+  };
+  const tolerance = (error: number, both: number): AngleTolerance => ({
+    miter: single(error, byMiter, miter, bevel),
+    bevel: single(error, byBevel, bevel, miter),
+    each: error / both,
+  });
+  return {
+    angle,
+    shared: tolerance(angle / (2 * sides), byMiter + byBevel),
+    random: tolerance(angle / (NINETY_FIVE * Math.sqrt(2 * sides)), Math.hypot(byMiter, byBevel)),
+  };
+}
+
+/**
  * How far off the saw may be set before the last joint gapes by more than a given V.
  *
  * A V of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
@@ -90,24 +121,5 @@ export function gaugeTolerance(options: GaugeToleranceOptions): GaugeTolerance {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
   const { width, gap } = checkGap(given);
-  const slope = checkSlope(given["slope"] ?? 0);
-  const half = 180 / sides;
-  const { miter, bevel } = compoundMiterKernel(half, slope);
-  const byMiter = cosDeg(slope);
-  const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
-  const angle = gap / gapPerDegree(sides, width);
-  const single = (error: number, effect: number, own: number, other: number): number | null => {
-    const tolerance = error / effect;
-    return Math.abs(trueError(half, error, own, other) / tolerance - 1) <= GOOD_TO ? tolerance : null;
-  };
-  const tolerance = (error: number, both: number): AngleTolerance => ({
-    miter: single(error, byMiter, miter, bevel),
-    bevel: single(error, byBevel, bevel, miter),
-    each: error / both,
-  });
-  return {
-    angle,
-    shared: tolerance(angle / (2 * sides), byMiter + byBevel),
-    random: tolerance(angle / (NINETY_FIVE * Math.sqrt(2 * sides)), Math.hypot(byMiter, byBevel)),
-  };
+  return toleranceKernel(sides, width, gap, checkSlope(given["slope"] ?? 0));
 }

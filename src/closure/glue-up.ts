@@ -62,8 +62,14 @@ function pairings(rows: readonly (readonly number[])[], loose: readonly number[]
   return stages;
 }
 
+/** Corners that a sentence names one by one; of more it names the first three and the last. */
+const NAMED_CORNERS: number = 12;
+
 function cornerList(corners: readonly number[]): string {
   if (corners.length === 1) return `corner ${corners[0]!}`;
+  if (corners.length > NAMED_CORNERS) {
+    return `${corners.length} corners: ${corners.slice(0, 3).join(", ")} and so on to ${corners.at(-1)!}`;
+  }
   return `corners ${corners.slice(0, -1).join(", ")} and ${corners.at(-1)!}`;
 }
 

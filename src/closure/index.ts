@@ -25,10 +25,5 @@ export type { MeasuredRing, MeasuredStick } from "./measured-stick.js";
 export type { Opens } from "./regular-closure.js";
 export { ringChecks, type RingCheck, type RingChecksOptions } from "./ring-checks.js";
 export { ringClosure, type RingClosure } from "./ring-closure.js";
-export {
-  settingCost,
-  type LengthCost,
-  type SettingChoice,
-  type SettingCost,
-  type SettingCostOptions,
-} from "./setting-cost.js";
+export type { SettingChoice } from "./setting-choices.js";
+export { settingCost, type LengthCost, type SettingCost, type SettingCostOptions } from "./setting-cost.js";

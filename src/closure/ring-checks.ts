@@ -1,9 +1,8 @@
 import { checkLength, checkObject, checkSides, checkSlope } from "../core/check.js";
-import { cosDeg, sinDeg } from "../core/degrees.js";
+import { sinDeg } from "../core/degrees.js";
 import { regularPolygon } from "../polygon/index.js";
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
-import { checkGap, gaugeTolerance, type GaugeToleranceOptions } from "./gauge-tolerance.js";
-import { gapPerDegree, regularClosure } from "./regular-closure.js";
+import { checkGap, toleranceKernel, type GaugeToleranceOptions } from "./gauge-tolerance.js";
+import { acrossTolerance, liftTolerance, slopeTolerance, stickTolerance } from "./ring-tolerances.js";
 
 /** Options of {@link ringChecks}. */
 export interface RingChecksOptions extends GaugeToleranceOptions {
@@ -37,51 +36,6 @@ export interface RingCheck {
   readonly tolerance: number;
 }
 
-/** Corners of a ring of n tight joints that all share the error of an open angle, from the first stick's start to the last one's end. */
-function openPolygon(sides: number, side: number, angle: number): [number, number][] {
-  const turn = (360 - angle) / sides;
-  const corners: [number, number][] = [[0, 0]];
-  for (let stick = 0; stick < sides; stick += 1) {
-    const [x, y] = corners[stick]!;
-    corners.push([x + side * cosDeg(stick * turn), y + side * sinDeg(stick * turn)]);
-  }
-  return corners;
-}
-
-/** Largest deviations of what is measured across a polygon of n + 1 corners. */
-function deviations(
-  sides: number,
-  corners: readonly (readonly [number, number])[],
-  flats: number,
-  diagonal: number,
-): { flats: number; diagonal: number } {
-  const far = Math.floor(sides / 2);
-  let [flatsOff, diagonalOff] = [0, 0];
-  for (let corner = 0; corner + far < sides; corner += 1) {
-    const [ax, ay] = corners[corner]!;
-    const [bx, by] = corners[corner + far]!;
-    const [cx, cy] = corners[corner + far + 1]!;
-    // From the corner, or from the middle of its side, to the line of the side opposite.
-    const [dx, dy] = corners[corner + 1]!;
-    const [px, py] = sides % 2 === 1 ? [ax, ay] : [(ax + dx) / 2, (ay + dy) / 2];
-    const distance = Math.abs((cx - bx) * (py - by) - (cy - by) * (px - bx)) / Math.hypot(cx - bx, cy - by);
-    flatsOff = Math.max(flatsOff, Math.abs(distance - flats));
-    diagonalOff = Math.max(diagonalOff, Math.abs(Math.hypot(bx - ax, by - ay) - diagonal));
-  }
-  return { flats: flatsOff, diagonal: diagonalOff };
-}
-
-/**
- * How far the slope moves at most when miter and bevel each keep within what the gap allows. The gap itself does not bound the slope, since errors of
- * both can cancel in it; a slope that is further off tells of two errors.
- */
-function slopeOff(sides: number, slope: number, options: GaugeToleranceOptions): number {
-  const { each } = gaugeTolerance(options).shared;
-  const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
-  const corners = [each, -each].flatMap((dm) => [each, -each].map((db) => [miter + dm, bevel + db] as const));
-  return Math.max(...corners.map(([m, b]) => Math.abs(regularClosure(sides, m, b).slope - slope)));
-}
-
 /**
  * What to measure on the sticks, on the dry and on the glued ring, with tolerances that follow from the gap accepted at the last joint.
  *
@@ -113,16 +67,11 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
   const thickness = given["thickness"] === undefined ? undefined : checkLength(given["thickness"], "thickness");
 
   const polygon = regularPolygon({ sides, apothem });
-  const angle = gap / gapPerDegree(sides, width);
-  const half = 180 / sides;
-  const far = Math.floor(sides / 2) * half;
+  const tolerance = toleranceKernel(sides, width, gap, slope);
+  const { angle } = tolerance;
+  const far = Math.floor(sides / 2) * (180 / sides);
   const diagonal = 2 * polygon.circumradius * sinDeg(far);
-  const off = [angle, -angle].map((open) =>
-    deviations(sides, openPolygon(sides, polygon.side, open), polygon.acrossFlats, diagonal),
-  );
-  const flatsOff = Math.max(...off.map((one) => one.flats));
-  const diagonalOff = Math.max(...off.map((one) => one.diagonal));
-  const stickOff = (gap * sinDeg(half)) / sinDeg(far) / 2;
+  const off = acrossTolerance(sides, polygon.side, angle);
   const [opposite, flats] =
     sides % 2 === 0
       ? (["side-to-side", "from the middle of each side square to the opposite side"] as const)
@@ -135,7 +84,7 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
       label: "length of every stick along the line that is measured at; one against the other, not by the rule",
       kind: "length",
       value: polygon.side,
-      tolerance: stickOff,
+      tolerance: stickTolerance(sides, gap),
     },
     {
       code: "corner-angle",
@@ -156,26 +105,24 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
   ];
   for (const when of ["dry", "glued"] as const) {
     checks.push(
-      { code: opposite, when, label: flats, kind: "length", value: polygon.acrossFlats, tolerance: flatsOff },
+      { code: opposite, when, label: flats, kind: "length", value: polygon.acrossFlats, tolerance: off.flats },
       {
         code: "corner-to-corner",
         when,
         label: "between every two corners farthest apart",
         kind: "length",
         value: diagonal,
-        tolerance: diagonalOff,
+        tolerance: off.diagonal,
       },
     );
     if (thickness === undefined) continue;
-    // Two joints that gape by gap / thickness fold the ring; the corner farthest from the fold is a circumradius off it.
-    const lift = (polygon.circumradius * gap) / thickness;
     checks.push({
       code: "flatness",
       when,
       label: "gap under any corner on a flat bench",
       kind: "length",
       value: 0,
-      tolerance: lift,
+      tolerance: liftTolerance(polygon.circumradius, thickness, gap),
     });
   }
   if (slope !== 0) {
@@ -185,7 +132,7 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
       label: "slope of every side against the bench, the joints tight",
       kind: "angle",
       value: slope,
-      tolerance: slopeOff(sides, slope, options),
+      tolerance: slopeTolerance(sides, slope, tolerance.shared.each),
     });
   }
   return checks;

@@ -1,0 +1,89 @@
+import { sinDeg, tanDeg } from "../core/degrees.js";
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { regularClosure } from "./regular-closure.js";
+
+/** By how much two measures across a ring may be off. */
+export interface AcrossTolerance {
+  /** From side to side, or for odd n from corner to side. */
+  readonly flats: number;
+  /** Between the corners farthest apart. */
+  readonly diagonal: number;
+}
+
+/**
+ * Measures across the part of a ring that stands together: n equal sides, the joints between them turning by 2 t each.
+ *
+ * Its corners lie on a circle of the radius side / (2 sin t), so every chord of f sides has the same length, side sin(f t) / sin t.
+ */
+function across(sides: number, side: number, t: number): AcrossTolerance {
+  const far = Math.floor(sides / 2);
+  const reach = sinDeg(far * t);
+  return {
+    flats:
+      (side * reach * (sides % 2 === 0 ? reach : sinDeg((far + 1) * t))) / (sides % 2 === 0 ? tanDeg(t) : sinDeg(t)),
+    diagonal: (side * reach) / sinDeg(t),
+  };
+}
+
+/**
+ * How far measures across a ring are off at most when all its cuts share the error of an open angle, opened either way, and all joints but the
+ * last are tight.
+ *
+ * @param sides - n
+ * @param side - length of a side along the line that is measured at
+ * @param angle - the open angle in degrees, 0 or more
+ * @returns the largest deviations
+ */
+export function acrossTolerance(sides: number, side: number, angle: number): AcrossTolerance {
+  const half = 180 / sides;
+  const share = angle / (2 * sides);
+  const [exact, less, more] = [half, half - share, half + share].map((t) => across(sides, side, t)) as [
+    AcrossTolerance,
+    AcrossTolerance,
+    AcrossTolerance,
+  ];
+  const off = (name: keyof AcrossTolerance): number =>
+    Math.max(Math.abs(less[name] - exact[name]), Math.abs(more[name] - exact[name]));
+  return { flats: off("flats"), diagonal: off("diagonal") };
+}
+
+/**
+ * By how much the sticks may differ: errors of q/2 each, half of the ring too long by it and half too short, leave a closing vector of
+ * q sin(floor(n/2) 180/n) / sin(180/n), which is the accepted gap at most.
+ *
+ * @param sides - n
+ * @param gap - the accepted gap
+ * @returns the tolerance either way
+ */
+export function stickTolerance(sides: number, gap: number): number {
+  const half = 180 / sides;
+  return (gap * sinDeg(half)) / sinDeg(Math.floor(sides / 2) * half) / 2;
+}
+
+/**
+ * How high a corner lifts off a flat bench: two joints that gape by gap / thickness fold the ring along a line through its center, and the corner farthest from
+ * the fold is a circumradius off it.
+ *
+ * @param circumradius - of the line that the ring stands on
+ * @param thickness - height of the joint over which it gapes
+ * @param gap - the accepted gap
+ * @returns the lift
+ */
+export function liftTolerance(circumradius: number, thickness: number, gap: number): number {
+  return (circumradius * gap) / thickness;
+}
+
+/**
+ * How far the slope moves at most when miter and bevel each keep within what the gap allows. The gap itself does not bound the slope, since errors of
+ * both can cancel in it; a slope that is further off tells of two errors.
+ *
+ * @param sides - n
+ * @param slope - the planned slope in degrees
+ * @param each - by how much each angle may be off in degrees, the other one too: the `each` of the shared tolerance
+ * @returns degrees either way
+ */
+export function slopeTolerance(sides: number, slope: number, each: number): number {
+  const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
+  const ends = [each, -each].flatMap((dm) => [each, -each].map((db) => [miter + dm, bevel + db] as const));
+  return Math.max(...ends.map(([m, b]) => Math.abs(regularClosure(sides, m, b).slope - slope)));
+}

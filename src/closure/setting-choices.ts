@@ -1,0 +1,85 @@
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import type { SawSetting } from "../miter/index.js";
+import { gapPerDegree, opensAt, regularClosure, type Opens } from "./regular-closure.js";
+
+/** A setting on the scale's marks, and what it costs. */
+export interface SettingChoice extends SawSetting {
+  /** Open angle of the ring cut so, in degrees; positive opens outside. */
+  readonly angle: number;
+  /** The V of the last joint, 0 or more. */
+  readonly vGap: number;
+  /** Which end of it is open. */
+  readonly opens: Opens;
+  /** By how many degrees the slope at which the ring closes is more than planned. */
+  readonly slopeOff: number;
+}
+
+/** The marks around an exact setting. */
+export interface SettingChoices {
+  /** The exact setting, lying flat. */
+  readonly exact: SawSetting;
+  /** Each angle at its nearest mark. */
+  readonly nearest: SettingChoice;
+  /** All settings up to two marks away, the smallest V first; among equals, the truest slope. */
+  readonly choices: readonly SettingChoice[];
+}
+
+/** Angles closer than this to a mark, as a share of the step, are on it. */
+const ON_MARK: number = 1e-9;
+
+/** A mark of a scale; where whole numbers of marks make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses. */
+function atMark(mark: number, step: number): number {
+  const perDegree = Math.round(1 / step);
+  return Math.abs(perDegree * step - 1) < ON_MARK ? mark / perDegree : mark * step;
+}
+
+/** The marks up to two steps on either side; an angle on a mark stays there, as 0 does: another one would only tip the joint. */
+function marksAround(angle: number, step: number): number[] {
+  const nearest = Math.round(angle / step);
+  if (Math.abs(angle / step - nearest) < ON_MARK) return [atMark(nearest, step)];
+  const below = Math.floor(angle / step);
+  return [below - 1, below, below + 1, below + 2]
+    .map((mark) => atMark(mark, step))
+    .filter((mark) => Math.abs(mark) < 90);
+}
+
+/**
+ * The marks around the exact setting and what they cost, on bare numbers, unchecked.
+ *
+ * @param sides - number of sides
+ * @param width - level width of the joint
+ * @param slope - slope in degrees, -90 to 90
+ * @param step - step of the miter scale in degrees
+ * @param bevelStep - step of the bevel scale in degrees
+ * @returns the exact setting, the nearest marks, and all choices
+ */
+export function settingChoices(
+  sides: number,
+  width: number,
+  slope: number,
+  step: number,
+  bevelStep: number,
+): SettingChoices {
+  const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
+  const perDegree = gapPerDegree(sides, width);
+  const choice = (m: number, b: number): SettingChoice => {
+    const closure = regularClosure(sides, m, b);
+    return {
+      miter: m + 0,
+      bevel: b + 0,
+      angle: closure.angle,
+      vGap: Math.abs(closure.angle) * perDegree,
+      opens: opensAt(closure.angle),
+      slopeOff: m === 0 && b === 0 ? 0 : closure.slope - slope,
+    };
+  };
+  const bevels = marksAround(bevel, bevelStep);
+  const choices = marksAround(miter, step)
+    .flatMap((m) => bevels.map((b) => choice(m, b)))
+    .sort((a, b) => a.vGap - b.vGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
+  return {
+    exact: { miter, bevel },
+    nearest: choice(atMark(Math.round(miter / step), step), atMark(Math.round(bevel / bevelStep), bevelStep)),
+    choices,
+  };
+}
