@@ -2,7 +2,9 @@ import type { Box, Point } from "../core/geometry-types.js";
 import { offsetPolygon, type RegularPolygon } from "../polygon/index.js";
 import type { RabbetFit } from "../profile/index.js";
 import type { FilledBrief } from "./brief.js";
+import { contentsRoom, type LayerRoom } from "./contents-room.js";
 import type { FrameGeometry } from "./frame-geometry.js";
+import type { FrameMovement } from "./frame-movement.js";
 
 /** What goes into a frame, and how it sits. */
 export interface FrameContents {
@@ -26,6 +28,8 @@ export interface FrameContents {
   readonly center: Point | null;
   /** Area of the sheet that is cut away; `null` when no sheet was given. */
   readonly trimmedArea: number | null;
+  /** The room that each layer needs over the seasons; none for a layer whose movement is not known. */
+  readonly room: readonly LayerRoom[];
 }
 
 /**
@@ -33,15 +37,21 @@ export interface FrameContents {
  *
  * @param brief - the filled brief
  * @param geometry - the frame
+ * @param movement - what the seasons do to the molding; `null` where its wood is not known
  * @returns the panel, what is seen and hidden of it, and how it sits
  */
-export function planContents(brief: FilledBrief, geometry: FrameGeometry): FrameContents {
+export function planContents(
+  brief: FilledBrief,
+  geometry: FrameGeometry,
+  movement: FrameMovement | null,
+): FrameContents {
   const { opening, fit, given } = geometry;
   const { clearance } = brief;
   const panel = opening.apothem > clearance ? offsetPolygon(opening, -clearance) : null;
   const shortest = geometry.sticks[0]!.shortest.out;
   const visible = offsetPolygon(opening, shortest - geometry.deciding.out);
   const { contains, cutFrom } = brief.opening;
+  const hidden = panel === null ? 0 : Math.max(0, geometry.deciding.out - shortest - clearance);
   return {
     possible: panel === null ? false : fit === null ? null : fit.possible,
     why:
@@ -49,10 +59,11 @@ export function planContents(brief: FilledBrief, geometry: FrameGeometry): Frame
     fit,
     panel,
     visible,
-    hidden: panel === null ? 0 : Math.max(0, geometry.deciding.out - shortest - clearance),
+    hidden,
     contained: contains === undefined ? null : { width: contains.width, height: contains.height },
     sheet: cutFrom ?? null,
     center: geometry.center,
     trimmedArea: cutFrom === undefined ? null : cutFrom.width * cutFrom.height - offsetPolygon(given, -clearance).area,
+    room: contentsRoom(brief, { panel, hidden, sightOpens: movement?.sightOpens ?? 0 }),
   };
 }

@@ -47,4 +47,7 @@ export type { InputIssue } from "./read-brief.js";
 export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
 export type { FrameMaterials } from "./frame-materials.js";
+export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
+export type { LayerRoom } from "./contents-room.js";
+export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

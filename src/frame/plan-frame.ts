@@ -2,6 +2,7 @@ import type { Caution } from "../core/caution.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
 import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
+import { movementCautions } from "./cautions/movement-cautions.js";
 import { planCautions } from "./cautions/plan-cautions.js";
 import { planContents, type FrameContents } from "./contents-plan.js";
 import { planCutting } from "./cutting-plan.js";
@@ -9,6 +10,7 @@ import type { CuttingPlan } from "./cutting-plan-types.js";
 import { frameChecks, type FrameCheck } from "./frame-checks.js";
 import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
 import { frameMaterials, type FrameMaterials } from "./frame-materials.js";
+import { frameMovement, type FrameMovement } from "./frame-movement.js";
 import { filledBrief } from "./read-brief.js";
 import { sticksTooShort } from "./rough-length.js";
 import { stockJob } from "./stock-job.js";
@@ -27,6 +29,8 @@ export interface FramePlan<M extends string = string> {
   readonly contents: FrameContents;
   /** How the panel that goes in is cut from a squared blank; absent when the clearance leaves no panel. */
   readonly panel?: PanelPlan;
+  /** What the seasons do to the molding; `null` where the brief names no wood. */
+  readonly movement: FrameMovement | null;
   /** What to measure on the dry frame. */
   readonly checks: readonly FrameCheck[];
   /** How much molding it takes. */
@@ -82,7 +86,8 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const { kerf, rough, saw, unit, gap, lay, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
   const cutting = planCutting(geometry, { saw, kerf, rough, unit, gap, lay });
-  const contents = planContents(filled, geometry);
+  const movement = frameMovement(filled, geometry);
+  const contents = planContents(filled, geometry, movement);
   const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
   return {
     brief: filled,
@@ -91,8 +96,13 @@ export function planFrame(brief: FrameBrief): FramePlan {
     ...(sticks === undefined || tooShort ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
     contents,
     ...(contents.panel === null ? {} : { panel: planPanel({ polygon: geometry.opening, clearance, pose }) }),
+    movement,
     checks: frameChecks(geometry),
     materials: frameMaterials(geometry, cutting.rough),
-    cautions: [...cutting.cautions, ...planCautions(filled, contents, cutting.rough)],
+    cautions: [
+      ...cutting.cautions,
+      ...planCautions(filled, contents, cutting.rough),
+      ...movementCautions(filled, movement, contents.room),
+    ],
   };
 }

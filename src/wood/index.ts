@@ -11,7 +11,7 @@ export type { Climate, Moisture } from "./moisture.js";
 export { equilibriumMoisture } from "./equilibrium-moisture.js";
 export type { Grain, GrainName } from "./grain.js";
 export { seasonalMovement, type SeasonalMovement, type SeasonalMovementOptions } from "./seasonal-movement.js";
-export { miterMovement, type MiterMovement, type MiterMovementOptions } from "./miter-movement.js";
+export { miterMovement, type MiterMovement, type MiterMovementOptions, type OpenMiter } from "./miter-movement.js";
 export {
   panelRoom,
   type PanelRoom,

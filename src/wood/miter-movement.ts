@@ -29,16 +29,20 @@ export type MiterMovementOptions = OneOf<{
   readonly to: Moisture;
 };
 
-/** What the movement of its wood does to a mitered joint. */
-export interface MiterMovement {
+/** How a mitered joint stands open. */
+export interface OpenMiter {
   /** Where the joint opens: at the toe, inside, when the wood has shrunk; at the heel, outside, when it has swollen. */
   readonly opens: "inside" | "outside" | "nowhere";
   /** How wide it stands open there, straight across, when it touches at the other end; in the width's unit. */
   readonly gap: number;
   /** The angle of the open wedge, in degrees. */
   readonly angle: number;
-  /** The angle that the ends have now, seen from above, in degrees; the frame still needs `planMiter`. */
+  /** The angle that the ends have now, seen from above, in degrees; the frame still needs half the turn. */
   readonly miter: number;
+}
+
+/** What the movement of its wood does to a mitered joint. */
+export interface MiterMovement extends OpenMiter {
   /** Half the turn: the angle that they were cut to, seen from above, in degrees. */
   readonly planMiter: number;
   /** Level width of the stick when the joint was fitted, from its innermost to its outermost point. */
@@ -55,6 +59,25 @@ export interface MiterMovement {
 function checkHalfTurn(given: Readonly<Record<string, unknown>>): number {
   if (checkOneOf(given, "", ["sides", "turn"]) === "sides") return 180 / checkSides(given["sides"]);
   return checkInside(given["turn"], "turn", 0, 180) / 2;
+}
+
+/**
+ * How a joint opens when the level width of its sticks changes while nothing moves along them, unchecked.
+ *
+ * @param planMiter - half the turn, in degrees
+ * @param levelWidth - level distance between the arris that touches and the one that stands open, when the joint was fitted
+ * @param change - by how much that distance has changed
+ * @returns where the joint opens, and by how much
+ */
+export function openMiter(planMiter: number, levelWidth: number, change: number): OpenMiter {
+  const [sine, cosine] = [sinDeg(planMiter), cosDeg(planMiter)];
+  const size = Math.abs(change);
+  return {
+    opens: change < 0 ? "inside" : change > 0 ? "outside" : "nowhere",
+    gap: 2 * size * sine,
+    angle: 2 * atan2Deg(size * sine * cosine, levelWidth + change * cosine * cosine),
+    miter: change === 0 ? planMiter : atan2Deg(levelWidth * sine, (levelWidth + change) * cosine),
+  };
 }
 
 /**
@@ -97,13 +120,8 @@ export function miterMovement(options: MiterMovementOptions): MiterMovement {
   const levelWidth = level + plumb;
   const change =
     level * woodStrain(wood, rings, from, to) + plumb * woodStrain(wood, acrossThickness(rings), from, to) + 0;
-  const [sine, cosine] = [sinDeg(planMiter), cosDeg(planMiter)];
-  const size = Math.abs(change);
   return {
-    opens: change < 0 ? "inside" : change > 0 ? "outside" : "nowhere",
-    gap: 2 * size * sine,
-    angle: 2 * atan2Deg(size * sine * cosine, levelWidth + change * cosine * cosine),
-    miter: change === 0 ? planMiter : atan2Deg(levelWidth * sine, (levelWidth + change) * cosine),
+    ...openMiter(planMiter, levelWidth, change),
     planMiter,
     levelWidth,
     change,

@@ -5,7 +5,7 @@ const guide = readProjectFile("docs/guides/cautions.md");
 const source = listFiles("src/frame/cautions", ".ts").map(readProjectFile).join("\n");
 
 test("the guide lists every caution that plans can carry, and no other", () => {
-  const raised = [...source.matchAll(/(?:raise\(\s*|code: )"([a-z-]+)"/g)].map(([, code]) => code!);
+  const raised = [...source.matchAll(/(?:(?:raise|makeCaution)\(\s*|code: )"([a-z-]+)"/g)].map(([, code]) => code!);
   const listed = [...guide.matchAll(/^\| `([a-z-]+)`/gm)].map(([, code]) => code!);
   expect(raised.length).toBeGreaterThan(10);
   expect([...new Set(listed)].sort()).toEqual([...new Set(raised)].sort());

@@ -142,3 +142,73 @@ export function strayFromSide(
     behind: Math.max(0, ...onSide.map((point) => -outward(moved(point)))),
   };
 }
+
+/** A ring of sticks whose wood has moved. */
+export interface MovedRing {
+  readonly sides: number;
+  /** In degrees. */
+  readonly slope: number;
+  /** The section's corners. */
+  readonly outline: readonly Point[];
+  /** By what fraction the section stretches along x. */
+  readonly across: number;
+  /** By what fraction it stretches along y. */
+  readonly through: number;
+}
+
+/** How a ring has come to rest. */
+export interface PressedRing extends OpenJoint {
+  /** How far outward the polygon of a section point has moved, by where the point stood in the frame. */
+  readonly growthAt: (out: number, up: number) => number;
+}
+
+/** Where two lines cross, each given by its normal's direction and its distance from the origin: two equations, solved. */
+function cross([a, p]: readonly [number, number], [b, q]: readonly [number, number]): Point {
+  const determinant = Math.cos(a) * Math.sin(b) - Math.sin(a) * Math.cos(b);
+  return {
+    x: (p * Math.sin(b) - q * Math.sin(a)) / determinant,
+    y: (q * Math.cos(a) - p * Math.cos(b)) / determinant,
+  };
+}
+
+/**
+ * Presses a whole ring together after its wood has moved, and measures it.
+ *
+ * Every section point's line is crossed with its neighbor's, which gives both sticks the same end there. Then the section is stretched, so that each stick carries its end outward
+ * along its own normal. The whole ring is let out until no end reaches into its neighbor any more, which is found by halving an interval. What two ends
+ * that were one are apart then is the gap.
+ *
+ * @param ring - the ring and how its wood has moved
+ * @returns how it stands open, and what has become of its openings
+ */
+export function pressRing({ sides, slope, outline, across, through }: MovedRing): PressedRing {
+  const [turn, tilt] = [(2 * Math.PI) / sides, (slope * Math.PI) / 180];
+  const stand = (x: number, y: number): readonly [out: number, up: number] => [
+    x * Math.cos(tilt) - y * Math.sin(tilt),
+    x * Math.sin(tilt) + y * Math.cos(tilt),
+  ];
+  const shiftOf = (x: number, y: number): number => stand(x * (1 + across), y * (1 + through))[0] - stand(x, y)[0];
+  // The corner on the x axis, between a side whose normal points half a turn below it and one half a turn above.
+  const below: Point = { x: Math.cos(turn / 2), y: -Math.sin(turn / 2) };
+  const ends = outline.map(({ x, y }) => {
+    const [out] = stand(x, y);
+    return { out, at: cross([-turn / 2, out], [turn / 2, out]), shift: shiftOf(x, y) };
+  });
+  /** How far an end of the side below reaches across the x axis, into its neighbor. */
+  const reach = ({ at, shift }: (typeof ends)[number], letOut: number): number => at.y + (shift + letOut) * below.y;
+  let [low, high] = [-1e4, 1e4];
+  for (let round = 0; round < 200; round++) {
+    const middle = (low + high) / 2;
+    if (Math.max(...ends.map((end) => reach(end, middle))) > 0) low = middle;
+    else high = middle;
+  }
+  const apart = ends.map((end) => ({ out: end.out, gap: -2 * reach(end, high) }));
+  const open = apart.reduce((most, one) => (one.gap > most.gap ? one : most));
+  const touching = apart.reduce((least, one) => (one.gap < least.gap ? one : least));
+  return {
+    gap: open.gap,
+    outOfTouch: open.out - touching.out,
+    growthAt: (out, up) =>
+      shiftOf(out * Math.cos(tilt) + up * Math.sin(tilt), up * Math.cos(tilt) - out * Math.sin(tilt)) + high,
+  };
+}

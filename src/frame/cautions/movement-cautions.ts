@@ -1,0 +1,64 @@
+import type { Caution } from "../../core/caution.js";
+import type { FilledBrief, LayerMaterial } from "../brief.js";
+import type { LayerRoom } from "../contents-room.js";
+import type { FrameMovement } from "../frame-movement.js";
+import { makeCaution } from "./make-caution.js";
+
+/** Where the movement of a wood of the table comes from. */
+const HANDBOOK: string =
+  "Forest Products Laboratory, Wood Handbook, FPL-GTR-190, tables 4-3 (p. 4-6) and 13-5 (p. 13-16)";
+/** Where a miter's movement is described. */
+const NOYES: string = "W. Noyes, Handwork in Wood, fig. 289";
+/** Where figures come from that the brief gives. */
+const OWN_FIGURES: string = "the brief's own figures";
+
+function seasonGap({ inside, outside, accepted, made }: FrameMovement, { species }: FilledBrief): Caution[] {
+  if (!(Math.max(inside, outside) > accepted)) return [];
+  const sentence =
+    "A year's change of moisture opens the joints more than is accepted, inside when the wood is drier than when it was fitted and outside when it is damper: fit them halfway between the seasons, take narrower or quarter-sawn stock, and reinforce the joints.";
+  const numbers = { length: { inside, outside, limit: accepted }, percent: { made } };
+  const source = `${typeof species === "string" ? HANDBOOK : OWN_FIGURES}; ${NOYES}`;
+  return [makeCaution("season-gap", "care", sentence, numbers, source)];
+}
+
+function sourceOf(material: LayerMaterial | undefined): string {
+  if (material === "glass") return "EN 572-1, as bulletins of the glass trade quote it";
+  if (material === "acrylic") return "ASTM D696, as data sheets of acrylic sheet quote it";
+  const isListed = typeof material === "object" && "species" in material && typeof material.species === "string";
+  return isListed ? HANDBOOK : OWN_FIGURES;
+}
+
+function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents }: FilledBrief): Caution[] {
+  if (enough) return [];
+  const sentence = `The clearance leaves too little room for "${name}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
+  return [
+    makeCaution("panel-room", "care", sentence, { length: { clearance, needed } }, sourceOf(contents[layer]!.material)),
+  ];
+}
+
+function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Caution[] {
+  if (lapLeft === null || lapLeft > 0) return [];
+  const sentence = `When "${name}" and the lip have drawn back, the lip no longer laps it at some side: it shows its edge and can fall out. Take a wider rabbet or less clearance.`;
+  return [
+    makeCaution("panel-lap", "danger", sentence, { length: { lapLeft, retreat } }, sourceOf(contents[layer]!.material)),
+  ];
+}
+
+/**
+ * The cautions that come from a year's movement of the molding and of what goes in.
+ *
+ * @param brief - the filled brief
+ * @param movement - what the molding does; `null` where its wood is not known
+ * @param room - what the layers need
+ * @returns the cautions
+ */
+export function movementCautions(
+  brief: FilledBrief,
+  movement: FrameMovement | null,
+  room: readonly LayerRoom[],
+): Caution[] {
+  return [
+    ...(movement === null ? [] : seasonGap(movement, brief)),
+    ...room.flatMap((layer) => [...panelRoom(layer, brief), ...panelLap(layer, brief)]),
+  ];
+}

@@ -1,0 +1,115 @@
+import { openMiter } from "../wood/miter-movement.js";
+import type { OpenMiter } from "../wood/index.js";
+import type { FilledBrief } from "./brief.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { rangeOf } from "./range-of.js";
+import { sectionMovement, type OutwardShift, type SectionMovement } from "./section-movement.js";
+import { moistureYear } from "./usual-year.js";
+
+/** What the molding does in one of the seasons: an open joint, and by how much the frame has changed. */
+export interface SeasonMovement extends OpenMiter {
+  /** Moisture content of the wood, in percent. */
+  readonly moisture: number;
+  /** Change of the molding's level width, from where the contents touch to the outermost point; positive when it swells. */
+  readonly levelWidth: number;
+  /** Change of the lip's level width, from the innermost point to where the contents touch; positive when it swells. */
+  readonly lip: number;
+  /** How far the innermost point has drawn back at every side, 0 or more: what the lip laps less. */
+  readonly sightOpens: number;
+  /** How far the opening has grown at every side where the contents touch, 0 or more. */
+  readonly openingGrows: number;
+}
+
+/** What a year does to a frame's wood. */
+export interface FrameMovement {
+  /** Moisture content when the joints are fitted, in percent. */
+  readonly made: number;
+  /** Every season of the brief, in its order. */
+  readonly seasons: readonly SeasonMovement[];
+  /** The most that a joint opens inside in any season. */
+  readonly inside: number;
+  /** The most that a joint opens outside in any season. */
+  readonly outside: number;
+  /** The gap that the brief accepts. */
+  readonly accepted: number;
+  /** The most that the innermost point draws back at any side. */
+  readonly sightOpens: number;
+  /** What the brief does not tell of the molding, and what was taken instead, in sentences. */
+  readonly unknown: readonly string[];
+}
+
+/** Points whose shifts differ by less than this part of the whole move alike. */
+const ALIKE: number = 1e-9;
+
+/** How wide a joint stands open when its ends are pressed together, from the points that move outward least, which touch, to those that move most. */
+function openBy(
+  points: SectionMovement["points"],
+  shift: OutwardShift,
+  [least, most]: readonly [number, number],
+  planMiter: number,
+): OpenMiter {
+  const change = most - least;
+  const outsAt = (extreme: number): readonly [number, number] =>
+    rangeOf(points.filter((point) => Math.abs(shift(point) - extreme) <= ALIKE * change).map((point) => point.out));
+  const [touching, open] = [outsAt(least), outsAt(most)];
+  // Of points that move alike, those farthest apart.
+  const [inside, outside] = [touching[1] - open[0], open[1] - touching[0]];
+  return inside >= outside ? openMiter(planMiter, inside, -change + 0) : openMiter(planMiter, outside, change);
+}
+
+function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement): string[] {
+  if (measured === undefined) return [];
+  return [
+    ...(isKnown
+      ? []
+      : [
+          "Only level measures of the molding are known: the joints are taken to open as if all of the level width moved like the faster of width and thickness, which is the most that it can.",
+        ]),
+    ...(measured.lap === undefined
+      ? ["The lip's width is not known: what it adds to the open joints is not counted."]
+      : []),
+  ];
+}
+
+/**
+ * What the seasons do to a frame's wood.
+ *
+ * Both ends of a stick keep their places along it while its section moves, so a point that moves outward by d stands off the plane of its joint by d sin h more. Pressed
+ * together, the ends touch where d is least and stand open by 2 (most - least) sin h where it is most. The lines through the touching points keep their lengths, so every other
+ * point's polygon grows by its own d less the least: no opening ever becomes smaller.
+ *
+ * @param brief - the filled brief
+ * @param geometry - the frame
+ * @returns the movement; `null` where the wood is not known
+ */
+export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): FrameMovement | null {
+  if (brief.species === undefined) return null;
+  const section = sectionMovement(brief, geometry);
+  const { made, seasons } = moistureYear(brief.moisture);
+  const { longest, shortest } = geometry.sticks[0]!;
+  const { planMiter } = geometry.corners[0]!;
+  const moved = seasons.map((moisture): SeasonMovement => {
+    const shift = section.shift(made, moisture);
+    const range = rangeOf(section.points.map(shift));
+    const [sight, contents] = [shift(shortest), shift(geometry.deciding)];
+    return {
+      ...openBy(section.points, shift, range, planMiter),
+      moisture,
+      levelWidth: shift(longest) - contents + 0,
+      lip: contents - sight + 0,
+      sightOpens: Math.max(0, sight - range[0]),
+      openingGrows: Math.max(0, contents - range[0]),
+    };
+  });
+  const worst = (opens: OpenMiter["opens"]): number =>
+    moved.reduce((most, season) => (season.opens === opens ? Math.max(most, season.gap) : most), 0);
+  return {
+    made,
+    seasons: moved,
+    inside: worst("inside"),
+    outside: worst("outside"),
+    accepted: brief.gap,
+    sightOpens: moved.reduce((most, season) => Math.max(most, season.sightOpens), 0),
+    unknown: whatIsUnknown(brief, section),
+  };
+}

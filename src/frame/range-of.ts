@@ -1,0 +1,12 @@
+/**
+ * The least and the greatest of numbers, of any count.
+ *
+ * @param numbers - one or more
+ * @returns both; infinities where there is none
+ */
+export function rangeOf(numbers: readonly number[]): readonly [least: number, most: number] {
+  return numbers.reduce<[number, number]>(
+    ([least, most], one) => [Math.min(least, one), Math.max(most, one)],
+    [Infinity, -Infinity],
+  );
+}

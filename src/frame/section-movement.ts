@@ -1,0 +1,60 @@
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import { sectionAt } from "../profile/index.js";
+import { acrossThickness, checkGrain, woodStrain } from "../wood/grain.js";
+import { readWood } from "../wood/read-wood.js";
+import type { FilledBrief } from "./brief.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import type { PlacedMark } from "./ring-geometry-types.js";
+
+/** How far a point of the section moves outward, but for what the whole stick moves by. */
+export type OutwardShift = (point: PlacedMark) => number;
+
+/** How a molding's section moves, as far as it is known. */
+export interface SectionMovement {
+  /** The known points of the section. */
+  readonly points: readonly PlacedMark[];
+  /** Whether the section is known: if not, sloping sticks are taken to move as much as their faster direction everywhere. */
+  readonly isKnown: boolean;
+  /**
+   * How the section moves from one moisture content to another.
+   *
+   * @param from - percent
+   * @param to - percent
+   * @returns the shift of every point
+   */
+  readonly shift: (from: number, to: number) => OutwardShift;
+}
+
+/**
+ * How the section of a brief's molding moves.
+ *
+ * Its width stretches by e and its thickness by f. A point at x and y of the section stands at out = x cos s - y sin s, so it moves outward by
+ * e x cos s - f y sin s = out (e cos² s + f sin² s) + up (e - f) sin s cos s. Of a molding that is known by level measures alone the second part is not
+ * known unless it is zero, at slope 0 and upright.
+ *
+ * @param brief - the filled brief, with a species
+ * @param geometry - the frame
+ * @returns the section's points and how they move
+ */
+export function sectionMovement(brief: FilledBrief, geometry: FrameGeometry): SectionMovement {
+  const { slope, profile } = brief;
+  const wood = readWood(brief.species);
+  const rings = checkGrain(brief.grain ?? "flat-sawn");
+  const [sine, cosine] = [sinDeg(slope), cosDeg(slope)];
+  const isKnown = profile !== undefined || sine * cosine === 0;
+  return {
+    points: profile === undefined ? Object.values(geometry.marks) : sectionAt(profile, slope).outline,
+    isKnown,
+    shift: (from, to) => {
+      const width = woodStrain(wood, rings, from, to);
+      const thickness = woodStrain(wood, acrossThickness(rings), from, to);
+      if (!isKnown) {
+        const faster = Math.abs(width) < Math.abs(thickness) ? thickness : width;
+        return ({ out }) => out * faster;
+      }
+      const perOut = width * cosine * cosine + thickness * sine * sine;
+      const perUp = (width - thickness) * sine * cosine;
+      return ({ out, up }) => out * perOut + (up ?? 0) * perUp;
+    },
+  };
+}
