@@ -1,7 +1,6 @@
-import { createRequire } from "node:module";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { seriousViolations } from "./access.js";
 import { fill, openBenchSite, readPrinted, SPLAYED, type BenchSite } from "./bench-page-site.js";
 
 let site: BenchSite;
@@ -9,22 +8,6 @@ beforeAll(async () => {
   site = await openBenchSite();
 });
 afterAll(() => site.close());
-
-/** What axe found, in the form in which it answers. */
-interface Violation {
-  readonly id: string;
-  readonly impact: string;
-  readonly nodes: readonly { readonly html: string }[];
-}
-
-/** Every violation that axe calls serious or critical, with where it is. */
-async function violations(page: Page): Promise<string[]> {
-  await page.addScriptTag({ path: createRequire(import.meta.url).resolve("axe-core/axe.min.js") });
-  const found = await page.evaluate<readonly Violation[]>("axe.run().then(({ violations }) => violations)");
-  return found
-    .filter(({ impact }) => ["serious", "critical"].includes(impact))
-    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(" | ")}`);
-}
 
 describe.each([380, 1600])("%i pixels wide", (width) => {
   test("everything is on the page, nothing beside it", async () => {
@@ -42,22 +25,22 @@ describe.each([380, 1600])("%i pixels wide", (width) => {
     const { page } = await site.open();
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme });
-    expect(await violations(page)).toEqual([]);
+    expect(await seriousViolations(page)).toEqual([]);
     await page.click("#example");
     await fill(page, { gap: "1", kerf: "?" });
     await page.evaluate("document.querySelectorAll('details').forEach((fold) => { fold.open = true; })");
-    expect(await violations(page)).toEqual([]);
+    expect(await seriousViolations(page)).toEqual([]);
     await fill(page, { kerf: "3" });
     await page.waitForSelector("#card-stock .body svg");
     await page.evaluate("document.querySelectorAll('details').forEach((fold) => { fold.open = true; })");
-    expect(await violations(page)).toEqual([]);
+    expect(await seriousViolations(page)).toEqual([]);
   });
 });
 
 test("what axe finds would be seen", async () => {
   const { page } = await site.open();
   await page.evaluate("document.querySelector('label[for=sides]').remove()");
-  expect((await violations(page)).join()).toContain("label");
+  expect((await seriousViolations(page)).join()).toContain("label");
 });
 
 test("a keyboard is enough, from the empty form to the printed sheet", async () => {

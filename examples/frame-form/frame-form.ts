@@ -1,0 +1,174 @@
+/**
+ * For an app developer: a form that plans a frame. What is typed becomes a brief; every issue goes beside the field that it is about, and a sound brief becomes a
+ * drawing, lengths and the steps at the saw.
+ */
+import { drawPlanView } from "miterwright/drawing";
+import { checkBrief, describeOperation, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { miterSaw, tableSaw } from "miterwright/saw";
+import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
+
+/** What is wrong, and where in the brief. */
+interface Issue {
+  readonly path: string;
+  readonly message: string;
+}
+
+/** What the form says. */
+interface Answers {
+  readonly unit: LengthUnit;
+  /** The brief, so far as the fields can be read. */
+  readonly brief: Record<string, unknown>;
+  /** What cannot be read. */
+  readonly issues: readonly Issue[];
+}
+
+const form = document.querySelector("form")!;
+const [unitField, sawField] = [...form.querySelectorAll("select")] as [HTMLSelectElement, HTMLSelectElement];
+const inputs = [...form.querySelectorAll("input")];
+const issueLines = inputs.map(({ id }) => element("p", { id: `${id}-issue`, className: "issue" }));
+const status = document.getElementById("status")!;
+const planPlace = document.getElementById("plan")!;
+
+/** Makes an element with what stands in it. */
+function element<K extends keyof HTMLElementTagNameMap>(
+  name: K,
+  properties: Partial<HTMLElementTagNameMap[K]>,
+  ...content: readonly (Node | string)[]
+): HTMLElementTagNameMap[K] {
+  const made = Object.assign(document.createElement(name), properties);
+  made.append(...content);
+  return made;
+}
+
+const list = (name: "ul" | "ol", items: readonly (Node | string)[]): HTMLElement =>
+  element(name, {}, ...items.map((item) => element("li", {}, item)));
+
+/** Puts a value at its place in the brief, e.g. at `opening.contains.width`. */
+function put(brief: Record<string, unknown>, path: string, value: unknown): void {
+  const keys = path.split(".");
+  const last = keys.pop()!;
+  const holder = keys.reduce((object, key) => (object[key] ??= {}) as Record<string, unknown>, brief);
+  holder[last] = value;
+}
+
+function readForm(): Answers {
+  const unit = unitField.value as LengthUnit;
+  const brief: Record<string, unknown> = { unit, saw: sawField.value === "table" ? tableSaw() : miterSaw() };
+  const issues: Issue[] = [];
+  for (const { name, dataset, value } of inputs) {
+    const text = value.trim();
+    const kind = text === "" ? "nothing" : dataset["kind"];
+    // What is left empty stays open: `checkBrief` knows which fields a brief can do without.
+    if (kind === "nothing") put(brief, name, undefined);
+    else if (kind === "count") put(brief, name, Number(text));
+    else {
+      const parsed = kind === "angle" ? tryParseAngle(text) : tryParseLength(text, unit);
+      put(brief, name, parsed.ok ? parsed.value : Number.NaN);
+      if (!parsed.ok) issues.push({ path: name, message: parsed.error.message });
+    }
+  }
+  return { unit, brief, issues };
+}
+
+/** An error's sentence without its field's name, what was typed and at which character, and the bounds of arithmetic: beside the field it needs none of them. */
+function shorten(message: string): string {
+  return message
+    .replace(
+      /^Expected `[^`]+` to be (.*?), got .*?(?:: at position \d+, (.*))?$/s,
+      (_, wanted: string, why?: string) => (why === undefined ? `Expected ${wanted}` : `Expected ${wanted}: ${why}`),
+    )
+    .replace(/ \([^)]*1e100\)/, "")
+    .replaceAll("`", "");
+}
+
+/** Puts every issue beside the field that it is about, or beside the first field of the group that it is about. */
+function showIssues(issues: readonly Issue[]): void {
+  const fieldOf = ({ path }: Issue): HTMLInputElement | undefined =>
+    inputs.find(({ name }) => name === path) ?? inputs.find(({ name }) => name.startsWith(`${path}.`));
+  inputs.forEach((input, index) => {
+    const line = issueLines[index]!;
+    const issue = issues.find((candidate) => fieldOf(candidate) === input);
+    line.textContent = issue === undefined ? "" : `${shorten(issue.message)}.`;
+    input.setAttribute("aria-invalid", String(issue !== undefined));
+    if (issue === undefined) input.removeAttribute("aria-describedby");
+    else input.setAttribute("aria-describedby", line.id);
+  });
+  const elsewhere = issues.filter((issue) => fieldOf(issue) === undefined).map(({ message }) => message);
+  const names = inputs.flatMap((input) => (input.ariaInvalid === "true" ? [input.labels![0]!.textContent] : []));
+  status.textContent = [`There is no plan yet. To be looked at: ${names.join("; ")}.`, ...elsewhere].join(" ");
+}
+
+/** The steps at the saw, or why there are none. */
+function stepsOf({ cutting }: FramePlan, length: (value: number) => string): HTMLElement {
+  if (cutting.lay === null) {
+    const reasons = cutting.lays.flatMap(({ obstacles }) => obstacles.map(({ sentence }) => sentence));
+    return element("div", {}, "This saw cannot make the cut:", list("ul", [...new Set(reasons)]));
+  }
+  return list(
+    "ol",
+    cutting.operations.map((operation) => {
+      const { title, lines } = describeOperation(operation, { length, angle: formatAngle });
+      return element("div", {}, element("strong", {}, title), list("ul", lines));
+    }),
+  );
+}
+
+function showPlan(plan: FramePlan, unit: LengthUnit): void {
+  const style = unit === "in" ? ({ style: "fraction", denominator: 32 } as const) : { digits: 1 };
+  // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
+  const length = (value: number): string => formatLength(value, unit, style).replaceAll(" ", "\u00a0");
+  const { geometry, cutting, cautions } = plan;
+  const { count, longest, shortest } = geometry.sticks[0]!;
+  const { width, height } = geometry.overall.extent;
+  const angleOf = (name: "miter" | "bevel"): string =>
+    cutting.lay === null ? "none" : formatAngle(Math.abs(cutting.lay[name]));
+  const facts = [
+    ["Pieces", String(count)],
+    ["Longest edge of each", length(longest.length)],
+    ["Shortest edge of each", length(shortest.length)],
+    ["Whole frame", `${length(width)} wide, ${length(height)} high`],
+    ["Miter", angleOf("miter")],
+    ["Bevel", angleOf("bevel")],
+  ] as const;
+  status.replaceChildren(
+    element(
+      "dl",
+      {},
+      ...facts.map(([name, text]) => element("div", {}, element("dt", {}, name), element("dd", {}, text))),
+    ),
+  );
+  planPlace.replaceChildren(
+    drawPlanView(plan, { length, angle: formatAngle, width: Math.max(200, planPlace.clientWidth) }).toElement(),
+    element("h3", {}, "At the saw"),
+    stepsOf(plan, length),
+    element("h3", {}, "Beware"),
+    list(
+      "ul",
+      cautions.map(({ severity, sentence }) => `${severity === "danger" ? "Danger: " : ""}${sentence}`),
+    ),
+    element("p", {}, "The saw's manual, local codes and qualified advice come first."),
+  );
+}
+
+function update(): void {
+  const { unit, brief, issues } = readForm();
+  const all = [...issues, ...checkBrief(brief).filter(({ path }) => !issues.some((issue) => issue.path === path))];
+  showIssues(all);
+  if (all.length === 0) showPlan(planFrame(brief as unknown as FrameBrief), unit);
+  // A plan of what no longer stands in the form would be worse than none.
+  else planPlace.replaceChildren();
+}
+
+let rest = 0;
+inputs.forEach((input, index) => {
+  input.after(issueLines[index]!);
+});
+form.addEventListener("submit", (event) => {
+  event.preventDefault();
+});
+form.addEventListener("input", () => {
+  // Readers of the screen hear the answer once, when typing rests.
+  window.clearTimeout(rest);
+  rest = window.setTimeout(update, 200);
+});
+update();

@@ -1,0 +1,20 @@
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+
+/** What axe found, in the form in which it answers. */
+interface Violation {
+  readonly id: string;
+  readonly impact: string;
+  readonly nodes: readonly { readonly html: string }[];
+}
+
+/** Every violation on a page that axe calls serious or critical, with where it is. */
+export async function seriousViolations(page: Page): Promise<string[]> {
+  await page.addScriptTag({ path: createRequire(import.meta.url).resolve("axe-core/axe.min.js") });
+  // Preloading would fetch style sheets, which a page that comes from a file may not.
+  const run = "axe.run({ preload: false }).then(({ violations }) => violations)";
+  const found = await page.evaluate<readonly Violation[]>(run);
+  return found
+    .filter(({ impact }) => ["serious", "critical"].includes(impact))
+    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(" | ")}`);
+}
