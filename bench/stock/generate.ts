@@ -190,7 +190,7 @@ export function planted(sticks: number, instances: number): Instance[] {
 }
 
 /** How the sticks of a trade job are priced. */
-export type Pricing = "one length" | "by length" | "fewest" | "priced";
+export type Pricing = "one length" | "by length" | "all by length" | "fewest" | "priced";
 
 /**
  * Jobs of the size that a frame shop or a joiner has: 8 to 30 lengths, 40 to 150 pieces, a 3 mm kerf; with several lengths
@@ -223,12 +223,12 @@ export function trade(pricing: Pricing, instances: number): Instance[] {
     ].map(({ id, length, price }) => ({
       id,
       length,
-      cost: { "by length": length, fewest: 1, priced: price }[pricing],
+      cost: { "by length": length, "all by length": length, fewest: 1, priced: price }[pricing],
     }));
-    // What lies in the rack is paid for; only where prices are free does it have one, that of firewood.
+    // What lies in the rack is paid for, unless it counts by its length too; where prices are free it has that of firewood.
     const rack = several(whole(2, 4), (j) => {
       const length = whole(600, 1900);
-      const cost = pricing === "priced" ? 10 * Math.floor(length / 100) : 0;
+      const cost = pricing === "priced" ? 10 * Math.floor(length / 100) : pricing === "all by length" ? length : 0;
       return { id: `rack${j}`, length, count: whole(1, 2), cost };
     });
     return { name, job: { pieces, sticks: [...fresh, ...rack], kerf: 3 } };

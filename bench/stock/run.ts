@@ -58,6 +58,7 @@ const classes: Class[] = [
   { name: "trade, beside the repository", instances: besides(), limit: 250 },
   { name: "trade, one length", instances: draw.trade("one length", some(30)), limit: 2000 },
   { name: "trade, several, cost by length", instances: draw.trade("by length", some(30)), limit: 2000 },
+  { name: "trade, several, rack by length", instances: draw.trade("all by length", some(30)), limit: 2000 },
   { name: "trade, several, fewest", instances: draw.trade("fewest", some(30)), limit: 2000 },
   { name: "trade, several, priced, 250 ms", instances: draw.trade("priced", some(20)), limit: 250 },
   { name: "trade, several, priced, 10 s", instances: draw.trade("priced", some(10)), limit: 10_000 },

@@ -6,8 +6,13 @@ function ceilDivide(a: bigint, b: bigint): bigint {
   return a % b > 0n ? quotient + 1n : quotient;
 }
 
-/** Room that the demand takes at the very least. */
-function totalSize(problem: Problem): bigint {
+/**
+ * Room that the demand takes at the very least.
+ *
+ * @param problem - the problem
+ * @returns the sum of all sizes, and of each set-up once
+ */
+export function totalSize(problem: Problem): bigint {
   let total = 0n;
   problem.sizes.forEach((size, item) => (total += BigInt(size) * BigInt(problem.demand[item]!)));
   // Each share key pays its set-up once at least.

@@ -32,7 +32,7 @@ export interface Relaxation {
   /** The patterns of its solution. */
   readonly fractions: readonly { readonly pattern: Pattern; readonly times: number }[];
   /** The prices of the last round, and the bound from them alone; missing if the budget was spent before. */
-  readonly last: { readonly prices: Prices; readonly safe: SafeBound } | undefined;
+  readonly last: { readonly prices: Prices; readonly worths: Float64Array; readonly safe: SafeBound } | undefined;
 }
 
 /**
@@ -113,7 +113,7 @@ export function* relax(
         added += addDisjoint(master, node, prices, kind, Math.ceil(cost * prices.scale), budget);
     }
     const safe = safeBound(problem, node, prices, worths);
-    last = { prices, safe };
+    last = { prices, worths, safe };
     bound = Math.max(bound, safe.bound);
     if (bound >= cutoff) return end();
     if (added === 0) {

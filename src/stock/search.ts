@@ -2,7 +2,7 @@ import { martelloTothBound, materialBound } from "./bounds.js";
 import { type Budget, isSpent } from "./budget.js";
 import { relax } from "./column-generation.js";
 import { type Dive, diveForPlan } from "./dive.js";
-import { searchCounts } from "./count-tree.js";
+import { searchCounts } from "./count-search.js";
 import { fillGreedily } from "./greedy.js";
 import { cutoffFor, type Incumbent, offerPlan } from "./incumbent.js";
 import { addPattern, makeMaster } from "./master.js";
@@ -110,7 +110,7 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   yield findings();
   const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
   const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
-  const rows = problem.sizes.length + (counting ? 2 * problem.kinds.length : limited);
+  const rows = problem.sizes.length + (counting ? problem.kinds.length : limited);
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
   if (plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !done())) {
     const filled = fillGreedily(problem, node.demand, node.most, (...given) => fillBySubsetSum(...given, budget));
@@ -131,7 +131,7 @@ function* searchWhole(problem: Problem, budget: Budget): Generator<Findings, Fin
   bound = Math.max(bound, relaxation.bound);
   if (bound > mostCost(problem)) impossible = true;
   if (impossible) return findings();
-  for (let discrepancies = 0; discrepancies < 2 && !done(); discrepancies++) {
+  for (let discrepancies = 0; discrepancies < (counting ? 1 : 2) && !done(); discrepancies++) {
     yield* reporting(diveForPlan(dive(), node, discrepancies));
   }
   if (counting && !done()) {

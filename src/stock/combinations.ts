@@ -1,0 +1,94 @@
+import { totalSize } from "./bounds.js";
+import type { Problem } from "./problem.js";
+
+/** Numbers of sticks that a plan of some cost can have. */
+export interface Combinations {
+  /** The least cost that any combination has, in steps of the cost grid; Infinity if there is none. */
+  readonly cost: number;
+  /** The combinations of that cost: for each, how many sticks of each kind may be used. */
+  readonly choices: readonly Float64Array[];
+  /** Whether no combination was left out, or may cost less. */
+  readonly complete: boolean;
+}
+
+/** Steps after which to give up: some hundredths of a second. */
+const MOST_STEPS = 1e6;
+/** Most combinations of one cost. */
+const MOST_CHOICES = 2000;
+
+/**
+ * Finds the cheapest combinations of sticks that are long enough in sum and cost no less than a bound.
+ *
+ * The cost of a plan is decided by how many sticks of each kind it uses, and there are far fewer of these sums than whole
+ * numbers: of 2400, 3000 and 3600 only multiples of 600. With a credit the sum is what they cost at the very least: each
+ * stick its cost less the credit for all its length, and the credit for the length of the pieces.
+ *
+ * @param problem - the problem
+ * @param from - costs below this are of no interest
+ * @param most - costs above this aren't either
+ * @returns the combinations
+ */
+export function leastCombinations(problem: Problem, from: number, most: number): Combinations {
+  const { kinds, credit, demand } = problem;
+  const total = Number(totalSize(problem));
+  const offset = credit * total;
+  const rooms = kinds.map((kind) => kind.rooms.reduce((sum, room) => sum + room, 0));
+  const costs = kinds.map(({ cost }, k) => cost - credit * rooms[k]!);
+  // Kinds that cost nothing may all be used, whatever the others are; the last one's number follows from the others'.
+  const order = kinds.map((_, k) => k).filter((k) => costs[k]! > 0);
+  // The one with the most choices comes last.
+  const rank = (k: number): number => Math.min(kinds[k]!.limit, total / rooms[k]!);
+  order.sort((a, b) => rank(a) - rank(b) || a - b);
+  const last = order.length - 1;
+  const sound = last >= 0 && costs.every((cost) => cost >= 0) && Math.max(offset, total) < 2 ** 52;
+  if (!sound) return { cost: from, choices: [], complete: false };
+  // What covering a unit of length by the kinds from each on costs at least, lowered by more than its rounding.
+  const rates: number[] = [];
+  for (let k = last; k >= 0; k--) {
+    rates[k] = Math.min(rates[k + 1] ?? Infinity, (costs[order[k]!]! / rooms[order[k]!]!) * (1 - 1e-12));
+  }
+  const counts = Float64Array.from(kinds, ({ limit }, k) => (costs[k] === 0 ? limit : 0));
+  let best = most - offset;
+  let choices: Float64Array[] = [];
+  let steps = 0;
+  let complete = true;
+  const keep = (cost: number): void => {
+    if (cost > best) return;
+    if (cost < best) [best, choices] = [cost, []];
+    if (choices.length < MOST_CHOICES) choices.push(counts.slice());
+    else complete = false;
+  };
+  const walk = (place: number, cost: number, need: number, sticks: number): void => {
+    if (++steps > MOST_STEPS) complete = false;
+    if (!complete) return;
+    const kind = order[place]!;
+    const [own, room] = [costs[kind]!, rooms[kind]!];
+    const limit = Math.min(kinds[kind]!.limit, sticks);
+    if (place === last) {
+      let count = Math.max(0, Math.ceil(need / room), Math.ceil((from - offset - cost) / own));
+      // A quotient that was rounded down to a whole number is one short.
+      if (count * room < need) count++;
+      counts[kind] = count;
+      if (count <= limit) keep(cost + count * own);
+      return;
+    }
+    for (let count = 0; count <= limit; count++) {
+      const [paid, left] = [cost + count * own, need - count * room];
+      if (paid > best) return;
+      if (paid + left * rates[place + 1]! > best) continue;
+      counts[kind] = count;
+      walk(place + 1, paid, left, sticks - count);
+    }
+  };
+  const free = rooms.reduce((sum, room, k) => (costs[k] === 0 ? sum + room * kinds[k]!.limit : sum), 0);
+  walk(
+    0,
+    0,
+    total - free,
+    demand.reduce((sum, count) => sum + count, 0),
+  );
+  // Few long sticks come first: they are easier to fill than many short ones.
+  const sticksOf = (choice: Float64Array): number => choice.reduce((sum, count) => sum + count, 0);
+  choices.sort((a, b) => sticksOf(a) - sticksOf(b));
+  return { cost: choices.length > 0 ? best + offset : Infinity, choices, complete };
+}

@@ -1,0 +1,106 @@
+import { isSpent } from "./budget.js";
+import { relax } from "./column-generation.js";
+import { leastCombinations } from "./combinations.js";
+import { type Dive, diveForPlan } from "./dive.js";
+import { cutoffFor, type Incumbent, offerPlan } from "./incumbent.js";
+import { searchPatterns } from "./pattern-tree.js";
+import { priceKind } from "./pricing.js";
+import { costStep, safeBound } from "./safe-bound.js";
+import type { Subproblem } from "./subproblem.js";
+
+/** A part of the plans: those with a certain combination of sticks. */
+interface Box {
+  /** The problem with no more sticks than these. */
+  readonly node: Subproblem;
+  /** No plan in it costs less. */
+  readonly bound: number;
+  /** How often it has been searched in vain. */
+  readonly effort: number;
+}
+
+/** From this effort on a combination has to wait for dearer ones. */
+const DEEP = 2;
+/** Searches of a combination after which it is given up. */
+const MOST_EFFORT = 30;
+
+/**
+ * Goes through the combinations of sticks from the cheapest one up.
+ *
+ * With several lengths this is where the bound of the linear program is weak: between two sums of prices lies a whole
+ * price. In a combination the cost is decided, if offcuts earn nothing, and what remains is to find a plan or to show that
+ * there is none. Most combinations are refuted by the linear program alone. Those that aren't are searched in turn, each
+ * time with more effort.
+ *
+ * @param dive - the search around it
+ * @param root - the whole problem
+ * @param report - told of every rise of the bound
+ * @returns the bound at the end
+ * @yields {undefined} nothing, between two pieces of work
+ */
+export function* searchCounts(
+  dive: Dive,
+  root: Subproblem,
+  report: (bound: number) => void,
+): Generator<undefined, number> {
+  const { master, incumbent, budget } = dive;
+  const { problem } = master;
+  const step = costStep(problem);
+  const cutoff = (): number => cutoffFor(incumbent, root);
+  const decided = problem.credit === 0;
+  /** From this bound on a combination is refuted; where its cost is decided, by any bound above that. */
+  const beyond = ({ bound }: Box): number => (decided ? bound + step : cutoff());
+  // With a credit the sums are lower than the costs, so that all of them have to be looked at.
+  let level = decided ? dive.goal : -Infinity;
+  let open: Box[] = [];
+  for (;;) {
+    const bound = open.reduce(
+      (least, box) => Math.min(least, box.bound),
+      Math.min(Math.max(level, dive.goal), cutoff()),
+    );
+    report(bound);
+    if (isSpent(budget) || bound >= cutoff()) return bound;
+    let box: Box | undefined;
+    for (const other of open) {
+      if (box === undefined || other.effort < box.effort || (other.effort === box.effort && other.bound < box.bound)) {
+        box = other;
+      }
+    }
+    // Dearer combinations are looked at before too much is spent on the cheaper ones.
+    if (level < cutoff() && (box?.effort ?? DEEP) >= DEEP) {
+      const { cost, choices, complete } = leastCombinations(problem, level, cutoff() - step);
+      if (!complete) return bound;
+      level = cost + step;
+      for (const most of choices) open.push({ node: { ...root, most }, bound: Math.max(cost, dive.goal), effort: 0 });
+      continue;
+    }
+    if (box === undefined) continue;
+    open = open.filter((other) => other !== box);
+    const { node, effort } = box;
+    if (effort === 0) {
+      const { bound: reached, last } = yield* relax(master, node, beyond(box), budget);
+      if (isSpent(budget)) return bound;
+      if (reached >= beyond(box)) {
+        // What refutes one combination refutes others like it.
+        if (last !== undefined) {
+          const { prices } = last;
+          // Kinds of which it has none were not priced.
+          const worths = last.worths.map((worth, kind) =>
+            node.most[kind]! > 0 ? worth : priceKind(problem, node, prices, kind, 0, budget).worth,
+          );
+          open = open.filter((other) => safeBound(problem, other.node, prices, worths).bound < beyond(other));
+        }
+        continue;
+      }
+      box = { ...box, bound: Math.max(box.bound, reached) };
+    }
+    // Where the cost is decided, any plan will do.
+    const inner: Incumbent = { ...incumbent, ...(decided ? { cost: box.bound + step, whole: true } : {}) };
+    const within: Dive = { ...dive, incumbent: inner, goal: box.bound };
+    yield* diveForPlan(within, node, effort + 1);
+    const complete =
+      !isSpent(budget) && inner.cost > box.bound && effort > 0 && (yield* searchPatterns(within, node, 2 ** effort));
+    if (inner.plan !== incumbent.plan) offerPlan(problem, incumbent, inner.plan, inner.remaining);
+    if (!complete && effort < MOST_EFFORT) open.push({ ...box, effort: effort + 1 });
+    else if (!complete) return bound;
+  }
+}

@@ -1,0 +1,70 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { leastCombinations } from "../../src/stock/combinations.js";
+import type { Kind, Problem } from "../../src/stock/problem.js";
+
+const kindOf = fc.record({ room: fc.integer({ min: 1, max: 9 }), cost: fc.nat(9), limit: fc.nat(3) });
+
+/** A problem of pieces of length 1: all that matters is how long they are in sum. */
+function problemOf(total: number, credit: number, given: readonly { room: number; cost: number; limit: number }[]) {
+  const kinds = given.map(({ room, cost, limit }, stick): Kind => {
+    // A stick that could earn is none of this function's business; a limit of 3 stands for no limit.
+    return { stick, rooms: [room], cost: cost + credit * room, limit: limit === 3 ? Infinity : limit };
+  });
+  const problem: Problem = {
+    sizes: Float64Array.of(1),
+    demand: Float64Array.of(total),
+    keys: Int32Array.of(-1),
+    setups: new Float64Array(0),
+    kinds,
+    credit,
+    keepRoom: 0,
+    kerf: 0,
+    members: [[0]],
+  };
+  return problem;
+}
+
+test("no combination of sticks is left out, and none is too short", () => {
+  const kinds = fc.array(kindOf, { minLength: 1, maxLength: 3 });
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 12 }), fc.nat(2), kinds, fc.nat(20), (total, credit, given, beyond) => {
+      const problem = problemOf(total, credit, given);
+      const from = credit * total + beyond;
+      const found = leastCombinations(problem, from, from + 30);
+      if (!found.complete) {
+        expect(given.every(({ cost }) => cost === 0)).toBe(true);
+        return;
+      }
+      // All ways to choose the sticks that cost something, besides all of those that don't.
+      const mosts = problem.kinds.map(({ limit }) => Math.min(limit, total));
+      const counts = mosts.map((_, k) => (given[k]!.cost === 0 ? problem.kinds[k]!.limit : 0));
+      let least = Infinity;
+      let all: string[] = [];
+      const walk = (k: number): void => {
+        if (k < counts.length) {
+          if (given[k]!.cost === 0) {
+            walk(k + 1);
+            return;
+          }
+          for (let count = 0; count <= mosts[k]!; count++) {
+            counts[k] = count;
+            walk(k + 1);
+          }
+          return;
+        }
+        const room = counts.reduce((sum, count, n) => sum + (count > 0 ? count * given[n]!.room : 0), 0);
+        const paid = counts.reduce((sum, count, n) => sum + (given[n]!.cost > 0 ? count * given[n]!.cost : 0), 0);
+        const sticks = counts.reduce((sum, count, n) => sum + (given[n]!.cost > 0 ? count : 0), 0);
+        const cost = credit * total + paid;
+        if (room < total || sticks > total || cost < from || cost > from + 30 || cost > least) return;
+        if (cost < least) [least, all] = [cost, []];
+        all.push(counts.join());
+      };
+      walk(0);
+      expect(found.cost).toBe(least);
+      expect(found.choices.map((choice) => choice.join()).sort()).toEqual(all.sort());
+    }),
+    { numRuns: 1000 },
+  );
+});
