@@ -1,0 +1,97 @@
+import { describe, expect, test } from "vitest";
+import { isInputError } from "miterwright/errors";
+import { describeMovement, planFrame, type FrameBrief, type ProfileBrief } from "miterwright/frame";
+import { formatLength } from "miterwright/units";
+import { molding } from "miterwright/profile";
+import { plain, rabbeted } from "./briefs.js";
+
+const length = (value: number): string => formatLength(value, "mm");
+
+function wordsOf(changes: Partial<ProfileBrief>): string[] {
+  const brief: FrameBrief = { sides: 4, profile: rabbeted, opening: { side: 400 }, ...changes };
+  return describeMovement(planFrame(brief), { length });
+}
+
+describe("a year in words", () => {
+  test("says in which season the joints open, where and by how much, and what the lip does", () => {
+    expect(wordsOf({ species: "white oak" })).toEqual([
+      "In the dry season, at 6% moisture, the joints open inside by 0.56 mm; in the damp season, at 12% moisture, they open outside by 1.12 mm, as far as glue does not hold them. They are fitted at 8%; a gap of 0.25 mm is accepted.",
+      "The molding's inner edge draws back by up to 0.39 mm at every side; its lip shrinks by up to 0.07 mm and swells by up to 0.14 mm. Along their grain the sticks hardly move.",
+    ]);
+  });
+
+  test("takes the worst season of either direction, and says nothing of one that does not come", () => {
+    const year = (made: number, ...seasons: number[]): string =>
+      wordsOf({ species: "white oak", profile: plain, moisture: { made, seasons } })[0]!;
+    expect(year(12, 11, 7.25, 9)).toMatch(
+      /^In the dry season, at 7\.3% moisture, the joints open inside by [\d.]+ mm, as far/,
+    );
+    expect(year(6, 7, 9.04, 8)).toMatch(
+      /^In the damp season, at 9% moisture, the joints open outside by [\d.]+ mm, as far/,
+    );
+    expect(year(8, 8)).toBe("The joints are fitted at 8% moisture, and no season moves them.");
+    expect(wordsOf({ species: "white oak", profile: plain })[1]).toMatch(/at every side\. Along their grain/);
+    expect(wordsOf({ species: "white oak", moisture: { made: 8, seasons: [8] } })).toHaveLength(1);
+  });
+
+  test("says of every layer what it needs, whether it gets it, and what the lip still laps", () => {
+    const contents = [
+      { name: "pane", thickness: 2, material: "acrylic" as const },
+      { name: "lid", thickness: 5, material: { species: "white oak" as const } },
+    ];
+    expect(wordsOf({ contents, clearance: 1 })).toEqual([
+      "pane, from 5 to 40\u00a0°C, put in at 20: it grows by up to 0.29 mm at a side, and the clearance of 1 mm is enough. It draws back by up to 0.21 mm; the lip still laps it by 7.79 mm.",
+      "lid, from 6 to 12% moisture, put in at 8: it grows by up to 3.02 mm at a side, and the clearance of 1 mm is too little. It draws back by up to 1.51 mm; the lip still laps it by 6.49 mm.",
+    ]);
+    const narrow = molding({ width: 40, thickness: 20, rabbet: { width: 4, depth: 10 } });
+    expect(wordsOf({ contents, profile: narrow, clearance: 3 })[1]).toMatch(
+      /; the lip then no longer laps it and falls short by 0\.4\d mm\.$/,
+    );
+    expect(wordsOf({ contents, profile: plain, clearance: 3 })[1]).toMatch(/It draws back by up to 1\.49 mm\.$/);
+  });
+
+  test("ends with what is not known", () => {
+    const brief: FrameBrief = {
+      sides: 4,
+      slope: 20,
+      measured: { levelWidth: 40 },
+      opening: { side: 400 },
+      species: "white oak",
+    };
+    const plan = planFrame(brief);
+    expect(describeMovement(plan, { length }).slice(2)).toEqual(plan.movement!.unknown);
+    expect(plan.movement!.unknown).toHaveLength(2);
+  });
+
+  test("is empty for a plan that knows of nothing that moves", () => {
+    expect(wordsOf({ contents: [{ name: "print", thickness: 1 }] })).toEqual([]);
+  });
+
+  test("is the same of a plan that went through JSON", () => {
+    const plan = planFrame({ sides: 4, profile: rabbeted, opening: { side: 400 }, species: "white oak" });
+    expect(describeMovement(JSON.parse(JSON.stringify(plan)) as typeof plan, { length })).toEqual(
+      describeMovement(plan, { length }),
+    );
+  });
+});
+
+describe("refused are", () => {
+  const plan = planFrame({ sides: 4, profile: plain, opening: { side: 400 }, species: "white oak" });
+
+  test.each<[unknown, unknown, string]>([
+    [null, { length }, "Expected `plan` to be an object, got null"],
+    [{}, { length }, "Expected `brief` to be an object, got undefined"],
+    [{ ...plan, movement: 5 }, { length }, "Expected `movement` to be an object, got 5 (number)"],
+    [{ ...plan, movement: {} }, { length }, "Expected `movement.seasons` to be an array, got undefined"],
+    [{ ...plan, contents: {} }, { length }, "Expected `contents.room` to be an array, got undefined"],
+    [plan, {}, "Expected `length` to be a function that writes a length, got undefined"],
+    [plan, 5, "Expected `options` to be an object, got 5 (number)"],
+  ])("%j with %j", (given, options, message) => {
+    try {
+      describeMovement(given as never, options as never);
+      expect.unreachable();
+    } catch (error) {
+      expect(isInputError(error) && error.message).toBe(message);
+    }
+  });
+});
