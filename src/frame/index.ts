@@ -41,6 +41,16 @@ export type { Operation, OperationKind } from "./operation.js";
 export type { RoughPiece } from "./rough-length.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export { markLabel } from "./mark-label.js";
+export { shopOrder } from "./shop-order.js";
+export type {
+  ShopChange,
+  ShopCut,
+  ShopFrame,
+  ShopGroup,
+  ShopOrder,
+  ShopOrderOptions,
+  ShopRun,
+} from "./shop/shop-order-types.js";
 export { stockJob, type StockJobOptions } from "./stock-job.js";
 export { checkBrief } from "./check-brief.js";
 export type { InputIssue } from "./read-brief.js";

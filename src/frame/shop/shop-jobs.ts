@@ -1,0 +1,108 @@
+import { checkArray, checkInteger, checkNumber, checkObject, checkText, checkWord, reject } from "../../core/check.js";
+import { checkSaw, type CutPlacement, type Saw, type ScaleSetting } from "../../saw/index.js";
+import type { LayOption } from "../lay-option.js";
+import type { Operation } from "../operation.js";
+
+/** The operations of one frame that can be cut. */
+export interface ShopJob {
+  /** The frame's name. */
+  readonly name: string;
+  /** Its saw, as an index into the saws. */
+  readonly saw: number;
+  /** The crosscut of the roughs, the first and the second end. */
+  readonly operations: { readonly crosscut: Operation | null; readonly first: Operation; readonly second: Operation };
+  /** How many frames are made. */
+  readonly frames: number;
+  /** How often first and second end alternate: once for all pieces together, or once for every piece that is cut on the stick itself. */
+  readonly rounds: number;
+}
+
+/** The jobs of all frames, and what is no job. */
+export interface ShopJobs {
+  /** The different saws. */
+  readonly saws: readonly Saw[];
+  /** What can be cut. */
+  readonly jobs: readonly ShopJob[];
+  /** What cannot. */
+  readonly left: readonly { readonly name: string; readonly why: string }[];
+}
+
+function checkSetting(value: unknown, path: string, leans: readonly ScaleSetting["leans"][]): void {
+  const setting = checkObject(value, path) as unknown as ScaleSetting;
+  checkNumber(setting.degrees, `${path}.degrees`, 0, 90, "degrees from 0 to 90");
+  checkWord(setting.leans, `${path}.leans`, leans);
+}
+
+function checkOperation(value: unknown, path: string): Operation {
+  const operation = checkObject(value, path);
+  const kind = checkWord(operation["kind"], `${path}.kind`, ["crosscut", "first-end", "second-end"]);
+  const leans = kind === "crosscut" ? (["none"] as const) : (["left", "right", "none"] as const);
+  checkInteger(operation["times"], `${path}.times`, 1, 1e6);
+  const placement = checkObject(operation["placement"], `${path}.placement`) as unknown as CutPlacement;
+  checkSetting(placement.miter, `${path}.placement.miter`, leans);
+  checkSetting(placement.bevel, `${path}.placement.bevel`, leans);
+  return value as Operation;
+}
+
+function operationOf(operations: readonly Operation[], kind: Operation["kind"], path: string): Operation {
+  const found = operations.find((operation) => operation.kind === kind);
+  return found ?? reject("missing", path, operations, `Expected \`${path}\` to cut both ends, got no "${kind}"`);
+}
+
+/** Why a frame cannot be cut: what stands in the way of the lay that is tried first. */
+function reasonOf(cutting: Readonly<Record<string, unknown>>, path: string): string {
+  const [nearest] = checkArray(cutting["lays"], `${path}.lays`);
+  const obstacles = checkArray(checkObject(nearest, `${path}.lays[0]`)["obstacles"], `${path}.lays[0].obstacles`);
+  return (obstacles as LayOption["obstacles"]).map(({ sentence }) => sentence).join(" ");
+}
+
+/**
+ * Reads the jobs of several frames off their plans.
+ *
+ * @param value - the frames, unchecked
+ * @returns the saws, the jobs, and the frames that cannot be cut
+ * @throws {InputError} when a frame is not sound, or two have the same name
+ */
+export function readJobs(value: unknown): ShopJobs {
+  const saws: Saw[] = [];
+  const keys = new Map<string, number>();
+  const names = new Set<string>();
+  const jobs: ShopJob[] = [];
+  const left: { name: string; why: string }[] = [];
+  for (const [index, item] of checkArray(value, "plans", "an array of frames with their plans").entries()) {
+    const path = `plans[${index}]`;
+    const frame = checkObject(item, path);
+    const name = checkText(frame["name"], `${path}.name`);
+    if (names.has(name)) {
+      reject("conflict", `${path}.name`, name, `Expected \`${path}.name\` to be a new name, got "${name}" again`);
+    }
+    names.add(name);
+    const frames = checkInteger(frame["frames"] ?? 1, `${path}.frames`, 1, 1000);
+    const inner = `${path}.plan.cutting`;
+    const cutting = checkObject(checkObject(frame["plan"], `${path}.plan`)["cutting"], inner);
+    const saw = checkSaw(cutting["saw"], `${inner}.saw`);
+    const operations = checkArray(cutting["operations"], `${inner}.operations`).map((operation, place) =>
+      checkOperation(operation, `${inner}.operations[${place}]`),
+    );
+    if (operations.length === 0) {
+      left.push({ name, why: reasonOf(cutting, inner) });
+      continue;
+    }
+    const key = JSON.stringify(saw);
+    if (!keys.has(key)) keys.set(key, saws.push(saw) - 1);
+    const first = operationOf(operations, "first-end", `${inner}.operations`);
+    const order = checkWord(cutting["order"], `${inner}.order`, ["step-by-step", "piece-by-piece"]);
+    jobs.push({
+      name,
+      saw: keys.get(key)!,
+      operations: {
+        crosscut: operations.find(({ kind }) => kind === "crosscut") ?? null,
+        first,
+        second: operationOf(operations, "second-end", `${inner}.operations`),
+      },
+      frames,
+      rounds: order === "step-by-step" ? 1 : first.times * frames,
+    });
+  }
+  return { saws, jobs, left };
+}
