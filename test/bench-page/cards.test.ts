@@ -37,6 +37,15 @@ const JOBS: readonly JobState[] = [
   jobOf({ ...TRAY, known: "level", levelWidth: "48", lap: "6" }),
   jobOf({ ...TRAY, miterReach: "1", bevelLeft: "1" }),
   jobOf({ ...TRAY, sides: "60" }),
+  jobOf(
+    { ...TRAY, species: "black walnut", clearance: "1", hangs: "wire", screwDepth: "30", price: "12" },
+    {
+      layers: [
+        { name: "pane", thickness: "2", material: "glass", price: "8" },
+        { thickness: "4", material: "molding" },
+      ],
+    },
+  ),
 ];
 
 describe("no trade word stands on the page without its meaning", () => {
@@ -86,6 +95,12 @@ describe("the cards", () => {
     expect(textOf(cards["cautions"]!)).toMatch(/Danger: The pieces are too short .* Take care: .* Note: /);
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
     expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 153.5 mm");
+  });
+
+  test("say what a year does, once the wood is known", () => {
+    expect(cardsOf(jobOf(TRAY))["year"]).toBe(null);
+    const year = textOf(cardsOf(jobOf({ ...TRAY, species: "white ash" }))["year"]!);
+    expect(year).toMatch(/In the dry season, at 6% moisture, the joints open inside by 0\.\d+ mm/);
   });
 
   test("draw the cradle where the lay needs one", () => {

@@ -1,6 +1,7 @@
 import type { Card } from "./card.js";
 import { lengthsCard, panelCard, planCard, sectionCard } from "./frame-cards.js";
 import { answerCard, cautionsCard, checksCard, laysCard, stepsCard } from "./work-cards.js";
+import { yearCard } from "./year-card.js";
 
 /** The cards that follow from the plan alone, in the order of reading. */
 export const CARDS: readonly Card[] = [
@@ -13,4 +14,5 @@ export const CARDS: readonly Card[] = [
   lengthsCard,
   panelCard,
   checksCard,
+  yearCard,
 ];

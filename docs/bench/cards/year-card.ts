@@ -1,0 +1,14 @@
+import { describeMovement } from "miterwright/frame";
+import type { Card } from "./card.js";
+import { bullets } from "./tables.js";
+
+/** What a year does to the frame and to what is in it. */
+export const yearCard: Card = {
+  id: "year",
+  heading: "Over the year",
+  column: "frame",
+  write: ({ plan, writers }) => {
+    const lines = describeMovement(plan, writers);
+    return lines.length === 0 ? null : bullets(lines);
+  },
+};
