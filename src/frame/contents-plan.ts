@@ -1,7 +1,8 @@
 import type { Box, Point } from "../core/geometry-types.js";
-import { offsetPolygon, type RegularPolygon } from "../polygon/index.js";
+import { offsetPolygon, polygonExtent, type RegularPolygon } from "../polygon/index.js";
 import type { RabbetFit } from "../profile/index.js";
 import type { FilledBrief } from "./brief.js";
+import { stackContents, type ContentsStack } from "./contents-stack.js";
 import { contentsRoom, type LayerRoom } from "./contents-room.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import type { FrameMovement } from "./frame-movement.js";
@@ -16,6 +17,10 @@ export interface FrameContents {
   readonly fit: RabbetFit | null;
   /** The polygon that goes in: the opening less the clearance at every side. `null` when the clearance leaves nothing. */
   readonly panel: RegularPolygon | null;
+  /** The upright rectangle that it is cut from, as it stands in its pose; `null` when the clearance leaves nothing. */
+  readonly box: Box | null;
+  /** The layers of the contents in order, held against the rabbet; `null` where the brief names none. */
+  readonly stack: ContentsStack | null;
   /** What is seen of it: the polygon at the innermost point of the molding. */
   readonly visible: RegularPolygon;
   /** How much the lip hides of the panel at every side, level; 0 without a lip. */
@@ -58,6 +63,8 @@ export function planContents(
       fit === null || fit.possible ? (panel === null ? "The clearance leaves nothing of the opening." : null) : fit.why,
     fit,
     panel,
+    box: panel && polygonExtent(panel, brief.pose),
+    stack: stackContents(brief, geometry),
     visible,
     hidden,
     contained: contains === undefined ? null : { width: contains.width, height: contains.height },

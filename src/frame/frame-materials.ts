@@ -1,7 +1,33 @@
+import type { LengthUnit } from "../core/geometry-types.js";
+import { lumberOf } from "../wood/board-measure.js";
+import { METERS, volumeIn } from "../wood/unit-ratio.js";
+import type { FilledBrief } from "./brief.js";
+import type { FrameContents } from "./contents-plan.js";
 import type { FrameGeometry } from "./frame-geometry.js";
+import { densityOfLayer, densityOfWood } from "./material-density.js";
+import { blankSection, moldingVolume, type MoldingBlank } from "./molding-volume.js";
+import { partPrice, type PartPrice } from "./part-price.js";
+import { finiteOrNull, partialSum, type PartialSum } from "./partial-sum.js";
 import type { RoughPiece } from "./rough-length.js";
+import { moistureYear } from "./usual-year.js";
 
-/** How much molding a frame takes. */
+/** One thing that a frame is made of: its molding, or a layer of its contents. */
+export interface MaterialPart {
+  /** `"molding"`, or the layer's name. */
+  readonly name: string;
+  /** Which layer, by its place among the contents from 0; `null` for the molding. */
+  readonly layer: number | null;
+  /** Its volume in the cube of the brief's unit; `null` where a molding has no section or the clearance leaves no panel. */
+  readonly volume: number | null;
+  /** Its density when the frame is made, in kilograms per cubic meter; `null` where it is not known. */
+  readonly density: number | null;
+  /** Its mass in kilograms; `null` where it is not known. */
+  readonly mass: number | null;
+  /** What it costs; `null` without a price. */
+  readonly price: PartPrice | null;
+}
+
+/** What a frame takes, weighs and costs. */
 export interface FrameMaterials {
   /** Number of pieces. */
   readonly pieces: number;
@@ -9,20 +35,81 @@ export interface FrameMaterials {
   readonly finishedLength: number;
   /** Length of stick that all pieces use up, cuts included, before trims and offcuts. */
   readonly stickLength: number;
+  /** The lumber that so much molding is milled from, before planing and waste; `null` where no section is known. */
+  readonly blank: MoldingBlank | null;
+  /** The molding, then the layers of the contents from the front. */
+  readonly parts: readonly MaterialPart[];
+  /** Mass of the whole frame in kilograms. */
+  readonly mass: PartialSum;
+  /** What the whole frame costs, in the brief's currency; `null` where the brief has no price. */
+  readonly cost: PartialSum | null;
+}
+
+/** Mass of a volume; `null` where either is not known. */
+function massOf(volume: number | null, density: number | null, unit: LengthUnit): number | null {
+  return volume === null || density === null ? null : finiteOrNull(volumeIn(volume * density, METERS[unit]));
+}
+
+function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUnit): MoldingBlank | null {
+  if (profile === null) return null;
+  const { width, thickness } = blankSection(profile);
+  return { width, thickness, length, ...lumberOf(width * thickness * length, unit) };
 }
 
 /**
- * Adds up the molding of a frame.
+ * What a frame takes, weighs and costs.
  *
+ * The molding weighs its exact volume times the density of its wood. A layer weighs area times thickness times density, its area being the opening's less the
+ * clearance. Molding is priced by the stick that it uses up or by the lumber that it is milled from, a layer by the rectangle that it is cut from: the brief's
+ * sheet, or else the upright box round it.
+ *
+ * @param brief - the filled brief
  * @param geometry - the frame
  * @param rough - what one piece takes of its stick
- * @returns pieces and lengths
+ * @param contents - what goes in
+ * @returns lengths, lumber, masses and prices
  */
-export function frameMaterials(geometry: FrameGeometry, rough: RoughPiece): FrameMaterials {
+export function frameMaterials(
+  brief: FilledBrief,
+  geometry: FrameGeometry,
+  rough: RoughPiece,
+  contents: FrameContents,
+): FrameMaterials {
   const stick = geometry.sticks[0]!;
+  const { unit } = brief;
+  const { made } = moistureYear(brief.moisture);
+  const stickLength = stick.count * rough.pitch;
+  const blank = moldingBlank(geometry, stickLength, unit);
+  const volume = geometry.profile === null ? null : moldingVolume(geometry, geometry.profile);
+  const density = densityOfWood(brief.species, made);
+  const { panel, box } = contents;
+  const sheet = contents.sheet ?? box;
+  const area = sheet && sheet.width * sheet.height;
+  const parts: MaterialPart[] = [
+    {
+      name: "molding",
+      layer: null,
+      volume,
+      density,
+      mass: massOf(volume, density, unit),
+      price: partPrice(brief.price, { ...blank, length: stickLength }, unit),
+    },
+    ...brief.contents.map(({ name, thickness, material, price }, layer) => {
+      const filled = panel && finiteOrNull(panel.area * thickness);
+      const weighs = densityOfLayer(material, made);
+      const mass = massOf(filled, weighs, unit);
+      return { name, layer, volume: filled, density: weighs, mass, price: partPrice(price, { area }, unit) };
+    }),
+  ];
   return {
     pieces: stick.count,
     finishedLength: stick.count * stick.longest.length,
-    stickLength: stick.count * rough.pitch,
+    stickLength,
+    blank,
+    parts,
+    mass: partialSum(parts.map((part) => ({ name: part.name, value: part.mass }))),
+    cost: parts.every(({ price }) => price === null)
+      ? null
+      : partialSum(parts.map((part) => ({ name: part.name, value: part.price?.cost ?? null }))),
   };
 }

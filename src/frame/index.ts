@@ -56,7 +56,21 @@ export { checkBrief } from "./check-brief.js";
 export type { InputIssue } from "./read-brief.js";
 export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
-export type { FrameMaterials } from "./frame-materials.js";
+export type { ContentsStack, StackLayer, StackVerdict } from "./contents-stack.js";
+export type { FrameMaterials, MaterialPart } from "./frame-materials.js";
+export type { LayerKind } from "./material-density.js";
+export type { MoldingBlank } from "./molding-volume.js";
+export type { PartPrice } from "./part-price.js";
+export type { PartialSum } from "./partial-sum.js";
+export type { Fixing, FixingPair } from "./hanging/fixing-points.js";
+export type {
+  FrameHanging,
+  HangerSeat,
+  HangingLoad,
+  HangingWire,
+  HungFrame,
+  UnhungFrame,
+} from "./hanging/frame-hanging.js";
 export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";

@@ -11,6 +11,8 @@ import { frameChecks, type FrameCheck } from "./frame-checks.js";
 import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
 import { frameMaterials, type FrameMaterials } from "./frame-materials.js";
 import { frameMovement, type FrameMovement } from "./frame-movement.js";
+import type { FrameHanging } from "./hanging/frame-hanging.js";
+import { hangFrame } from "./hanging/hang-frame.js";
 import { filledBrief } from "./read-brief.js";
 import { sticksTooShort } from "./rough-length.js";
 import { stockJob } from "./stock-job.js";
@@ -33,8 +35,10 @@ export interface FramePlan<M extends string = string> {
   readonly movement: FrameMovement | null;
   /** What to measure on the dry frame. */
   readonly checks: readonly FrameCheck[];
-  /** How much molding it takes. */
+  /** What it takes, weighs and costs. */
   readonly materials: FrameMaterials;
+  /** How it hangs; `null` where the brief does not hang it. */
+  readonly hanging: FrameHanging | null;
   /** Every caution of the plan. */
   readonly cautions: readonly Caution[];
 }
@@ -88,6 +92,8 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const cutting = planCutting(geometry, { saw, kerf, rough, unit, gap, lay });
   const movement = frameMovement(filled, geometry);
   const contents = planContents(filled, geometry, movement);
+  const materials = frameMaterials(filled, geometry, cutting.rough, contents);
+  const hanging = hangFrame(filled, geometry, materials.mass);
   const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
   return {
     brief: filled,
@@ -98,10 +104,11 @@ export function planFrame(brief: FrameBrief): FramePlan {
     ...(contents.panel === null ? {} : { panel: planPanel({ polygon: geometry.opening, clearance, pose }) }),
     movement,
     checks: frameChecks(geometry),
-    materials: frameMaterials(geometry, cutting.rough),
+    materials,
+    hanging,
     cautions: [
       ...cutting.cautions,
-      ...planCautions(filled, contents, cutting.rough),
+      ...planCautions(filled, { contents, piece: cutting.rough, materials, hanging }),
       ...movementCautions(filled, movement, contents.room),
     ],
   };

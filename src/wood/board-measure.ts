@@ -28,6 +28,20 @@ export interface BoardMeasure {
 }
 
 /**
+ * A volume as a quantity of lumber, unchecked.
+ *
+ * @param volume - the volume in the cube of the unit
+ * @param unit - the unit
+ * @returns board feet and cubic meters
+ */
+export function lumberOf(volume: number, unit: LengthUnit): BoardMeasure {
+  return {
+    boardFeet: volumeIn(volume, INCHES[unit], BOARD_FOOT),
+    cubicMeters: volumeIn(volume, METERS[unit]),
+  };
+}
+
+/**
  * How much lumber boards are, in board feet and in cubic meters.
  *
  * A board foot is a board of a foot by a foot by an inch, 144 cubic inches; an inch is exactly 25.4 mm.
@@ -50,9 +64,6 @@ export function boardMeasure(options: BoardMeasureOptions): BoardMeasure {
   const length = checkLength(given["length"], "length");
   const unit = checkUnit(given["unit"]);
   const count = checkInteger(given["count"] ?? 1, "count", 1, 1e5);
-  const volume = thickness * width * length;
-  return {
-    boardFeet: volumeIn(volume, INCHES[unit], BOARD_FOOT) * count,
-    cubicMeters: volumeIn(volume, METERS[unit]) * count,
-  };
+  const { boardFeet, cubicMeters } = lumberOf(thickness * width * length, unit);
+  return { boardFeet: boardFeet * count, cubicMeters: cubicMeters * count };
 }

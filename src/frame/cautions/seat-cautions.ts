@@ -1,0 +1,43 @@
+import type { Caution } from "../../core/caution.js";
+import type { FilledBrief } from "../brief.js";
+import type { ContentsStack } from "../contents-stack.js";
+import type { FrameContents } from "../contents-plan.js";
+import { ruleLength } from "./common-practice.js";
+import { makeCaution } from "./make-caution.js";
+
+/** A lip that laps less than this holds nothing once the wood has moved, in millimeters; common practice, no printed source. */
+const LEAST_LAP: number = 3;
+
+/** The stack against the rabbet: too thick, or too thick when the glass is. */
+function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Caution[] {
+  if (sentence === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
+  if (verdict === "tight") {
+    const numbers = { length: { left: leftAtLeast, limit: room } };
+    return [makeCaution("seat", "note", sentence, numbers, "EN 572-2 (values from memory)")];
+  }
+  return [makeCaution("seat", "care", sentence, { length: { left, limit: room } })];
+}
+
+/**
+ * The cautions of how the contents sit in the rabbet.
+ *
+ * @param contents - what goes into the frame
+ * @param brief - the filled brief
+ * @returns the cautions
+ */
+export function seatCautions(contents: FrameContents, brief: FilledBrief): Caution[] {
+  const { fit, why, possible, hidden, stack } = contents;
+  if (possible === false) {
+    return [
+      makeCaution("seat", "danger", why ?? "", { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
+    ];
+  }
+  const cautions = stack === null ? [] : stackCautions(stack, brief.fastenerRoom);
+  const lap = ruleLength(LEAST_LAP, brief.unit);
+  if (fit?.possible === true && hidden < lap) {
+    const sentence =
+      "The lip laps little of the contents at this slope: they can slip past it when the wood moves or the frame is knocked.";
+    cautions.unshift(makeCaution("seat", "care", sentence, { length: { lap: hidden, limit: lap } }));
+  }
+  return cautions;
+}

@@ -1,0 +1,120 @@
+import type { RabbetFit } from "../profile/index.js";
+import type { FilledBrief } from "./brief.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { glassTolerance } from "./glass-tolerance.js";
+import { layerKind, type LayerKind } from "./material-density.js";
+
+/** A layer of the contents in its place. */
+export interface StackLayer {
+  /** What it is, as the brief calls it. */
+  readonly name: string;
+  /** Its nominal thickness. */
+  readonly thickness: number;
+  /** What it is made of, in one word; `null` where the brief does not say. */
+  readonly kind: LayerKind | null;
+  /** How far its back lies behind the front of all contents. */
+  readonly behind: number;
+  /** Height of its back above the section's origin, as it stands; `null` where no section is known or it cannot be held. */
+  readonly up: number | null;
+  /** How much thicker or thinner than its name it may be; `null` where that is not known, which is for all but glass. */
+  readonly tolerance: number | null;
+}
+
+/**
+ * How the contents fill the rabbet: with room for what holds them (`roomy`), with room unless the glass is as thick as it may be (`tight`), with too little
+ * room (`short`), or standing out of its back (`proud`).
+ */
+export type StackVerdict = "roomy" | "tight" | "short" | "proud";
+
+/** The contents as a stack, held against the rabbet. Depths are plumb: square to the frame's plane. */
+export interface ContentsStack {
+  /** The layers from the front. */
+  readonly layers: readonly StackLayer[];
+  /** Their nominal thickness together. */
+  readonly thickness: number;
+  /** How much thicker or thinner they may be together, by the tolerances that are known. */
+  readonly tolerance: number;
+  /** Depth left behind them in the rabbet, below 0 where they stand proud of it; `null` where the rabbet is not known or cannot hold them. */
+  readonly left: number | null;
+  /** The same when all glass is as thick as it may be. */
+  readonly leftAtLeast: number | null;
+  /** How much of that is beyond the brief's `fastenerRoom`; below 0: so much is lacking. */
+  readonly spare: number | null;
+  /** The same in one word. */
+  readonly verdict: StackVerdict | null;
+  /** The same in a sentence for people. */
+  readonly sentence: string | null;
+}
+
+/** What rounding may do to a depth, as a share of the depths that it was taken from: sums of thicknesses that a shop writes down are exact to less. */
+const ROUNDING: number = 1e-12;
+
+const SENTENCES: Readonly<Record<StackVerdict, string>> = {
+  roomy: "Behind the contents there is room for what holds them.",
+  tight:
+    "Behind the contents there is just room for what holds them, and not enough when the glass is as thick as its tolerance allows: measure it before the frame is cut.",
+  short:
+    "The contents leave less depth behind them than what holds them takes: use thinner layers, a deeper rabbet, or fasteners that need less.",
+  proud:
+    "The contents stand proud of the rabbet: hold them with offset clips, build the back up with strips, or use a deeper rabbet.",
+};
+
+/** Plumb depth behind the contents, and the depths whose difference it is. */
+interface DepthLeft {
+  readonly left: number;
+  readonly wall: number;
+}
+
+function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
+  const { measured, slope, marks } = geometry;
+  if (fit?.possible === true) {
+    const wall = fit.depthUsed + fit.depthLeft;
+    const drop = marks["wallLedge"]!.up! - marks["wallMouth"]!.up!;
+    return { left: fit.depthLeft * (drop / wall), wall: drop };
+  }
+  // Of a sloping rabbet that is known by level measures nobody can tell how much of its depth lies in front of the contents.
+  const wall = slope === 0 ? measured?.depth : undefined;
+  return wall === undefined ? null : { left: wall - thickness, wall };
+}
+
+/**
+ * Holds the contents' stack against the rabbet as it stands at the slope.
+ *
+ * On the wall, from the ledge, contents use the depth that `rabbetFit` gives; what is left of it counts plumb, by the wall's fall over its length. Glass may be
+ * thicker than its name, layer by layer in the same direction.
+ *
+ * @param brief - the filled brief
+ * @param geometry - the frame
+ * @returns the layers in place and what is left behind them; `null` where the brief has no contents
+ */
+export function stackContents(brief: FilledBrief, geometry: FrameGeometry): ContentsStack | null {
+  const { contents, fastenerRoom, unit } = brief;
+  if (contents.length === 0) return null;
+  const { fit } = geometry;
+  let thickness = 0;
+  let tolerance = 0;
+  const layers = contents.map((layer, index): StackLayer => {
+    thickness += layer.thickness;
+    const kind = layerKind(layer.material);
+    const varies = kind === "glass" ? glassTolerance(layer.thickness, unit) : null;
+    tolerance += varies ?? 0;
+    return {
+      name: layer.name,
+      thickness: layer.thickness,
+      kind,
+      behind: thickness,
+      up: fit?.possible === true ? fit.layers[index]!.back : null,
+      tolerance: varies,
+    };
+  });
+  const depth = depthLeft(fit, geometry, thickness);
+  if (depth === null) {
+    return { layers, thickness, tolerance, left: null, leftAtLeast: null, spare: null, verdict: null, sentence: null };
+  }
+  const { left, wall } = depth;
+  const least = -ROUNDING * (wall + thickness + fastenerRoom);
+  const leftAtLeast = left - tolerance;
+  const spare = leftAtLeast - fastenerRoom;
+  const verdict = left < least ? "proud" : left - fastenerRoom < least ? "short" : spare < least ? "tight" : "roomy";
+  return { layers, thickness, tolerance, left, leftAtLeast, spare, verdict, sentence: SENTENCES[verdict] };
+}

@@ -1,0 +1,355 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  planFrame,
+  type ContentsLayer,
+  type FrameMaterials,
+  type FramePlan,
+  type ProfileBrief,
+} from "miterwright/frame";
+import { molding, type Profile } from "miterwright/profile";
+import { convertLength, type LengthUnit } from "miterwright/units";
+import { woodDensity } from "miterwright/wood";
+import { FLOAT_GLASS, POUND } from "../published/materials.js";
+import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
+
+const pane: ContentsLayer = { name: "pane", thickness: 2, material: "glass" };
+const board: ContentsLayer = { name: "board", thickness: 3, material: { density: 750 } };
+
+function planOf(changes: Partial<ProfileBrief>): FramePlan {
+  return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, kerf: 3, ...changes } as ProfileBrief);
+}
+
+function materialsOf(changes: Partial<ProfileBrief>): FrameMaterials {
+  return planOf(changes).materials;
+}
+
+/**
+ * Volume of a ring of molding, by the divergence theorem over its surface: every corner of the section runs round a polygon whose corners are placed with
+ * sines and cosines, and every face between them is two triangles. It knows no stick, no miter and no centroid.
+ */
+function meshVolume(brief: ProfileBrief, apothem: number, at: string): number {
+  const slope = ((brief.slope ?? 0) * Math.PI) / 180;
+  const { outline, marks } = brief.profile;
+  const place = ({ x, y }: { x: number; y: number }): [out: number, up: number] => [
+    x * Math.cos(slope) - y * Math.sin(slope),
+    x * Math.sin(slope) + y * Math.cos(slope),
+  ];
+  const [origin] = place(marks[at]!);
+  const n = brief.sides;
+  const vertex = (index: number, corner: number): readonly [number, number, number] => {
+    const [out, up] = place(outline[index % outline.length]!);
+    const radius = (apothem + out - origin) / Math.cos(Math.PI / n);
+    const angle = (2 * Math.PI * corner) / n;
+    return [radius * Math.cos(angle), radius * Math.sin(angle), up];
+  };
+  const six = (
+    a: readonly [number, number, number],
+    b: readonly [number, number, number],
+    c: readonly [number, number, number],
+  ): number =>
+    a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) + a[2] * (b[0] * c[1] - b[1] * c[0]);
+  let sum = 0;
+  for (let corner = 0; corner < n; corner++) {
+    for (let index = 0; index < outline.length; index++) {
+      const [a, b] = [vertex(index, corner), vertex(index + 1, corner)];
+      const [c, d] = [vertex(index + 1, corner + 1), vertex(index, corner + 1)];
+      sum += six(a, b, c) + six(a, c, d);
+    }
+  }
+  return Math.abs(sum) / 6;
+}
+
+describe("the molding's volume", () => {
+  test("is that of the ring as a solid, whatever its section and slope", () => {
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        const { materials, geometry } = planFrame(brief);
+        const mesh = meshVolume(brief, geometry.polygons["sightBack"]!.apothem, "sightBack");
+        expect(materials.parts[0]!.volume! / mesh).toBeCloseTo(1, 10);
+      }),
+    );
+  });
+
+  test("comes to that of a turned ring as sides grow many: the area times the way of its centroid (Pappus)", () => {
+    const { parts } = materialsOf({ sides: 1000, slope: 25, profile: plain, opening: { apothem: 500 } });
+    const turn = (25 * Math.PI) / 180;
+    // The innermost point is the sight edge at the face, 20 up; the centroid of 40 by 20 is 20 out and 10 up.
+    const centroid = 500 + 20 * Math.cos(turn) - 10 * Math.sin(turn) + 20 * Math.sin(turn);
+    expect(parts[0]!.volume! / (2 * Math.PI * centroid * 800)).toBeCloseTo(1, 5);
+  });
+
+  test("of flat square stock is area times the mean of its two lengths", () => {
+    const { parts } = materialsOf({ sides: 4, profile: plain, opening: { side: 300 } });
+    expect(parts[0]!.volume).toBeCloseTo(4 * 800 * ((300 + 380) / 2), 6);
+  });
+});
+
+describe("the blank", () => {
+  test("is the box round the section as milled, by the length of stick that is used up", () => {
+    const { blank, stickLength } = materialsOf({ slope: 40 });
+    expect(blank).toMatchObject({ width: 52, thickness: 19, length: stickLength });
+    expect(blank!.cubicMeters).toBeCloseTo((52 * 19 * stickLength) / 1e9, 12);
+    // A board foot is a foot by a foot by an inch.
+    expect(blank!.boardFeet).toBeCloseTo((52 * 19 * stickLength) / (304.8 * 304.8 * 25.4), 12);
+  });
+
+  test("holds all of the molding", () => {
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        const { blank, parts } = planFrame({ ...brief, unit: "m" }).materials;
+        expect(blank!.cubicMeters).toBeGreaterThan(parts[0]!.volume! * (1 - 1e-12));
+      }),
+    );
+  });
+});
+
+describe("mass", () => {
+  test("of glass is 2.5 kg for a square meter and a millimeter (EN 572-1), over the area that goes in", () => {
+    const { contents, materials } = planOf({ contents: [pane], clearance: 1.5 });
+    const area = contents.panel!.area / 1e6;
+    expect(materials.parts[1]!.mass).toBeCloseTo(area * 2 * FLOAT_GLASS.kilogramsPerSquareMeterAndMillimeter, 12);
+    // The hexagon of apothem A has the area 6 A² tan 30°.
+    const apothem = 200 * Math.sqrt(3) - 1.5;
+    expect(contents.panel!.area).toBeCloseTo(6 * apothem * apothem * Math.tan(Math.PI / 6), 6);
+  });
+
+  test("of wood is its volume times its density when the frame is made", () => {
+    const { parts } = materialsOf({ species: "black cherry", moisture: { made: 12, seasons: [8] } });
+    expect(parts[0]!.density).toBe(woodDensity({ species: "black cherry" }));
+    expect(parts[0]!.mass).toBeCloseTo((parts[0]!.volume! / 1e9) * 560, 12);
+    expect(materialsOf({ species: "black cherry" }).parts[0]!.density).toBe(
+      woodDensity({ species: "black cherry", moisture: 8 }),
+    );
+  });
+
+  test("of every kind of layer", () => {
+    const contents: ContentsLayer[] = [
+      pane,
+      { name: "sheet", thickness: 3, material: "acrylic" },
+      board,
+      { name: "panel", thickness: 4, material: { species: "white ash" } },
+      { name: "felt", thickness: 1, material: { expansion: 1e-5 } },
+      { name: "print", thickness: 0.2 },
+    ];
+    const { parts, mass } = materialsOf({ contents });
+    expect(parts.map(({ name, layer, density }) => [name, layer, density])).toEqual([
+      ["molding", null, null],
+      ["pane", 0, 2500],
+      ["sheet", 1, 1190],
+      ["board", 2, 750],
+      ["panel", 3, woodDensity({ species: "white ash", moisture: 8 })],
+      ["felt", 4, null],
+      ["print", 5, null],
+    ]);
+    const known = parts.flatMap((part) => part.mass ?? []);
+    expect(known).toHaveLength(4);
+    expect(mass).toEqual({
+      total: known.reduce((sum, one) => sum + one, 0),
+      complete: false,
+      missing: ["molding", "felt", "print"],
+    });
+  });
+
+  test("is whole when all of it is known, and not known when none is", () => {
+    expect(materialsOf({ species: "white ash", contents: [pane] }).mass).toMatchObject({ complete: true, missing: [] });
+    expect(materialsOf({}).mass).toEqual({ total: null, complete: false, missing: ["molding"] });
+  });
+
+  test("of a wood without a specific gravity is not known, nor is anything of a molding without a section", () => {
+    const wood = materialsOf({ species: { radial: 4, tangential: 8 } }).parts[0]!;
+    expect(wood.volume).toBeGreaterThan(0);
+    expect(wood).toMatchObject({ density: null, mass: null });
+    const { parts, blank } = planFrame({
+      sides: 5,
+      measured: { levelWidth: 40 },
+      opening: { side: 300 },
+      species: "white ash",
+    }).materials;
+    expect(blank).toBeNull();
+    expect(parts[0]).toMatchObject({ volume: null, mass: null });
+  });
+
+  test("where the clearance leaves nothing, nothing goes in", () => {
+    const { parts } = materialsOf({ profile: plain, opening: { side: 40 }, clearance: 40, contents: [pane] });
+    expect(parts[1]).toMatchObject({ volume: null, mass: null, density: 2500 });
+  });
+});
+
+describe("cost", () => {
+  const price = (amount: number, per: string): never => ({ amount, per }) as never;
+
+  test("of molding by its length or its lumber", () => {
+    const { stickLength, blank } = materialsOf({});
+    const cost = (per: string): number => materialsOf({ price: price(10, per) }).parts[0]!.price!.cost!;
+    expect(cost("meter")).toBeCloseTo(stickLength / 100, 10);
+    expect(cost("foot")).toBeCloseTo(stickLength / 30.48, 10);
+    expect(cost("cubic meter")).toBeCloseTo(10 * blank!.cubicMeters, 12);
+    expect(cost("board foot")).toBeCloseTo(10 * blank!.boardFeet, 12);
+  });
+
+  test("of a layer by the piece, or by the upright box that it is cut from in its pose", () => {
+    const layer = (per: string): ContentsLayer => ({ ...pane, price: price(40, per) });
+    for (const pose of ["side-down", "corner-down"] as const) {
+      const { materials, contents } = planOf({ pose, contents: ["piece", "square meter", "square foot"].map(layer) });
+      const area = contents.box!.width * contents.box!.height;
+      // A regular hexagon's box is across flats by across corners, either way up.
+      expect(area).toBeCloseTo(contents.panel!.acrossFlats * contents.panel!.acrossCorners, 6);
+      expect(materials.parts.slice(1).map((part) => part.price!.quantity)).toEqual([
+        1,
+        expect.closeTo(area / 1e6, 12),
+        expect.closeTo(area / 304.8 ** 2, 10),
+      ]);
+    }
+  });
+
+  test("of a layer that is cut from a given sheet counts the whole sheet", () => {
+    const { materials } = planOf({
+      opening: { cutFrom: { width: 500, height: 400 } },
+      contents: [{ ...pane, price: price(40, "square meter") }],
+    });
+    expect(materials.parts[1]!.price).toEqual({ amount: 40, per: "square meter", quantity: 0.2, cost: 8 });
+  });
+
+  test("says what it leaves out", () => {
+    const { cost } = materialsOf({
+      price: price(12, "meter"),
+      contents: [pane, { ...board, price: price(5, "piece") }],
+    });
+    expect(cost!.complete).toBe(false);
+    expect(cost!.missing).toEqual(["pane"]);
+    expect(cost!.total).toBeCloseTo(5 + 12 * (materialsOf({}).stickLength / 1000), 10);
+    expect(materialsOf({ contents: [pane] }).cost).toBeNull();
+  });
+
+  test("by the board foot is not known where no section is", () => {
+    const { cost, parts } = planFrame({
+      sides: 5,
+      measured: { levelWidth: 40 },
+      opening: { side: 300 },
+      price: { amount: 9, per: "board foot" },
+    }).materials;
+    expect(parts[0]!.price).toEqual({ amount: 9, per: "board foot", quantity: null, cost: null });
+    expect(cost).toEqual({ total: null, complete: false, missing: ["molding"] });
+  });
+
+  test("of nothing is nothing", () => {
+    expect(materialsOf({ price: price(0, "meter") }).cost).toEqual({ total: 0, complete: true, missing: [] });
+  });
+});
+
+describe("laws", () => {
+  /** A brief with every length multiplied. */
+  function scaled(brief: ProfileBrief, k: number): ProfileBrief {
+    const { profile, opening, contents = [] } = brief;
+    const at = ({ x, y }: { x: number; y: number }): { x: number; y: number } => ({ x: k * x, y: k * y });
+    const { apothem } = opening as { apothem: number };
+    return {
+      ...brief,
+      profile: {
+        outline: profile.outline.map(at),
+        marks: Object.fromEntries(Object.entries(profile.marks).map(([name, point]) => [name, at(point)])),
+      } as Profile,
+      opening: { apothem: k * apothem },
+      contents: contents.map((layer) => ({ ...layer, thickness: k * layer.thickness })),
+      kerf: 3 * k,
+    };
+  }
+
+  const full = (brief: ProfileBrief): ProfileBrief => ({
+    ...brief,
+    kerf: 3,
+    species: "white ash",
+    price: { amount: 3, per: "cubic meter" },
+    contents: [pane, { ...board, price: { amount: 20, per: "square meter" } }],
+  });
+
+  test("a frame k times as large has k³ times the volume and mass", () => {
+    fc.assert(
+      fc.property(briefs, fc.double({ min: 0.05, max: 20, noNaN: true }), (brief, k) => {
+        const [one, other] = [full(brief), scaled(full(brief), k)].map((each) => planFrame(each).materials);
+        one!.parts.forEach((part, index) => {
+          expect(other!.parts[index]!.volume! / part.volume!).toBeCloseTo(k ** 3, 6);
+          expect(other!.parts[index]!.mass! / part.mass! / k ** 3).toBeCloseTo(1, 9);
+        });
+        expect(other!.blank!.boardFeet / one!.blank!.boardFeet / k ** 3).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test("the same frame in another unit weighs and costs the same", () => {
+    fc.assert(
+      fc.property(briefs, fc.constantFrom<LengthUnit>("cm", "m", "in", "ft"), (brief, unit) => {
+        const one = planFrame(full(brief)).materials;
+        const other = planFrame({ ...scaled(full(brief), convertLength(1, "mm", unit)), unit }).materials;
+        one.parts.forEach((part, index) => {
+          expect(other.parts[index]!.mass! / part.mass!).toBeCloseTo(1, 9);
+          expect(other.parts[index]!.density).toBe(part.density);
+        });
+        expect(other.blank!.boardFeet / one.blank!.boardFeet).toBeCloseTo(1, 9);
+        expect(other.cost!.total! / one.cost!.total!).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test("the pose changes neither mass nor volume", () => {
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        const of = (pose: "side-down" | "corner-down"): unknown =>
+          planFrame({ ...full(brief), pose, price: { amount: 1, per: "meter" } }).materials.parts.map(
+            (part) => part.mass,
+          );
+        expect(of("side-down")).toEqual(of("corner-down"));
+      }),
+    );
+  });
+});
+
+test("a pane of a square foot and a quarter of an inch weighs what the bulletin's pounds say", () => {
+  // 156 lb/ft³ (technical bulletin ATS-129, 2013): 3.25 lb; the bulletin rounds 2500 kg/m³, which is 156.07 lb/ft³.
+  const { parts } = planFrame({
+    sides: 4,
+    unit: "in",
+    profile: molding({ width: 2, thickness: 1, rabbet: { width: 0.375, depth: 0.5 } }),
+    opening: { side: 12 },
+    contents: [{ name: "pane", thickness: 0.25, material: "glass" }],
+  }).materials;
+  expect(parts[1]!.mass! / POUND).toBeCloseTo(156 / 48, 1);
+  expect(parts[1]!.mass! / POUND / (156 / 48)).toBeCloseTo(1, 3);
+});
+
+test("the smallest and the largest frames that can be told have masses, or say that they have none", () => {
+  const numbers = (value: unknown): number[] =>
+    typeof value === "number"
+      ? [value]
+      : typeof value === "object" && value !== null
+        ? Object.values(value).flatMap(numbers)
+        : [];
+  for (const size of [1e-98, 1e-30, 1e30, 1e98]) {
+    for (const unit of ["mm", "m", "ft"] as const) {
+      const plan = planFrame(
+        deepFreeze({
+          sides: 1000,
+          unit,
+          profile: molding({ width: 5 * size, thickness: 2 * size, rabbet: { width: size, depth: size } }),
+          opening: { side: 100 * size },
+          contents: [
+            {
+              name: "pane",
+              thickness: 100 * size,
+              material: { density: 1e5 },
+              price: { amount: 1e12, per: "square foot" },
+            },
+          ],
+          species: "white ash",
+          price: { amount: 1e12, per: "cubic meter" },
+          hanging: { by: "wire", screwDepth: size },
+        } as const),
+      );
+      expect(
+        numbers([plan.materials, plan.hanging, plan.contents.stack]).filter((value) => !Number.isFinite(value)),
+      ).toEqual([]);
+      expect(throughJson(plan.materials)).toEqual(plan.materials);
+    }
+  }
+});
