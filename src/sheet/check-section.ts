@@ -14,9 +14,10 @@ function closingText(sides: number): string {
  *
  * @param plan - the plan
  * @param words - the formatters
+ * @param year - what stands below the words on closing it
  * @returns the section
  */
-export function checkSection(plan: FramePlan, words: Words): Markup {
+export function checkSection(plan: FramePlan, words: Words, year: Markup): Markup {
   const { checks, geometry } = plan;
   const rows = checks.map(({ label, kind, value }) => [label, words[kind](value), ""]);
   return element(
@@ -29,6 +30,7 @@ export function checkSection(plan: FramePlan, words: Words): Markup {
         "div",
         element("p", "Put all pieces together without glue before gluing any, and measure."),
         element("p", closingText(geometry.sides)),
+        year,
       ),
     ),
   );

@@ -7,6 +7,7 @@ import { checkSection } from "./check-section.js";
 import { contentsBlock } from "./contents-section.js";
 import { factsOf, frameSection } from "./frame-section.js";
 import { element, join, type Markup } from "./html.js";
+import { movementBlock } from "./movement-section.js";
 import { panelSection } from "./panel-section.js";
 import { sawSection } from "./saw-section.js";
 import type { SheetOptions, Words } from "./sheet-options.js";
@@ -82,7 +83,7 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
       stockSection(whole, fit, words),
       cautionSection(whole, words),
       sawSection(whole, words),
-      checkSection(whole, words),
+      checkSection(whole, words, movementBlock(whole, words)),
       panelSection(whole, words),
     ),
   ]);

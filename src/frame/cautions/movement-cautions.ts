@@ -15,7 +15,7 @@ const OWN_FIGURES: string = "the brief's own figures";
 function seasonGap({ inside, outside, accepted, made }: FrameMovement, { species }: FilledBrief): Caution[] {
   if (!(Math.max(inside, outside) > accepted)) return [];
   const sentence =
-    "A year's change of moisture opens the joints more than is accepted, inside when the wood is drier than when it was fitted and outside when it is damper: fit them halfway between the seasons, take narrower or quarter-sawn stock, and reinforce the joints.";
+    "The seasons open the joints more than is accepted: fit them halfway between, take narrower or quarter-sawn stock, or reinforce them.";
   const numbers = { length: { inside, outside, limit: accepted }, percent: { made } };
   const source = `${typeof species === "string" ? HANDBOOK : OWN_FIGURES}; ${NOYES}`;
   return [makeCaution("season-gap", "care", sentence, numbers, source)];
