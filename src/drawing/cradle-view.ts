@@ -6,7 +6,6 @@ import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas } from "./ca
 import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
-import { restOnCradle } from "./cradle-rest.js";
 import { drawHatch } from "./hatch.js";
 import { drawKey, type KeyEntry } from "./key.js";
 import { boxAround, boxCorners } from "./paper.js";
@@ -44,14 +43,10 @@ const LANE: number = 22;
  */
 export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 320);
-  const { geometry, cutting } = readCutting(plan);
-  const { profile } = geometry;
-  const { cradle } = cutting;
-  if (cradle === null || profile === null)
-    return refuse("impossible", "cutting.cradle", cradle, "a cradle, which this plan needs none of");
-  const { run, rise, top, angle, high } = cradle;
-  const { section, dip } = restOnCradle(profile, cradle);
-  const box = boxAround([...section, { x: 0, y: 0 }, { x: run, y: rise }]);
+  const { cradle } = readCutting(plan).cutting;
+  if (cradle === null) return refuse("impossible", "cutting.cradle", cradle, "a cradle, which this plan needs none of");
+  const { run, rise, top, angle, high, base: dip, stick } = cradle;
+  const box = boxAround([...stick, { x: 0, y: 0 }, { x: run, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
   const wedge = cradle.outline.map(toPaper);
@@ -69,7 +64,7 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   drawHatch(canvas, "wedge", wedge);
   const foot = at(0, 1.5 * LEDGE);
   drawShape(canvas, "ledge", "saw", [toe, foot, { x: foot.x - LEDGE, y: foot.y }, { x: foot.x - LEDGE, y: 0 }]);
-  const shape = section.map(toPaper);
+  const shape = stick.map(toPaper);
   drawShape(canvas, "section", "section", shape);
   drawLine(canvas, "gravity", "phantom", [
     { x: cradle.centerFromToe * scale, y: boxAround(shape).y0 - 4 },

@@ -18,7 +18,15 @@ export interface ReadyOptions extends Required<DrawingOptions> {
   readonly tied: (value: number) => string;
 }
 
-function checkFormatter(value: unknown, path: string): (value: number) => string {
+/**
+ * Checks a function that writes numbers.
+ *
+ * @param value - the function
+ * @param path - its name in error texts
+ * @returns the function, whose results are checked too
+ * @throws {InputError} when it is no function; the function that is returned throws when no text came out
+ */
+export function checkFormatter(value: unknown, path: string): (value: number) => string {
   if (typeof value !== "function") return refuse("type", path, value, "a function that writes a number as text");
   return (number) => {
     const text: unknown = (value as (value: number) => unknown)(number);

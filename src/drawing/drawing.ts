@@ -1,10 +1,8 @@
-import { checkObject, reject } from "../core/check.js";
 import { escapeText } from "./markup.js";
+import { freezeShowing, type PageDocument } from "./rich-display.js";
 
 /** The page's `SVGSVGElement` where the compiler knows of one. */
 export type SvgElement = typeof globalThis extends { SVGSVGElement: { prototype: infer E } } ? E : object;
-/** The page's `Document` where the compiler knows of one. */
-export type SvgDocument = typeof globalThis extends { Document: { prototype: infer D } } ? D : object;
 
 /** A picture. It shows itself in notebooks, and is otherwise a text of SVG. */
 export interface Drawing {
@@ -31,7 +29,7 @@ export interface Drawing {
    * @returns a new `svg` element that is in no page yet
    * @throws {InputError} when no document is given and there is no global one
    */
-  readonly toElement: (document?: SvgDocument) => SvgElement;
+  readonly toElement: (document?: PageDocument) => SvgElement;
 }
 
 /** What a picture is made from. */
@@ -40,26 +38,6 @@ export interface DrawingFacts extends Pick<Drawing, "title" | "description" | "w
   readonly corner: { readonly x: number; readonly y: number };
   /** The elements inside. */
   readonly content: string;
-}
-
-/** The parts of a page's document that are used. */
-interface ElementMaker {
-  readonly createElement: (name: "template") => { innerHTML: string; readonly content: { firstElementChild: unknown } };
-}
-
-function makeElement(svg: string, document: unknown): SvgElement {
-  const given = document ?? (globalThis as { document?: unknown }).document;
-  if (given === undefined) {
-    return reject(
-      "missing",
-      "document",
-      given,
-      "Expected `document` to be given where there is no global one, got undefined",
-    );
-  }
-  const template = (checkObject(given, "document") as unknown as ElementMaker).createElement("template");
-  template.innerHTML = svg;
-  return template.content.firstElementChild as SvgElement;
 }
 
 const FONTS: string = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
@@ -74,14 +52,12 @@ export function makeDrawing(facts: DrawingFacts): Drawing {
   const { title, description, width, height, corner, content } = facts;
   const box = `${corner.x} ${corner.y} ${width} ${height}`;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" width="${width}" height="${height}" role="img" style="max-width:100%;height:auto" font-family="${FONTS}" fill="none" stroke="#1d1d1b" stroke-linejoin="round" stroke-linecap="round"><title>${escapeText(title)}</title><desc>${escapeText(description)}</desc><rect x="${corner.x}" y="${corner.y}" width="${width}" height="${height}" fill="#fff" stroke="none"/>${content}</svg>`;
-  const drawing = { svg, title, description, width, height };
-  // Not enumerable, so that copying or comparing a picture sees its data alone.
-  Object.defineProperties(drawing, {
-    toString: { value: () => svg },
-    toElement: { value: (document?: unknown) => makeElement(svg, document) },
-    [Symbol.for("Jupyter.display")]: {
-      value: () => ({ "image/svg+xml": svg, "text/plain": `${title}. ${description}` }),
+  return freezeShowing(
+    { svg, title, description, width, height },
+    {
+      markup: () => svg,
+      bundle: () => ({ "image/svg+xml": svg, "text/plain": `${title}. ${description}` }),
+      functions: { toString: () => svg },
     },
-  });
-  return Object.freeze(drawing) as Drawing;
+  ) as Drawing;
 }

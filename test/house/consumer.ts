@@ -6,6 +6,7 @@
  */
 import { compoundMiter, regularPolygon, type RegularPolygon } from "miterwright";
 import { correctSetting, ringClosure, type MeasuredStick } from "miterwright/closure";
+import { tabulate, tabulateLengths, type Table } from "miterwright/drawing";
 import { InputError, isInputError } from "miterwright/errors";
 import { planFrame, type FramePlan } from "miterwright/frame";
 import { joinCorner, type Board, type Corner } from "miterwright/miter";
@@ -48,6 +49,11 @@ const cutStick: MeasuredStick = { length: 200, start: cut, end: cut };
 const job: StockJob = plan.job!;
 const fit: StockFit = fitStock(job, { workLimit: 10_000 });
 
+const lengthsTable: Table = tabulateLengths(plan, {
+  length: (value) => value.toFixed(1),
+  angle: (degrees) => `${degrees}°`,
+});
+
 /** Calls something that must refuse its input. */
 function refusal(call: () => unknown): string {
   try {
@@ -73,6 +79,7 @@ export const answers: Readonly<Record<string, unknown>> = {
   correction: correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" }).words,
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),
+  lengthsTable: [lengthsTable, String(lengthsTable), lengthsTable.toHtml(), lengthsTable.toMarkdown()],
   fit: { ...fit, checked: checkFit(job, fit) },
   tooFew: refusal(() => regularPolygon({ sides: 2, side: 100 })),
   // @ts-expect-error -- two measures at once
@@ -83,6 +90,8 @@ export const answers: Readonly<Record<string, unknown>> = {
   noMark: refusal(() => levelWidth(ownProfile, { slope: 20, from: "wallLedge" })),
   // @ts-expect-error -- a wood that is not in the table
   noWood: refusal(() => miterMovement({ sides: 8, species: "iron", grain: "flat-sawn", width: 45, from: 9, to: 6 })),
+  // @ts-expect-error -- a column of a kind that is none
+  noKind: refusal(() => tabulate({ caption: "lengths", columns: [{ label: "length", kind: "inches" }], rows: [[5]] })),
   // @ts-expect-error -- a unit that is none
   noUnit: refusal(() => parseLength("5", "ell")),
 };

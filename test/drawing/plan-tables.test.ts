@@ -1,0 +1,214 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  tabulateChecks,
+  tabulateLays,
+  tabulateLengths,
+  tabulateMiters,
+  tabulatePolygons,
+  type Table,
+} from "miterwright/drawing";
+import { planFrame } from "miterwright/frame";
+import { compoundMiterTable } from "miterwright/miter";
+import { regularPolygon } from "miterwright/polygon";
+import { tableSaw } from "miterwright/saw";
+import { anyBrief, measuredPlan, plan, SHORT, WORDS } from "./frames.js";
+import { readHtml, readMarkdown, readPlainText } from "./read-table.js";
+
+/** A column of a table by its head. */
+function columnOf(table: Table, label: string): readonly (number | string)[] {
+  const index = table.columns.findIndex((column) => column.label === label);
+  return table.rows.map((row) => row[index]!);
+}
+
+describe("a table of polygons", () => {
+  const polygons = [3, 4, 5, 6, 8, 12].map((sides) => regularPolygon({ sides, side: 1 }));
+
+  test("shows the usual quantities, those of length and angle by their formatters", () => {
+    const table = tabulatePolygons(polygons, SHORT);
+    expect(table.columns.map(({ label }) => label)).toEqual([
+      "sides",
+      "side",
+      "apothem",
+      "circumradius",
+      "across flats",
+      "across corners",
+      "interior angle",
+      "plan miter",
+    ]);
+    expect(table.cells[3]).toEqual(["6", "1 mm", "0.86603 mm", "1 mm", "1.7321 mm", "2 mm", "120.00°", "30.00°"]);
+  });
+
+  test("agrees with a handbook's areas of regular polygons of side 1", () => {
+    // Machinery's Handbook, 31st edition, Industrial Press 2020, page 82, area = k side squared; values from memory.
+    const area = (value: number): string => value.toFixed(4);
+    const table = tabulatePolygons(polygons, { area, show: ["area"], caption: "Areas" });
+    expect(table.cells).toEqual([
+      ["3", "0.4330"],
+      ["4", "1.0000"],
+      ["5", "1.7205"],
+      ["6", "2.5981"],
+      ["8", "4.8284"],
+      ["12", "11.1962"],
+    ]);
+    expect(table.caption).toBe("Areas");
+  });
+
+  test("reads of a polygon only what it shows", () => {
+    const table = tabulatePolygons([{ sides: 7, turn: 360 / 7 }], { angle: WORDS.angle, show: ["turn"] });
+    expect(table.rows).toEqual([[7, 360 / 7]]);
+  });
+
+  test("shows nothing but the sides where nothing is asked for", () => {
+    expect(tabulatePolygons(polygons, { show: [] }).cells.flat()).toEqual(["3", "4", "5", "6", "8", "12"]);
+  });
+});
+
+describe("a table of compound miters", () => {
+  const rows = compoundMiterTable({ sides: [4, 6, 8], slopes: [0, 45, 90] });
+
+  test("has a row for every slope of every number of sides", () => {
+    const table = tabulateMiters(rows, SHORT);
+    expect(table.columns.map(({ label }) => label)).toEqual(["sides", "slope", "miter", "bevel", "dihedral"]);
+    expect(table.rows).toEqual(
+      rows.map(({ sides, slope, miter, bevel, dihedral }) => [sides, slope, miter, bevel, dihedral]),
+    );
+    // Four sides at 45 degrees, in any table of hopper cuts: 35.26 and 30.
+    expect(table.cells[1]).toEqual(["4", "45.00°", "35.26°", "30.00°", "120.00°"]);
+  });
+
+  test.each(["miter", "bevel", "dihedral"] as const)("shows the %s crosswise", (show) => {
+    const table = tabulateMiters(rows, { ...SHORT, show });
+    expect(table.caption).toBe(`Compound miters, sticks lying flat: the ${show} by slope and number of sides`);
+    expect(table.columns.map(({ label }) => label)).toEqual(["slope", "4 sides", "6 sides", "8 sides"]);
+    for (const { sides, slope, ...angles } of rows) {
+      const row = table.rows.find(([first]) => first === slope)!;
+      expect(row[1 + [4, 6, 8].indexOf(sides)]).toBe(angles[show]);
+    }
+  });
+
+  test("leaves a cell empty for which there is no row", () => {
+    const table = tabulateMiters(rows.slice(0, 4), { ...SHORT, show: "miter" });
+    expect(table.cells).toEqual([
+      ["0.00°", "45.00°", "30.00°"],
+      ["45.00°", "35.26°", ""],
+      ["90.00°", "0.00°", ""],
+    ]);
+  });
+});
+
+describe("a table of lengths", () => {
+  test("has every mark, where it lies, and the length there", () => {
+    const { geometry } = plan({ slope: 20 });
+    const table = tabulateLengths(geometry, SHORT);
+    expect(columnOf(table, "length")).toEqual(Object.values(geometry.sticks[0]!.lengths));
+    expect(columnOf(table, "out")).toEqual(Object.values(geometry.marks).map(({ out }) => out));
+    expect(columnOf(table, "up")).toEqual(Object.values(geometry.marks).map(({ up }) => up));
+    expect(columnOf(table, "arris").slice(0, 2)).toEqual(["sight edge at the face", "sight edge at the back"]);
+    expect(columnOf(table, "letter").slice(0, 3)).toEqual(["a", "b", "c"]);
+    expect(tabulateLengths(plan({ slope: 20 }), SHORT).cells).toEqual(table.cells);
+  });
+
+  test("has no heights where only level measures are known", () => {
+    expect(tabulateLengths(measuredPlan(), SHORT).columns.map(({ label }) => label)).toEqual([
+      "letter",
+      "arris",
+      "out",
+      "length",
+    ]);
+  });
+
+  test("has the longest and the shortest line where they have no name", () => {
+    const { geometry } = plan({ slope: 20 });
+    const [stick] = geometry.sticks;
+    const nameless = {
+      ...geometry,
+      sticks: [{ ...stick!, longest: { ...stick!.longest, mark: null }, shortest: { ...stick!.shortest, mark: null } }],
+    };
+    const { rows } = tabulateLengths(nameless, SHORT);
+    expect(rows.slice(-2).map(([letter, arris]) => [letter, arris])).toEqual([
+      ["–", "longest line of the stick"],
+      ["–", "shortest line of the stick"],
+    ]);
+    expect(rows.slice(-2).map((row) => row.at(-1))).toEqual([stick!.longest.length, stick!.shortest.length]);
+  });
+
+  test("bears out that lengths differ by how far out the arrises lie", () => {
+    fc.assert(
+      fc.property(anyBrief, (brief) => {
+        const { geometry } = planFrame(brief);
+        const table = tabulateLengths(geometry, WORDS);
+        const [out, length] = [columnOf(table, "out"), columnOf(table, "length")] as [number[], number[]];
+        const tangent = Math.tan((geometry.corners[0]!.planMiter * Math.PI) / 180);
+        const size = Math.max(...length, ...out.map(Math.abs));
+        out.forEach((_, index) => {
+          const difference = length[index]! - length[0]! - 2 * (out[index]! - out[0]!) * tangent;
+          expect(Math.abs(difference)).toBeLessThan(1e-12 * size);
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe("a table of lays", () => {
+  test("says of every lay what the scales show, and which is used", () => {
+    const frame = plan({ slope: 20 });
+    const table = tabulateLays(frame, SHORT);
+    expect(table.rows).toHaveLength(frame.cutting.lays.length);
+    expect(columnOf(table, "rolled by")).toEqual(frame.cutting.lays.map(({ rotation }) => rotation));
+    expect(columnOf(table, "miter scale")).toEqual(frame.cutting.lays.map(({ first }) => first.miter.reading));
+    expect(columnOf(table, "bevel scale")).toEqual(frame.cutting.lays.map(({ first }) => first.bevel.reading));
+    expect(columnOf(table, "possible").filter((text) => text === "used here")).toHaveLength(1);
+    expect(columnOf(table, "the stick lies")[0]).toBe("flat on its back");
+  });
+
+  test("gives the reasons where a lay can't be used, and names no lay when none can", () => {
+    const blunt = tableSaw({
+      miter: { left: 1, right: 1, reads: "from-square", step: 1 },
+      bevel: { left: 1, right: 1, reads: "from-vertical", step: 1 },
+    });
+    const frame = plan({ slope: 20, saw: blunt });
+    const texts = columnOf(tabulateLays(frame, SHORT), "possible");
+    expect(texts).toEqual(
+      frame.cutting.lays.map(({ obstacles }) => obstacles.map(({ sentence }) => sentence).join(" ")),
+    );
+    expect(texts).not.toContain("");
+  });
+
+  test("names a lay of one's own by its angle", () => {
+    const table = tabulateLays(plan({ slope: 20, lay: 12.5 }), SHORT);
+    expect(columnOf(table, "the stick lies")).toContain("rolled by 12.50°");
+  });
+});
+
+test("a table of checks has what must be, and room for what is", () => {
+  const frame = plan({ slope: 20 });
+  const table = tabulateChecks(frame, SHORT);
+  expect(table.cells).toEqual(frame.checks.map(({ label, kind, value }) => [label, SHORT[kind](value), ""]));
+  expect(table.cells.at(-1)).toEqual(["slope of every side against the bench", "20.00°", ""]);
+});
+
+test("tables of any frame, or of its plan read back from JSON, read the same in all three forms", () => {
+  fc.assert(
+    fc.property(anyBrief, (brief) => {
+      const frame = planFrame(brief);
+      const copy = JSON.parse(JSON.stringify(frame)) as typeof frame;
+      for (const [table, again] of [
+        [tabulateLengths(frame, SHORT), tabulateLengths(copy, SHORT)],
+        [tabulateLays(frame, SHORT), tabulateLays(copy, SHORT)],
+        [tabulateChecks(frame, SHORT), tabulateChecks(copy, SHORT)],
+      ] as const) {
+        expect(again).toEqual(table);
+        const expected = {
+          caption: table.caption,
+          heads: table.columns.map(({ label }) => label),
+          rows: table.cells,
+        };
+        for (const read of [readHtml(table.toHtml()), readMarkdown(table.toMarkdown()), readPlainText(String(table))])
+          expect(read).toMatchObject(expected);
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
