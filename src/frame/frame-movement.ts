@@ -54,7 +54,7 @@ function openBy(
   const [touching, open] = [outsAt(least), outsAt(most)];
   // Of points that move alike, those farthest apart.
   const [inside, outside] = [touching[1] - open[0], open[1] - touching[0]];
-  return inside >= outside ? openMiter(planMiter, inside, -change + 0) : openMiter(planMiter, outside, change);
+  return inside >= outside ? openMiter(planMiter, inside, -change) : openMiter(planMiter, outside, change);
 }
 
 function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement): string[] {
