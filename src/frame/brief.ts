@@ -148,8 +148,8 @@ export interface BriefBase<M extends string> {
   /** How the growth rings run at the end of the molding; default `"flat-sawn"`, which moves the most. */
   readonly grain?: Grain;
   /**
-   * Moisture of the wood, when it is made and later; default 8 % when made, then 6 and 12 %. Lumber for furniture usually has 6 to 8 % (Wood Handbook, FPL-GTR-190, p. 13-13);
-   * the others are what wood comes to at 21 °C in 30 and in 65 % humidity, common practice without a printed source.
+   * Moisture of the wood, when it is made and later; default 8 % when made, then 6 and 12 %. Lumber for furniture usually has 6 to 8 % (Wood
+   * Handbook, FPL-GTR-190, p. 13-13); the others are what wood comes to at 21 °C in 30 and in 65 % humidity, common practice without a printed source.
    */
   readonly moisture?: FrameMoisture;
   /** What the molding costs, by length, by volume or by the board foot; default unknown. Sticks have a `cost` of their own. */

@@ -62,7 +62,8 @@ function roomOf(
 /**
  * The room that the layers of the contents need over the seasons.
  *
- * Every layer is taken as a panel as large as goes in, free to move and held at its center. The rabbet's walls are taken to stay: when the molding swells, they move away a little.
+ * Every layer is taken as a panel as large as goes in, free to move and held at its center. The rabbet's walls are taken to stay: when the molding swells,
+ * they move away a little.
  *
  * @param brief - the filled brief
  * @param facts - the panel, and what the lip does

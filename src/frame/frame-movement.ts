@@ -74,9 +74,9 @@ function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement):
 /**
  * What the seasons do to a frame's wood.
  *
- * Both ends of a stick keep their places along it while its section moves, so a point that moves outward by d stands off the plane of its joint by d sin h more. Pressed
- * together, the ends touch where d is least and stand open by 2 (most - least) sin h where it is most. The lines through the touching points keep their lengths, so every other
- * point's polygon grows by its own d less the least: no opening ever becomes smaller.
+ * Both ends of a stick keep their places along it while its section moves, so a point that moves outward by d stands off the plane of its joint by d sin h
+ * more. Pressed together, the ends touch where d is least and stand open by 2 (most - least) sin h where it is most. The lines through the touching points
+ * keep their lengths, so every other point's polygon grows by its own d less the least: no opening ever becomes smaller.
  *
  * @param brief - the filled brief
  * @param geometry - the frame

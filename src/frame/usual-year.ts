@@ -3,8 +3,8 @@ import type { FrameMoisture } from "./brief.js";
 
 /**
  * Moisture of the wood where the brief names none. 8 % when it is made: the damp end of the 6 to 8 % at which lumber for furniture and cabinetry is
- * usually delivered (Forest Products Laboratory, Wood Handbook, FPL-GTR-190, p. 13-13). 6 and 12 % later: what wood comes to at 21 °C in a heated room of 30 % humidity and
- * in a damp one of 65 %, by the handbook's eq. (4-5), to half of a percent; those two climates are common practice, no printed source.
+ * usually delivered (Forest Products Laboratory, Wood Handbook, FPL-GTR-190, p. 13-13). 6 and 12 % later: what wood comes to at 21 °C in a heated room of
+ * 30 % humidity and in a damp one of 65 %, by the handbook's eq. (4-5), to half of a percent; those two climates are common practice, no printed source.
  */
 const USUAL_MOISTURE: FrameMoisture = { made: 8, seasons: [6, 12] };
 

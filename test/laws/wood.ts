@@ -77,8 +77,8 @@ export interface OpenJoint {
 /**
  * Presses two like ends together and measures what stays open, by moving the four arrises of one of them.
  *
- * Where an arris comes to the end, it is cut by the upright plane that halves the corner. Then the section stretches while no point moves along the stick, and the stick
- * is pushed along its length until the first arris reaches the plane again. The other stick is its mirror image in that plane.
+ * Where an arris comes to the end, it is cut by the upright plane that halves the corner. Then the section stretches while no point moves along the stick,
+ * and the stick is pushed along its length until the first arris reaches the plane again. The other stick is its mirror image in that plane.
  *
  * @param end - the end and how it has moved
  * @returns the gap and where it is
@@ -174,9 +174,9 @@ function cross([a, p]: readonly [number, number], [b, q]: readonly [number, numb
 /**
  * Presses a whole ring together after its wood has moved, and measures it.
  *
- * Every section point's line is crossed with its neighbor's, which gives both sticks the same end there. Then the section is stretched, so that each stick carries its end outward
- * along its own normal. The whole ring is let out until no end reaches into its neighbor any more, which is found by halving an interval. What two ends
- * that were one are apart then is the gap.
+ * Every section point's line is crossed with its neighbor's, which gives both sticks the same end there. Then the section is stretched, so that each stick
+ * carries its end outward along its own normal. The whole ring is let out until no end reaches into its neighbor any more, which is found by halving an
+ * interval. What two ends that were one are apart then is the gap.
  *
  * @param ring - the ring and how its wood has moved
  * @returns how it stands open, and what has become of its openings
