@@ -1,12 +1,22 @@
 import type { SawSetting } from "../miter/index.js";
 
-/** An angle for people: three decimals, which is finer than any saw is set. */
-function inDegrees(angle: number): string {
+/**
+ * The size of an angle for people: three decimals, which is finer than any saw is set.
+ *
+ * @param angle - degrees
+ * @returns the text
+ */
+export function inDegrees(angle: number): string {
   return `${Number(Math.abs(angle).toFixed(3))}°`;
 }
 
-/** A correction too small to be set or printed. */
-function isIdle(correction: number): boolean {
+/**
+ * Whether a correction is too small to be set or printed.
+ *
+ * @param correction - degrees
+ * @returns true below half a thousandth
+ */
+export function isIdle(correction: number): boolean {
   return Math.abs(correction) < 0.0005;
 }
 

@@ -9,6 +9,13 @@ function checkCut(value: unknown, path: string): void {
   }
 }
 
+/** A line along the stick: how far out it runs decides the width of the joint. */
+function checkLine(value: unknown, path: string): Readonly<Record<string, unknown>> {
+  const line = checkObject(value, path);
+  checkNumber(line["out"], `${path}.out`, -Number.MAX_VALUE, Number.MAX_VALUE, "a finite distance");
+  return line;
+}
+
 /**
  * Checks that a value of any origin, such as parsed JSON, is a frame's geometry: the fields from which sticks are cut.
  *
@@ -23,8 +30,9 @@ export function checkGeometry(value: unknown, path = "geometry"): FrameGeometry 
   checkSlope(geometry["slope"], `${path}.slope`);
   const stick = checkObject(checkArray(geometry["sticks"], `${path}.sticks`)[0], `${path}.sticks[0]`);
   checkInteger(stick["count"], `${path}.sticks[0].count`, 3, 1000);
-  checkLength(checkObject(stick["longest"], `${path}.sticks[0].longest`)["length"], `${path}.sticks[0].longest.length`);
-  checkObject(stick["shortest"], `${path}.sticks[0].shortest`);
+  const longest = checkLine(stick["longest"], `${path}.sticks[0].longest`);
+  checkLength(longest["length"], `${path}.sticks[0].longest.length`);
+  checkLine(stick["shortest"], `${path}.sticks[0].shortest`);
   checkCut(stick["start"], `${path}.sticks[0].start`);
   checkCut(stick["end"], `${path}.sticks[0].end`);
   checkObject(checkArray(geometry["corners"], `${path}.corners`)[0], `${path}.corners[0]`);

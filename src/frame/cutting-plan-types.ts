@@ -6,6 +6,7 @@ import type { RoughMethod } from "./brief.js";
 import type { LayOption } from "./lay-option.js";
 import type { Operation } from "./operation.js";
 import type { RoughPiece } from "./rough-length.js";
+import type { ScaleMarks } from "./scale-marks.js";
 
 /** Options of `cuttingPlan`. */
 export interface CuttingPlanOptions {
@@ -31,6 +32,8 @@ export interface CuttingPlan {
   readonly lays: readonly LayOption[];
   /** The lay that the operations use; `null` when no lay works. */
   readonly lay: LayOption | null;
+  /** The marks of the scales that cost least at the last joint in that lay; `null` when no lay works. */
+  readonly marks: ScaleMarks | null;
   /** The instructions, in the order of work; empty when no lay works. */
   readonly operations: readonly Operation[];
   /** Whether each step is done for all pieces before the next, or the steps follow each other for every single piece, as when pieces are cut on the stick. */

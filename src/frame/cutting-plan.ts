@@ -11,6 +11,8 @@ import { measureAlong } from "./measure-along.js";
 import type { Operation } from "./operation.js";
 import { checkRough } from "./check-rough.js";
 import { roughPiece, type RoughPiece } from "./rough-length.js";
+import { jointWidth } from "./joint-width.js";
+import { scaleMarks } from "./scale-marks.js";
 import { usualGap, usualKerf } from "./usual-lengths.js";
 
 const LAYS: readonly Lay[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
@@ -81,6 +83,7 @@ export function planCutting(
     saw,
     lays,
     lay: chosen,
+    marks: chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
     cradle: chosen?.cradle ?? null,

@@ -7,6 +7,7 @@ import { planCautions } from "./cautions/plan-cautions.js";
 import { planContents, type FrameContents } from "./contents-plan.js";
 import { planCutting } from "./cutting-plan.js";
 import type { CuttingPlan } from "./cutting-plan-types.js";
+import { frameAssembly, type FrameAssembly } from "./frame-assembly.js";
 import { frameChecks, type FrameCheck } from "./frame-checks.js";
 import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
 import { frameMaterials, type FrameMaterials } from "./frame-materials.js";
@@ -33,8 +34,10 @@ export interface FramePlan<M extends string = string> {
   readonly panel?: PanelPlan;
   /** What the seasons do to the molding; `null` where the brief names no wood. */
   readonly movement: FrameMovement | null;
-  /** What to measure on the dry frame. */
+  /** What to measure on the sticks, on the dry frame and on the glued one. */
   readonly checks: readonly FrameCheck[];
+  /** How it is put together, and what its last joint asks of the saw. */
+  readonly assembly: FrameAssembly;
   /** What it takes, weighs and costs. */
   readonly materials: FrameMaterials;
   /** How it hangs; `null` where the brief does not hang it. */
@@ -103,7 +106,8 @@ export function planFrame(brief: FrameBrief): FramePlan {
     contents,
     ...(contents.panel === null ? {} : { panel: planPanel({ polygon: geometry.opening, clearance, pose }) }),
     movement,
-    checks: frameChecks(geometry),
+    checks: frameChecks(geometry, cutting.operations.at(-1)?.measure ?? null, gap),
+    assembly: frameAssembly(geometry, cutting, gap),
     materials,
     hanging,
     cautions: [

@@ -114,7 +114,7 @@ describe("checks and materials", () => {
     const value = (code: string): number => plan.checks.find((check) => check.code === code)!.value;
     expect(value("miter-sum")).toBe(360);
     expect(value("corner-angle")).toBe(120);
-    expect(value("opening-side")).toBeCloseTo(400, 10);
+    expect(value("opening-across-flats")).toBeCloseTo(400 * Math.sqrt(3), 9);
     expect(value("opening-across-corners")).toBeCloseTo(800, 9);
     expect(value("overall-across-flats")).toBeCloseTo(2 * plan.geometry.overall.polygon.apothem, 9);
     expect(value("slope")).toBe(15);
@@ -192,8 +192,8 @@ describe("cautions", () => {
   test("say how far an unreadable setting can open the last joint", () => {
     const reach = planOf({ sides: 7 }).cautions.find((caution) => caution.code === "reach")!;
     const miss = 180 / 7 - 25.5;
-    const { levelWidth } = planOf({ sides: 7 }).geometry;
-    const gap = (levelWidth / Math.cos(Math.PI / 7)) * ((14 * miss * Math.PI) / 180);
+    // The joint is as long as the molding is wide, lip and all.
+    const gap = (52 / Math.cos(Math.PI / 7)) * ((14 * miss * Math.PI) / 180);
     expect(reach.numbers["gap"]).toBeCloseTo(gap, 10);
   });
 

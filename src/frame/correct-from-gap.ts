@@ -1,0 +1,189 @@
+import { checkLength, checkNumber, checkObject, checkWord, refuse, reject } from "../core/check.js";
+import { correctionKernel, checkHold, turnsAlone, type Held } from "../closure/correct-setting.js";
+import { inDegrees, isIdle } from "../closure/correction-words.js";
+import { gapPerDegree } from "../closure/regular-closure.js";
+import { sawSetting, layRotation, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
+import { checkTilt } from "../miter/lay.js";
+import { checkSaw, placeCut, type CutPlacement, type Hand, type Saw } from "../saw/index.js";
+import { checkGeometry } from "./check-geometry.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { jointWidth } from "./joint-width.js";
+import { lyingFlat, planeOf } from "./lying-plane.js";
+import type { FramePlan } from "./plan-frame.js";
+
+/** What was seen when the pieces were put together without glue. */
+export interface SeenGap {
+  /** The V of the last joint, all others tight and its one end touching, in the plan's unit; positive and less than the joint is wide. */
+  readonly gap: number;
+  /** Which end of it is open. */
+  readonly open: "inside" | "outside";
+  /** Slope of the sides as they stand with their joints tight, in degrees, -180 to 180 (past upright, a side leans over); default the planned slope. */
+  readonly slope?: number;
+  /** What the correction holds: a slope in degrees, -90 to 90 (default the planned one), or `"bevel"` or `"miter"` to leave that angle as it is set in the plan's lay. */
+  readonly hold?: number | "bevel" | "miter";
+  /** What the scales showed while these pieces were cut, in degrees, 0 to 90; default the plan's own readings. */
+  readonly shown?: SawSetting;
+}
+
+/** How a saw is set anew after a dry fit. */
+export interface FrameCorrection {
+  /** The open angle that the V shows, in degrees; positive where it opens outside. */
+  readonly angle: number;
+  /** By how many degrees every joint turns too little; negative when too much. */
+  readonly perJoint: number;
+  /** The setting that made such pieces, in the plan's lay with the signs of the conventions, whatever the scales showed. */
+  readonly cut: SawSetting;
+  /** What to add to miter and bevel in that lay, in degrees. */
+  readonly correction: SawSetting;
+  /** The stick's `end` on the saw set anew: `reading` is what the scales then show. `obstacles` says what the saw cannot do. */
+  readonly first: CutPlacement;
+  /** The stick's `start`. */
+  readonly second: CutPlacement;
+  /** The slope at which the frame closes once it is cut so, in degrees. */
+  readonly slope: number;
+  /** The correction in words: what was wrong, how far and which way each angle goes, what the scales then show. */
+  readonly words: readonly string[];
+}
+
+/** What a correction reads of a plan. */
+interface PlannedCut {
+  readonly geometry: FrameGeometry;
+  readonly saw: Saw;
+  readonly lay: Lay;
+  readonly kept: readonly [Hand, Hand];
+}
+
+function readPlan(plan: unknown): PlannedCut {
+  const given = checkObject(plan, "plan");
+  const geometry = checkGeometry(given["geometry"], "plan.geometry");
+  const cutting = checkObject(given["cutting"], "plan.cutting");
+  if (cutting["lay"] === null) {
+    reject(
+      "impossible",
+      "plan.cutting.lay",
+      null,
+      "Expected `plan` to have a lay that its saw can cut, as no other has a setting",
+    );
+  }
+  const option = checkObject(cutting["lay"], "plan.cutting.lay");
+  const lay = option["lay"] as Lay;
+  layRotation(lay, geometry.slope);
+  const kept = (["first", "second"] as const).map((name) => {
+    const path = `plan.cutting.lay.${name}`;
+    return checkWord(checkObject(option[name], path)["kept"], `${path}.kept`, ["left", "right"]);
+  }) as [Hand, Hand];
+  return { geometry, saw: checkSaw(cutting["saw"], "plan.cutting.saw"), lay, kept };
+}
+
+/** What was set: the plan's own setting, or what the scales are said to have shown, to the same hands. */
+function settingShown(shown: unknown, exact: SawSetting, saw: Saw): SawSetting {
+  if (shown === undefined) return exact;
+  const given = checkObject(shown, "shown");
+  const size = (name: "miter" | "bevel", downFrom90: boolean): number => {
+    const reading = checkNumber(given[name], `shown.${name}`, 0, 90, "degrees from 0 to 90");
+    return (exact[name] < 0 ? -1 : 1) * (downFrom90 ? 90 - reading : reading) + 0;
+  };
+  return {
+    miter: size("miter", saw.miter.reads === "from-blade"),
+    bevel: size("bevel", saw.bevel.reads === "from-table"),
+  };
+}
+
+/** What a scale shows then, and whether gauge or blade goes to the other hand. */
+function scaleWords(name: "miter" | "bevel", saw: Saw, from: number, to: number, reading: number): string {
+  const downFrom90 = saw[name].reads === "from-blade" || saw[name].reads === "from-table";
+  const before = downFrom90 ? 90 - Math.abs(from) : Math.abs(from);
+  const hand = from * to < 0 ? ", to the other hand" : "";
+  return `The ${name} scale then shows ${inDegrees(reading)} instead of ${inDegrees(before)}${hand}.`;
+}
+
+function checkHeld(value: unknown, turns: number): Held {
+  const hold = checkHold(value);
+  if (turnsAlone(turns, hold)) {
+    reject(
+      "impossible",
+      "hold",
+      hold,
+      `Expected \`hold\` to be a slope or "${hold === "miter" ? "bevel" : "miter"}", as in this lay only the ${hold} can close the frame`,
+    );
+  }
+  return hold;
+}
+
+/**
+ * The new setting of the saw from the gap seen at the dry fit, in the lay that the plan uses and on the scales of its saw.
+ *
+ * A stick rolled by r away from its place in the frame is cut as one of a frame of slope r that lies flat. The saw holds it at a tilt that stays, so pieces that close at
+ * another slope than planned were cut as if rolled by as much more. There `correctSetting` applies: the V shows how far every joint really turns, that and the slope fix what was really cut,
+ * and the difference from what closes is added to what the scales showed, with their errors.
+ *
+ * @param plan - from `planFrame`, with a lay; also one that was read back from JSON
+ * @param seen - the V and which end of it is open, and where wanted the slope seen, what to hold, and what the scales showed
+ * @returns the correction, both ends as they are placed on the saw then, the slope at which the frame closes, and all in words
+ * @throws {InputError} when the plan is not one, a value is missing or out of range, or with code `"impossible"` when no lay works or what is held cannot be
+ * @example
+ * ```ts
+ * import { correctFromGap, planFrame } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ *
+ * const profile = molding({ width: 42, thickness: 18 });
+ * const plan = planFrame({ sides: 8, slope: 30, lay: "propped", profile, opening: { side: 200 } });
+ * const { first, words } = correctFromGap(plan, { gap: 1.2, open: "outside" });
+ * first.miter.reading.toFixed(2); //=> "22.59"
+ * words.at(-1); //=> "The miter scale then shows 22.587° instead of 22.5°."
+ * ```
+ */
+export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection {
+  const { geometry, saw, lay, kept } = readPlan(plan);
+  const given = checkObject(seen, "seen");
+  const { sides, slope, sticks } = geometry;
+  const width = jointWidth(geometry);
+  const gap = checkLength(given["gap"], "gap");
+  if (!(gap < width)) refuse("range", "gap", gap, `less than the joint is wide, ${Number(width.toPrecision(12))}`);
+  const open = checkWord(given["open"], "open", ["inside", "outside"]);
+  const stands = checkNumber(given["slope"] ?? slope, "slope", -180, 180, "degrees from -180 to 180");
+  const rotation = layRotation(lay, slope);
+  const lies = rotation + (stands - slope);
+  const held = checkHeld(given["hold"] ?? slope, lies);
+  const hold = typeof held === "number" ? rotation + (held - slope) : held;
+  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width);
+  const { perJoint, cut, correction, slope: reached, words } = correctionKernel(sides, angle, lies, hold, open);
+
+  const exact = sawSetting(sticks[0]!.end, lay);
+  const shown = settingShown(given["shown"], exact, saw);
+  const setting = { miter: shown.miter + correction.miter, bevel: shown.bevel + correction.bevel };
+  if (!(Math.abs(setting.miter) < 90 && Math.abs(setting.bevel) < 90)) {
+    refuse("impossible", "shown", given["shown"], "readings from which the correction leads to less than 90 degrees");
+  }
+  const tilt = checkTilt(lay, slope);
+  const cutOf = (end: "start" | "end"): EndCut => ({
+    ...lyingFlat(setting, tilt),
+    slope,
+    end,
+    plane: planeOf(setting, end, tilt),
+  });
+  const [first, second] = [
+    placeCut(cutOf("end"), { lay, saw, kept: kept[0] }),
+    placeCut(cutOf("start"), { lay, saw, kept: kept[1] }),
+  ];
+  const closes = slope + (reached - rotation);
+  const readings = (["miter", "bevel"] as const)
+    .filter((name) => !isIdle(correction[name]))
+    .map((name) => scaleWords(name, saw, shown[name], setting[name], first[name].reading));
+  return {
+    angle,
+    perJoint,
+    cut,
+    correction,
+    first,
+    second,
+    slope: closes,
+    words: [
+      ...words,
+      ...readings,
+      ...(isIdle(closes - slope)
+        ? []
+        : [`The frame then closes at a slope of ${closes < 0 ? "-" : ""}${inDegrees(closes)}.`]),
+    ],
+  };
+}

@@ -1,0 +1,48 @@
+import { glueUp, type GaugeTolerance, type GlueUp } from "../closure/index.js";
+import { toleranceKernel } from "../closure/gauge-tolerance.js";
+import type { CuttingPlan } from "./cutting-plan-types.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { jointWidth } from "./joint-width.js";
+import { lastJoint, type LastJoint } from "./last-joint.js";
+import { flatTwin } from "./lying-plane.js";
+import { sawErrors, type SawErrors } from "./saw-errors.js";
+
+/** How a frame is put together, and what its last joint asks of the saw. */
+export interface FrameAssembly {
+  /** Level width of a joint, from the innermost point of the molding to the outermost, its lip included: the V of the last joint is seen across it. */
+  readonly jointWidth: number;
+  /** In which order the joints are glued, on which cauls and blocks. */
+  readonly glueUp: GlueUp;
+  /** How the last joints are made, and what that takes at the accepted gap. */
+  readonly lastJoint: LastJoint;
+  /**
+   * How far off each cut may be, as the scales of the saw are set in the chosen lay, if the last joint is to keep within the accepted gap; `null` when no lay works, or when the gap
+   * is as wide as the joint.
+   */
+  readonly tolerance: GaugeTolerance | null;
+  /** What the faults of a saw do to this frame, cut in the chosen lay; `null` when no lay works. */
+  readonly sawErrors: SawErrors | null;
+}
+
+/**
+ * Plans how a frame is put together.
+ *
+ * @param geometry - the frame
+ * @param cutting - how its sticks are cut
+ * @param gap - the V that is accepted at the last joint
+ * @returns order of gluing, last joint, tolerances, and what errors of the saw do
+ */
+export function frameAssembly(geometry: FrameGeometry, cutting: Pick<CuttingPlan, "lay">, gap: number): FrameAssembly {
+  const { sides, slope } = geometry;
+  const { lay } = cutting;
+  const width = jointWidth(geometry);
+  const tolerance =
+    gap < width ? toleranceKernel(sides, width, gap, lay === null ? slope : flatTwin(lay.rotation)) : null;
+  return {
+    jointWidth: width,
+    glueUp: glueUp({ sides, slope }),
+    lastJoint: lastJoint(sides, width, geometry.sticks[0]!.longest.length, tolerance?.angle ?? null),
+    tolerance: lay === null ? null : tolerance,
+    sawErrors: lay === null ? null : sawErrors(geometry, width, lay),
+  };
+}

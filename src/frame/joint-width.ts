@@ -1,0 +1,12 @@
+import type { RingGeometry } from "./ring-geometry-types.js";
+
+/**
+ * Level width of a joint: from the innermost point of the molding to the outermost, its lip included. The V of the last joint is seen across it.
+ *
+ * @param geometry - the frame
+ * @returns the width
+ */
+export function jointWidth(geometry: Pick<RingGeometry, "sticks">): number {
+  const { longest, shortest } = geometry.sticks[0]!;
+  return longest.out - shortest.out;
+}

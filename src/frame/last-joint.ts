@@ -1,0 +1,58 @@
+import { regularClosingRoom, regularTrim } from "../closure/regular-last-joint.js";
+
+/** An even ring: two halves, trimmed straight before they are joined. */
+export interface TrimmedHalves {
+  /** How it is made. */
+  readonly made: "trimmed halves";
+  /** The most that is taken off either end of a half when every cut has the error that just gives the accepted gap; `null` where the gap is as wide as the joint. */
+  readonly trim: number | null;
+  /** How much narrower the ring then becomes across the seam. */
+  readonly loss: number | null;
+  /** What to do, without numbers. */
+  readonly words: string;
+}
+
+/** An odd ring: its last stick is cut to fit. */
+export interface ClosingStick {
+  /** How it is made. */
+  readonly made: "closing piece";
+  /** By how much its length may come out longer or shorter than the others' when every cut has the error that just gives the accepted gap; `null` where the gap is as wide as the joint. */
+  readonly length: number | null;
+  /** By how many degrees the miter of either of its ends, seen from above, may come out differently. */
+  readonly planMiter: number | null;
+  /** What to do, without numbers. */
+  readonly words: string;
+}
+
+/** How the last joints of a frame are made. */
+export type LastJoint = TrimmedHalves | ClosingStick;
+
+/**
+ * How the last joints are made, and what that takes when the cuts share the error which just gives the accepted gap.
+ *
+ * @param sides - number of sides
+ * @param width - level width of the joint
+ * @param length - length of a stick along its longest line
+ * @param angle - the open angle that makes the accepted gap, in degrees; `null` where none does
+ * @returns two halves for an even number, a closing piece for an odd one
+ */
+export function lastJoint(sides: number, width: number, length: number, angle: number | null): LastJoint {
+  if (sides % 2 === 0) {
+    const trim = angle === null ? null : regularTrim(sides, width, angle);
+    return {
+      made: "trimmed halves",
+      trim,
+      loss: trim === null ? null : 2 * trim,
+      words:
+        "Lay each half against a straightedge. Where its two ends do not touch all along, plane or saw both in one straight line, taking off no more than that needs. Then the two halves close.",
+    };
+  }
+  const room = angle === null ? null : regularClosingRoom(sides, length, angle);
+  return {
+    made: "closing piece",
+    length: room?.length ?? null,
+    planMiter: room?.planMiter ?? null,
+    words:
+      "An odd number of sides has no straight halves. Leave the last piece long, lay the others together, and cut it to fit the opening: its length, and the angle of either end, each from its own neighbor.",
+  };
+}

@@ -1,0 +1,135 @@
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import { machineErrors, type MachineErrors } from "../closure/index.js";
+import { gapPerDegree } from "../closure/regular-closure.js";
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import type { SawSetting } from "../miter/index.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import type { LayOption } from "./lay-option.js";
+import { flatTwin, lyingFlat } from "./lying-plane.js";
+
+/** What can be wrong with a saw: the gauge off square, its scale, the blade off upright, its scale. */
+export type SawFault = keyof MachineErrors["effect"];
+
+/** What one fault of a saw does to the frame. */
+export interface SawFaultEffect {
+  /** The fault. */
+  readonly fault: SawFault;
+  /** Whether it adds up where two ends meet or cancels there; `idle` where the angle is not set. */
+  readonly effect: "adds" | "cancels" | "idle";
+  /** The V that a tenth of a degree of it makes at the last joint; 0 where it cancels, which leaves less than can be seen. */
+  readonly gap: number;
+  /** By how many degrees a tenth of a degree of it changes the slope, either way: how far it dishes the frame. */
+  readonly slopeOff: number;
+  /** Height of the step that a tenth of a degree of it makes at the last joint: where ends differ, the sticks of a splayed frame climb like a stair. */
+  readonly step: number;
+  /** The same in words, without numbers. */
+  readonly words: string;
+}
+
+/** What the faults of a saw do to the frame, as its sticks are moved between their ends. */
+export interface SawErrors {
+  /** How the stick comes from the cut of its end to that of its start: end for end with the other edge at the fence, or past the blade. */
+  readonly move: "flip" | "slide";
+  /** What that makes of the ends in words. */
+  readonly words: string;
+  /** The faults. */
+  readonly faults: readonly SawFaultEffect[];
+}
+
+/** The error that effects are told for, in degrees: the width of a line on most scales. */
+const TENTH: number = 0.1;
+/** An angle does nothing to first order where its share of the turn or of the slope is below this. */
+const NOTHING: number = 1e-9;
+
+const SUBJECTS: Readonly<Record<SawFault, string>> = {
+  square: "A gauge that is off square when it reads 0",
+  swing: "A gauge that swings farther than its scale says, or less far,",
+  upright: "A blade that is off upright when it reads upright",
+  lean: "A blade that leans farther than its scale says, or less far,",
+};
+
+function sentence(
+  fault: SawFault,
+  effect: SawFaultEffect["effect"],
+  opens: boolean,
+  tips: string,
+  climbs: boolean,
+): string {
+  if (effect === "idle") {
+    return fault === "swing"
+      ? "The gauge stays square, so its scale does not matter."
+      : "The blade stays upright, so its scale does not matter.";
+  }
+  if (effect === "cancels") {
+    const stair = climbs ? ", though the pieces then climb like a stair and leave a step at the last joint" : "";
+    return `${SUBJECTS[fault]} puts the two ends of a piece off opposite ways, and where pieces meet that cancels${stair}.`;
+  }
+  const does = opens ? `opens the last joint${tips === "" ? "" : ` and ${tips}`}` : tips;
+  return `${SUBJECTS[fault]} puts both ends of a piece off the same way: it adds up in every joint and ${does}.`;
+}
+
+const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
+  flip: "Between its two ends the stick is flipped end for end: the gauge swings to the other hand, the blade stays as it is.",
+  slide: "Between its two ends the stick slides past the blade: gauge and blade both go to the other hand.",
+};
+
+/**
+ * What the faults of a saw do to a frame, in its lay and with its move.
+ *
+ * Rolled by r away from its place in the frame, a stick is cut as one of a frame of slope r is that lies flat; so errors add up or cancel, open and tip as in that one.
+ * Errors that are opposite at both ends leave the sticks climbing by what they are worth in the frame itself.
+ *
+ * @param geometry - the frame
+ * @param width - level width of the joint
+ * @param option - how the sticks lie, and which side is kept
+ * @returns the move and every fault
+ */
+export function sawErrors(geometry: FrameGeometry, width: number, option: LayOption): SawErrors {
+  const { sides, slope } = geometry;
+  const { first, second, rotation } = option;
+  const move = first.kept === second.kept ? "flip" : "slide";
+  const twin = flatTwin(rotation);
+  const exact = compoundMiterKernel(180 / sides, twin);
+  const perDegree = gapPerDegree(sides, width);
+  const climb = (end: SawSetting, start: SawSetting): number => {
+    const [a, b] = [end, start].map(
+      (error) => lyingFlat({ miter: exact.miter + error.miter, bevel: exact.bevel + error.bevel }, slope - twin).miter,
+    ) as [number, number];
+    return Math.abs(sides * sinDeg(slope) * sinDeg((a - b) / 2)) * geometry.sticks[0]!.longest.length;
+  };
+  const effectOf = (fault: SawFault): SawFaultEffect => {
+    const { effect, angle, slopeOff, end, start } = machineErrors({
+      sides,
+      slope: twin,
+      move,
+      kept: first.kept,
+      [fault]: TENTH,
+    });
+    const scale = fault === "square" || fault === "swing" ? "miter" : "bevel";
+    const isSet = first[scale].leans !== "none";
+    const does = (fault === "swing" || fault === "lean") && !isSet ? "idle" : effect[fault];
+    if (does === "idle") {
+      return { fault, effect: does, gap: 0, slopeOff: 0, step: 0, words: sentence(fault, does, false, "", false) };
+    }
+    if (does === "cancels") {
+      const step = climb(end, start);
+      return { fault, effect: does, gap: 0, slopeOff: 0, step, words: sentence(fault, does, false, "", step > 0) };
+    }
+    // To first order a miter opens by cos r and tips by sin r, a bevel the other way round.
+    const [opening, tipping] = scale === "miter" ? [cosDeg(twin), sinDeg(twin)] : [sinDeg(twin), cosDeg(twin)];
+    const tips = Math.abs(tipping) < NOTHING ? "" : slope === 0 ? "dishes the frame" : "changes its slope";
+    return {
+      fault,
+      effect: does,
+      gap: Math.abs(angle) * perDegree,
+      slopeOff: Math.abs(slopeOff),
+      step: 0,
+      words: sentence(fault, does, Math.abs(opening) >= NOTHING, tips, false),
+    };
+  };
+  return {
+    move,
+    words: MOVE_WORDS[move],
+    faults: (["square", "swing", "upright", "lean"] as const).map(effectOf),
+  };
+}

@@ -1,0 +1,81 @@
+import { settingChoices, type SettingChoice } from "../closure/setting-choices.js";
+import type { Opens } from "../closure/index.js";
+import type { Saw, ScaleSetting } from "../saw/index.js";
+import type { LayOption } from "./lay-option.js";
+import { flatTwin } from "./lying-plane.js";
+
+/** Both scales at one of their marks, and what it costs at the last joint. */
+export interface MarkSetting {
+  /** What the miter scale shows, in degrees. */
+  readonly miter: number;
+  /** What the bevel scale shows, in degrees. */
+  readonly bevel: number;
+  /** By how much the miter is missed, in degrees, 0 or more. */
+  readonly miterMiss: number;
+  /** By how much the bevel is missed, in degrees, 0 or more. */
+  readonly bevelMiss: number;
+  /** The V of the last joint if every cut is made so. */
+  readonly gap: number;
+  /** Which end of it is open. */
+  readonly opens: Opens;
+  /** By how many degrees the slope at which the frame closes is more than planned. */
+  readonly slopeOff: number;
+}
+
+/** The marks of a saw's scales for the chosen lay. */
+export interface ScaleMarks {
+  /** Each angle at its nearest mark. */
+  readonly nearest: MarkSetting;
+  /**
+   * The marks to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap, they have the
+   * truest slope; where none does, they have the smallest gap.
+   */
+  readonly best: MarkSetting;
+}
+
+/** How far a scale goes for both ends of a stick, with room for the rounding of its end. */
+function reachOf(saw: Saw, { first, second }: LayOption, scale: "miter" | "bevel"): number {
+  const reaches = [first[scale].leans, second[scale].leans].map((hand) => (hand === "none" ? 90 : saw[scale][hand]));
+  return Math.min(...reaches) + 1e-9;
+}
+
+function bestOf(choices: readonly SettingChoice[], gap: number): SettingChoice {
+  const close = choices.filter((choice) => choice.vGap <= gap);
+  return close.reduce((best, one) => (Math.abs(one.slopeOff) < Math.abs(best.slopeOff) ? one : best), choices[0]!);
+}
+
+/**
+ * The marks of both scales that cost least at the last joint, for a stick in its lay.
+ *
+ * Rolled by r away from its place in the frame, a stick is cut as one of a frame of slope r is that lies flat, and a ring of such cuts opens alike; the slope at which it
+ * closes is off by as much. So the marks are looked for at the slope r, among those that the saw reaches.
+ *
+ * @param sides - number of sides
+ * @param width - level width of the joint
+ * @param gap - the accepted V
+ * @param saw - the saw
+ * @param option - how the stick lies
+ * @returns the nearest marks and the best
+ */
+export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, option: LayOption): ScaleMarks {
+  const twin = flatTwin(option.rotation);
+  // Sizes alone: which way the blade leans is the lay's, and a mark beyond 0 would be on the other hand.
+  const { nearest, choices } = settingChoices(sides, width, Math.abs(twin), saw.miter.step, saw.bevel.step);
+  const [miterReach, bevelReach] = [reachOf(saw, option, "miter"), reachOf(saw, option, "bevel")];
+  const reached = choices.filter(
+    ({ miter, bevel }) => miter >= 0 && bevel >= 0 && miter <= miterReach && bevel <= bevelReach,
+  );
+  const reading = (size: number, reads: string): number =>
+    reads === "from-blade" || reads === "from-table" ? 90 - size : size;
+  const miss = (size: number, { degrees }: ScaleSetting): number => Math.abs(size - degrees);
+  const marks = (choice: SettingChoice): MarkSetting => ({
+    miter: reading(choice.miter, saw.miter.reads),
+    bevel: reading(choice.bevel, saw.bevel.reads),
+    miterMiss: miss(choice.miter, option.first.miter),
+    bevelMiss: miss(choice.bevel, option.first.bevel),
+    gap: choice.vGap,
+    opens: choice.opens,
+    slopeOff: twin < 0 ? 0 - choice.slopeOff : choice.slopeOff,
+  });
+  return { nearest: marks(nearest), best: marks(bestOf(reached, gap)) };
+}

@@ -1,0 +1,203 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { cuttingPlan, frameGeometry, planFrame, type FramePlan, type ProfileBrief } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
+import { settingCost } from "miterwright/closure";
+import { plain, throughJson } from "./briefs.js";
+import { sawnFrame, setTo } from "./sawn-frame.js";
+
+const upright = molding({ width: 40, thickness: 40 });
+const WIDE: Saw["bevel"] = { left: 60, right: 60, reads: "from-vertical", step: 0.5 };
+
+function planOf(changes: Partial<ProfileBrief>): FramePlan {
+  return planFrame({ sides: 7, profile: plain, opening: { side: 400 }, ...changes } as ProfileBrief);
+}
+
+const lays = fc.constantFrom<Partial<ProfileBrief>>(
+  { lay: "flat" },
+  { lay: "propped" },
+  { lay: "inner-down", profile: upright },
+  { lay: "outer-down", profile: upright },
+  { lay: "face-down" },
+);
+const anyCase = fc.record({
+  sides: fc.integer({ min: 4, max: 16 }),
+  slope: fc.constantFrom(0, 10, 25, 40, 60, -15, -40),
+  lay: lays,
+  step: fc.constantFrom(0.1, 0.25, 0.5, 1),
+});
+
+/** The plan of a case, if its saw can cut it. */
+function planCase({
+  lay,
+  step,
+  ...brief
+}: {
+  lay: Partial<ProfileBrief>;
+  step: number;
+  sides: number;
+  slope: number;
+}): FramePlan {
+  const miter: Saw["miter"] = { left: 60, right: 60, reads: "from-square", step };
+  const plan = planOf({ ...brief, ...lay, saw: tableSaw({ miter, bevel: { ...WIDE, step } }) });
+  fc.pre(plan.cutting.lay !== null);
+  return plan;
+}
+
+describe("the marks of a lay", () => {
+  test("open the last joint as is said when a ring is cut at them and put together in space, in every lay", () => {
+    fc.assert(
+      fc.property(anyCase, (given) => {
+        const plan = planCase(given);
+        const lay = plan.cutting.lay!;
+        for (const marks of [plan.cutting.marks!.nearest, plan.cutting.marks!.best]) {
+          const { miter, bevel } = marks;
+          if (miter === 0 && bevel === 0) continue;
+          const ring = sawnFrame(plan, {
+            first: setTo(lay.first, miter, bevel),
+            second: setTo(lay.second, miter, bevel),
+          });
+          // The wedge is as wide as the joint is long; a joint cut a little off is a little longer or shorter.
+          expect(Math.abs(ring.gap - marks.gap)).toBeLessThan(0.02 * marks.gap + 1e-9);
+          if (marks.opens !== "nowhere") expect(ring.angle > 0 ? "outside" : "inside").toBe(marks.opens);
+          expect(ring.slope - plan.geometry.slope).toBeCloseTo(marks.slopeOff, 6);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("are on the scale and in its range, and no others within two marks are better", () => {
+    fc.assert(
+      fc.property(anyCase, (given) => {
+        const plan = planCase(given);
+        const { saw, lay, marks } = plan.cutting;
+        const limit = plan.brief.gap;
+        const { step } = saw.miter;
+        const { best, nearest } = marks!;
+        const { miter, bevel } = lay!.first;
+        const around = (size: number): number[] => {
+          const mark = Math.round(size / step);
+          if (Math.abs(size / step - mark) < 1e-9) return [mark * step];
+          return [-1, 0, 1, 2].map((by) => (Math.floor(size / step) + by) * step).filter((one) => one >= 0);
+        };
+        const rivals = around(miter.degrees)
+          .filter((one) => one <= 60)
+          .flatMap((m) => around(bevel.degrees).map((b) => ({ m, b })))
+          .filter(({ m, b }) => (m > 0 || b > 0) && b <= 60)
+          .map(({ m, b }) => sawnFrame(plan, { first: setTo(lay!.first, m, b), second: setTo(lay!.second, m, b) }));
+        expect(Math.abs(best.miter / step - Math.round(best.miter / step))).toBeLessThan(1e-9);
+        expect(best.miterMiss).toBeCloseTo(Math.abs(best.miter - miter.degrees), 12);
+        expect(best.bevelMiss).toBeCloseTo(Math.abs(best.bevel - bevel.degrees), 12);
+        expect(nearest.miterMiss).toBeCloseTo(miter.miss, 9);
+        expect(nearest.bevelMiss).toBeCloseTo(bevel.miss, 9);
+        const good = rivals.filter(({ gap }) => gap <= limit * 0.98);
+        for (const rival of rivals) if (best.gap > limit) expect(rival.gap).toBeGreaterThan(best.gap * 0.98 - 1e-9);
+        for (const { slope } of good) {
+          expect(Math.abs(best.slopeOff)).toBeLessThan(Math.abs(slope - plan.geometry.slope) + 1e-6);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test("of a stick lying flat are those of settingCost", () => {
+    const { marks } = planOf({ sides: 8, slope: 30, gap: 1e-6 }).cutting;
+    const cost = settingCost({
+      sides: 8,
+      width: planOf({ sides: 8, slope: 30 }).assembly.jointWidth,
+      slope: 30,
+      step: 0.5,
+    });
+    expect([marks!.best.miter, marks!.best.bevel, marks!.best.gap]).toEqual([
+      cost.best.miter,
+      cost.best.bevel,
+      cost.best.vGap,
+    ]);
+    expect([marks!.nearest.miter, marks!.nearest.bevel]).toEqual([cost.nearest.miter, cost.nearest.bevel]);
+  });
+
+  test("stay within a scale that ends short of them", () => {
+    const reach = 26.2;
+    const short = tableSaw({ miter: { left: reach, right: reach, reads: "from-square", step: 0.5 } });
+    for (const sides of [7, 8, 9]) {
+      const { marks } = planOf({ sides, slope: 12, saw: short }).cutting;
+      expect(marks!.best.miter).toBeLessThanOrEqual(reach);
+    }
+  });
+
+  test("are read from a scale that runs down from 90", () => {
+    const down = miterSaw({
+      miter: { left: 60, right: 60, reads: "from-blade", step: 0.5 },
+      bevel: { left: 45, right: 45, reads: "from-table", step: 0.5 },
+    });
+    const [plainly, reversed] = [miterSaw(), down].map(
+      (saw) => planOf({ sides: 9, slope: 25, saw }).cutting.marks!.best,
+    );
+    expect([reversed!.miter, reversed!.bevel]).toEqual([90 - plainly!.miter, 90 - plainly!.bevel]);
+    expect(reversed!.gap).toBe(plainly!.gap);
+  });
+
+  test("swap sides with the slope, and survive JSON", () => {
+    const [up, down] = [25, -25].map((slope) => planOf({ sides: 9, slope }).cutting.marks!);
+    expect(down!.best).toEqual({ ...up!.best, slopeOff: -up!.best.slopeOff });
+    expect(throughJson(up)).toEqual(up);
+    const low = tableSaw({
+      miter: { left: 1, right: 1, reads: "from-square", step: 0.5 },
+      bevel: { left: 1, right: 0, reads: "from-vertical", step: 0.5 },
+    });
+    expect(planOf({ saw: low }).cutting.marks).toBeNull();
+  });
+});
+
+describe("the caution on reach", () => {
+  const reach = (changes: Partial<ProfileBrief>): FramePlan["cautions"][number] | undefined =>
+    planOf(changes).cautions.find(({ code }) => code === "reach");
+
+  test("is raised where the cheapest marks open more than is accepted, with what they miss", () => {
+    const raised = reach({ sides: 7 })!;
+    const { best } = planOf({ sides: 7 }).cutting.marks!;
+    expect(raised.numbers).toEqual({
+      gap: best.gap,
+      limit: 0.25,
+      miterMiss: best.miterMiss,
+      bevelMiss: 0,
+      miterMark: 25.5,
+      bevelMark: 0,
+      slopeOff: 0,
+    });
+    expect(raised.kinds).toMatchObject({ gap: "length", limit: "length", miterMark: "angle" });
+    expect(raised.sentence).toMatch(/^No marks of the saw's scales close the ring/);
+  });
+
+  test("is not raised where two marks that are both off close the ring, though the nearest do not", () => {
+    const plan = planOf({ sides: 8, slope: 30 });
+    const { nearest, best } = plan.cutting.marks!;
+    expect(nearest.gap).toBeGreaterThan(2);
+    expect(best.gap).toBeLessThan(0.25);
+    expect(reach({ sides: 8, slope: 30 })).toBeUndefined();
+  });
+
+  test("follows the gap that is accepted, and never a setting that is on its marks", () => {
+    expect(reach({ sides: 7, gap: 5 })).toBeUndefined();
+    expect(reach({ sides: 7, gap: 2 })).toBeDefined();
+    expect(reach({ sides: 6, gap: 1e-100 })).toBeUndefined();
+    expect(reach({ sides: 8, slope: 90, gap: 1e-100 })).toBeUndefined();
+  });
+
+  test("depends on the lay: propped, a frame of eight needs a plain miter of 22.5, which is a mark", () => {
+    const given = { sides: 8, slope: 33, gap: 0.01 };
+    expect(reach({ ...given, lay: "flat" })).toBeDefined();
+    expect(reach({ ...given, lay: "propped" })).toBeUndefined();
+  });
+
+  test("comes with a cutting plan alone, whose geometry must say how wide the joint is", () => {
+    const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
+    expect(cuttingPlan(geometry).cautions.map(({ code }) => code)).toContain("reach");
+    const stick = { ...geometry.sticks[0]!, longest: { ...geometry.sticks[0]!.longest, out: undefined } };
+    expect(() => cuttingPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
+      "Expected `geometry.sticks[0].longest.out` to be a finite distance, got undefined",
+    );
+  });
+});

@@ -1,0 +1,201 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { ringChecks, type RingCheck } from "miterwright/closure";
+import { planFrame, type FrameBrief, type FrameCheck, type FramePlan, type ProfileBrief } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { tableSaw } from "miterwright/saw";
+import { RADIAN } from "../closure/assemble.js";
+import { briefs, plain, rabbeted, throughJson } from "./briefs.js";
+import { sawnFrame, setTo } from "./sawn-frame.js";
+
+function planOf(changes: Partial<ProfileBrief>): FramePlan {
+  return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, ...changes } as ProfileBrief);
+}
+
+function checkOf(plan: FramePlan, code: FrameCheck["code"]): FrameCheck {
+  const check = plan.checks.find((one) => one.code === code);
+  if (check === undefined) throw new Error(`no check ${code}`);
+  return check;
+}
+
+describe("what to measure", () => {
+  test("is told in the order of work, every check once, few enough for a sheet", () => {
+    const told = ({ checks }: FramePlan): string[] => checks.map(({ when, code }) => `${when} ${code}`);
+    expect(told(planOf({ slope: 20 }))).toEqual([
+      "sticks stick-length",
+      "sticks level-width",
+      "dry miter-sum",
+      "dry corner-angle",
+      "dry last-joint",
+      "dry opening-across-flats",
+      "dry opening-across-corners",
+      "dry overall-across-flats",
+      "dry overall-across-corners",
+      "dry flatness",
+      "dry slope",
+      "glued glued-across-flats",
+      "glued glued-across-corners",
+      "glued glued-flatness",
+    ]);
+    expect(told(planOf({}))).toEqual(told(planOf({ slope: 20 })).filter((one) => one !== "dry slope"));
+  });
+
+  test("has what ringChecks says at the opening and at the outermost line, whatever the frame", () => {
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        const plan = planFrame(brief);
+        const { sides, slope, opening, overall } = plan.geometry;
+        const { gap } = plan.brief;
+        const at = (apothem: number): readonly RingCheck[] =>
+          ringChecks({ sides, slope, width: plan.assembly.jointWidth, gap, apothem, thickness: overall.height! });
+        const [inner, outer] = [at(opening.apothem), at(overall.polygon.apothem)];
+        const across = sides % 2 === 0 ? "side-to-side" : "corner-to-side";
+        const pairs: readonly [FrameCheck["code"], readonly RingCheck[], RingCheck["code"]][] = [
+          ["corner-angle", inner, "corner-angle"],
+          ["last-joint", inner, "last-joint"],
+          ["opening-across-flats", inner, across],
+          ["opening-across-corners", inner, "corner-to-corner"],
+          ["overall-across-flats", outer, across],
+          ["overall-across-corners", outer, "corner-to-corner"],
+          ["glued-across-flats", inner, across],
+          ["glued-across-corners", inner, "corner-to-corner"],
+          ...(slope === 0 ? [] : [["slope", inner, "slope"] as const]),
+        ];
+        for (const [code, checks, name] of pairs) {
+          const check = checkOf(plan, code);
+          const ring = checks.find((one) => one.code === name)!;
+          expect(check.kind).toBe(ring.kind);
+          expect(Math.abs(check.value - ring.value)).toBeLessThanOrEqual(1e-9 * Math.abs(ring.value));
+          // The tolerance is the difference of two measures: it keeps what their size leaves.
+          expect(Math.abs(check.tolerance! - ring.tolerance)).toBeLessThan(1e-12 * Math.abs(ring.value) + 1e-12);
+        }
+        expect(checkOf(plan, "stick-length").tolerance).toBe(
+          inner.find(({ code }) => code === "stick-length")!.tolerance,
+        );
+        expect(checkOf(plan, "miter-sum").tolerance).toBeNull();
+        expect(checkOf(plan, "level-width").tolerance).toBeNull();
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("keeps within its tolerances on frames put together in space that gape by the accepted gap, and not on worse ones", () => {
+    const saw = tableSaw({ bevel: { left: 60, right: 60, reads: "from-vertical", step: 0.5 } });
+    fc.assert(
+      fc.property(fc.integer({ min: 4, max: 14 }), fc.constantFrom(1, -1), (sides, way) => {
+        const plan = planOf({ sides, saw, profile: plain });
+        const { first, second } = plan.cutting.lay!;
+        const { miter } = plan.assembly.tolerance!.shared;
+        const worst = (share: number): number => {
+          const size = first.miter.degrees + way * share * miter!;
+          const { poses, blanks, gap } = sawnFrame(plan, {
+            first: setTo(first, size, 0),
+            second: setTo(second, size, 0),
+          });
+          expect(gap / plan.brief.gap).toBeCloseTo(share, 1);
+          const far = Math.floor(sides / 2);
+          const corner = (index: number): readonly [number, number] => {
+            const { rows, origin } = poses[index]!;
+            const point = blanks[index]!.start.inside;
+            return [
+              rows[0][0] * point[0] + rows[0][1] * point[1] + origin[0],
+              rows[1][0] * point[0] + rows[1][1] * point[1] + origin[1],
+            ];
+          };
+          return Math.hypot(corner(0)[0] - corner(far)[0], corner(0)[1] - corner(far)[1]);
+        };
+        const { value, tolerance } = checkOf(plan, "opening-across-corners");
+        expect(Math.abs(worst(0.98) - value)).toBeLessThan(tolerance!);
+        expect(Math.abs(worst(1.1) - value)).toBeGreaterThan(tolerance!);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test("measures the sticks where the tape goes", () => {
+    const plan = planOf({ slope: 20 });
+    const measure = plan.cutting.operations.at(-1)!.measure!;
+    expect(checkOf(plan, "stick-length").value).toBe(measure.length);
+    expect(checkOf(plan, "stick-length").label).toBe(
+      "length of every piece along the outer edge at the back, one against the other",
+    );
+    // With no lay there is no tape; then the longest line will do.
+    const none = planOf({
+      saw: tableSaw({
+        miter: { left: 1, right: 1, reads: "from-square", step: 1 },
+        bevel: { left: 1, right: 0, reads: "from-vertical", step: 1 },
+      }),
+    });
+    expect(checkOf(none, "stick-length").value).toBe(none.geometry.sticks[0]!.longest.length);
+  });
+
+  test("takes flatness over the height of the joint, at the corners it stands on", () => {
+    const flat = planOf({ profile: plain });
+    const outer = (400 / 2 / Math.tan(30 * RADIAN) + 40) / Math.cos(30 * RADIAN);
+    expect(checkOf(flat, "flatness").tolerance).toBeCloseTo((outer * 0.25) / 20, 9);
+    // An upright box stands on 20 of thickness, 40 high; its inner edges are the lower ones if it leans outward at all.
+    expect(checkOf(planOf({ profile: plain, slope: 90 }), "flatness").tolerance).toBeCloseTo((400 * 0.25) / 40, 9);
+    const reverse = planOf({ profile: plain, slope: -90 });
+    expect(checkOf(reverse, "flatness").tolerance).toBeCloseTo(
+      (reverse.geometry.overall.polygon.circumradius * 0.25) / 40,
+      9,
+    );
+  });
+
+  test("of a molding known by level measures has what follows without a section", () => {
+    const brief: FrameBrief = { sides: 8, slope: -30, opening: { side: 200 }, measured: { levelWidth: 40, lap: 6 } };
+    const plan = planFrame(brief);
+    expect(checkOf(plan, "flatness").tolerance).toBeNull();
+    expect(checkOf(plan, "glued-flatness").tolerance).toBeNull();
+    // The lip is part of the joint.
+    expect(plan.assembly.jointWidth).toBe(46);
+    const ring = ringChecks({ sides: 8, slope: -30, width: 46, gap: 0.25, apothem: plan.geometry.opening.apothem });
+    expect(checkOf(plan, "slope").tolerance).toBe(ring.find(({ code }) => code === "slope")!.tolerance);
+  });
+
+  test("has no tolerance from a gap as wide as the joint", () => {
+    const plan = planFrame({ sides: 9, measured: { levelWidth: 0.25 }, opening: { side: 1e6 } });
+    const none = ["corner-angle", "opening-across-flats", "overall-across-corners", "glued-across-flats"] as const;
+    for (const code of none) expect(checkOf(plan, code).tolerance).toBeNull();
+    expect(checkOf(plan, "last-joint").tolerance).toBe(0.25);
+  });
+
+  test.each<[string, Partial<ProfileBrief>]>([
+    ["three sides", { sides: 3, opening: { side: 500 } }],
+    ["a thousand", { sides: 1000, opening: { acrossFlats: 1e5 } }],
+    ["upright", { slope: 90 }],
+    ["nearly upright", { slope: 89.9 }],
+    ["nearly upright, the sight edge up", { slope: -89.9 }],
+    ["tiny", { profile: molding({ width: 1e-98, thickness: 1e-99 }), opening: { side: 1e-97 }, gap: 1e-100 }],
+    ["huge", { profile: molding({ width: 1e98, thickness: 1e97 }), opening: { side: 1e99 }, gap: 1e95 }],
+    ["a hair of a gap", { gap: 1e-100 }],
+  ])("of a frame with %s is finite, positive, and survives JSON", (_, brief) => {
+    const { checks } = planOf({ profile: plain, ...brief });
+    expect(throughJson(checks)).toEqual(checks);
+    for (const { value, tolerance, code } of checks) {
+      expect(Number.isFinite(value) && !Object.is(value, -0)).toBe(true);
+      if (tolerance !== null) expect([code, tolerance >= 0 && Number.isFinite(tolerance)]).toEqual([code, true]);
+    }
+    const codes = checks.map(({ code }) => code);
+    expect(new Set(codes).size).toBe(codes.length);
+  });
+
+  test("scales with the frame and halves with the gap", () => {
+    const one = planOf({ sides: 7, slope: 20, gap: 0.2 });
+    const half = planOf({ sides: 7, slope: 20, gap: 0.1 });
+    const large = planFrame({
+      sides: 7,
+      slope: 20,
+      gap: 1.6,
+      opening: { side: 3200 },
+      profile: molding({ width: 52 * 8, thickness: 19 * 8, rabbet: { width: 72, depth: 88 } }),
+    });
+    for (const [index, { value, tolerance, kind }] of one.checks.entries()) {
+      const factor = kind === "length" ? 8 : 1;
+      expect(large.checks[index]!.value).toBeCloseTo(value * factor, 8);
+      if (tolerance === null) continue;
+      expect(large.checks[index]!.tolerance! / tolerance).toBeCloseTo(factor, 8);
+      expect(half.checks[index]!.tolerance! / tolerance).toBeCloseTo(0.5, 2);
+    }
+  });
+});
