@@ -1,8 +1,11 @@
 import { geometryOf } from "./frame-geometry.js";
-import { attempt, readBrief, type InputIssue } from "./read-brief.js";
+import { attempt, type InputIssue } from "./input-issue.js";
+import { readBrief } from "./read-brief.js";
 
 /**
  * Checks a brief from anywhere (a form, a file, a link) and reports every issue at once.
+ *
+ * Of a profile and of a saw, which come as a whole, the first issue stands for all.
  *
  * @param brief - anything
  * @returns the issues, in the order of the brief's fields; empty when `planFrame` will take it

@@ -53,7 +53,7 @@ export type {
 } from "./shop/shop-order-types.js";
 export { stockJob, type StockJobOptions } from "./stock-job.js";
 export { checkBrief } from "./check-brief.js";
-export type { InputIssue } from "./read-brief.js";
+export type { InputIssue } from "./input-issue.js";
 export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
 export type { FrameAssembly } from "./frame-assembly.js";

@@ -1,30 +1,31 @@
 import {
-  checkArray,
   checkInteger,
   checkLength,
   checkLengthOrZero,
   checkObject,
   checkOneOf,
   checkSlope,
-  checkText,
   checkWord,
   describeValue,
 } from "../core/check.js";
-import { InputError, type InputErrorCode } from "../core/input-error.js";
+import { InputError } from "../core/input-error.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { layRotation, type Lay } from "../miter/index.js";
 import { checkProfile } from "../profile/index.js";
 import { checkSaw, tableSaw } from "../saw/index.js";
+import type { StockStick } from "../stock/index.js";
 import { checkGrain, type Grain } from "../wood/grain.js";
 import { readWood } from "../wood/read-wood.js";
 import type { Wood } from "../wood/index.js";
 import type { FilledBrief, FrameBrief, FrameMoisture, Hanging, Price, RoughMethod } from "./brief.js";
 import { checkRough } from "./check-rough.js";
+import { attempt, type InputIssue } from "./input-issue.js";
 import { readContents } from "./read-contents.js";
 import { readHanging } from "./read-hanging.js";
 import { readMoisture } from "./read-moisture.js";
 import { markNames, readMeasured, readOpening } from "./read-opening.js";
 import { checkPrice } from "./read-price.js";
+import { readSticks } from "./read-sticks.js";
 import { usualFastenerRoom, usualGap, usualKerf } from "./usual-lengths.js";
 
 /** Most sides that a frame may have: beyond that the closed forms of `polygon` and `miter` still answer, but nobody saws. */
@@ -55,18 +56,6 @@ const BRIEF_KEYS: readonly string[] = [
   "measured",
 ];
 
-/** One thing that is wrong with a brief, for the form field it belongs to. */
-export interface InputIssue {
-  /** What is wrong, in one word. */
-  readonly code: InputErrorCode;
-  /** The field, e.g. `opening.contains.width`. */
-  readonly path: string;
-  /** The offending value, as it was given. */
-  readonly value: unknown;
-  /** The sentence that says what is allowed. */
-  readonly message: string;
-}
-
 /** A brief after checking: every issue found, and the filled brief when there is none. */
 export interface ReadBrief {
   /** Every issue, in the order of the fields. */
@@ -75,38 +64,10 @@ export interface ReadBrief {
   readonly brief?: FilledBrief;
 }
 
-/**
- * Runs checks one by one and keeps what each of them has to say.
- *
- * @param issues - where the issues go
- * @param check - one check
- * @returns the checked value, or `undefined` when it was refused
- */
-export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined {
-  try {
-    return check();
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    issues.push({ code: error.code, path: error.path, value: error.value, message: error.message });
-    return undefined;
-  }
-}
-
-function readSticks(value: unknown): unknown[] {
-  return checkArray(value, "sticks", "an array of sticks, each with an id and a length").map((item, index) => {
-    const stick = checkObject(item, `sticks[${index}]`);
-    checkText(stick["id"], `sticks[${index}].id`);
-    checkLength(stick["length"], `sticks[${index}].length`);
-    if (stick["count"] !== undefined) checkInteger(stick["count"], `sticks[${index}].count`, 0, 1e9);
-    if (stick["cost"] !== undefined) checkLengthOrZero(stick["cost"], `sticks[${index}].cost`);
-    return stick;
-  });
-}
-
 /** The fields of a brief that stay absent when they are not given. */
 interface OptionalFields {
   lay?: Lay;
-  sticks?: unknown[];
+  sticks?: readonly StockStick[];
   species?: Wood;
   grain?: Grain;
   moisture?: FrameMoisture;

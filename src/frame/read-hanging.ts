@@ -1,5 +1,6 @@
 import { checkLength, checkNumber, checkObject, checkWord } from "../core/check.js";
 import type { Hanging } from "./brief.js";
+import { fieldsTogether, ifGiven } from "./together.js";
 
 /**
  * Checks how a frame hangs.
@@ -10,14 +11,12 @@ import type { Hanging } from "./brief.js";
 export function readHanging(value: unknown): Hanging {
   const hanging = checkObject(value, "hanging");
   const { wireAngle, screwDepth, extraMass } = hanging;
-  return {
-    by: checkWord(hanging["by"], "hanging.by", ["wire", "two-hooks"]),
-    ...(wireAngle === undefined
-      ? {}
-      : { wireAngle: checkNumber(wireAngle, "hanging.wireAngle", 5, 85, "degrees from 5 to 85") }),
-    ...(screwDepth === undefined ? {} : { screwDepth: checkLength(screwDepth, "hanging.screwDepth") }),
-    ...(extraMass === undefined
-      ? {}
-      : { extraMass: checkNumber(extraMass, "hanging.extraMass", 0, 1000, "kilograms from 0 to 1000") }),
-  };
+  return fieldsTogether<Hanging>({
+    by: () => checkWord<Hanging["by"]>(hanging["by"], "hanging.by", ["wire", "two-hooks"]),
+    wireAngle: ifGiven(wireAngle, (angle) => checkNumber(angle, "hanging.wireAngle", 5, 85, "degrees from 5 to 85")),
+    screwDepth: ifGiven(screwDepth, (depth) => checkLength(depth, "hanging.screwDepth")),
+    extraMass: ifGiven(extraMass, (mass) =>
+      checkNumber(mass, "hanging.extraMass", 0, 1000, "kilograms from 0 to 1000"),
+    ),
+  });
 }

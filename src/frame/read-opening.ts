@@ -1,6 +1,7 @@
 import { checkLength, checkLengthOrZero, checkNumber, checkObject, checkOneOf } from "../core/check.js";
 import { POLYGON_MEASURES } from "../polygon/index.js";
-import type { MeasuredMolding, Opening } from "./brief.js";
+import type { Contained, MeasuredMolding, Opening } from "./brief.js";
+import { fieldsTogether, ifGiven } from "./together.js";
 
 /**
  * Checks what decides a frame's size.
@@ -20,12 +21,14 @@ export function readOpening(value: unknown): Opening {
     return { [key]: size } as unknown as Opening;
   }
   const box = checkObject(opening[key], `opening.${key}`);
-  const width = checkLength(box["width"], `opening.${key}.width`);
-  const height = checkLength(box["height"], `opening.${key}.height`);
-  if (key === "cutFrom") return { cutFrom: { width, height } };
-  const allowance = box["allowance"];
-  if (allowance === undefined) return { contains: { width, height } };
-  return { contains: { width, height, allowance: checkLengthOrZero(allowance, "opening.contains.allowance") } };
+  const read = fieldsTogether<Contained>({
+    width: () => checkLength(box["width"], `opening.${key}.width`),
+    height: () => checkLength(box["height"], `opening.${key}.height`),
+    allowance: ifGiven(key === "contains" ? box["allowance"] : undefined, (allowance) =>
+      checkLengthOrZero(allowance, "opening.contains.allowance"),
+    ),
+  });
+  return key === "contains" ? { contains: read } : { cutFrom: read };
 }
 
 /**
@@ -36,11 +39,11 @@ export function readOpening(value: unknown): Opening {
  */
 export function readMeasured(value: unknown): MeasuredMolding {
   const measured = checkObject(value, "measured");
-  const levelWidth = checkLength(measured["levelWidth"], "measured.levelWidth");
-  const optional: { lap?: number; depth?: number } = {};
-  if (measured["lap"] !== undefined) optional.lap = checkLengthOrZero(measured["lap"], "measured.lap");
-  if (measured["depth"] !== undefined) optional.depth = checkLength(measured["depth"], "measured.depth");
-  return { levelWidth, ...optional };
+  return fieldsTogether<MeasuredMolding>({
+    levelWidth: () => checkLength(measured["levelWidth"], "measured.levelWidth"),
+    lap: ifGiven(measured["lap"], (lap) => checkLengthOrZero(lap, "measured.lap")),
+    depth: ifGiven(measured["depth"], (depth) => checkLength(depth, "measured.depth")),
+  });
 }
 
 /**

@@ -1,5 +1,6 @@
 import { checkNumber, checkObject, checkWord } from "../core/check.js";
 import type { Price } from "./brief.js";
+import { fieldsTogether } from "./together.js";
 
 /** Largest amount that a price may have. */
 const MAX_AMOUNT: number = 1e12;
@@ -14,8 +15,8 @@ const MAX_AMOUNT: number = 1e12;
  */
 export function checkPrice(value: unknown, path: string, pers: readonly Price["per"][]): Price {
   const price = checkObject(value, path);
-  return {
-    amount: checkNumber(price["amount"], `${path}.amount`, 0, MAX_AMOUNT, "an amount from 0 to 1e12"),
-    per: checkWord(price["per"], `${path}.per`, pers),
-  };
+  return fieldsTogether<Price>({
+    amount: () => checkNumber(price["amount"], `${path}.amount`, 0, MAX_AMOUNT, "an amount from 0 to 1e12"),
+    per: () => checkWord(price["per"], `${path}.per`, pers),
+  });
 }

@@ -81,6 +81,53 @@ describe("checkBrief", () => {
     ]);
   });
 
+  test("reports every issue within a field too", () => {
+    const issues = checkBrief({
+      ...sound,
+      opening: { contains: { width: 0, height: -1, allowance: -2 } },
+      contents: [
+        { thickness: 0, price: { amount: -1, per: "kg" } },
+        { name: "pane", thickness: 2, material: { density: 0, expansion: 1 } },
+        { name: "panel", thickness: "thin", material: { species: 3, grain: 91, grainDirection: 400 } },
+      ],
+      moisture: { made: -1, seasons: [6, 301, { temperature: 200, humidity: 40 }] },
+      hanging: { by: "nail", wireAngle: 1, screwDepth: 0, extraMass: -1 },
+      price: { amount: "dear", per: "yard" },
+      sticks: [{ id: "", length: 0, count: -1, cost: -1 }, 5],
+    });
+    expect(issues.map(({ path }) => path)).toEqual([
+      "opening.contains.width",
+      "opening.contains.height",
+      "opening.contains.allowance",
+      "contents[0].name",
+      "contents[0].thickness",
+      "contents[0].price.amount",
+      "contents[0].price.per",
+      "contents[1].material.density",
+      "contents[1].material.expansion",
+      "contents[2].thickness",
+      "contents[2].material.species",
+      "contents[2].material.grain",
+      "contents[2].material.grainDirection",
+      "sticks[0].id",
+      "sticks[0].length",
+      "sticks[0].count",
+      "sticks[0].cost",
+      "sticks[1]",
+      "moisture.made",
+      "moisture.seasons[1]",
+      "moisture.seasons[2].temperature",
+      "price.amount",
+      "price.per",
+      "hanging.by",
+      "hanging.wireAngle",
+      "hanging.screwDepth",
+      "hanging.extraMass",
+    ]);
+    const level = checkBrief({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 0, lap: -1, depth: 0 } });
+    expect(level.map(({ path }) => path)).toEqual(["measured.levelWidth", "measured.lap", "measured.depth"]);
+  });
+
   test("takes anything at all", () => {
     for (const value of [undefined, null, 5, "brief", [], () => 0]) {
       expect(checkBrief(value).map((issue) => issue.path)).toEqual(["brief"]);
