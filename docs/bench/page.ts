@@ -30,7 +30,7 @@ function showDryFit(values: Values): readonly FieldIssue[] {
     showCard("dry-fit", null);
     return [];
   }
-  const { lines, issues } = readDryFit(values, plan, writers);
+  const { lines, issues } = readDryFit(values, plan);
   showCard("dry-fit", lines.length === 0 ? html`` : bullets(lines));
   return issues;
 }
