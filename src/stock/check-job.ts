@@ -8,21 +8,18 @@ import {
   checkOneOf,
   checkText,
   MAX_LENGTH,
+  refuse,
   reject,
 } from "../core/check.js";
-import type { ShareKey, StockJob, StockPiece, StockStick, Stretch } from "./stock-job.js";
+import type { ShareKey, StockJob, Stretch, Trims } from "./stock-job.js";
 
 /** Most pieces or sticks of one kind, and most pieces in all. */
 const MOST: number = 1e9;
 
-/** A {@link StockPiece} with its defaults filled in. */
+/** What pieces of equal length, run and share have in common: a million pieces of a name each are still few of these. */
 export interface CheckedPiece {
-  /** Name. */
-  readonly id: string;
   /** Lengths of the parts; one for a piece that is no run. */
   readonly parts: readonly number[];
-  /** How many. */
-  readonly count: number;
   /** What neighbors save. */
   readonly share: ShareKey | undefined;
   /** Whether it was given as a run. */
@@ -45,14 +42,18 @@ export interface CheckedStick {
 
 /** A {@link StockJob} with its defaults filled in. */
 export interface CheckedJob {
-  /** The pieces. */
+  /** Names of the pieces. */
+  readonly ids: readonly string[];
+  /** How many of each. */
+  readonly counts: Float64Array;
+  /** What each is; those that are alike are one object. */
   readonly pieces: readonly CheckedPiece[];
   /** The sticks. */
   readonly sticks: readonly CheckedStick[];
   /** Width of a saw cut. */
   readonly kerf: number;
   /** Length lost at the start and the end of a stick. */
-  readonly trim: { readonly start: number; readonly end: number };
+  readonly trim: Trims;
   /** Shortest offcut worth keeping; undefined if none is. */
   readonly keep: number | undefined;
   /** Worth of a kept offcut per length. */
@@ -63,132 +64,81 @@ export interface CheckedJob {
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** Jobs come from forms and files, where a misspelled key would silently change the plan. */
-function checkKeys(object: Fields, path: string, keys: readonly string[]): void {
+/** An object of known fields. Jobs come from forms and files, where a misspelled key would silently change the plan. */
+function checkFields(value: unknown, path: string, keys: readonly string[]): Fields {
+  const object = checkObject(value, path);
   for (const key of Object.keys(object)) {
     if (keys.includes(key)) continue;
     const list = keys.map((name) => `\`${name}\``).join(", ");
     reject("unknown", `${path}.${key}`, object[key], `Expected \`${path}\` to have no key but ${list}, got \`${key}\``);
   }
+  return object;
 }
 
-function checkShare(value: unknown, path: string): ShareKey | undefined {
-  if (value === undefined) return undefined;
-  const share = checkObject(value, path);
-  checkKeys(share, path, ["key", "saving"]);
-  return {
-    key: checkText(share["key"], `${path}.key`),
-    saving: checkLengthOrZero(share["saving"], `${path}.saving`),
-  };
+/** An array with something in it. */
+function checkList(value: unknown, path: string, what: string): readonly unknown[] {
+  const list = checkArray(value, path, `an array of ${what}s`);
+  if (list.length === 0) reject("range", path, value, `Expected \`${path}\` to have at least one ${what}, got none`);
+  return list;
 }
 
-function checkPiece(value: unknown, path: string): CheckedPiece {
-  const piece = checkObject(value, path);
-  checkKeys(piece, path, ["id", "length", "run", "count", "share"]);
-  const id = checkText(piece["id"], `${path}.id`);
-  const run = checkOneOf(piece, path, ["length", "run"]) === "run";
-  const parts = run ? checkArray(piece["run"], `${path}.run`, "an array of lengths") : [piece["length"]];
-  if (parts.length === 0) {
-    reject("range", `${path}.run`, piece["run"], `Expected \`${path}.run\` to have at least one length, got none`);
+function checkShare(value: unknown, path: string, length: number): ShareKey {
+  const { key, saving } = checkFields(value, path, ["key", "saving"]);
+  // The piece after must not start before this one.
+  return { key: checkText(key, `${path}.key`), saving: checkNumber(saving, `${path}.saving`, 0, length) };
+}
+
+function checkPiece(piece: Fields, path: string): CheckedPiece {
+  const { length, run, share } = piece;
+  if (checkOneOf(piece, path, ["length", "run"]) === "length") {
+    const own = checkLength(length, `${path}.length`);
+    return {
+      parts: [own],
+      share: share === undefined ? undefined : checkShare(share, `${path}.share`, own),
+      run: false,
+    };
   }
-  const share = checkShare(piece["share"], `${path}.share`);
-  if (run && share !== undefined) {
-    reject(
-      "conflict",
-      `${path}.share`,
-      piece["share"],
-      `Expected \`${path}\` to have no \`share\` since it is a run, got both`,
-    );
-  }
-  return {
-    id,
-    parts: parts.map((part, k) => checkLength(part, run ? `${path}.run[${k}]` : `${path}.length`)),
-    count: piece["count"] === undefined ? 1 : checkInteger(piece["count"], `${path}.count`, 0, MOST),
-    share,
-    run,
-  };
+  if (share !== undefined) checkOneOf(piece, path, ["run", "share"]);
+  const parts = checkList(run, `${path}.run`, "length").map((part, k) => checkLength(part, `${path}.run[${k}]`));
+  return { parts, share: undefined, run: true };
 }
 
 function checkStretch(value: unknown, path: string, length: number): Stretch {
-  const stretch = checkObject(value, path);
-  checkKeys(stretch, path, ["start", "end"]);
+  const stretch = checkFields(value, path, ["start", "end"]);
   const start = checkNumber(stretch["start"], `${path}.start`, 0, length);
   return { start, end: checkNumber(stretch["end"], `${path}.end`, start, length) };
 }
 
 function checkStick(value: unknown, path: string): CheckedStick {
-  const stick = checkObject(value, path);
-  checkKeys(stick, path, ["id", "length", "count", "cost", "defects"]);
-  const id = checkText(stick["id"], `${path}.id`);
+  const stick = checkFields(value, path, ["id", "length", "count", "cost", "defects"]);
   const length = checkLength(stick["length"], `${path}.length`);
-  const defects = stick["defects"] === undefined ? [] : checkArray(stick["defects"], `${path}.defects`);
-  const otherwise = defects.length > 0 ? 1 : Infinity;
+  const { count, cost = length, defects = [] } = stick;
+  const zones = checkArray(defects, `${path}.defects`);
+  const otherwise = zones.length > 0 ? 1 : Infinity;
   return {
-    id,
+    id: checkText(stick["id"], `${path}.id`),
     length,
-    count: stick["count"] === undefined ? otherwise : checkInteger(stick["count"], `${path}.count`, 0, MOST),
-    cost: stick["cost"] === undefined ? length : checkNumber(stick["cost"], `${path}.cost`, 0, MAX_LENGTH),
-    defects: defects.map((defect, k) => checkStretch(defect, `${path}.defects[${k}]`, length)),
+    count: count === undefined ? otherwise : checkInteger(count, `${path}.count`, 0, MOST),
+    cost: checkNumber(cost, `${path}.cost`, 0, MAX_LENGTH),
+    defects: zones.map((zone, k) => checkStretch(zone, `${path}.defects[${k}]`, length)),
   };
 }
 
-function checkTrim(value: unknown): { start: number; end: number } {
-  if (value === undefined) return { start: 0, end: 0 };
-  if (typeof value !== "object" || value === null) {
-    const both = checkLengthOrZero(value, "job.trim");
-    return { start: both, end: both };
-  }
-  const trim = checkObject(value, "job.trim");
-  checkKeys(trim, "job.trim", ["start", "end"]);
+function checkTrim(value: unknown): Trims {
+  const both = typeof value !== "object" || value === null;
+  const { start, end } = both ? { start: value, end: value } : checkFields(value, "job.trim", ["start", "end"]);
   return {
-    start: checkLengthOrZero(trim["start"], "job.trim.start"),
-    end: checkLengthOrZero(trim["end"], "job.trim.end"),
+    start: checkLengthOrZero(start, both ? "job.trim" : "job.trim.start"),
+    end: checkLengthOrZero(end, both ? "job.trim" : "job.trim.end"),
   };
 }
 
-function checkUniqueIds(items: readonly { readonly id: string }[], path: string): void {
-  const places = new Map<string, number>();
-  items.forEach(({ id }, k) => {
-    const first = places.get(id);
-    if (first !== undefined) {
-      const at = `${path}[${k}].id`;
-      reject(
-        "conflict",
-        at,
-        id,
-        `Expected \`${at}\` to differ from \`${path}[${first}].id\`, both are ${JSON.stringify(id)}`,
-      );
-    }
-    places.set(id, k);
-  });
-}
-
-/** Pieces of one key save the same, and never more than a piece is long: the one after must not start before it. */
-function checkSharing(pieces: readonly CheckedPiece[]): void {
-  const firsts = new Map<string, number>();
-  pieces.forEach(({ share, parts }, k) => {
-    if (share === undefined) return;
-    const at = `job.pieces[${k}].share.saving`;
-    const length = parts[0]!;
-    if (share.saving > length) {
-      reject(
-        "conflict",
-        at,
-        share.saving,
-        `Expected \`${at}\` to be at most the piece's length ${length}, got ${share.saving}`,
-      );
-    }
-    const first = firsts.get(share.key) ?? k;
-    firsts.set(share.key, first);
-    const saving = pieces[first]!.share!.saving;
-    if (saving !== share.saving) {
-      reject(
-        "conflict",
-        at,
-        share.saving,
-        `Expected \`${at}\` to be ${saving} like \`job.pieces[${first}].share.saving\` of the same key, got ${share.saving}`,
-      );
-    }
+function checkUnique(ids: readonly string[], path: string): void {
+  const seen = new Set<string>();
+  ids.forEach((id, k) => {
+    if (seen.has(id))
+      refuse("conflict", `${path}[${k}].id`, id, `another name than \`${path}[${ids.indexOf(id)}].id\``);
+    seen.add(id);
   });
 }
 
@@ -200,38 +150,53 @@ function checkSharing(pieces: readonly CheckedPiece[]): void {
  * @throws {InputError} when a field is missing, unknown or out of bounds
  */
 export function checkJob(value: StockJob): CheckedJob {
-  const job = checkObject(value, "job");
-  checkKeys(job, "job", ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
-  const pieces = checkArray(job["pieces"], "job.pieces", "an array of pieces").map((piece, k) =>
-    checkPiece(piece as StockPiece, `job.pieces[${k}]`),
+  const job = checkFields(value, "job", ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
+  const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;
+  const given = checkArray(job["pieces"], "job.pieces", "an array of pieces");
+  const counts = new Float64Array(given.length);
+  const ids: string[] = [];
+  const alike = new Map<string, CheckedPiece>();
+  const savings = new Map<string, number>();
+  const pieces = given.map((item, k): CheckedPiece => {
+    const path = `job.pieces[${k}]`;
+    const fields = checkFields(item, path, ["id", "length", "run", "count", "share"]);
+    ids.push(checkText(fields["id"], `${path}.id`));
+    const { count = 1 } = fields;
+    counts[k] = checkInteger(count, `${path}.count`, 0, MOST);
+    const piece = checkPiece(fields, path);
+    const { parts, share, run } = piece;
+    if (share !== undefined) {
+      const other = savings.get(share.key) ?? share.saving;
+      if (share.saving !== other)
+        refuse("conflict", `${path}.share.saving`, share.saving, `${other} like that of the same key before it`);
+      savings.set(share.key, other);
+    }
+    const name = `${run} ${parts.join()} ${share?.key ?? ""}`;
+    const same = alike.get(name) ?? piece;
+    alike.set(name, same);
+    return same;
+  });
+  const sticks = checkList(job["sticks"], "job.sticks", "stick").map((stick, k) =>
+    checkStick(stick, `job.sticks[${k}]`),
   );
-  const sticks = checkArray(job["sticks"], "job.sticks", "an array of sticks").map((stick, k) =>
-    checkStick(stick as StockStick, `job.sticks[${k}]`),
+  checkUnique(ids, "job.pieces");
+  checkUnique(
+    sticks.map(({ id }) => id),
+    "job.sticks",
   );
-  if (sticks.length === 0) {
-    reject("range", "job.sticks", job["sticks"], "Expected `job.sticks` to have at least one stick, got none");
-  }
-  checkUniqueIds(pieces, "job.pieces");
-  checkUniqueIds(sticks, "job.sticks");
-  checkSharing(pieces);
-  const total = pieces.reduce((sum, piece) => sum + piece.count, 0);
-  if (total > MOST) {
-    reject(
-      "range",
-      "job.pieces",
-      total,
-      `Expected \`job.pieces\` to ask for at most ${MOST} pieces in all, got ${total}`,
-    );
-  }
-  const credit = job["credit"] === undefined ? 0 : checkNumber(job["credit"], "job.credit", 0, MAX_LENGTH);
-  const keep = job["keep"] === undefined ? undefined : checkLengthOrZero(job["keep"], "job.keep");
+  const total = counts.reduce((sum, count) => sum + count, 0);
+  if (total > MOST) refuse("range", "job.pieces", total, `at most ${MOST} pieces in all`);
+  const worth = checkNumber(credit, "job.credit", 0, MAX_LENGTH);
+  const least = keep === undefined && worth > 0 ? 0 : keep;
   return {
+    ids,
+    counts,
     pieces,
     sticks,
-    kerf: job["kerf"] === undefined ? 0 : checkLengthOrZero(job["kerf"], "job.kerf"),
-    trim: checkTrim(job["trim"]),
-    keep: keep ?? (credit > 0 ? 0 : undefined),
-    credit,
-    resolution: job["resolution"] === undefined ? undefined : checkLength(job["resolution"], "job.resolution"),
+    kerf: checkLengthOrZero(kerf, "job.kerf"),
+    trim: checkTrim(trim),
+    keep: least === undefined ? undefined : checkLengthOrZero(least, "job.keep"),
+    credit: worth,
+    resolution: resolution === undefined ? undefined : checkLength(resolution, "job.resolution"),
   };
 }

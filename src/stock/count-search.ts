@@ -2,7 +2,7 @@ import { isSpent } from "./budget.js";
 import { relax } from "./column-generation.js";
 import { leastCombinations } from "./combinations.js";
 import { type Dive, diveForPlan } from "./dive.js";
-import { cutoffFor, type Incumbent, offerPlan } from "./incumbent.js";
+import { cutoffFor, type Findings, type Incumbent, offerPlan } from "./incumbent.js";
 import { searchPatterns } from "./pattern-tree.js";
 import { priceKind } from "./pricing.js";
 import { costStep, safeBound } from "./safe-bound.js";
@@ -32,20 +32,16 @@ const MOST_EFFORT = 30;
  * time with more effort.
  *
  * @param dive - the search around it
+ * @param found - its plan and its bound; changed
  * @param root - the whole problem
- * @param report - told of every rise of the bound
- * @returns the bound at the end
+ * @returns nothing
  * @yields {undefined} nothing, between two pieces of work
  */
-export function* searchCounts(
-  dive: Dive,
-  root: Subproblem,
-  report: (bound: number) => void,
-): Generator<undefined, number> {
-  const { master, incumbent, budget } = dive;
+export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Generator<undefined, void> {
+  const { master, budget } = dive;
   const { problem } = master;
   const step = costStep(problem);
-  const cutoff = (): number => cutoffFor(incumbent, root);
+  const cutoff = (): number => cutoffFor(found, root);
   const decided = problem.credit === 0;
   /** From this bound on a combination is refuted; where its cost is decided, by any bound above that. */
   const beyond = ({ bound }: Box): number => (decided ? bound + step : cutoff());
@@ -57,8 +53,8 @@ export function* searchCounts(
       (least, box) => Math.min(least, box.bound),
       Math.min(Math.max(level, dive.goal), cutoff()),
     );
-    report(bound);
-    if (isSpent(budget) || bound >= cutoff()) return bound;
+    found.bound = Math.max(found.bound, bound);
+    if (isSpent(budget) || bound >= cutoff()) return;
     let box: Box | undefined;
     for (const other of open) {
       if (box === undefined || other.effort < box.effort || (other.effort === box.effort && other.bound < box.bound)) {
@@ -68,7 +64,7 @@ export function* searchCounts(
     // Dearer combinations are looked at before too much is spent on the cheaper ones.
     if (level < cutoff() && (box?.effort ?? DEEP) >= DEEP) {
       const { cost, choices, complete } = leastCombinations(problem, level, cutoff() - step);
-      if (!complete) return bound;
+      if (!complete) return;
       level = cost + step;
       for (const most of choices) open.push({ node: { ...root, most }, bound: Math.max(cost, dive.goal), effort: 0 });
       continue;
@@ -78,7 +74,7 @@ export function* searchCounts(
     const { node, effort } = box;
     if (effort === 0) {
       const { bound: reached, last } = yield* relax(master, node, beyond(box), budget);
-      if (isSpent(budget)) return bound;
+      if (isSpent(budget)) return;
       if (reached >= beyond(box)) {
         // What refutes one combination refutes others like it.
         if (last !== undefined) {
@@ -94,13 +90,13 @@ export function* searchCounts(
       box = { ...box, bound: Math.max(box.bound, reached) };
     }
     // Where the cost is decided, any plan will do.
-    const inner: Incumbent = { ...incumbent, ...(decided ? { cost: box.bound + step, whole: true } : {}) };
+    const inner: Incumbent = { ...found, ...(decided ? { cost: box.bound + step, whole: true } : {}) };
     const within: Dive = { ...dive, incumbent: inner, goal: box.bound };
     yield* diveForPlan(within, node, effort + 1);
     const complete =
       !isSpent(budget) && inner.cost > box.bound && effort > 0 && (yield* searchPatterns(within, node, 2 ** effort));
-    if (inner.plan !== incumbent.plan) offerPlan(problem, incumbent, inner.plan, inner.remaining);
+    if (inner.plan !== found.plan) offerPlan(problem, found, inner.plan, inner.remaining);
     if (!complete && effort < MOST_EFFORT) open.push({ ...box, effort: effort + 1 });
-    else if (!complete) return bound;
+    else if (!complete) return;
   }
 }

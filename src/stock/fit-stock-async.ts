@@ -1,6 +1,6 @@
 import { checkObject } from "../core/check.js";
 import { checkOptions } from "./check-options.js";
-import type { FitAsyncOptions } from "./fit-options.js";
+import type { FitAsyncOptions, FitSignal } from "./fit-options.js";
 import { runSearch } from "./run-search.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
@@ -19,11 +19,9 @@ function nextTurn(): Promise<void> {
 }
 
 /** A reason to reject with that is an error, whatever the signal carries. */
-function reasonOf(signal: { readonly reason?: unknown }): Error {
-  if (signal.reason instanceof Error) return signal.reason;
-  const error = new Error("The search was aborted", { cause: signal.reason });
-  error.name = "AbortError";
-  return error;
+function reasonOf({ reason }: FitSignal): Error {
+  if (reason instanceof Error) return reason;
+  return Object.assign(new Error("The search was aborted", { cause: reason }), { name: "AbortError" });
 }
 
 /**

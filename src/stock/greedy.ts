@@ -32,6 +32,9 @@ function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): 
   return entries.length === 0 ? undefined : makePattern(problem, kind, entries);
 }
 
+/** Fills one stick of a kind; undefined if nothing fits. */
+export type Fill = (problem: Problem, kind: number, remaining: Float64Array) => Pattern | undefined;
+
 /** A plan and what it leaves over. */
 export interface PartialPlan {
   /** The sticks. */
@@ -84,7 +87,7 @@ export function fillGreedily(
   problem: Problem,
   demand: Float64Array,
   available: Float64Array,
-  fill: (problem: Problem, kind: number, remaining: Float64Array) => Pattern | undefined = fillFirstFit,
+  fill: Fill = fillFirstFit,
 ): PartialPlan {
   const remaining = demand.slice();
   const left = available.slice();

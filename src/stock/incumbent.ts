@@ -14,6 +14,24 @@ export interface Incumbent {
   whole: boolean;
 }
 
+/** What a search has found so far. */
+export interface Findings extends Incumbent {
+  /** No plan that makes every piece costs less. */
+  bound: number;
+  /** Whether it is proven that no plan makes every piece. */
+  impossible: boolean;
+}
+
+/**
+ * What is known of a problem before its search.
+ *
+ * @param problem - the problem
+ * @returns no plan, and no bound
+ */
+export function nothingFound(problem: Problem): Findings {
+  return { plan: [], cost: 0, remaining: problem.demand, whole: false, bound: 0, impossible: false };
+}
+
 /**
  * What a plan for a subproblem must cost less than to be of any use.
  *

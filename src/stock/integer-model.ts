@@ -1,13 +1,9 @@
 import { refuse, reject } from "../core/check.js";
-import type { CheckedJob, CheckedStick } from "./check-job.js";
+import type { CheckedJob, CheckedPiece, CheckedStick } from "./check-job.js";
 import { commonGrid, fineGrid, fromGrid, type Grid, MAX_GRID_NUMBER, toGrid } from "./grid.js";
 
-/** A piece on the grid. */
+/** A piece on the grid; pieces that are alike are one object. */
 export interface ModelPiece {
-  /** Name. */
-  readonly id: string;
-  /** How many. */
-  readonly count: number;
   /** Lengths of its parts, rounded up. */
   readonly parts: readonly number[];
   /** Lengths of its parts as given. */
@@ -58,45 +54,56 @@ export interface StockModel {
   readonly keep: number;
   /** Worth of one grid step of a kept offcut, in steps of the cost grid. */
   readonly credit: number;
-  /** The pieces, in the job's order. */
+  /** Names of the pieces, in the job's order. */
+  readonly ids: readonly string[];
+  /** How many of each. */
+  readonly counts: Float64Array;
+  /** What each is. */
   readonly pieces: readonly ModelPiece[];
   /** The sticks, in the job's order. */
   readonly sticks: readonly ModelStick[];
 }
 
+const longestOf = (values: readonly number[]): number => values.reduce((most, value) => Math.max(most, value), 0);
+
+/** The job's pieces, those that are alike once. */
+const distinct = ({ pieces }: CheckedJob): readonly CheckedPiece[] => [...new Set(pieces)];
+
 function chooseGrid(job: CheckedJob): Grid {
-  const longest = job.sticks.reduce((most, { length }) => Math.max(most, length), 0);
+  const longest = longestOf(job.sticks.map(({ length }) => length));
   if (job.resolution !== undefined) {
-    if (longest / job.resolution > MAX_GRID_NUMBER) {
-      const least = longest / MAX_GRID_NUMBER;
+    const least = longest / MAX_GRID_NUMBER;
+    if (job.resolution < least) {
       refuse("range", "job.resolution", job.resolution, `at least ${least}, longest stick / 2^40`);
     }
     // A resolution such as 0.1 is kept as 1/10, so that positions come out as decimals.
-    const grid = commonGrid([job.resolution]);
-    return { ...(grid ?? { times: job.resolution, per: 1 }), exact: false };
+    return { ...(commonGrid([job.resolution]) ?? { times: job.resolution, per: 1 }), exact: false };
   }
-  const lengths = [job.kerf, job.trim.start, job.trim.end, job.keep ?? 0];
-  let shortest = longest;
-  for (const { parts, share } of job.pieces) {
-    lengths.push(...parts);
-    if (share !== undefined) lengths.push(share.saving);
-    for (const part of parts) shortest = Math.min(shortest, part);
-  }
-  for (const { length, defects } of job.sticks) {
-    lengths.push(length);
-    for (const { start, end } of defects) lengths.push(start, end);
-  }
-  return commonGrid(lengths) ?? fineGrid(longest, shortest);
+  const parts = distinct(job).flatMap((piece) => piece.parts);
+  const lengths = [
+    ...[job.kerf, job.trim.start, job.trim.end, job.keep ?? 0],
+    ...parts,
+    ...distinct(job).map(({ share }) => share?.saving ?? 0),
+    ...job.sticks.flatMap(({ length, defects }) => [length, ...defects.flatMap(({ start, end }) => [start, end])]),
+  ];
+  return (
+    commonGrid(lengths) ??
+    fineGrid(
+      longest,
+      parts.reduce((least, part) => Math.min(least, part), longest),
+    )
+  );
 }
 
 /**
  * Costs that share no grid are rounded to one that is fine enough for eleven digits and coarse enough for exact sums.
  */
-function chooseCostGrid(job: CheckedJob, grid: Grid, total: number): Grid {
+function chooseCostGrid(job: CheckedJob, grid: Grid): Grid {
   const costs = job.sticks.map(({ cost }) => cost);
-  const largest = costs.reduce((most, cost) => Math.max(most, cost), 0);
+  const largest = longestOf(costs);
   if (job.credit > 0) costs.push(job.credit * fromGrid(1, grid));
   const common = commonGrid(costs);
+  const total = job.counts.reduce((sum, count) => sum + count, 0);
   const mostSum = 2 ** 52 / Math.max(1, total);
   if (common !== undefined && toGrid(largest, common, "nearest") <= mostSum) return common;
   return { times: largest === 0 ? 1 : largest / Math.min(MAX_GRID_NUMBER, Math.floor(mostSum)), per: 1, exact: false };
@@ -104,21 +111,19 @@ function chooseCostGrid(job: CheckedJob, grid: Grid, total: number): Grid {
 
 /** What trims and defects leave of a stick. */
 function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: number): ClearStretch[] {
-  const zones = stick.defects
-    .map(({ start, end }) => ({ start: toGrid(start, grid, "down"), end: toGrid(end, grid, "up") }))
-    .sort((a, b) => a.start - b.start || a.end - b.end);
-  const end = toGrid(stick.length, grid, "down") - toGrid(job.trim.end, grid, "up");
+  const last = toGrid(stick.length, grid, "down") - toGrid(job.trim.end, grid, "up");
+  const zones = stick.defects.map(({ start, end }) => ({
+    start: toGrid(start, grid, "down"),
+    end: toGrid(end, grid, "up"),
+  }));
+  zones.sort((a, b) => a.start - b.start);
   const clear: ClearStretch[] = [];
   let from = toGrid(job.trim.start, grid, "up");
-  for (const zone of zones) {
-    if (zone.start > from) {
-      clear.push({ start: from, end: Math.min(zone.start, end) });
-      // The kerf of the last piece before a defect falls into the defect, which must be wide enough for it.
-      from = zone.start + kerf;
-    }
-    from = Math.max(from, zone.end);
+  for (const { start, end } of [...zones, { start: Infinity, end: Infinity }]) {
+    clear.push({ start: from, end: Math.min(start, last) });
+    // The kerf of the last piece before a defect falls into the defect, which must be wide enough for it.
+    from = Math.max(from, end, start > from ? start + kerf : 0);
   }
-  clear.push({ start: from, end });
   return clear.filter((stretch) => stretch.end > stretch.start);
 }
 
@@ -131,12 +136,8 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
  */
 export function integerModel(job: CheckedJob): StockModel {
   const grid = chooseGrid(job);
+  const costGrid = chooseCostGrid(job, grid);
   const kerf = toGrid(job.kerf, grid, "up");
-  const costGrid = chooseCostGrid(
-    job,
-    grid,
-    job.pieces.reduce((sum, piece) => sum + piece.count, 0),
-  );
   const sticks = job.sticks.map((stick) => ({
     id: stick.id,
     length: toGrid(stick.length, grid, "down"),
@@ -145,33 +146,37 @@ export function integerModel(job: CheckedJob): StockModel {
     limit: stick.count,
     clear: clearStretches(stick, job, grid, kerf),
   }));
-  const room = sticks.reduce(
-    (most, { clear }) => clear.reduce((longest, { start, end }) => Math.max(longest, end - start), most),
-    0,
+  const room = longestOf(sticks.flatMap(({ clear }) => clear.map(({ start, end }) => end - start)));
+  const onGrid = new Map(
+    distinct(job).map((piece): [CheckedPiece, ModelPiece] => {
+      const { parts: lengths, share, run } = piece;
+      const parts = lengths.map((part) => toGrid(part, grid, "up"));
+      const length = parts.reduce((sum, part) => sum + part + kerf, -kerf);
+      const saving = toGrid(share?.saving ?? 0, grid, "down");
+      return [piece, { parts, lengths, length, key: share?.key, saving, run }];
+    }),
   );
-  const pieces = job.pieces.map((piece, k) => {
-    const parts = piece.parts.map((part) => toGrid(part, grid, "up"));
-    const length = parts.reduce((sum, part) => sum + part, kerf * (parts.length - 1));
-    if (length > room && piece.count > 0) {
-      const at = `job.pieces[${k}].${piece.run ? "run" : "length"}`;
-      const given = piece.run ? fromGrid(length, grid) : piece.parts[0];
-      reject(
-        "impossible",
-        at,
-        piece.run ? piece.parts : given,
-        `Expected piece ${JSON.stringify(piece.id)} to fit into a stick, of which the longest has ${fromGrid(room, grid)} clear, got ${given}`,
-      );
-    }
-    const { id, count, run, share } = piece;
-    const saving = share === undefined ? 0 : toGrid(share.saving, grid, "down");
-    return { id, count, parts, lengths: piece.parts, length, key: share?.key, saving, run };
-  });
+  const pieces = job.pieces.map((piece) => onGrid.get(piece)!);
+  const long = pieces.findIndex(({ length }, k) => length > room && job.counts[k]! > 0);
+  if (long >= 0) {
+    const { run, lengths, length } = pieces[long]!;
+    const clear = fromGrid(room, grid);
+    const name = JSON.stringify(job.ids[long]);
+    reject(
+      "impossible",
+      `job.pieces[${long}].${run ? "run" : "length"}`,
+      run ? lengths : lengths[0],
+      `Expected piece ${name} to fit into a stick, of which the longest has ${clear} clear, got ${fromGrid(length, grid)}`,
+    );
+  }
   return {
     grid,
     costGrid,
     kerf,
     keep: job.keep === undefined ? Infinity : toGrid(job.keep, grid, "up"),
     credit: toGrid(job.credit * fromGrid(1, grid), costGrid, "nearest"),
+    ids: job.ids,
+    counts: job.counts,
     pieces,
     sticks,
   };

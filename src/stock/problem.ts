@@ -179,15 +179,18 @@ export function withoutDominated(kinds: readonly Kind[]): Kind[] {
     .filter((kind) => kind.limit === Infinity && kind.rooms.length === 1)
     .sort((a, b) => b.rooms[0]! - a.rooms[0]! || a.cost - b.cost);
   // From the longest to the shorter ones only a lower cost than any before is of use.
-  const best: Kind[] = [];
+  const best = new Set<Kind>();
+  let least = Infinity;
   for (const kind of endless) {
-    if (best.length === 0 || kind.cost < best.at(-1)!.cost) best.push(kind);
+    if (kind.cost >= least) continue;
+    best.add(kind);
+    least = kind.cost;
   }
+  const front = [...best];
   return kinds.filter((kind) => {
-    if (kind.rooms.length === 0 || kind.limit === 0) return false;
-    if (kind.limit === Infinity && kind.rooms.length === 1) return best.includes(kind);
     const all = kind.rooms.reduce((sum, room) => sum + room, 0);
-    return !best.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
+    if (all === 0 || kind.limit === 0) return false;
+    return best.has(kind) || !front.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
   });
 }
 
@@ -203,7 +206,8 @@ export function stateProblem(model: StockModel): Problem {
   const setups: number[] = [];
   const merged = new Map<string, { size: number; key: number; demand: number; members: number[] }>();
   model.pieces.forEach((piece, k) => {
-    if (piece.count === 0) return;
+    const count = model.counts[k]!;
+    if (count === 0) return;
     let key = -1;
     if (piece.key !== undefined && piece.saving > 0) {
       key = keyIndex.get(piece.key) ?? setups.length;
@@ -213,9 +217,9 @@ export function stateProblem(model: StockModel): Problem {
     const size = piece.length + kerf - piece.saving;
     const name = `${size} ${key}`;
     const item = merged.get(name);
-    if (item === undefined) merged.set(name, { size, key, demand: piece.count, members: [k] });
+    if (item === undefined) merged.set(name, { size, key, demand: count, members: [k] });
     else {
-      item.demand += piece.count;
+      item.demand += count;
       item.members.push(k);
     }
   });

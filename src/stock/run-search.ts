@@ -2,9 +2,10 @@ import { type Budget, isSpent, makeBudget } from "./budget.js";
 import { checkJob } from "./check-job.js";
 import type { CheckedOptions } from "./check-options.js";
 import { fromGrid } from "./grid.js";
+import { nothingFound } from "./incumbent.js";
 import { integerModel } from "./integer-model.js";
 import { stateProblem } from "./problem.js";
-import { type Findings, search } from "./search.js";
+import { search } from "./search.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
 import { writeFit } from "./write-fit.js";
@@ -25,8 +26,11 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Generator<
   const model = integerModel(checkJob(value));
   const problem = stateProblem(model);
   const budget: Budget = makeBudget(options.workLimit);
+  const found = nothingFound(problem);
   let reported: { cost: number; bound: number; work: number } | undefined;
-  const report = ({ cost, bound, remaining }: Findings): void => {
+  const report = (): void => {
+    const { cost, remaining, whole } = found;
+    const bound = whole ? Math.min(found.bound, cost) : found.bound;
     if (reported?.cost === cost && reported.bound === bound && budget.work < reported.work + STEPS_BETWEEN_REPORTS) {
       return;
     }
@@ -39,12 +43,10 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Generator<
     });
     if (answer === "stop") budget.stopped ??= "asked";
   };
-  const steps = search(problem, budget);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return writeFit(model, problem, step.value, budget.stopped);
+  for (const step of search(problem, budget, found)) {
     if (!isSpent(budget) && Date.now() - start >= options.timeLimit) budget.stopped = "time";
-    report(step.value);
-    yield undefined;
+    report();
+    yield step;
   }
+  return writeFit(model, problem, found, budget.stopped);
 }

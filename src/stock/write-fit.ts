@@ -1,5 +1,5 @@
-import type { Findings } from "./search.js";
 import { fromGrid } from "./grid.js";
+import type { Findings } from "./incumbent.js";
 import type { StockModel } from "./integer-model.js";
 import type { Pattern, Problem } from "./problem.js";
 import type { StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
@@ -29,94 +29,28 @@ function slotsOf(problem: Problem, pattern: Pattern): Slot[] {
 }
 
 /** Positions are grid numbers until here; a decimal grid gives decimal positions. */
-function cutsOf(model: StockModel, slots: readonly Slot[], pieces: readonly number[], stick: number) {
-  const { grid, kerf } = model;
+function cutsOf(model: StockModel, slots: readonly Slot[], members: readonly number[], stick: number) {
+  const { grid, kerf, ids, pieces } = model;
+  const { clear } = model.sticks[stick]!;
   const cuts: StockCut[] = [];
-  const ends = model.sticks[stick]!.clear.map(({ start }) => start);
-  const place = (piece: number, from: number): number => {
-    const { id, parts, lengths, run } = model.pieces[piece]!;
-    let at = from;
-    parts.forEach((part, k) => {
-      if (k > 0) at += kerf;
-      const start = fromGrid(at, grid);
-      const end = grid.exact ? fromGrid(at + part, grid) : start + lengths[k]!;
-      cuts.push(run ? { piece: id, part: k, start, end } : { piece: id, start, end });
-      at += part;
-    });
-    return at;
-  };
+  const ends = clear.map(({ start }) => start);
   slots.forEach(({ room }, k) => {
-    const piece = model.pieces[pieces[k]!]!;
-    const before = k > 0 && slots[k - 1]!.room === room ? model.pieces[pieces[k - 1]!]! : undefined;
-    const shared = before?.key !== undefined && before.key === piece.key ? piece.saving : 0;
-    ends[room] = place(pieces[k]!, ends[room]! + (before === undefined ? 0 : kerf - shared));
+    const { parts, lengths, run, key, saving } = pieces[members[k]!]!;
+    // The cut before a piece is shared with a neighbor of the same key.
+    const shared = key !== undefined && slots[k - 1]?.room === room && pieces[members[k - 1]!]!.key === key;
+    let at = ends[room]! - (shared ? saving : 0);
+    parts.forEach((part, n) => {
+      const start = fromGrid(at, grid);
+      const end = grid.exact ? fromGrid(at + part, grid) : start + lengths[n]!;
+      const piece = ids[members[k]!]!;
+      cuts.push(run ? { piece, part: n, start, end } : { piece, start, end });
+      at += part + kerf;
+    });
+    ends[room] = at;
   });
-  const filled = new Set(slots.map(({ room }) => room));
-  const offcuts = model.sticks[stick]!.clear.map((clear, room) => ({
-    start: ends[room]! + (filled.has(room) ? kerf : 0),
-    end: clear.end,
-  }));
-  return { cuts, offcuts: offcuts.filter(({ start, end }) => end > start) };
-}
-
-/**
- * Layouts of a plan: patterns with the names of pieces, split where a name runs out.
- *
- * @yields {object} a layout and what the sums need of it
- */
-function* layoutsOf(
-  model: StockModel,
-  problem: Problem,
-  findings: Findings,
-  queues: readonly Queue[],
-): Generator<{ layout: StockLayout; stick: number; pieces: readonly number[]; kept: number }> {
-  const advance = (queue: Queue): void => {
-    while (queue.left === 0) queue.left = model.pieces[queue.members[++queue.at]!]!.count;
-  };
-  for (const { pattern, times } of findings.plan) {
-    const { stick } = problem.kinds[pattern.kind]!;
-    const slots = slotsOf(problem, pattern);
-    let left = times;
-    while (left > 0) {
-      const pieces = slots.map(({ item }) => {
-        const queue = queues[item]!;
-        advance(queue);
-        queue.left--;
-        return queue.members[queue.at]!;
-      });
-      // The same names serve again as often as every one of them is still there in that number.
-      let more = left - 1;
-      const own = new Map<Queue, number>();
-      let single = true;
-      for (const [k, { item }] of slots.entries()) {
-        const queue = queues[item]!;
-        if (queue.members[queue.at] !== pieces[k]) single = false;
-        own.set(queue, (own.get(queue) ?? 0) + 1);
-      }
-      for (const [queue, count] of own) more = single ? Math.min(more, Math.floor(queue.left / count)) : 0;
-      for (const [queue, count] of own) queue.left -= more * count;
-      const { cuts, offcuts } = cutsOf(model, slots, pieces, stick);
-      const keptOnes = offcuts.filter(({ start, end }) => end - start >= model.keep);
-      const stretch = ({ start, end }: Stretch): Stretch => ({
-        start: fromGrid(start, model.grid),
-        end: fromGrid(end, model.grid),
-      });
-      const longest = offcuts.reduce((most, { start, end }) => Math.max(most, end - start), 0);
-      yield {
-        layout: {
-          stick: model.sticks[stick]!.id,
-          times: more + 1,
-          cuts,
-          offcut: fromGrid(longest, model.grid),
-          kept: keptOnes.map(stretch),
-        },
-        stick,
-        pieces,
-        kept: keptOnes.reduce((sum, { start, end }) => sum + end - start, 0),
-      };
-      left -= more + 1;
-    }
-  }
+  // What is left of a clear stretch starts after the last cut.
+  const rests = clear.map(({ end }, room) => ({ start: ends[room]!, end }));
+  return { cuts, offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
 /**
@@ -145,56 +79,78 @@ export function writeFit(
   findings: Findings,
   stopped: StopReason | undefined,
 ): StockFit {
-  const { grid, costGrid } = model;
-  const queues = problem.members.map((members): Queue => ({ members, at: 0, left: model.pieces[members[0]!]!.count }));
+  const { grid, costGrid, ids, pieces } = model;
+  const queues = problem.members.map((members): Queue => ({ members, at: 0, left: model.counts[members[0]!]! }));
   const layouts: StockLayout[] = [];
   const counts = new Float64Array(model.sticks.length);
-  // Sums in grid numbers where the grid is exact, so that they come out as the decimals a person would get.
-  const length = (sum: number): number => (grid.exact ? fromGrid(sum, grid) : sum);
-  let used = 0;
-  let made = 0;
   let kept = 0;
-  for (const entry of layoutsOf(model, problem, findings, queues)) {
-    layouts.push(entry.layout);
-    const { times } = entry.layout;
-    counts[entry.stick] = counts[entry.stick]! + times;
-    const stick = model.sticks[entry.stick]!;
-    used += times * (grid.exact ? stick.length : stick.given);
-    kept += times * entry.kept;
-    for (const k of entry.pieces) {
-      const piece = model.pieces[k]!;
-      const lengths = grid.exact ? piece.parts : piece.lengths;
-      for (const part of lengths) made += times * part;
+  for (const { pattern, times } of findings.plan) {
+    const { stick } = problem.kinds[pattern.kind]!;
+    const slots = slotsOf(problem, pattern);
+    for (let left = times; left > 0;) {
+      const members = slots.map(({ item }) => {
+        const queue = queues[item]!;
+        while (queue.left === 0) queue.left = model.counts[queue.members[++queue.at]!]!;
+        queue.left--;
+        return queue.members[queue.at]!;
+      });
+      // The same names serve again as often as every one of them is still there in that number.
+      let more = left - 1;
+      const own = new Map<Queue, number>();
+      slots.forEach(({ item }, k) => {
+        const queue = queues[item]!;
+        if (queue.members[queue.at] !== members[k]) more = 0;
+        own.set(queue, (own.get(queue) ?? 0) + 1);
+      });
+      for (const [queue, count] of own) more = Math.min(more, Math.floor(queue.left / count));
+      for (const [queue, count] of own) queue.left -= more * count;
+      const { cuts, offcuts } = cutsOf(model, slots, members, stick);
+      const worthy = offcuts.filter(({ start, end }) => end - start >= model.keep);
+      const longest = offcuts.reduce((most, { start, end }) => Math.max(most, end - start), 0);
+      layouts.push({
+        stick: model.sticks[stick]!.id,
+        times: more + 1,
+        cuts,
+        offcut: fromGrid(longest, grid),
+        kept: worthy.map(({ start, end }): Stretch => ({ start: fromGrid(start, grid), end: fromGrid(end, grid) })),
+      });
+      for (const { start, end } of worthy) kept += (more + 1) * (end - start);
+      counts[stick] = counts[stick]! + more + 1;
+      left -= more + 1;
     }
   }
-  const unplaced: { piece: string; count: number }[] = [];
-  const missing = new Map<number, number>();
+  const missing = new Float64Array(ids.length);
   findings.remaining.forEach((count, item) => {
     const { members, at, left } = queues[item]!;
     if (count === 0) return;
-    members.slice(at).forEach((piece, k) => missing.set(piece, k === 0 ? left : model.pieces[piece]!.count));
+    for (const piece of members.slice(at)) missing[piece] = model.counts[piece]!;
+    missing[members[at]!] = left;
   });
-  model.pieces.forEach(({ id }, k) => {
-    const count = missing.get(k) ?? 0;
-    if (count > 0) unplaced.push({ piece: id, count });
+  // Sums in grid numbers where the grid is exact, so that they come out as the decimals a person would get.
+  const length = (sum: number): number => (grid.exact ? fromGrid(sum, grid) : sum);
+  const used = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * (grid.exact ? stick.length : stick.given), 0);
+  let made = 0;
+  pieces.forEach(({ parts, lengths }, k) => {
+    for (const part of grid.exact ? parts : lengths) made += part * (model.counts[k]! - missing[k]!);
   });
+  const unplaced = ids.flatMap((piece, k) => (missing[k]! > 0 ? [{ piece, count: missing[k]! }] : []));
   const short = unplaced.length > 0;
-  const status = short ? "short" : findings.bound === findings.cost ? "optimal" : "feasible";
-  const cost = fromGrid(findings.cost, costGrid);
-  const bound = fromGrid(short ? Math.min(0, findings.cost) : findings.bound, costGrid);
-  const lengths = { used: length(used), made: length(made), kept: fromGrid(kept, grid) };
+  const status = short ? "short" : findings.bound >= findings.cost ? "optimal" : "feasible";
+  const cost = fromGrid(findings.cost, costGrid) + 0;
+  const bound = fromGrid(short ? Math.min(0, findings.cost) : Math.min(findings.bound, findings.cost), costGrid) + 0;
+  const sums = { used: length(used), made: length(made), kept: fromGrid(kept, grid) };
   return {
     status,
     layouts,
-    cost: cost + 0,
-    bound: bound + 0,
+    cost,
+    bound,
     gap: short ? 1 : gapBetween(cost, bound),
     resolution: fromGrid(1, grid),
     unplaced,
     ...(short ? { shortage: findings.impossible ? ("proven" as const) : ("not found" as const) } : {}),
     ...(stopped === undefined || status === "optimal" ? {} : { stopped }),
     sticks: model.sticks.flatMap(({ id }, k) => (counts[k]! > 0 ? [{ stick: id, count: counts[k]! }] : [])),
-    ...lengths,
-    waste: Math.max(0, grid.exact ? fromGrid(used - made - kept, grid) : used - made - lengths.kept),
+    ...sums,
+    waste: Math.max(0, grid.exact ? fromGrid(used - made - kept, grid) : used - made - sums.kept),
   };
 }

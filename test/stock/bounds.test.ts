@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { StockJob } from "miterwright/stock";
-import { martelloTothBound, materialBound } from "../../src/stock/bounds.js";
+import { materialBound } from "../../src/stock/bounds.js";
 import { makeBudget } from "../../src/stock/budget.js";
 import { checkJob } from "../../src/stock/check-job.js";
 import { relax, type Relaxation } from "../../src/stock/column-generation.js";
@@ -52,18 +52,6 @@ describe("bounds", () => {
       }),
     );
     expect(tight).toBeGreaterThan(5);
-  });
-
-  test("Martello and Toth's bound on their own kinds of items", () => {
-    const bound = (...sizes: number[]): number =>
-      martelloTothBound(Float64Array.from(sizes), new Float64Array(sizes.length).fill(1), 10);
-    // Two that are alone, two that fill with small ones, and a rest; each by hand.
-    expect(bound(9, 9, 6, 6)).toBe(4);
-    expect(bound(6, 6, 5, 5, 5)).toBe(4);
-    expect(bound(6, 6, 4, 4)).toBe(2);
-    expect(bound(5, 5, 5)).toBe(2);
-    expect(bound(4, 4, 4)).toBe(2);
-    expect(bound()).toBe(0);
   });
 
   test("a safe bound holds for any prices, and for those of the relaxation it is good", () => {

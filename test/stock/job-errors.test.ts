@@ -89,7 +89,7 @@ describe("jobs that are refused", () => {
         ],
         sticks,
       },
-      ["range", "job.pieces", "Expected `job.pieces` to ask for at most 1000000000 pieces in all, got 1000000001"],
+      ["range", "job.pieces", "Expected `job.pieces` to be at most 1000000000 pieces in all, got 1000000001 (number)"],
     ],
     [
       "an empty run",
@@ -99,15 +99,15 @@ describe("jobs that are refused", () => {
     [
       "a run that shares",
       { pieces: [{ id: "p", run: [1, 2], share: { key: "k", saving: 1 } }], sticks },
-      ["conflict", "job.pieces[0].share", "Expected `job.pieces[0]` to have no `share` since it is a run, got both"],
+      ["conflict", "job.pieces[0].share", "Expected exactly one of `run`, `share` in `job.pieces[0]`, got `run` and `share`"],
     ],
     [
       "a saving longer than its piece",
       { pieces: [{ id: "p", length: 2, share: { key: "k", saving: 3 } }], sticks },
       [
-        "conflict",
+        "range",
         "job.pieces[0].share.saving",
-        "Expected `job.pieces[0].share.saving` to be at most the piece's length 2, got 3",
+        "Expected `job.pieces[0].share.saving` to be a number from 0 to 2, got 3 (number)",
       ],
     ],
     [
@@ -122,18 +122,18 @@ describe("jobs that are refused", () => {
       [
         "conflict",
         "job.pieces[1].share.saving",
-        "Expected `job.pieces[1].share.saving` to be 3 like `job.pieces[0].share.saving` of the same key, got 4",
+        "Expected `job.pieces[1].share.saving` to be 3 like that of the same key before it, got 4 (number)",
       ],
     ],
     [
       "two pieces of one name",
       { pieces: [...pieces, ...pieces], sticks },
-      ["conflict", "job.pieces[1].id", 'Expected `job.pieces[1].id` to differ from `job.pieces[0].id`, both are "p"'],
+      ["conflict", "job.pieces[1].id", 'Expected `job.pieces[1].id` to be another name than `job.pieces[0].id`, got "p" (string)'],
     ],
     [
       "two sticks of one name",
       { pieces, sticks: [...sticks, ...sticks] },
-      ["conflict", "job.sticks[1].id", 'Expected `job.sticks[1].id` to differ from `job.sticks[0].id`, both are "s"'],
+      ["conflict", "job.sticks[1].id", 'Expected `job.sticks[1].id` to be another name than `job.sticks[0].id`, got "s" (string)'],
     ],
     [
       "a defect beyond its stick",
