@@ -5,6 +5,8 @@ import type { Values } from "./fields.js";
 export interface Writers {
   /** Writes a length in the job's unit. */
   readonly length: (value: number) => string;
+  /** Writes a small length, such as a gap or a tolerance, finer than any rule shows it. */
+  readonly small: (value: number) => string;
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
 }
@@ -16,6 +18,9 @@ const PARTS: Readonly<Record<string, { readonly millimeter: number; readonly inc
   fine: { millimeter: 10, inch: 64 },
 };
 
+/** Decimals that show a hundredth of a millimeter, or a thousandth of an inch. */
+const SMALL_DIGITS: Readonly<Record<LengthUnit, number>> = { mm: 2, cm: 3, m: 5, in: 3, ft: 4 };
+
 /**
  * How a job writes its numbers.
  *
@@ -26,13 +31,15 @@ export function writersOf(values: Pick<Values, "unit" | "fineness">): Writers {
   const unit = values.unit as LengthUnit;
   const { millimeter, inch } = PARTS[values.fineness] ?? PARTS["usual"]!;
   const angle = (degrees: number): string => formatAngle(degrees);
+  const small = (value: number): string => formatLength(value, unit, { style: "decimal", digits: SMALL_DIGITS[unit] });
   if (unit === "in" || unit === "ft") {
-    return { length: (value) => formatLength(value, unit, { denominator: inch }), angle };
+    return { length: (value) => formatLength(value, unit, { denominator: inch }), small, angle };
   }
   const parts = unit === "cm" ? 10 * millimeter : millimeter;
   // 0.5 is no number of decimals, so the value is put on the grid first.
   return {
     length: (value) => formatLength(Math.round(value * parts) / parts, unit, { digits: unit === "cm" ? 2 : 1 }),
+    small,
     angle,
   };
 }

@@ -72,6 +72,9 @@ describe("numbers are written", () => {
   });
 
   test("in degrees", () => {
+    expect(["mm", "cm", "m", "in", "ft"].map((unit) => writersOf({ unit, fineness: "coarse" }).small(0.12345))).toEqual(
+      ["0.12 mm", "0.123 cm", "0.12345 m", '0.123"', "0.1235'"],
+    );
     expect(writersOf({ unit: "mm", fineness: "usual" }).angle(16.60178)).toBe("16.6°");
   });
 });

@@ -105,17 +105,33 @@ export const laysCard: Card = {
   },
 };
 
-/** What to measure on the dry frame. */
+const WHEN: Readonly<Record<FramePlan["checks"][number]["when"], string>> = {
+  sticks: "on the pieces",
+  dry: "on the dry frame",
+  glued: "on the glued frame",
+};
+
+/** What to measure, when, and how far it may be off. */
 export const checksCard: Card = {
   id: "checks",
-  heading: "Checks before gluing",
+  heading: "Checks",
   column: "frame",
   write: ({ plan, writers }) => {
-    const rows = plan.checks.map(({ label, kind, value }) => [
-      label,
-      html`<span class="figure">${writers[kind](value)}</span>`,
-    ]);
-    return table("Measure on the dry frame", ["what", "must be"], rows);
+    const { gap } = plan.brief;
+    return html`<p>
+        Put all pieces together without glue before gluing any. What is within these bounds keeps the last joint within
+        a gap of ${writers.small(gap)}.
+      </p>
+      ${(["sticks", "dry", "glued"] as const).map((when) => {
+        const rows = plan.checks
+          .filter((check) => check.when === when)
+          .map(({ label, kind, value, tolerance }): Part[] => [
+            label,
+            html`<span class="figure">${writers[kind](value)}</span>`,
+            tolerance === null ? "" : `± ${kind === "length" ? writers.small(tolerance) : writers.angle(tolerance)}`,
+          ]);
+        return table(`Measure ${WHEN[when]}`, ["what", "must be", "within"], rows);
+      })}`;
   },
 };
 

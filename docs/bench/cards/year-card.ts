@@ -8,7 +8,7 @@ export const yearCard: Card = {
   heading: "Over the year",
   column: "frame",
   write: ({ plan, writers }) => {
-    const lines = describeMovement(plan, writers);
+    const lines = describeMovement(plan, { length: writers.small });
     return lines.length === 0 ? null : bullets(lines);
   },
 };
