@@ -1,6 +1,7 @@
+import type { LengthUnit } from "../core/geometry-types.js";
 import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
 import { joinCorner, type EndCut, type Lay } from "../miter/index.js";
-import { checkSaw, stopContact, tableSaw, type Saw } from "../saw/index.js";
+import { checkSaw, stopContact, tableSaw, type CutPlacement, type Saw } from "../saw/index.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
 import { cuttingCautions } from "./cautions/cutting-cautions.js";
@@ -8,9 +9,10 @@ import type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { layOption, type LayOption } from "./lay-option.js";
 import { measureAlong } from "./measure-along.js";
-import type { Operation } from "./operation.js";
+import type { Operation, OperationKind } from "./operation.js";
 import { checkRough } from "./check-rough.js";
 import { roughPiece, type RoughPiece } from "./rough-length.js";
+import { stopRule } from "./stop-rule.js";
 import { jointWidth } from "./joint-width.js";
 import { scaleMarks } from "./scale-marks.js";
 import { usualGap, usualKerf } from "./usual-lengths.js";
@@ -25,38 +27,49 @@ function squareCut(slope: number): EndCut {
   return joinCorner({ turn: 0, first: board, second: board }).first;
 }
 
-function operationsFor(
-  geometry: FrameGeometry,
-  option: LayOption,
-  saw: Saw,
-  rough: RoughMethod,
-  piece: RoughPiece,
-): Operation[] {
+/** What every operation of a plan shares. */
+interface Work {
+  readonly geometry: FrameGeometry;
+  readonly saw: Saw;
+  readonly rough: RoughMethod;
+  readonly unit: LengthUnit;
+}
+
+function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operation[] {
+  const { geometry, saw, rough, unit } = work;
+  const { method } = rough;
   const stick = geometry.sticks[0]!;
   const { profile, slope } = geometry;
   const { lay } = option;
-  const times = stick.count;
-  const stop = profile === null ? null : stopContact(stick.end, profile, { slope, lay });
+  const contact = profile === null ? null : stopContact(stick.end, profile, { slope, lay });
   const measure = measureAlong(stick, profile);
-  const operations: Omit<Operation, "step" | "cautions">[] = [];
-  if (rough.method === "square") {
+  const operation = (
+    kind: OperationKind,
+    at: LayOption,
+    placement: CutPlacement,
+    rest: Pick<Operation, "move" | "stop" | "measure">,
+  ): Omit<Operation, "step"> => ({
+    kind,
+    times: stick.count,
+    placement,
+    ...rest,
+    stopRule: stopRule({ kind, method, placement, stop: rest.stop, lying: at.lying, saw }),
+    size: at.size,
+    bladeHeight: at.bladeHeight,
+    cautions: [],
+  });
+  const operations: Omit<Operation, "step">[] = [];
+  if (method === "square") {
     const cuts = { start: squareCut(slope), end: squareCut(slope) };
-    const square = layOption({ lay, cuts, profile, saw });
+    const square = layOption({ lay, cuts, profile, saw, unit });
     const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
-    operations.push({
-      kind: "crosscut",
-      times,
-      placement: square.first,
-      move: null,
-      stop: null,
-      measure: roughMeasure,
-    });
+    operations.push(operation("crosscut", square, square.first, { move: null, stop: null, measure: roughMeasure }));
   }
-  const parting = rough.method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
-  operations.push({ kind: "first-end", times, placement: option.first, move: null, stop: null, measure: parting });
+  const parting = method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
+  operations.push(operation("first-end", option, option.first, { move: null, stop: null, measure: parting }));
   const move = option.first.kept === option.second.kept ? "flip end for end" : "slide past the blade";
-  operations.push({ kind: "second-end", times, placement: option.second, move, stop, measure });
-  return operations.map((operation, index) => ({ step: index + 1, ...operation, cautions: [] }));
+  operations.push(operation("second-end", option, option.second, { move, stop: contact, measure }));
+  return operations.map((made, index) => ({ step: index + 1, ...made }));
 }
 
 /**
@@ -75,10 +88,10 @@ export function planCutting(
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
   const wanted = lay === undefined || names.includes(lay) ? names : [...names, lay];
-  const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw }));
+  const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw, unit }));
   const chosen = lays.find((option) => option.possible && (lay === undefined || option.lay === lay)) ?? null;
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
-  const operations = chosen === null ? [] : operationsFor(geometry, chosen, saw, rough, piece);
+  const operations = chosen === null ? [] : operationsFor({ geometry, saw, rough, unit }, chosen, piece);
   const bare = {
     saw,
     lays,

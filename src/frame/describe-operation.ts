@@ -1,5 +1,5 @@
-import { checkObject, refuse } from "../core/check.js";
-import type { CutPlacement, ScaleSetting } from "../saw/index.js";
+import { checkArray, checkObject, refuse } from "../core/check.js";
+import type { CutPlacement, ScaleSetting, TearOut } from "../saw/index.js";
 import { markLabel } from "./mark-label.js";
 import type { Operation } from "./operation.js";
 
@@ -63,6 +63,40 @@ function stopLine(operation: Operation, { length }: DescribeOptions): string[] {
   return [`Stop to the ${placement.kept} of the blade: the finished end touches it with ${arris}, ${height}.`];
 }
 
+/** Where a stop must never stand, and what to heed where one may. */
+function stopRuleLine({ stopRule, kind }: Operation, { length }: DescribeOptions): string {
+  const { side, never, touches, fromFence, moveAway } = stopRule;
+  const none = `No stop to the ${never} of the blade`;
+  if (kind === "crosscut") return `${none}; one to the ${side} only sets the length: move it away before the cut.`;
+  if (touches === null) return "No stop on either side of the blade at this cut.";
+  const why = moveAway
+    ? `${none}; move the one to the ${side} away before the cut, since the piece comes free.`
+    : `${none}: what is there must come free.`;
+  if (moveAway || fromFence === null || fromFence === 0) return why;
+  return `${why} The point meets it ${length(fromFence)} out from the fence: press the stick to the fence.`;
+}
+
+const BESIDE: Readonly<Record<TearOut["at"], string>> = {
+  table: "on the table",
+  cradle: "in the cradle",
+  fence: "at the fence",
+};
+
+/** Where the teeth leave the wood, which is backed with scrap or scored there. */
+function tearOutLine({ placement }: Operation): string {
+  const places = placement.tearOut.map(
+    ({ surface, at, shows }) => `${surface} (${BESIDE[at]}${shows ? ", shows" : ""})`,
+  );
+  return `Tear-out: ${places.join(" and ")}.`;
+}
+
+/** How high the blade of a table saw stands, or how deep one from above goes. */
+function bladeLine({ bladeHeight, size }: Operation, { length }: DescribeOptions): string[] {
+  if (size === null) return [];
+  const depth = bladeHeight === null ? `cuts ${length(size.depth)} deep` : `${length(bladeHeight)} above the table`;
+  return [`Blade: ${depth}; the work stands ${length(size.height)} high.`];
+}
+
 function measureLine({ measure, kind }: Operation, { length }: DescribeOptions): string[] {
   if (measure === null) return [];
   if (kind === "crosscut") return [`Length of the rough piece: ${length(measure.length)}.`];
@@ -82,7 +116,7 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
 
 /**
  * Writes an operation as instructions for a person at the saw: which surface lies down, which edge is at the fence, to which side the miter and the
- * blade go, which part is kept, where the stop touches and what length results. Never a sign.
+ * blade go, which part is kept, how high the blade stands, where a stop may stand, where the wood tears out and what length results. Never a sign.
  *
  * @param operation - one of a cutting plan
  * @param options - how to write lengths and angles
@@ -109,6 +143,8 @@ export function describeOperation(operation: Operation, options: DescribeOptions
   ) as unknown as CutPlacement;
   checkObject(placement.miter, "operation.placement.miter");
   checkObject(placement.bevel, "operation.placement.bevel");
+  checkArray(placement.tearOut, "operation.placement.tearOut");
+  checkObject(operation.stopRule, "operation.stopRule");
   const { length, angle } = checkObject(options);
   if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
   if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
@@ -119,8 +155,11 @@ export function describeOperation(operation: Operation, options: DescribeOptions
       miterLine(placement, options.angle),
       bevelLine(placement, options.angle),
       `Keep the part to the ${placement.kept} of the blade.`,
+      ...bladeLine(operation, options),
       ...stopLine(operation, options),
+      stopRuleLine(operation, options),
       ...measureLine(operation, options),
+      tearOutLine(operation),
     ],
   };
 }

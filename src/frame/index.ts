@@ -39,6 +39,7 @@ export type { LayOption } from "./lay-option.js";
 export type { MeasureAlong } from "./measure-along.js";
 export type { Operation, OperationKind } from "./operation.js";
 export type { RoughPiece } from "./rough-length.js";
+export type { StopRule } from "./stop-rule.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export { markLabel } from "./mark-label.js";
 export { shopOrder } from "./shop-order.js";

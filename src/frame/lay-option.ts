@@ -2,16 +2,20 @@ import { cosDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay } from "../miter/index.js";
 import {
   cradleFor,
+  cutSize,
   lieSection,
   placeCut,
   type Cradle,
   type CutPlacement,
+  type CutSize,
   type Hand,
   type LyingSection,
   type Obstacle,
   type Saw,
 } from "../saw/index.js";
+import type { LengthUnit } from "../core/geometry-types.js";
 import type { Profile } from "../profile/index.js";
+import { usualToothRoom } from "./usual-lengths.js";
 
 /** One way to lay the stick on the saw: what the scales must show for both ends, and whether it can be done. */
 export interface LayOption {
@@ -31,6 +35,13 @@ export interface LayOption {
   readonly lying: LyingSection | null;
   /** The wedge that holds the stick; `null` where none is needed or no section is known. */
   readonly cradle: Cradle | null;
+  /** Height of the work, depth along the blade and length of the cut across the table, for either end; `null` where no section is known. */
+  readonly size: CutSize | null;
+  /**
+   * How high the blade of a table saw is set, plumb from the table to its highest tooth: 6 mm above the work, so that its gullets clear it (common practice, no
+   * printed source), or as high as it goes. `null` on a saw whose blade comes down from above, and where no section is known.
+   */
+  readonly bladeHeight: number | null;
   /** Whether the saw can make both cuts and the stick lies still. */
   readonly possible: boolean;
   /** Why not; empty when possible. */
@@ -47,6 +58,8 @@ export interface LayQuestion {
   readonly profile: Profile | null;
   /** The saw. */
   readonly saw: Saw;
+  /** Unit of the lengths. */
+  readonly unit: LengthUnit;
 }
 
 const HANDS: readonly Hand[] = ["left", "right"];
@@ -58,15 +71,15 @@ function depthAt(saw: Saw, bevel: number): number {
   return saw.depthAt45 === undefined || bevel === 0 ? tilted : Math.min(tilted, saw.depthAt45);
 }
 
-function sizeObstacles(saw: Saw, lying: LyingSection, miter: number, bevel: number): Obstacle[] {
+function sizeObstacles(saw: Saw, size: CutSize, bevel: number): Obstacle[] {
   const obstacles: Obstacle[] = [];
-  if (lying.height > depthAt(saw, bevel)) {
+  if (size.height > depthAt(saw, bevel)) {
     obstacles.push({
       code: "depth",
       sentence: "The stick stands higher in this lay than the blade reaches at this bevel.",
     });
   }
-  if (saw.crosscut !== undefined && lying.width / cosDeg(miter) > saw.crosscut) {
+  if (saw.crosscut !== undefined && size.line > saw.crosscut) {
     obstacles.push({ code: "crosscut", sentence: "The line of cut is longer in this lay than the saw crosscuts." });
   }
   return obstacles;
@@ -122,7 +135,7 @@ function placeBoth(question: LayQuestion): { first: CutPlacement; second: CutPla
  * @returns the option
  */
 export function layOption(question: LayQuestion): LayOption {
-  const { lay, cuts, profile, saw } = question;
+  const { lay, cuts, profile, saw, unit } = question;
   const { slope } = cuts.end;
   const { miter, bevel } = sawSetting(cuts.end, lay);
   const { first, second } = placeBoth(question);
@@ -132,8 +145,11 @@ export function layOption(question: LayQuestion): LayOption {
   for (const obstacle of [...first.obstacles, ...second.obstacles]) {
     if (!obstacles.some((known) => known.sentence === obstacle.sentence)) obstacles.push(obstacle);
   }
-  if (lying !== null)
-    obstacles.push(...sizeObstacles(saw, lying, miter, bevel), ...supportObstacles(lay, lying, cradle));
+  const size = profile === null ? null : cutSize(cuts.end, profile, { slope, lay });
+  if (lying !== null && size !== null)
+    obstacles.push(...sizeObstacles(saw, size, bevel), ...supportObstacles(lay, lying, cradle));
+  const bladeHeight =
+    size === null || saw.fence === "far" ? null : Math.min(size.height + usualToothRoom(unit), depthAt(saw, bevel));
   return {
     lay,
     rotation: layRotation(lay, slope),
@@ -143,6 +159,8 @@ export function layOption(question: LayQuestion): LayOption {
     second,
     lying,
     cradle,
+    size,
+    bladeHeight,
     possible: obstacles.length === 0,
     obstacles,
   };

@@ -1,5 +1,6 @@
-import type { CutPlacement, StopContact } from "../saw/index.js";
+import type { CutPlacement, CutSize, StopContact } from "../saw/index.js";
 import type { MeasureAlong } from "./measure-along.js";
+import type { StopRule } from "./stop-rule.js";
 
 /** What an operation does to the stick. */
 export type OperationKind =
@@ -24,6 +25,12 @@ export interface Operation {
   readonly move: "flip end for end" | "slide past the blade" | null;
   /** Where the stop touches the other, finished end; `null` without a stop or without a known section. */
   readonly stop: StopContact | null;
+  /** Where a stop may stand and where never, and which end of the piece touches it. */
+  readonly stopRule: StopRule;
+  /** How high the work stands, how deep the blade goes and how far across the table; `null` where no section is known. */
+  readonly size: CutSize | null;
+  /** How high the blade of a table saw is set above the table, see `LayOption`; `null` on a saw whose blade comes down, and where no section is known. */
+  readonly bladeHeight: number | null;
   /** The length to set, and along which arris; `null` where the cut only trims an end. */
   readonly measure: MeasureAlong | null;
   /** Codes of the cautions that bear on this operation. */

@@ -30,3 +30,13 @@ export function usualGap(unit: LengthUnit): number {
 export function usualFastenerRoom(unit: LengthUnit): number {
   return convertLength(3, "mm", unit);
 }
+
+/**
+ * How far the blade of a table saw stands above the work, so that its gullets clear it: 6 mm. Common practice, no printed source.
+ *
+ * @param unit - the plan's unit
+ * @returns the length in that unit
+ */
+export function usualToothRoom(unit: LengthUnit): number {
+  return convertLength(6, "mm", unit);
+}

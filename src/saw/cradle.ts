@@ -18,6 +18,12 @@ export interface Cradle {
   readonly top: number;
   /** The wedge's section: the toe at the origin, the right angle under the high side. */
   readonly outline: readonly Point[];
+  /** The stick's section as it lies on the wedge, in the same axes. */
+  readonly stick: readonly Point[];
+  /** Height of a base under the wedge, so that what hangs below its toe, such as the lip of a steep rabbet, clears the table; 0 where nothing does. */
+  readonly base: number;
+  /** Height of base, wedge and stick together above the table. */
+  readonly height: number;
   /** Level distance from the toe to the point below the stick's center of gravity. */
   readonly centerFromToe: number;
   /** Whether the center of gravity is above the wedge's base; if not, the stick tips over and the base must be widened or clamped. */
@@ -29,7 +35,8 @@ export interface Cradle {
 /**
  * The wedge that holds a molding at its slope, back down, so that a plain miter cuts it ("propped").
  *
- * A back of width b needs a wedge of run b cos s and rise b sin |s|. It needs a ledge at its toe that keeps the stick from sliding.
+ * A back of width b needs a wedge of run b cos s and rise b sin |s|. It needs a ledge at its toe that keeps the stick from sliding, and a base under it
+ * where a part of the stick beside its back hangs below the toe.
  *
  * @param profile - the molding's section
  * @param slope - the frame's slope in degrees, -90 to 90
@@ -62,8 +69,15 @@ export function cradleFor(profile: Profile, slope: number): Cradle | null {
   const run = top * cosine;
   const rise = top * sine;
   // Along the back from the toe, which is the lower side: the sight edge's when the outer edge is the higher.
-  const fromToe = slope > 0 ? center.x - left : right - center.x;
-  const centerFromToe = fromToe * cosine - (center.y - bottom) * sine;
+  const onWedge = ({ x, y }: Point): Point => {
+    const along = slope > 0 ? x - left : right - x;
+    return { x: along * cosine - (y - bottom) * sine + 0, y: along * sine + (y - bottom) * cosine + 0 };
+  };
+  const stick = outline.map(onWedge);
+  const heights = stick.map((point) => point.y);
+  const dip = -Math.min(...heights);
+  const base = dip > size * CONTACT_TOLERANCE ? dip : 0;
+  const centerFromToe = onWedge(center).x;
   const overhang = Math.max(-centerFromToe, centerFromToe - run);
   return {
     angle,
@@ -76,7 +90,10 @@ export function cradleFor(profile: Profile, slope: number): Cradle | null {
       { x: run, y: 0 },
       { x: run, y: rise },
     ],
-    centerFromToe: centerFromToe + 0,
+    stick,
+    base,
+    height: base + Math.max(...heights),
+    centerFromToe,
     steady: overhang < -size * CONTACT_TOLERANCE,
     widenBy: Math.max(0, overhang),
   };

@@ -5,9 +5,8 @@ import { checkTilt } from "../miter/lay.js";
 import { checkSaw } from "./check-saw.js";
 import type { Hand, Saw } from "./saw.js";
 import { scaleSetting, withinScale, type ScaleSetting } from "./scale-setting.js";
-
-/** A surface of the stick. */
-export type StickSurface = "back" | "face" | "sight edge" | "outer edge";
+import type { StickSurface } from "./stick-surface.js";
+import { tearOutOf, type TearOut } from "./tear-out.js";
 
 /** A reason why a cut cannot be made, as a code and a sentence. */
 export interface Obstacle {
@@ -49,6 +48,8 @@ export interface CutPlacement {
   readonly bevel: ScaleSetting;
   /** Which part lies under the leaning blade; `none` when the blade stands upright. */
   readonly underBlade: "kept" | "offcut" | "none";
+  /** Where the teeth leave the wood: the surface that lies down and the one at the fence. */
+  readonly tearOut: readonly TearOut[];
   /** Why the saw cannot make this cut; empty when it can. */
   readonly obstacles: readonly Obstacle[];
 }
@@ -125,17 +126,20 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
   const cradled = cosine !== 0 && sine !== 0;
   const outerIsNear = along === "right";
   const fenceSign = outerIsNear === (saw.fence === "near") ? 1 : -1;
+  const down = cradled ? surfaceToward(0, -cosine) : surfaceToward(-sine, -cosine);
+  const atFence = surfaceToward(fenceSign * cosine, -fenceSign * sine);
   return {
     end: cut.end,
     rotation,
-    down: cradled ? surfaceToward(0, -cosine) : surfaceToward(-sine, -cosine),
+    down,
     cradled,
-    atFence: surfaceToward(fenceSign * cosine, -fenceSign * sine),
+    atFence,
     along,
     kept,
     miter: miterSetting,
     bevel: bevelSetting,
     underBlade: bevelSetting.degrees === 0 ? "none" : bevel > 0 ? "kept" : "offcut",
+    tearOut: tearOutOf(cut.plane, down, atFence, cradled),
     obstacles,
   };
 }

@@ -15,8 +15,10 @@ export interface StopContact {
   readonly to: number;
   /** How far the end leans back over the stick's height: what a stop that touches too high would make the piece too long. */
   readonly lean: number;
-  /** Distance of the contact from the edge of the stick nearer to you when its counter-clockwise direction points right. */
+  /** Least distance of what touches from the edge of the stick that is nearer to you when its counter-clockwise direction points right. */
   readonly across: number;
+  /** The greatest such distance of anything that touches; more than `across` where an end touches over a width, as that of a cut without miter does. */
+  readonly acrossTo: number;
 }
 
 /**
@@ -60,12 +62,14 @@ export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOp
   const lowest = touching[ups.indexOf(Math.min(...ups))]!;
   const point = profile.outline[lowest]!;
   const named = Object.entries(profile.marks).find(([, mark]) => mark.x === point.x && mark.y === point.y);
-  const acrosses = lying.outline.map((lyingPoint) => lyingPoint.across);
+  const near = Math.max(...lying.outline.map((lyingPoint) => lyingPoint.across));
+  const distances = touching.map((index) => near - lying.outline[index]!.across);
   return {
     arris: named?.[0] ?? null,
     from: Math.min(...ups),
     to: Math.max(...ups),
     lean: (Math.abs(rise) / Math.abs(along)) * lying.height,
-    across: Math.max(...acrosses) - lying.outline[lowest]!.across,
+    across: Math.min(...distances),
+    acrossTo: Math.max(...distances),
   };
 }

@@ -1,5 +1,4 @@
 import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
-import { restOnCradle } from "../drawing/cradle-rest.js";
 import { layLabel } from "../drawing/lay-label.js";
 import { describeOperation, type FramePlan, type LayOption } from "../frame/index.js";
 import type { Saw, ScaleSetting } from "../saw/index.js";
@@ -52,11 +51,13 @@ function settingsTable({ cutting }: FramePlan, option: LayOption, words: Words):
 }
 
 function laysTable({ cutting }: FramePlan, words: Words): Markup {
-  const { angle } = words;
-  const rows = cutting.lays.map(({ lay, first, possible, obstacles }): Content[] => [
+  const { angle, length } = words;
+  const sized = cutting.lays.some(({ size }) => size !== null);
+  const rows = cutting.lays.map(({ lay, first, possible, obstacles, size }): Content[] => [
     layLabel(lay, angle),
     angle(first.miter.reading),
     angle(first.bevel.reading),
+    ...(sized ? [size === null ? "" : length(size.height)] : []),
     lay === cutting.lay?.lay
       ? element("strong", "used here")
       : possible
@@ -65,7 +66,7 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
   ]);
   return table({
     caption: "Every way to lay the stick",
-    heads: ["the stick lies", "miter scale", "bevel scale", "possible"],
+    heads: ["the stick lies", "miter scale", "bevel scale", ...(sized ? ["height"] : []), "possible"],
     rows,
   });
 }
@@ -89,16 +90,15 @@ function steps(plan: FramePlan, words: Words): Markup {
 function cradleBlock(plan: FramePlan, words: Words): Markup {
   const { cradle, lay } = plan.cutting;
   const { length, angle } = words;
-  const { slope, profile } = plan.geometry;
-  if (cradle !== null && profile !== null) {
-    const { dip } = restOnCradle(profile, cradle);
+  const { slope } = plan.geometry;
+  if (cradle !== null) {
     const drawing = drawCradle(plan, { ...words, width: 300, key: false });
     const lines = [
       `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.run)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
       `The stick's ${cradle.high} lies at its high side. Fix a ledge at the toe that keeps the stick from sliding.`,
-      ...(dip > 0
+      ...(cradle.base > 0
         ? [
-            `The stick reaches ${length(dip)} below the wedge's toe: set the wedge on a base as high, with the stick's edge free beside it.`,
+            `The stick reaches ${length(cradle.base)} below the wedge's toe: set the wedge on a base as high, with the stick's edge free beside it.`,
           ]
         : []),
       cradle.steady

@@ -1,25 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { joinCorner, type EndCut, type Lay } from "miterwright/miter";
-import { miterSaw, placeCut, tableSaw, type Hand } from "miterwright/saw";
+import { miterSaw, placeCut, tableSaw } from "miterwright/saw";
 import { planeFromWords, stickAxes } from "../laws/saw.js";
-
-const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "inner-down", "outer-down"];
-
-function cutsOf(sides: number, slope: number): { start: EndCut; end: EndCut } {
-  const board = { slope, thickness: 1 };
-  const { first, second } = joinCorner({ turn: 360 / sides, first: board, second: board });
-  return { start: second, end: first };
-}
-
-const situations = fc.record({
-  sides: fc.integer({ min: 3, max: 40 }),
-  slope: fc.oneof(fc.double({ min: -89, max: 89, noNaN: true }), fc.constantFrom(-90, -45, 0, 30, 90)),
-  lay: fc.constantFrom(...LAYS),
-  kept: fc.constantFrom<Hand>("left", "right"),
-  end: fc.constantFrom("start" as const, "end" as const),
-  saw: fc.constantFrom(tableSaw(), miterSaw()),
-});
+import { cutsOf, situations } from "./situations.js";
 
 describe("placeCut in words, followed by a saw made of vectors", () => {
   test("cuts the planned plane, in every lay, at both ends, on both kinds of saw", () => {

@@ -1,0 +1,127 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { cuttingPlan, describeOperation, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
+import { miterSaw, tableSaw } from "miterwright/saw";
+import { planeFromWords, stickAxes, type Shop } from "../laws/saw.js";
+import { briefs, plain } from "./briefs.js";
+
+const roughs = fc.constantFrom<RoughMethod>(
+  { method: "none" },
+  { method: "square", allowance: 12 },
+  { method: "mitered", allowance: 12 },
+);
+const saws = fc.constantFrom(tableSaw(), miterSaw());
+
+const words = { length: (value: number): string => `${value}`, angle: (degrees: number): string => `${degrees}` };
+
+describe("where a stop may stand", () => {
+  test("is where the farthest point of the finished end comes, on the side that is kept, as the stick lies in space", () => {
+    let checked = 0;
+    fc.assert(
+      fc.property(briefs, roughs, saws, (brief, rough, saw) => {
+        const frame = frameGeometry(brief);
+        const { operations, lay } = cuttingPlan(frame, { saw, rough });
+        if (lay === null) return;
+        const { placement, stopRule } = operations.at(-1)!;
+        const { profile, slope } = frame;
+        const instruction = { ...placement, fence: saw.fence, slope };
+        const axes = stickAxes(instruction);
+        // The finished end as the first cut left it, its points as [right, away, up].
+        const made = operations.find(({ kind }) => kind === "first-end")!.placement;
+        const normal = planeFromWords({ ...made, fence: saw.fence, slope });
+        const points = profile!.outline.map(({ x, y }): Shop => {
+          const along = -(normal.across * x + normal.through * y) / normal.along;
+          const at = (axis: 0 | 1 | 2): number =>
+            along * axes.along[axis] + x * axes.across[axis] + y * axes.through[axis];
+          return [at(0), at(1), at(2)];
+        });
+        const away = placement.kept === "left" ? -1 : 1;
+        const farthest = Math.max(...points.map((point) => away * point[0]));
+        const scale = 1e-6 * frame.overall.polygon.side;
+        const touching = points.filter((point) => farthest - away * point[0] < scale);
+        const fence = (saw.fence === "near" ? Math.min : Math.max)(...points.map((point) => point[1]));
+        const distance = Math.min(...touching.map((point) => Math.abs(point[1] - fence)));
+        expect(stopRule).toMatchObject({ side: placement.kept, touches: "long point", end: "end" });
+        expect(stopRule.never).not.toBe(stopRule.side);
+        expect(Math.abs(stopRule.fromFence! - distance)).toBeLessThan(scale);
+        expect(stopRule.moveAway).toBe(rough.method === "none");
+        checked += 1;
+      }),
+    );
+    expect(checked).toBeGreaterThan(100);
+  });
+
+  const rules = (rough: RoughMethod, slope = 30): [string, Operation["stopRule"]["touches"], boolean][] =>
+    cuttingPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), { rough }).operations.map(
+      ({ kind, stopRule }) => [kind, stopRule.touches, stopRule.moveAway],
+    );
+
+  test("depends on how pieces are parted", () => {
+    expect(rules({ method: "none" })).toEqual([
+      ["first-end", null, false],
+      ["second-end", "long point", true],
+    ]);
+    expect(rules({ method: "square", allowance: 9 })).toEqual([
+      ["crosscut", "square end", true],
+      ["first-end", "square end", false],
+      ["second-end", "long point", false],
+    ]);
+    expect(rules({ method: "mitered", allowance: 9 })).toEqual([
+      ["first-end", null, false],
+      ["second-end", "long point", false],
+    ]);
+  });
+
+  test("is not known for a molding without a section, but the side is", () => {
+    const frame = frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } });
+    const last = cuttingPlan(frame).operations.at(-1)!;
+    expect(last.stopRule).toEqual({
+      side: "left",
+      never: "right",
+      touches: "long point",
+      end: "end",
+      fromFence: null,
+      moveAway: true,
+    });
+    expect([last.size, last.bladeHeight]).toEqual([null, null]);
+  });
+});
+
+describe("the words", () => {
+  const lines = (rough: RoughMethod, saw = tableSaw(), slope = 30): string[][] =>
+    cuttingPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), {
+      rough,
+      saw,
+    }).operations.map((operation) => [...describeOperation(operation, words).lines]);
+
+  test("say where no stop may stand", () => {
+    const stops = (rough: RoughMethod): (string | undefined)[] =>
+      lines(rough).map((all) => all.find((line) => line.startsWith("No stop")));
+    expect(stops({ method: "none" })).toEqual([
+      "No stop on either side of the blade at this cut.",
+      "No stop to the right of the blade; move the one to the left away before the cut, since the piece comes free.",
+    ]);
+    expect(stops({ method: "square", allowance: 9 })).toEqual([
+      "No stop to the right of the blade; one to the left only sets the length: move it away before the cut.",
+      "No stop to the right of the blade: what is there must come free.",
+      "No stop to the right of the blade: what is there must come free. The point meets it 40 out from the fence: press the stick to the fence.",
+    ]);
+  });
+
+  test("say where the wood tears, and whether that shows", () => {
+    const tears = (saw: ReturnType<typeof tableSaw>): string[] =>
+      lines({ method: "none" }, saw).map((all) => all.find((line) => line.startsWith("Tear-out"))!);
+    expect(tears(tableSaw())).toEqual([
+      "Tear-out: back (on the table) and outer edge (at the fence, shows).",
+      "Tear-out: back (on the table) and sight edge (at the fence, shows).",
+    ]);
+  });
+
+  test("say how high the blade stands, or how deep one from above cuts", () => {
+    const blades = (saw: ReturnType<typeof tableSaw>): string =>
+      lines({ method: "none" }, saw, 0)[0]!.find((line) => line.startsWith("Blade"))!;
+    expect(blades(tableSaw())).toBe("Blade: 26 above the table; the work stands 20 high.");
+    expect(blades(tableSaw({ depth: 24 }))).toBe("Blade: 24 above the table; the work stands 20 high.");
+    expect(blades(miterSaw())).toBe("Blade: cuts 20 deep; the work stands 20 high.");
+  });
+});
