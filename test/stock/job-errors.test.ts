@@ -99,7 +99,11 @@ describe("jobs that are refused", () => {
     [
       "a run that shares",
       { pieces: [{ id: "p", run: [1, 2], share: { key: "k", saving: 1 } }], sticks },
-      ["conflict", "job.pieces[0].share", "Expected exactly one of `run`, `share` in `job.pieces[0]`, got `run` and `share`"],
+      [
+        "conflict",
+        "job.pieces[0].share",
+        "Expected exactly one of `run`, `share` in `job.pieces[0]`, got `run` and `share`",
+      ],
     ],
     [
       "a saving longer than its piece",
@@ -128,12 +132,20 @@ describe("jobs that are refused", () => {
     [
       "two pieces of one name",
       { pieces: [...pieces, ...pieces], sticks },
-      ["conflict", "job.pieces[1].id", 'Expected `job.pieces[1].id` to be another name than `job.pieces[0].id`, got "p" (string)'],
+      [
+        "conflict",
+        "job.pieces[1].id",
+        'Expected `job.pieces[1].id` to be another name than `job.pieces[0].id`, got "p" (string)',
+      ],
     ],
     [
       "two sticks of one name",
       { pieces, sticks: [...sticks, ...sticks] },
-      ["conflict", "job.sticks[1].id", 'Expected `job.sticks[1].id` to be another name than `job.sticks[0].id`, got "s" (string)'],
+      [
+        "conflict",
+        "job.sticks[1].id",
+        'Expected `job.sticks[1].id` to be another name than `job.sticks[0].id`, got "s" (string)',
+      ],
     ],
     [
       "a defect beyond its stick",
