@@ -1,7 +1,9 @@
 import { drawPlanView, drawSection } from "../drawing/index.js";
 import { markLetters } from "../drawing/mark-letters.js";
-import { markLabel, type FramePlan } from "../frame/index.js";
+import { markLabel, type FramePlan, type PartialSum } from "../frame/index.js";
+import { costText } from "./cost-text.js";
 import { element, figure, table, type Content, type Markup } from "./html.js";
+import { quantityText } from "./quantity-text.js";
 import type { Words } from "./sheet-options.js";
 
 /** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */
@@ -11,6 +13,13 @@ const SECTION: number = 360;
 
 function fact(name: string, value: string): Content[] {
   return [element("div", element("dt", name), element("dd", value))];
+}
+
+/** A sum that may be known in part; no fact at all where nothing of it is known. */
+function sumFact(name: string, sum: PartialSum | null, write: (value: number) => string): Content[] {
+  if (sum === null) return [];
+  const { total, complete } = sum;
+  return total === null ? [] : fact(name, `${complete ? "" : "at least "}${write(total)}`);
 }
 
 /**
@@ -37,6 +46,8 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
     ...height,
     ...fact("pieces", `${sticks[0]!.count}, longest line ${length(sticks[0]!.longest.length)}`),
     ...fact("molding needed", length(materials.stickLength)),
+    ...sumFact("mass", materials.mass, (mass) => quantityText(mass, "mass", words)),
+    ...sumFact("cost", materials.cost, costText),
   );
 }
 

@@ -6,6 +6,7 @@ import { cautionSection } from "./caution-section.js";
 import { checkSection } from "./check-section.js";
 import { contentsBlock } from "./contents-section.js";
 import { factsOf, frameSection } from "./frame-section.js";
+import { hangingBlock } from "./hanging-section.js";
 import { element, join, type Markup } from "./html.js";
 import { movementBlock } from "./movement-section.js";
 import { panelSection } from "./panel-section.js";
@@ -79,7 +80,12 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
     element("header", element("h1", title), ...note, factsOf(whole, words)),
     element(
       "main",
-      frameSection(whole, words, contentsBlock(whole, words), sticksBlock(whole, words)),
+      frameSection(
+        whole,
+        words,
+        contentsBlock(whole, words),
+        join([sticksBlock(whole, words), ...hangingBlock(whole, words)]),
+      ),
       stockSection(whole, fit, words),
       cautionSection(whole, words),
       sawSection(whole, words),

@@ -2,7 +2,9 @@ import { drawStock } from "../drawing/index.js";
 import type { FramePlan } from "../frame/index.js";
 import type { StockFit, StockJob } from "../stock/index.js";
 import { summarizeLayouts } from "../drawing/layout-summary.js";
+import { costText } from "./cost-text.js";
 import { element, join, table, type Markup } from "./html.js";
+import { quantityText } from "./quantity-text.js";
 import type { Words } from "./sheet-options.js";
 
 /** Layouts in one picture, so that a page can break between pictures. */
@@ -36,6 +38,24 @@ function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
   });
 }
 
+/** The lumber that the molding is milled from, and what it weighs and costs; nothing where its wood and its price are not known. */
+function lumberText({ materials }: FramePlan, words: Words): string {
+  const { blank, parts } = materials;
+  const { mass, price } = parts[0]!;
+  const cost = price?.cost ?? null;
+  const about = (value: number): string => Number(value.toPrecision(3)).toString();
+  const facts = [
+    ...(mass === null ? [] : [`weighs ${quantityText(mass, "mass", words)}`]),
+    ...(cost === null ? [] : [`costs ${costText(cost)}`]),
+  ];
+  if (facts.length === 0) return "";
+  const lumber =
+    blank === null
+      ? ""
+      : ` Before waste it is ${about(blank.boardFeet)} board feet (${about(blank.cubicMeters)}\u00a0m³) of lumber of ${words.length(blank.width)} × ${words.length(blank.thickness)}.`;
+  return ` It ${facts.join(" and ")}.${lumber}`;
+}
+
 /**
  * How much molding the pieces take.
  *
@@ -48,7 +68,7 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
   const { length } = words;
   const { method, length: size, kerfAlong } = cutting.rough;
   const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
-  const needed = `${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding; each parting cut takes ${length(kerfAlong)} of it.`;
+  const needed = `${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding; each parting cut takes ${length(kerfAlong)} of it.${lumberText(plan, words)}`;
   return element('div class="keep"', element("h3", "Molding"), element("p", needed));
 }
 

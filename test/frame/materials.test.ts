@@ -7,7 +7,7 @@ import {
   type FramePlan,
   type ProfileBrief,
 } from "miterwright/frame";
-import { molding, type Profile } from "miterwright/profile";
+import { molding } from "miterwright/profile";
 import { convertLength, type LengthUnit } from "miterwright/units";
 import { woodDensity } from "miterwright/wood";
 import { FLOAT_GLASS, POUND } from "../published/materials.js";
@@ -249,7 +249,7 @@ describe("laws", () => {
       profile: {
         outline: profile.outline.map(at),
         marks: Object.fromEntries(Object.entries(profile.marks).map(([name, point]) => [name, at(point)])),
-      } as Profile,
+      },
       opening: { apothem: k * apothem },
       contents: contents.map((layer) => ({ ...layer, thickness: k * layer.thickness })),
       kerf: 3 * k,

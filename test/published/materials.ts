@@ -28,5 +28,20 @@ export const ACRYLIC = {
   expansionPerKelvin: 7.2e-5,
 } as const;
 
+/** EN 572-2, float glass: nominal thicknesses in millimeters, and how much thicker or thinner a pane may be. Values from memory. */
+export const GLASS_TOLERANCES: readonly (readonly [nominal: number, tolerance: number])[] = [
+  [2, 0.2],
+  [3, 0.2],
+  [4, 0.2],
+  [5, 0.2],
+  [6, 0.2],
+  [8, 0.3],
+  [10, 0.3],
+  [12, 0.3],
+  [15, 0.5],
+  [19, 1],
+  [25, 1],
+];
+
 /** A pound in kilograms, exactly (NIST Special Publication 811, 2008, appendix B.8; value from memory). */
 export const POUND: number = 0.45359237;

@@ -205,6 +205,12 @@ export const SOURCES: readonly Source[] = [
     values: Object.values(materials.FLOAT_GLASS).filter((value) => typeof value === "number").length,
   },
   {
+    about: "float glass: tolerance of its thickness",
+    source: "EN 572-2",
+    seen: "from memory",
+    values: materials.GLASS_TOLERANCES.length,
+  },
+  {
     about: "lengths, openings and panels of many-sided frames",
     source: "no printed source",
     seen: "common practice",

@@ -158,14 +158,23 @@ describe("the sheet says", () => {
   });
 
   test("what goes in: the panel, what the lip hides, what is left of the rabbet", () => {
-    const { panel, hidden, fit: seat } = tray.contents;
+    const { panel, box, hidden, fit: seat, stack } = tray.contents;
     if (seat?.possible !== true) throw new Error("the tray holds its contents");
     expect(sheet.text).toContain(
-      `Panel: 9 equal sides of ${SHORT.length(panel!.side)}, across flats ${SHORT.length(panel!.acrossFlats)}.`,
+      `Panel: 9 equal sides of ${SHORT.length(panel!.side)}, across flats ${SHORT.length(panel!.acrossFlats)}, across corners ${SHORT.length(panel!.acrossCorners)}; cut from ${SHORT.length(box!.width)} × ${SHORT.length(box!.height)} as it stands.`,
     );
     expect(sheet.text).toContain(`Hidden by the lip: ${SHORT.length(hidden)} at every side`);
-    expect(sheet.text).toContain(`From the front: acrylic ${SHORT.length(2)}, tide chart ${SHORT.length(0.5)}.`);
-    expect(sheet.text).toContain(`${SHORT.length(seat.depthLeft)} of it is left behind them.`);
+    expect(sheet.text).toContain(
+      `Together ${SHORT.length(2.5)}; ${SHORT.length(stack!.left!)} of depth is left behind them.`,
+    );
+    expect(sheet.text).toContain(
+      `The wall leans away, so that their backs have ${SHORT.length(seat.roomLost)} of room at every side.`,
+    );
+    expect(sheet.tables["Layers from the front"]).toEqual([
+      ["layer", "thick", "its back at"],
+      ["acrylic", SHORT.length(2), SHORT.length(2)],
+      ["tide chart", SHORT.length(0.5), SHORT.length(2.5)],
+    ]);
   });
 
   test("how the panel is cut", () => {

@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import { shopSheet } from "miterwright/sheet";
+import { measuredPlan, plan, SHORT } from "../drawing/frames.js";
+import { readSheet } from "./read-sheet.js";
+
+describe("the sheet says", () => {
+  test("what it weighs and costs, as far as that is known", () => {
+    const whole = plan({
+      sides: 9,
+      slope: -10,
+      species: { radial: 4, tangential: 8, specificGravity: 0.6 },
+      price: { amount: 5, per: "meter" },
+      contents: [
+        { name: "pane", thickness: 2, material: "glass", price: { amount: 7.5, per: "piece" } },
+        { name: "chart", thickness: 0.5 },
+      ],
+    });
+    const { text, tables } = readSheet(shopSheet(whole, SHORT));
+    const { mass, cost, parts } = whole.materials;
+    const kg = (value: number): string => `${Number(value.toPrecision(3))} kg`;
+    expect(text).toContain(`mass at least ${kg(mass.total!)}`);
+    expect(text).toContain(`cost at least ${cost!.total!.toFixed(2)}`);
+    expect(text).toContain(`It weighs ${kg(parts[0]!.mass!)} and costs ${parts[0]!.price!.cost!.toFixed(2)}.`);
+    expect(text).toContain("board feet (");
+    expect(text).toContain("They go in through a mouth that is");
+    expect(text).toContain("if the glass is as thick as it may be)");
+    expect(tables["Layers from the front"]!.map((row) => row.slice(-2))).toEqual([
+      ["mass", "cost"],
+      [kg(parts[1]!.mass!), "7.50"],
+      ["?", "?"],
+    ]);
+  });
+
+  test("how much room the contents lack, or how far they stand proud", () => {
+    const text = (thickness: number): string =>
+      readSheet(shopSheet(plan({ contents: [{ name: "board", thickness }] }), SHORT)).text;
+    expect(text(7)).toContain(`${SHORT.length(2)} of depth is left behind them, ${SHORT.length(3)} is wanted.`);
+    expect(text(10)).toContain(`they stand ${SHORT.length(1)} proud of the rabbet.`);
+  });
+
+  test("how it hangs: where, on what, by which wire, and with what load", () => {
+    const hanging = { by: "wire", wireAngle: 35, screwDepth: 12, extraMass: 2 } as const;
+    const hung = plan({ sides: 9, slope: 20, species: "black cherry", hanging });
+    const { text } = readSheet(shopSheet(hung, SHORT));
+    if (hung.hanging?.possible !== true) throw new Error("the tray hangs");
+    const { fixings, below, apart, seat, wire, load } = hung.hanging;
+    expect(text).toContain(`By a wire between two hangers, on sides ${fixings[0].side} and ${fixings[1].side}`);
+    expect(text).toContain(
+      `${SHORT.length(below)} below the top, ${SHORT.length(apart)} apart, which is ${SHORT.length(fixings[0].fromCorner)} from the upper corner`,
+    );
+    expect(text).toContain(`leans ${SHORT.angle(20)} from the wall, opening outward`);
+    expect(text).toContain(`screws ${SHORT.length(seat!.deepest)} deep at the most; these go in ${SHORT.length(12)}.`);
+    expect(text).toContain(`The wire is ${SHORT.length(wire!.length)} from hanger to hanger`);
+    expect(text).toContain(`its hook is ${SHORT.length(wire!.belowTop)} below the frame's top.`);
+    expect(text).toContain(`It weighs ${Number(load.mass!.toPrecision(3))} kg (`);
+    expect(text).toContain(`carries ${Number(load.pull!.toPrecision(3))} N; common practice, which is no advice,`);
+    expect(readSheet(shopSheet(plan({ hanging: { by: "two-hooks" } }), SHORT)).text).toContain(
+      "Each hook and hanger carries 50 % of the weight, which is not known: weigh the frame.",
+    );
+    expect(readSheet(shopSheet(measuredPlan({ hanging: { by: "wire", wireAngle: 80 } }), SHORT)).text).toContain(
+      "above the frame's top, where it shows.",
+    );
+    expect(readSheet(shopSheet(plan(), SHORT)).text).not.toContain("Hanging");
+  });
+
+  test("why it cannot hang", () => {
+    const outline = [
+      { x: 20, y: 0 },
+      { x: 40, y: 40 },
+      { x: 0, y: 40 },
+    ];
+    const text = readSheet(shopSheet(plan({ profile: { outline, marks: {} }, hanging: { by: "wire" } }), SHORT)).text;
+    expect(text).toContain("so a hanger has nothing to lie on");
+  });
+});
