@@ -1,6 +1,6 @@
 import { type Budget, isSpent } from "./budget.js";
 import { relax } from "./column-generation.js";
-import { fillGreedily } from "./greedy.js";
+import { type Fill, fillGreedily } from "./greedy.js";
 import { cutoffFor, type Incumbent, offerRest } from "./incumbent.js";
 import type { Master } from "./master.js";
 import type { Pattern, Use } from "./problem.js";
@@ -25,13 +25,16 @@ export interface Dive {
  *
  * @param dive - the search around it
  * @param node - the subproblem
+ * @returns nothing; the incumbent changes
+ * @yields {undefined} nothing, between some sticks
  */
-export function completeGreedily(dive: Dive, node: Subproblem): void {
-  const { problem } = dive.master;
-  dive.budget.work += 1000 + 20 * problem.sizes.length;
-  offerRest(problem, dive.incumbent, node, fillGreedily(problem, node.demand, node.most));
-  const filled = fillGreedily(problem, node.demand, node.most, (...given) => fillBySubsetSum(...given, dive.budget));
-  offerRest(problem, dive.incumbent, node, filled);
+export function* completeGreedily(dive: Dive, node: Subproblem): Generator<undefined, void> {
+  const { master, incumbent, budget } = dive;
+  const { problem } = master;
+  budget.work += 1000 + 20 * problem.sizes.length;
+  offerRest(problem, incumbent, node, yield* fillGreedily(problem, node.demand, node.most));
+  const fill: Fill = (...given) => fillBySubsetSum(...given, budget);
+  offerRest(problem, incumbent, node, yield* fillGreedily(problem, node.demand, node.most, fill, budget));
 }
 
 /** A fraction this close to a whole number is one. */
@@ -73,7 +76,7 @@ export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number
   const relaxation = yield* relax(master, node, cutoff, budget);
   if (isSpent(budget) || relaxation.bound >= cutoff) return;
   const rounded = decide(problem, node, roundDown(relaxation.fractions));
-  completeGreedily(dive, rounded);
+  yield* completeGreedily(dive, rounded);
   if (incumbent.whole && incumbent.cost <= dive.goal) return;
   const candidates = relaxation.fractions
     .map(({ pattern, times }) => ({ pattern, rest: times - Math.floor(times + NEARLY) }))

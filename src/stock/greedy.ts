@@ -1,7 +1,10 @@
+import { type Budget, isSpent } from "./budget.js";
 import { type Entry, makePattern, type Pattern, patternSum, type Problem, type Use } from "./problem.js";
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
 const MOST_KINDS_TRIED = 64;
+/** Layouts between two looks at the clock. */
+const STICKS_BETWEEN_PAUSES = 32;
 /** Kinds times items that are tried for each stick, if that means fewer kinds, but never fewer than four. */
 const MOST_TRIED = 2000;
 
@@ -81,41 +84,42 @@ export function takeOff(pattern: Pattern, times: number, remaining: Float64Array
  * @param demand - how many of each item to place
  * @param available - how many sticks of each kind there are
  * @param fill - fills one stick of a kind; undefined if nothing fits
+ * @param budget - once it is spent, no more sticks are filled; without one, they all are
  * @returns a plan that makes as much as it found room for
+ * @yields {undefined} nothing, between some sticks
  */
-export function fillGreedily(
+export function* fillGreedily(
   problem: Problem,
   demand: Float64Array,
   available: Float64Array,
   fill: Fill = fillFirstFit,
-): PartialPlan {
+  budget?: Budget,
+): Generator<undefined, PartialPlan> {
   const remaining = demand.slice();
   const left = available.slice();
   const perRoom = problem.kinds.map(({ cost, rooms }) => cost / rooms.reduce((sum, room) => sum + room, 0));
   const order = problem.kinds.map((_, kind) => kind).sort((a, b) => perRoom[a]! - perRoom[b]! || a - b);
-  let open = order;
   const mostTried = Math.min(MOST_KINDS_TRIED, Math.max(4, Math.floor(MOST_TRIED / problem.sizes.length)));
   const plan: Use[] = [];
   for (;;) {
     let best: Pattern | undefined;
     let bestRate = Infinity;
-    let tried = 0;
-    const full = new Set<number>();
-    for (const kind of open) {
+    const open: number[] = [];
+    let looked = 0;
+    for (; looked < order.length && open.length < mostTried; looked++) {
+      const kind = order[looked]!;
       const pattern = left[kind]! > 0 ? fill(problem, kind, remaining) : undefined;
-      if (pattern === undefined) {
-        // What does not fit now never will, since the demand only shrinks.
-        full.add(kind);
-        continue;
-      }
+      // What does not fit now never will, since the demand only shrinks.
+      if (pattern === undefined) continue;
+      open.push(kind);
       const rate = pattern.cost / patternSum(pattern, problem.sizes);
       if (rate < bestRate) [best, bestRate] = [pattern, rate];
-      if (++tried === mostTried) break;
     }
-    if (full.size > 0) open = open.filter((kind) => !full.has(kind));
-    if (best === undefined) return { plan, remaining };
+    order.splice(0, looked, ...open);
+    if (best === undefined || (budget !== undefined && isSpent(budget))) return { plan, remaining };
     const times = mostTimes(best, remaining, left);
     takeOff(best, times, remaining, left);
     plan.push({ pattern: best, times });
+    if (plan.length % STICKS_BETWEEN_PAUSES === 0) yield undefined;
   }
 }

@@ -83,7 +83,7 @@ export function* searchPatterns(
   const relaxation = yield* relax(master, node, cutoffNow(), budget);
   if (relaxation.bound >= cutoffNow()) return true;
   if (isSpent(budget) || isDeep(node)) return false;
-  completeGreedily(dive, decide(problem, node, roundDown(relaxation.fractions)));
+  yield* completeGreedily(dive, decide(problem, node, roundDown(relaxation.fractions)));
   if (relaxation.bound >= cutoffNow()) return true;
   const { patterns, complete } = branchesOf(dive, node, relaxation, cutoffNow());
   const tried = new Set(banned);

@@ -175,9 +175,8 @@ export function planCost(plan: readonly Use[]): number {
  * @returns those that are worth considering
  */
 export function withoutDominated(kinds: readonly Kind[]): Kind[] {
-  const endless = kinds
-    .filter((kind) => kind.limit === Infinity && kind.rooms.length === 1)
-    .sort((a, b) => b.rooms[0]! - a.rooms[0]! || a.cost - b.cost);
+  const isEndless = (kind: Kind): boolean => kind.limit === Infinity && kind.rooms.length === 1;
+  const endless = kinds.filter(isEndless).sort((a, b) => b.rooms[0]! - a.rooms[0]! || a.cost - b.cost);
   // From the longest to the shorter ones only a lower cost than any before is of use.
   const best = new Set<Kind>();
   let least = Infinity;
@@ -190,7 +189,7 @@ export function withoutDominated(kinds: readonly Kind[]): Kind[] {
   return kinds.filter((kind) => {
     const all = kind.rooms.reduce((sum, room) => sum + room, 0);
     if (all === 0 || kind.limit === 0) return false;
-    return best.has(kind) || !front.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
+    return isEndless(kind) ? best.has(kind) : !front.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
   });
 }
 

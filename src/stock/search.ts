@@ -55,7 +55,7 @@ export function* search(problem: Problem, budget: Budget, found: Findings): Gene
  */
 function* searchWhole(problem: Problem, budget: Budget, found: Findings): Generator<undefined, void> {
   const node = wholeProblem(problem);
-  const first = fillGreedily(problem, node.demand, node.most);
+  const first = yield* fillGreedily(problem, node.demand, node.most);
   budget.work += problem.sizes.length * first.plan.length;
   offerRest(problem, found, node, first);
   const quick = problem.sizes.length === 0 ? 0 : materialBound(problem);
@@ -69,7 +69,7 @@ function* searchWhole(problem: Problem, budget: Budget, found: Findings): Genera
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
   if (first.plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !done())) {
     const fill: Fill = (...given) => fillBySubsetSum(...given, budget);
-    offerRest(problem, found, node, fillGreedily(problem, node.demand, node.most, fill));
+    offerRest(problem, found, node, yield* fillGreedily(problem, node.demand, node.most, fill, budget));
     yield undefined;
   }
   if (done() || rows > MOST_ROWS) return;

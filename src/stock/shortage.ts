@@ -23,15 +23,19 @@ function scarcePart(problem: Problem): Problem {
   };
 }
 
-/** The sticks of a plan for the scarce part as sticks of the problem, and the rest of the demand placed greedily. */
-function completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[]): void {
+/**
+ * The sticks of a plan for the scarce part as sticks of the problem, and the rest of the demand placed greedily.
+ *
+ * @yields {undefined} nothing, between some sticks
+ */
+function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[]): Generator<undefined, void> {
   const remaining = problem.demand.slice();
   const available = Float64Array.from(problem.kinds, ({ limit }) => limit);
   const plan: Use[] = scarce.map(({ pattern, times }) => {
     takeOff(pattern, times, remaining, available);
     return { pattern: withCost(problem, pattern), times };
   });
-  const rest = fillGreedily(problem, remaining, available);
+  const rest = yield* fillGreedily(problem, remaining, available);
   offerPlan(problem, incumbent, [...plan, ...rest.plan], rest.remaining);
 }
 
@@ -57,6 +61,6 @@ export function* searchShortage(problem: Problem, incumbent: Incumbent, budget: 
   for (let discrepancies = 0; discrepancies < 3 && !inner.whole && !isSpent(budget); discrepancies++) {
     yield* diveForPlan({ master, incumbent: inner, goal: 0, budget }, node, discrepancies);
   }
-  completePlan(problem, incumbent, inner.plan);
+  yield* completePlan(problem, incumbent, inner.plan);
   return relaxation.bound > 0;
 }

@@ -50,7 +50,8 @@ function cutsOf(model: StockModel, slots: readonly Slot[], members: readonly num
   });
   // What is left of a clear stretch starts after the last cut.
   const rests = clear.map(({ end }, room) => ({ start: ends[room]!, end }));
-  return { cuts, offcuts: rests.filter(({ start, end }) => end > start) };
+  // The copy is no longer than it has to be; a list that grew has room for many more, and there may be a million of them.
+  return { cuts: cuts.slice(), offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
 /**
