@@ -87,6 +87,10 @@ test("the batch of the example is done without a complaint", () => {
     "miter 45° to the right, blade upright",
     "square, blade upright",
   ]);
+  // By hand: 4 x 511 + 16 x 260.3 + 36 x 183.4 mm and 56 cuts of 3.2 mm are 12,990 mm, so more than 5 sticks of 2400 mm; and 7 roughs of
+  // 261.5 mm or more go into 2100 mm, but not 8, so 30 take 5 sticks.
+  expect(index).toContain("Sticks: 6 of birch 40 (optimal).");
+  expect(index).toContain("Sticks: 5 of ash tray (optimal).");
   // Two jobs of one setting are cut together, and the print of 297 x 420 mm with 1.5 mm of room is a square one.
   expect(cuts.filter(({ setting }) => setting.includes("27.62")).map(({ cells }) => cells[0])).toEqual([
     "Moth study",
