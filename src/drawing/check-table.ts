@@ -6,7 +6,7 @@ import { formatterOf } from "./table-options.js";
 import { tabulate } from "./tabulate.js";
 
 /**
- * A table of what to measure on the dry frame, with an empty column to write in what it is.
+ * A table of what to measure on the loose sticks, on the dry and on the glued frame, with an empty column to write in what it is.
  *
  * @param plan - the plan; only its `checks` are read
  * @param options - formatters and caption
@@ -19,8 +19,11 @@ import { tabulate } from "./tabulate.js";
  *
  * const plan = planFrame({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40 } });
  * const words = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees}°` };
- * tabulateChecks(plan, words).cells.slice(1, 3);
- * //=> [["angle of every corner in plan, inside", "120°", ""], ["side of the opening, in the rabbet, corner to corner", "200.0 mm", ""]]
+ * tabulateChecks(plan, words).cells.slice(4, 6);
+ * //=> [
+ * //     ["gap of the last joint, its other end touching", "dry", "0.0 mm", "0.3 mm", ""],
+ * //     ["opening, in the rabbet, side to opposite side", "dry", "346.4 mm", "0.4 mm", ""],
+ * //   ]
  * ```
  */
 export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTableOptions): Table {
@@ -32,11 +35,22 @@ export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTa
     const check = checkObject(value, path);
     const kind = checkWord(check["kind"], `${path}.kind`, ["length", "angle"]);
     const target = checkNumber(check["value"], `${path}.value`, -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
-    return [checkText(check["label"], `${path}.label`), write[kind](target), ""];
+    const when = checkWord(check["when"], `${path}.when`, ["sticks", "dry", "glued"]);
+    const within =
+      check["tolerance"] === null
+        ? ""
+        : write[kind](checkNumber(check["tolerance"], `${path}.tolerance`, 0, Number.MAX_VALUE, "0 or more, or null"));
+    return [checkText(check["label"], `${path}.label`), when, write[kind](target), within, ""];
   });
   return tabulate({
-    caption: options.caption ?? "Measure on the dry frame",
-    columns: [{ label: "what" }, { label: "must be", kind: "number" }, { label: "is", kind: "number" }],
+    caption: options.caption ?? "Measure on the sticks, on the dry frame and on the glued one",
+    columns: [
+      { label: "what" },
+      { label: "when" },
+      { label: "must be", kind: "number" },
+      { label: "within", kind: "number" },
+      { label: "is", kind: "number" },
+    ],
     rows,
   });
 }

@@ -63,7 +63,8 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
   const [inner, outer] = [off(opening.side), off(overall.polygon.side)];
   const { height } = overall;
   const lift = height !== null && gap < height ? liftTolerance(standsOn(geometry), height, gap) : null;
-  const flats = sides % 2 === 0 ? "from side to opposite side" : "from corner to opposite side";
+  const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
+  const diagonal = "corner to farthest corner";
   const inside = geometry.fit === null && geometry.measured === null ? "inside" : "in the rabbet";
   const { mark, length } = measure ?? geometry.sticks[0]!.longest;
 
@@ -85,7 +86,7 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
     lengthCheck(
       "level-width",
       "sticks",
-      `width of the molding, taken level, from ${inside === "inside" ? "the inside" : "the rabbet's wall"} to the outermost point`,
+      `level width, outward from ${inside === "inside" ? "the inside" : "the rabbet's wall"}`,
       levelWidth,
       null,
     ),
@@ -100,17 +101,17 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
     {
       code: "corner-angle",
       when: "dry",
-      label: "angle of every tight corner in plan, inside",
+      label: "inside angle of every tight corner, in plan",
       kind: "angle",
       value: 180 - 2 * planMiter,
       tolerance: tolerated === null ? null : tolerated.angle / sides,
     },
-    lengthCheck("last-joint", "dry", "gap of the last joint at one end, the other end touching", 0, gap),
+    lengthCheck("last-joint", "dry", "gap of the last joint, its other end touching", 0, gap),
     lengthCheck("opening-across-flats", "dry", `opening, ${inside}, ${flats}`, opening.acrossFlats, inner.flats),
     lengthCheck(
       "opening-across-corners",
       "dry",
-      `opening, ${inside}, between the two corners farthest apart`,
+      `opening, ${inside}, ${diagonal}`,
       opening.acrossCorners,
       inner.diagonal,
     ),
@@ -118,7 +119,7 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
     lengthCheck(
       "overall-across-corners",
       "dry",
-      "whole frame, between the two corners farthest apart",
+      `whole frame, ${diagonal}`,
       overall.polygon.acrossCorners,
       outer.diagonal,
     ),
@@ -142,13 +143,7 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
       opening.acrossFlats,
       inner.flats,
     ),
-    lengthCheck(
-      "glued-across-corners",
-      "glued",
-      "opening again, between the two corners farthest apart",
-      opening.acrossCorners,
-      inner.diagonal,
-    ),
+    lengthCheck("glued-across-corners", "glued", `opening again, ${diagonal}`, opening.acrossCorners, inner.diagonal),
     lengthCheck("glued-flatness", "glued", "gap under any corner on a flat bench, again", 0, lift),
   );
   return checks;

@@ -44,7 +44,7 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
       trim,
       loss: trim === null ? null : 2 * trim,
       words:
-        "Lay each half against a straightedge. Where its two ends do not touch all along, plane or saw both in one straight line, taking off no more than that needs. Then the two halves close.",
+        "Lay each half against a straightedge; where its two ends do not touch all along, plane or saw both in one straight line, taking off no more than that needs.",
     };
   }
   const room = angle === null ? null : regularClosingRoom(sides, length, angle);
@@ -53,6 +53,6 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
     length: room?.length ?? null,
     planMiter: room?.planMiter ?? null,
     words:
-      "An odd number of sides has no straight halves. Leave the last piece long, lay the others together, and cut it to fit the opening: its length, and the angle of either end, each from its own neighbor.",
+      "An odd number of sides has no straight halves: leave the last piece long and cut it to fit between its neighbors, its length and the angle of either end.",
   };
 }

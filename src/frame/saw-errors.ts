@@ -42,10 +42,10 @@ const TENTH: number = 0.1;
 const NOTHING: number = 1e-9;
 
 const SUBJECTS: Readonly<Record<SawFault, string>> = {
-  square: "A gauge that is off square when it reads 0",
-  swing: "A gauge that swings farther than its scale says, or less far,",
-  upright: "A blade that is off upright when it reads upright",
-  lean: "A blade that leans farther than its scale says, or less far,",
+  square: "A gauge off square where it reads 0",
+  swing: "A gauge that swings too far or too little",
+  upright: "A blade off upright where it reads upright",
+  lean: "A blade that leans too far or too little",
 };
 
 function sentence(
@@ -61,16 +61,16 @@ function sentence(
       : "The blade stays upright, so its scale does not matter.";
   }
   if (effect === "cancels") {
-    const stair = climbs ? ", though the pieces then climb like a stair and leave a step at the last joint" : "";
-    return `${SUBJECTS[fault]} puts the two ends of a piece off opposite ways, and where pieces meet that cancels${stair}.`;
+    const stair = climbs ? ", but the pieces climb like a stair and leave a step at the last one" : "";
+    return `${SUBJECTS[fault]}: the two ends are off opposite ways, which cancels in every joint${stair}.`;
   }
-  const does = opens ? `opens the last joint${tips === "" ? "" : ` and ${tips}`}` : tips;
-  return `${SUBJECTS[fault]} puts both ends of a piece off the same way: it adds up in every joint and ${does}.`;
+  const does = opens ? `opens the last one${tips === "" ? "" : ` and ${tips}`}` : tips;
+  return `${SUBJECTS[fault]}: both ends are off alike, which adds up in every joint and ${does}.`;
 }
 
 const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
-  flip: "Between its two ends the stick is flipped end for end: the gauge swings to the other hand, the blade stays as it is.",
-  slide: "Between its two ends the stick slides past the blade: gauge and blade both go to the other hand.",
+  flip: "The stick is flipped between its ends: the gauge swings to the other hand, the blade stays as it is.",
+  slide: "The stick slides past the blade between its ends: gauge and blade both go to the other hand.",
 };
 
 /**

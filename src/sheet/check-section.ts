@@ -1,37 +1,56 @@
-import type { FramePlan } from "../frame/index.js";
+import type { FrameCheck, FramePlan } from "../frame/index.js";
+import { glueBlock, truenessBlock } from "./assembly-section.js";
 import { element, table, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
-/** How the last joints are closed; common practice, no printed source. */
-function closingText(sides: number): string {
-  return sides % 2 === 0
-    ? `To close it, glue the pieces into two halves of ${sides / 2} each. Lay both halves together without glue: where they do not close, trim the ends of each half straight in one pass, then join them.`
-    : "To close it: an odd number of sides has no straight split. Cut all pieces but the last, put them together without glue, and cut the last one to fit the gap that is left.";
+/** Checks that are made again on the glued frame, and those of the dry one in whose row they stand. */
+const AGAIN: Readonly<Partial<Record<FrameCheck["code"], FrameCheck["code"]>>> = {
+  "glued-across-flats": "opening-across-flats",
+  "glued-across-corners": "opening-across-corners",
+  "glued-flatness": "flatness",
+};
+
+/** What stands where nothing is to be written. */
+const NOTHING: string = "–";
+
+/** A tolerance; one that the formatter rounds away is not to be measured but felt. */
+function withinText({ kind, tolerance }: FrameCheck, words: Words): string {
+  if (tolerance === null) return NOTHING;
+  const text = words[kind](tolerance);
+  return text === words[kind](0) ? "a hair" : `±\u00a0${text}`;
 }
 
 /**
- * Putting together: a dry fit, what to measure on it, and how to close the frame.
+ * Putting together: what to measure on the loose sticks, the dry and the glued frame, how it is glued, and how true the saw must be for it.
  *
  * @param plan - the plan
  * @param words - the formatters
- * @param year - what stands below the words on closing it
+ * @param year - what a year does to it, in a block of its own
  * @returns the section
  */
 export function checkSection(plan: FramePlan, words: Words, year: Markup): Markup {
-  const { checks, geometry } = plan;
-  const rows = checks.map(({ label, kind, value }) => [label, words[kind](value), ""]);
+  const again = new Set(plan.checks.map(({ code }) => AGAIN[code]));
+  const rows = plan.checks
+    .filter(({ code }) => AGAIN[code] === undefined)
+    .map((check) => [
+      check.label,
+      words[check.kind](check.value),
+      withinText(check, words),
+      "",
+      again.has(check.code) ? "" : NOTHING,
+    ]);
   return element(
     "section",
     element("h2", "Dry fit and checks"),
     element(
       'div class="beside keep"',
-      table({ caption: "Measure on the dry frame", heads: ["what", "must be", "is"], rows }),
-      element(
-        "div",
-        element("p", "Put all pieces together without glue before gluing any, and measure."),
-        element("p", closingText(geometry.sides)),
-        year,
-      ),
+      table({
+        caption: "Measure on the loose pieces, dry without glue, and again once glued",
+        heads: ["what", "must be", "within", "is", "glued"],
+        rows,
+      }),
+      glueBlock(plan, words),
     ),
+    year.html === "" ? truenessBlock(plan, words) : element('div class="two"', truenessBlock(plan, words), year),
   );
 }

@@ -28,7 +28,7 @@ dd{margin:0;font-weight:bold}
 .frame{display:grid;grid-template-columns:82mm 1fr;gap:2mm 4mm;align-items:start}
 .panel{display:grid;grid-template-columns:1fr 53mm 37mm;gap:2mm;align-items:start}
 .step{display:grid;grid-template-columns:1fr 94mm;gap:3mm;align-items:start;margin-bottom:1.5mm}
-.beside{display:grid;grid-template-columns:1fr 50mm;gap:4mm;align-items:start}
+.beside{display:grid;grid-template-columns:1fr 68mm;gap:4mm;align-items:start}
 @media screen{body{padding:8mm;max-width:206mm}}
 @media screen and (max-width:150mm){.two,.frame,.panel,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}
 @media print{body{-webkit-print-color-adjust:exact;print-color-adjust:exact}}`;

@@ -182,11 +182,19 @@ describe("a table of lays", () => {
   });
 });
 
-test("a table of checks has what must be, and room for what is", () => {
+test("a table of checks has what must be, by how much it may be off, and room for what is", () => {
   const frame = plan({ slope: 20 });
   const table = tabulateChecks(frame, SHORT);
-  expect(table.cells).toEqual(frame.checks.map(({ label, kind, value }) => [label, SHORT[kind](value), ""]));
-  expect(table.cells.at(-1)).toEqual(["slope of every side against the bench", "20.00°", ""]);
+  expect(table.cells).toEqual(
+    frame.checks.map(({ label, when, kind, value, tolerance }) => [
+      label,
+      when,
+      SHORT[kind](value),
+      tolerance === null ? "" : SHORT[kind](tolerance),
+      "",
+    ]),
+  );
+  expect(table.cells[2]!.slice(1)).toEqual(["dry", "360.00°", "", ""]);
 });
 
 test("tables of any frame, or of its plan read back from JSON, read the same in all three forms", () => {

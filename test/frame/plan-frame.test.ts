@@ -126,8 +126,8 @@ describe("checks and materials", () => {
       planOf({ sides })
         .checks.map((check) => check.label)
         .join("\n");
-    expect(labels(7)).toMatch(/from corner to opposite side/);
-    expect(labels(8)).toMatch(/from side to opposite side/);
+    expect(labels(7)).toMatch(/corner to opposite side/);
+    expect(labels(8)).toMatch(/, side to opposite side/);
   });
 
   test("add up what the sticks must give", () => {

@@ -222,8 +222,27 @@ describe("the sheet says", () => {
   });
 
   test("every check, with room for what is measured", () => {
-    const rows = sheet.tables["Measure on the dry frame"]!.slice(1);
-    expect(rows).toEqual(tray.checks.map(({ label, kind, value }) => [label, SHORT[kind](value), ""]));
+    const rows = sheet.tables["Measure on the loose pieces, dry without glue, and again once glued"]!.slice(1);
+    // What is measured again once the frame is glued has room for it in the same row.
+    const again = ["opening-across-flats", "opening-across-corners", "flatness"];
+    expect(rows).toEqual(
+      tray.checks
+        .filter(({ when }) => when !== "glued")
+        .map(({ label, kind, value, tolerance, code }) => [
+          label,
+          SHORT[kind](value),
+          tolerance === null ? "–" : `± ${SHORT[kind](tolerance)}`,
+          "",
+          again.includes(code) ? "" : "–",
+        ]),
+    );
+    // Where the reader's digits round a tolerance away, it is none that can be measured.
+    const coarse = { ...SHORT, length: (value: number) => `${Math.round(value)} mm` };
+    expect(readSheet(shopSheet(tray, coarse)).text).toContain("a hair");
+    const glued = tray.checks.filter(({ when }) => when === "glued");
+    expect(glued.map(({ value }) => value)).toEqual(
+      again.map((code) => tray.checks.find((check) => check.code === code)!.value),
+    );
   });
 
   test("every caution, the gravest first, with its numbers, before the steps", () => {
@@ -250,9 +269,30 @@ describe("the sheet says", () => {
     }
   });
 
-  test("how an even and an odd frame is closed", () => {
-    expect(sheet.text).toContain("an odd number of sides has no straight split");
-    expect(readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text).toContain("glue the pieces into two halves of 4 each");
+  test("in which order it is glued, on which cauls, and how its last joint is made", () => {
+    const { stages } = tray.assembly.glueUp;
+    for (const { words } of stages) expect(sheet.text).toContain(words);
+    expect(sheet.text).toContain(`Prop every stick on a caul of ${SHORT.angle(20)}, its outer edge the higher.`);
+    expect(sheet.text).toContain(`Clamp against blocks of ${SHORT.angle(20)}`);
+    expect(sheet.text).toContain("An odd number of sides has no straight halves");
+    const even = readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text;
+    expect(even).toContain("Trim both halves straight and glue them together, at corners 0 and 4.");
+    expect(even).not.toContain("Prop every stick");
+    const { lastJoint } = plan({ sides: 8 }).assembly;
+    if (lastJoint.made !== "trimmed halves") throw new Error("an even frame");
+    expect(even).toContain(`the frame becomes ${SHORT.length(lastJoint.loss!)} narrower there`);
+  });
+
+  test("how true the saw must be and what its faults do, and which marks make up for each other", () => {
+    const { tolerance, sawErrors } = tray.assembly;
+    expect(sheet.text).toContain(`the miter to ${SHORT.angle(tolerance!.shared.miter!)} where all cuts are off alike`);
+    for (const { words, effect } of sawErrors!.faults) expect(sheet.text.includes(words)).toBe(effect !== "idle");
+    const eight = plan({ sides: 8, slope: 30 });
+    const { best } = eight.cutting.marks!;
+    expect(readSheet(shopSheet(eight, SHORT)).text).toContain(
+      `set the miter scale to ${SHORT.angle(best.miter)} and the bevel scale to ${SHORT.angle(best.bevel)}`,
+    );
+    expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("On the marks, set");
   });
 });
 

@@ -1,0 +1,95 @@
+import type { FramePlan } from "../frame/index.js";
+import { element, list, type Markup } from "./html.js";
+import type { Words } from "./sheet-options.js";
+
+/** What the last joint takes at the accepted gap. */
+function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words): string {
+  const { lastJoint } = assembly;
+  if (lastJoint.made === "trimmed halves") {
+    if (lastJoint.trim === null || lastJoint.loss === null) return lastJoint.words;
+    return `${lastJoint.words} For a gap of ${length(brief.gap)} that is ${length(lastJoint.trim)} at each end, and the frame becomes ${length(lastJoint.loss)} narrower there.`;
+  }
+  if (lastJoint.length === null || lastJoint.planMiter === null) return lastJoint.words;
+  return `${lastJoint.words} Instead of a gap of ${length(brief.gap)}, it comes out ${length(lastJoint.length)} longer or shorter than the others, and each end ${angle(lastJoint.planMiter)} off, seen from above.`;
+}
+
+/**
+ * Order of gluing, cauls and blocks, and how the last joint is made.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns the block
+ */
+export function glueBlock(plan: FramePlan, words: Words): Markup {
+  const { stages, cauls } = plan.assembly.glueUp;
+  const bed =
+    cauls.high === "neither"
+      ? ""
+      : `Prop every stick on a caul of ${words.angle(cauls.bed)}, its ${cauls.high} the higher. `;
+  return element(
+    "div",
+    element("h3", "Gluing up"),
+    list(
+      "ol",
+      stages.map((stage) => stage.words),
+    ),
+    element(
+      "p",
+      `${bed}Clamp against blocks of ${words.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint. Corner 1 is where side 1 starts, counter-clockwise from above.`,
+    ),
+    element("p", lastJointText(plan, words)),
+  );
+}
+
+function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
+  if (assembly.tolerance === null) return [];
+  const { shared, random } = assembly.tolerance;
+  const both = (["miter", "bevel"] as const).flatMap((name) => {
+    const [alike, each] = [shared[name], random[name]];
+    if (alike === null) return [];
+    return [
+      `the ${name} to ${angle(alike)} where all cuts are off alike${each === null ? "" : `, ${angle(each)} where each is off by its own`}`,
+    ];
+  });
+  if (both.length === 0) return [];
+  return [`For a last joint within ${length(brief.gap)}, cut ${both.join("; ")}.`];
+}
+
+/** The marks to set, where the nearest mark of each scale by itself would open the last joint. */
+function marksText({ cutting, brief, geometry }: FramePlan, { length, angle }: Words): string[] {
+  if (cutting.marks === null) return [];
+  const { best, nearest } = cutting.marks;
+  const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
+  if (isNearest || !(nearest.gap > brief.gap)) return [];
+  const slope = geometry.slope + best.slopeOff;
+  return [
+    `On the marks, set the miter scale to ${angle(best.miter)} and the bevel scale to ${angle(best.bevel)}: the two errors make up for each other, the last joint opens ${length(best.gap)} and the sides slope ${angle(slope)}. The nearest mark of each would open it ${length(nearest.gap)}.`,
+  ];
+}
+
+/** What a tenth of a degree of each fault does, where that can be seen. */
+function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
+  if (assembly.sawErrors === null) return [];
+  const isSeen = (size: number): boolean => size > brief.gap / 10;
+  return assembly.sawErrors.faults.flatMap(({ words, gap, slopeOff, step }) => {
+    const does = [
+      ...(isSeen(gap) ? [`gap ${length(gap)}`] : []),
+      ...(slopeOff >= 0.01 ? [`slope ${angle(slopeOff)}`] : []),
+      ...(isSeen(step) ? [`step ${length(step)}`] : []),
+    ];
+    return does.length === 0 ? [] : [`${words} (${angle(0.1)}: ${does.join(", ")})`];
+  });
+}
+
+/**
+ * How true the saw must be, which marks to set, and what its errors do to this frame.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns the block, empty when no lay works
+ */
+export function truenessBlock(plan: FramePlan, words: Words): Markup {
+  const lines = [...toleranceText(plan, words), ...marksText(plan, words), ...faultTexts(plan, words)];
+  if (lines.length === 0) return { html: "" };
+  return element("div", element("h3", "How true the saw must be"), list("ul", lines));
+}
