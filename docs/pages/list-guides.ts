@@ -14,6 +14,7 @@ const READING_ORDER: readonly string[] = [
   "fitting-stock.md",
   "when-the-last-joint-gapes.md",
   "wood.md",
+  "materials-and-hanging.md",
   "units.md",
   "accuracy-and-limits.md",
   "sources.md",

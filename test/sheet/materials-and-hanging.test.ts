@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { planFrame, type FrameBrief } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
-import { measuredPlan, plan, SHORT } from "../drawing/frames.js";
+import { anyBrief, measuredPlan, plan, SHORT } from "../drawing/frames.js";
 import { readSheet } from "./read-sheet.js";
 
 describe("the sheet says", () => {
@@ -72,4 +74,35 @@ describe("the sheet says", () => {
     const text = readSheet(shopSheet(plan({ profile: { outline, marks: {} }, hanging: { by: "wire" } }), SHORT)).text;
     expect(text).toContain("so a hanger has nothing to lie on");
   });
+});
+
+test("any frame that hangs has a well-formed sheet, with masses and costs that are numbers", () => {
+  const hanging = fc.record({
+    by: fc.constantFrom("wire" as const, "two-hooks" as const),
+    wireAngle: fc.double({ min: 5, max: 85, noNaN: true }),
+    screwDepth: fc.double({ min: 1e-6, max: 1e3, noNaN: true }),
+    extraMass: fc.double({ min: 0, max: 1000, noNaN: true }),
+  });
+  const material = fc.constantFrom(
+    "glass" as const,
+    "acrylic" as const,
+    { density: 700 },
+    { expansion: 1e-5 },
+    undefined,
+  );
+  fc.assert(
+    fc.property(anyBrief, hanging, material, (brief, hangs, made) => {
+      const contents = (brief.contents ?? []).map((layer) => ({
+        ...layer,
+        ...(made === undefined ? {} : { material: made }),
+        price: { amount: 12.5, per: "square foot" as const },
+      }));
+      const price = { amount: 3, per: "board foot" as const };
+      const frame = planFrame({ ...brief, contents, price, species: "white ash", hanging: hangs } as FrameBrief);
+      const sheet = shopSheet(frame, SHORT);
+      expect(sheet).not.toMatch(/NaN|undefined|Infinity|\[object/);
+      expect(readSheet(sheet).text).toContain("Hanging");
+    }),
+    { numRuns: 40 },
+  );
 });
