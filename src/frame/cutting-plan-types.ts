@@ -7,6 +7,7 @@ import type { LayOption } from "./lay-option.js";
 import type { Operation } from "./operation.js";
 import type { RoughPiece } from "./rough-length.js";
 import type { ScaleMarks } from "./scale-marks.js";
+import type { TestCuts } from "./test-cuts.js";
 
 /** Options of `cuttingPlan`. */
 export interface CuttingPlanOptions {
@@ -34,6 +35,8 @@ export interface CuttingPlan {
   readonly lay: LayOption | null;
   /** The marks of the scales that cost least at the last joint in that lay; `null` when no lay works. */
   readonly marks: ScaleMarks | null;
+  /** How the setting is proved on scrap before the molding is cut; `null` when no lay works, or the accepted gap is as wide as the joint. */
+  readonly testCuts: TestCuts | null;
   /** The instructions, in the order of work; empty when no lay works. */
   readonly operations: readonly Operation[];
   /** Whether each step is done for all pieces before the next, or the steps follow each other for every single piece, as when pieces are cut on the stick. */

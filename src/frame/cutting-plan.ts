@@ -15,6 +15,7 @@ import { roughPiece, type RoughPiece } from "./rough-length.js";
 import { stopRule } from "./stop-rule.js";
 import { jointWidth } from "./joint-width.js";
 import { scaleMarks } from "./scale-marks.js";
+import { testCuts } from "./test-cuts.js";
 import { usualGap, usualKerf } from "./usual-lengths.js";
 
 const LAYS: readonly Lay[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
@@ -97,6 +98,7 @@ export function planCutting(
     lays,
     lay: chosen,
     marks: chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen),
+    testCuts: chosen === null ? null : testCuts(geometry, chosen, gap, kerf, unit),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
     cradle: chosen?.cradle ?? null,

@@ -19,6 +19,19 @@ export interface OperationText {
   readonly lines: readonly string[];
 }
 
+/**
+ * Checks the formatters of instructions.
+ *
+ * @param value - the options, unchecked
+ * @returns the same options
+ */
+export function checkDescribeOptions(value: unknown): DescribeOptions {
+  const { length, angle } = checkObject(value);
+  if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
+  if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
+  return value as DescribeOptions;
+}
+
 function lying({ down, cradled }: CutPlacement): string {
   return `its ${down} ${cradled ? "in the cradle" : "on the table"}`;
 }
@@ -77,9 +90,9 @@ function stopRuleLine({ stopRule, kind }: Operation, { length }: DescribeOptions
 }
 
 const BESIDE: Readonly<Record<TearOut["at"], string>> = {
-  table: "on the table",
-  cradle: "in the cradle",
-  fence: "at the fence",
+  table: "table",
+  cradle: "cradle",
+  fence: "fence",
 };
 
 /** Where the teeth leave the wood, which is backed with scrap or scored there. */
@@ -145,9 +158,7 @@ export function describeOperation(operation: Operation, options: DescribeOptions
   checkObject(placement.bevel, "operation.placement.bevel");
   checkArray(placement.tearOut, "operation.placement.tearOut");
   checkObject(operation.stopRule, "operation.stopRule");
-  const { length, angle } = checkObject(options);
-  if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
-  if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
+  checkDescribeOptions(options);
   return {
     title: `${TITLES[operation.kind]}, ${operation.times} times`,
     lines: [

@@ -1,7 +1,7 @@
 import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
 import { layLabel } from "../drawing/lay-label.js";
-import { describeOperation, type FramePlan, type LayOption } from "../frame/index.js";
-import type { Saw, ScaleSetting } from "../saw/index.js";
+import { describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
+import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
@@ -50,41 +50,69 @@ function settingsTable({ cutting }: FramePlan, option: LayOption, words: Words):
   });
 }
 
+/** Why a lay is not used, in short; the plan has the sentences. */
+const SHORT: Readonly<Record<Obstacle["code"], string>> = {
+  "miter-range": "miter too far",
+  "bevel-range": "bevel too far",
+  depth: "too high for the blade",
+  crosscut: "too wide for the saw",
+  "no-support": "tips over",
+  "needs-cradle": "needs a wedge",
+};
+
+function whyNot({ obstacles }: LayOption, isShort: boolean): string {
+  if (!isShort) return obstacles.map(({ sentence }) => sentence).join(" ");
+  return [...new Set(obstacles.map(({ code }) => SHORT[code]))].join(", ");
+}
+
 function laysTable({ cutting }: FramePlan, words: Words): Markup {
   const { angle, length } = words;
   const sized = cutting.lays.some(({ size }) => size !== null);
-  const rows = cutting.lays.map(({ lay, first, possible, obstacles, size }): Content[] => [
-    layLabel(lay, angle),
-    angle(first.miter.reading),
-    angle(first.bevel.reading),
-    ...(sized ? [size === null ? "" : length(size.height)] : []),
-    lay === cutting.lay?.lay
-      ? element("strong", "used here")
-      : possible
-        ? "possible"
-        : obstacles.map(({ sentence }) => sentence).join(" "),
-  ]);
+  const rows = cutting.lays.map((option): Content[] => {
+    const { lay, first, possible, size } = option;
+    return [
+      layLabel(lay, angle),
+      angle(first.miter.reading),
+      angle(first.bevel.reading),
+      ...(sized ? [size === null ? "" : length(size.height)] : []),
+      lay === cutting.lay?.lay
+        ? element("strong", "used here")
+        : possible
+          ? "possible"
+          : whyNot(option, cutting.lay !== null),
+    ];
+  });
   return table({
     caption: "Every way to lay the stick",
-    heads: ["the stick lies", "miter scale", "bevel scale", ...(sized ? ["height"] : []), "possible"],
+    heads: ["the stick lies", "miter", "bevel", ...(sized ? ["height"] : []), "possible?"],
     rows,
   });
 }
 
+/** The steps, each beside its picture; below the last one the finished stick. */
 function steps(plan: FramePlan, words: Words): Markup {
+  const { operations } = plan.cutting;
   return join(
-    plan.cutting.operations.map((operation) => {
+    operations.map((operation, index) => {
       const { title, lines } = describeOperation(operation, words);
       const { step, cautions } = operation;
       const heed = cautions.length === 0 ? [] : [`Heed above: ${cautions.join(", ")}.`];
-      const drawing = drawCut(plan, { ...words, step, width: 332 });
+      const pictures = [drawCut(plan, { ...words, step, width: 310 })];
+      if (index === operations.length - 1) pictures.push(drawStick(plan, { ...words, width: 325, key: false }));
       return element(
         'article class="step"',
         element("div", element("h3", `${step}. ${title}`), list("ul", [...lines, ...heed])),
-        element("figure", { html: drawing.svg }),
+        element("div", ...pictures.map(({ svg }) => element("figure", { html: svg }))),
       );
     }),
   );
+}
+
+/** How the setting is proved before the molding is cut. */
+function proofBlock({ cutting }: FramePlan, words: Words): Markup {
+  if (cutting.testCuts === null) return { html: "" };
+  const { title, lines } = describeTestCuts(cutting.testCuts, words);
+  return element("div", element("h3", title), list("ol", lines));
 }
 
 function cradleBlock(plan: FramePlan, words: Words): Markup {
@@ -130,8 +158,8 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
 export function sawSection(plan: FramePlan, words: Words): Markup {
   const { cutting } = plan;
   const option = cutting.lay;
-  const stick = element("figure", { html: drawStick(plan, { ...words, width: 660 }).svg });
   if (option === null) {
+    const stick = element("figure", { html: drawStick(plan, { ...words, width: 660 }).svg });
     const refused = element("p", element("strong", "No way to lay the stick suits this saw; the table says why."));
     return element(
       "section",
@@ -145,22 +173,18 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
   return element(
     "section",
     element("h2", "At the saw"),
+    element("p", sawText(cutting.saw, words)),
+    element(
+      "p",
+      element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`),
+      ` ${ORDERS[cutting.order]} Where a step names tear-out, back the wood with scrap or score the line.`,
+    ),
     element(
       'div class="two keep"',
-      element(
-        "div",
-        element("p", sawText(cutting.saw, words)),
-        element(
-          "p",
-          element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`),
-          ` ${ORDERS[cutting.order]}`,
-        ),
-        settingsTable(plan, option, words),
-      ),
-      laysTable(plan, words),
+      element("div", settingsTable(plan, option, words), laysTable(plan, words)),
+      proofBlock(plan, words),
     ),
     cradleBlock(plan, words),
     steps(plan, words),
-    stick,
   );
 }

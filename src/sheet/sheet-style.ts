@@ -4,9 +4,9 @@
  */
 export const SHEET_STYLE: string = `@page{margin:12.5mm 10mm}
 *{box-sizing:border-box}
-body{max-width:190mm;margin:0 auto;color:#1d1d1b;background:#fff;font:8.7pt/1.25 Helvetica,Arial,"Liberation Sans","DejaVu Sans",sans-serif;overflow-wrap:break-word}
+body{max-width:190mm;margin:0 auto;color:#1d1d1b;background:#fff;font:8.6pt/1.22 Helvetica,Arial,"Liberation Sans","DejaVu Sans",sans-serif;overflow-wrap:break-word}
 h1{font-size:15pt;line-height:1.2;margin:0 0 1mm}
-h2{font-size:10.5pt;margin:2.2mm 0 .8mm;padding-bottom:.4mm;border-bottom:.5pt solid #1d1d1b;break-after:avoid}
+h2{font-size:10.5pt;margin:1.8mm 0 .8mm;padding-bottom:.4mm;border-bottom:.5pt solid #1d1d1b;break-after:avoid}
 h3{font-size:9pt;margin:1mm 0 .4mm;break-after:avoid}
 p{margin:0 0 1mm}
 ul,ol{margin:0;padding-left:4.5mm}
@@ -27,7 +27,7 @@ dd{margin:0;font-weight:bold}
 .two{display:grid;grid-template-columns:1fr 1fr;gap:2mm 4mm;align-items:start}
 .frame{display:grid;grid-template-columns:82mm 1fr;gap:2mm 4mm;align-items:start}
 .panel{display:grid;grid-template-columns:1fr 53mm 37mm;gap:2mm;align-items:start}
-.step{display:grid;grid-template-columns:1fr 94mm;gap:3mm;align-items:start;margin-bottom:1.5mm}
+.step{display:grid;grid-template-columns:1fr 86mm;gap:3mm;align-items:start;margin-bottom:1mm}
 .beside{display:grid;grid-template-columns:1fr 68mm;gap:4mm;align-items:start}
 @media screen{body{padding:8mm;max-width:206mm}}
 @media screen and (max-width:150mm){.two,.frame,.panel,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}

@@ -112,8 +112,8 @@ describe("the words", () => {
     const tears = (saw: ReturnType<typeof tableSaw>): string[] =>
       lines({ method: "none" }, saw).map((all) => all.find((line) => line.startsWith("Tear-out"))!);
     expect(tears(tableSaw())).toEqual([
-      "Tear-out: back (on the table) and outer edge (at the fence, shows).",
-      "Tear-out: back (on the table) and sight edge (at the fence, shows).",
+      "Tear-out: back (table) and outer edge (fence, shows).",
+      "Tear-out: back (table) and sight edge (fence, shows).",
     ]);
   });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { describeOperation, markLabel, planFrame, type FramePlan } from "miterwright/frame";
+import { describeOperation, describeTestCuts, markLabel, planFrame, type FramePlan } from "miterwright/frame";
 import { tableSaw } from "miterwright/saw";
 import { shopSheet, type SheetOptions } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
@@ -127,19 +127,28 @@ describe("the sheet says", () => {
     ]);
   });
 
-  test("every lay with its settings, and whether it can be done or why not", () => {
-    const steep = plan({ sides: 4, slope: 60 });
+  test("every lay with its settings and its height, and whether it can be done or why not", () => {
+    const why: Readonly<Record<string, string>> = {
+      "miter-range": "miter too far",
+      "bevel-range": "bevel too far",
+      depth: "too high for the blade",
+      crosscut: "too wide for the saw",
+      "no-support": "tips over",
+      "needs-cradle": "needs a wedge",
+    };
+    const steep = plan({ sides: 4, slope: 60, saw: tableSaw({ depth: 40 }) });
     const rows = readSheet(shopSheet(steep, SHORT)).tables["Every way to lay the stick"]!.slice(1);
     expect(rows).toHaveLength(steep.cutting.lays.length);
-    steep.cutting.lays.forEach(({ first, obstacles, lay }, index) => {
-      const [, miter, bevel, possible] = rows[index]!;
+    steep.cutting.lays.forEach(({ first, obstacles, lay, size }, index) => {
+      const [, miter, bevel, height, possible] = rows[index]!;
       expect([miter, bevel]).toEqual([SHORT.angle(first.miter.reading), SHORT.angle(first.bevel.reading)]);
+      expect(height).toBe(SHORT.length(size!.height));
       const wanted =
         lay === steep.cutting.lay?.lay
           ? "used here"
           : obstacles.length === 0
             ? "possible"
-            : obstacles.map(({ sentence }) => sentence).join(" ");
+            : [...new Set(obstacles.map(({ code }) => why[code]))].join(", ");
       expect(possible).toBe(wanted);
     });
     expect(rows.map((row) => row[0])).toEqual([
@@ -149,6 +158,12 @@ describe("the sheet says", () => {
       "standing on its outer edge",
       "face down",
     ]);
+  });
+
+  test("how the setting is proved on scrap, before the steps", () => {
+    const { title, lines } = describeTestCuts(tray.cutting.testCuts!, SHORT);
+    for (const line of lines) expect(sheet.text).toContain(line);
+    expect(sheet.text.indexOf(title)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
   });
 
   test("in which order steps and pieces follow each other", () => {
@@ -354,7 +369,7 @@ describe("without", () => {
     });
     const { text, tables } = readSheet(shopSheet(plan({ saw }), SHORT));
     expect(text).toContain("No way to lay the stick suits this saw; the table says why.");
-    expect(tables["Every way to lay the stick"]![1]![3]).toContain(
+    expect(tables["Every way to lay the stick"]![1]![4]).toContain(
       "The miter to the left goes to 1 degrees on this saw",
     );
     expect(text).not.toContain("1. Cut");

@@ -1,0 +1,63 @@
+import { checkNumber, checkObject } from "../core/check.js";
+import { checkDescribeOptions, type DescribeOptions, type OperationText } from "./describe-operation.js";
+import type { TestCuts, TestRing } from "./test-cuts.js";
+
+const MOVES: Readonly<Record<TestCuts["move"], string>> = {
+  flip: "flipped and with the gauge swung over",
+  slide: "slid past the blade and with both scales set over",
+};
+
+function checkRing(value: unknown, path: string): TestRing {
+  const ring = checkObject(value, path);
+  checkNumber(ring["pieces"], `${path}.pieces`, 2, 1e6);
+  checkNumber(ring["accept"], `${path}.accept`, 0, 1e100);
+  return value as TestRing;
+}
+
+/**
+ * Writes how a setting is proved on scrap, as instructions for a person at the saw: cut two pieces and try the corner, close a ring, read the gap, correct the
+ * setting and begin again, until the gap is within the accepted one; then cut the molding.
+ *
+ * @param testCuts - of a cutting plan
+ * @param options - how to write lengths and angles
+ * @returns a title and sentences, as plain text, in the order in which they are followed
+ * @throws {InputError} when there are no test cuts, or a formatter is missing
+ * @example
+ * ```ts
+ * import { describeTestCuts, planFrame } from "miterwright/frame";
+ * import { molding } from "miterwright/profile";
+ * import { formatAngle, formatLength } from "miterwright/units";
+ *
+ * const plan = planFrame({ sides: 8, opening: { side: 300 }, profile: molding({ width: 40, thickness: 20 }) });
+ * const text = describeTestCuts(plan.cutting.testCuts!, {
+ *   length: (value) => formatLength(value, "mm", { digits: 2 }),
+ *   angle: (degrees) => formatAngle(degrees, { digits: 1 }),
+ * });
+ * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1230.93 mm of scrap). Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by 0.57 mm."
+ * ```
+ */
+export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): OperationText {
+  const given = checkObject(testCuts, "testCuts");
+  const { length, angle } = checkDescribeOptions(options);
+  const pair = checkObject(given["pair"], "testCuts.pair") as unknown as TestCuts["pair"];
+  const ring = checkRing(given["ring"], "testCuts.ring");
+  const half = given["half"] === null ? null : checkRing(given["half"], "testCuts.half");
+  const { move, sloped } = testCuts;
+  const faces = sloped ? `, and ${angle(pair.dihedral)} between the faces` : "";
+  const accept = length(ring.accept);
+  const slope = sloped ? "; note its slope with the joints tight" : "";
+  const halves =
+    half === null
+      ? ""
+      : ` Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by ${length(half.accept)}.`;
+  return {
+    title: "Prove the setting on scrap",
+    lines: [
+      `Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, ${MOVES[move]}, one second end.`,
+      `Together they make ${angle(pair.angle)} from above, inside${faces}. Legs under ${length(pair.legs)} do not show there what opens the last joint by ${accept}.`,
+      `So close a ring of ${ring.pieces} such pieces of ${length(testCuts.length)} (${length(testCuts.scrap)} of scrap)${slope}.${halves}`,
+      `Open outside by more than ${accept}: more angle at every end, seen from above ${angle(testCuts.perEnd)} for each ${accept}; inside: less. Cut new pieces and read again.`,
+      `Within ${accept}: leave the setting and cut the molding.`,
+    ],
+  };
+}

@@ -1,0 +1,90 @@
+import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import type { LengthUnit } from "../core/geometry-types.js";
+import { DEGREES, gapPerDegree } from "../closure/regular-closure.js";
+import { ruleLength } from "./cautions/common-practice.js";
+import type { FrameGeometry } from "./frame-geometry.js";
+import { jointWidth } from "./joint-width.js";
+import type { LayOption } from "./lay-option.js";
+
+/** Two test pieces put together. */
+export interface TestPair {
+  /** Angle between them as seen from above, inside, in degrees. */
+  readonly angle: number;
+  /** Angle between their faces, inside, in degrees; 180 in a flat frame. */
+  readonly dihedral: number;
+  /** How long each leg must be for the error that just gives the accepted gap in the frame to show as such a gap at the end of a leg. */
+  readonly legs: number;
+}
+
+/** A ring of test pieces, or half of one against a straightedge. */
+export interface TestRing {
+  /** How many pieces: n for a ring, n/2 for half of one. */
+  readonly pieces: number;
+  /** The gap up to which the setting is right: the V of the last joint, or how far the outer corner at one end of the half stands off a straightedge on which its other end is tight. */
+  readonly accept: number;
+}
+
+/** How a setting is proved on scrap before the molding is cut. */
+export interface TestCuts {
+  /** How the stick is moved between its two ends; test pieces are cut with the same move, or they do not show the same errors. */
+  readonly move: "flip" | "slide";
+  /** Length of each test piece along its longest line: enough for a hold-down. */
+  readonly length: number;
+  /** Scrap that the ring takes. */
+  readonly scrap: number;
+  /** The quick check, which shows a coarse error. */
+  readonly pair: TestPair;
+  /** The sharp check: all 2n cuts share the error, as in the frame. */
+  readonly ring: TestRing;
+  /** With an even number of sides: half the pieces show it more clearly still. */
+  readonly half: TestRing | null;
+  /** For a gap of the accepted size, by how many degrees the plan angle of either end of every piece is off: a 2n-th of the open angle. */
+  readonly perEnd: number;
+  /** Whether the frame slopes, so that the slope of the ring is read together with its gap. */
+  readonly sloped: boolean;
+}
+
+/** Shorter pieces are not cut even with a hold-down, in millimeters; as the caution `short-piece`. */
+const SHORTEST: number = 150;
+
+/**
+ * How a setting is proved on scrap.
+ *
+ * The cuts share the error of the setting. A ring of n pieces, however short, has the V of the frame itself: (W / cos h) times its open angle, for the joint's
+ * width W. Two pieces are off by an n-th of that angle, which on legs of n W / cos h shows as the same V. The ends of
+ * half a ring are off by half the open angle; with one of them tight on a straightedge, the outer corner of the other stands off it by a quarter of that angle across
+ * the ring's width, l / sin h for pieces of length l.
+ *
+ * @param geometry - the frame
+ * @param option - how its sticks lie
+ * @param gap - the V that is accepted at the last joint
+ * @param kerf - width of the saw cut
+ * @param unit - unit of the lengths
+ * @returns the checks and their limits; `null` where the gap is as wide as the joint
+ */
+export function testCuts(
+  geometry: FrameGeometry,
+  option: Pick<LayOption, "first" | "second">,
+  gap: number,
+  kerf: number,
+  unit: LengthUnit,
+): TestCuts | null {
+  const { sides, slope, corners } = geometry;
+  const { planMiter, dihedral } = corners[0]!;
+  const width = jointWidth(geometry);
+  if (!(gap < width)) return null;
+  const kerfAlong = kerf / cosDeg(planMiter);
+  const length = Math.max(ruleLength(SHORTEST, unit), width * (1 + 2 * tanDeg(planMiter)));
+  const openAngle = gap / gapPerDegree(sides, width);
+  const across = length / sinDeg(planMiter);
+  return {
+    move: option.first.kept === option.second.kept ? "flip" : "slide",
+    length,
+    scrap: sides * (length + kerfAlong) + kerfAlong,
+    pair: { angle: 180 - 2 * planMiter, dihedral, legs: (sides * width) / cosDeg(planMiter) },
+    ring: { pieces: sides, accept: gap },
+    half: sides % 2 === 0 ? { pieces: sides / 2, accept: (across * openAngle) / 4 / DEGREES } : null,
+    perEnd: openAngle / (2 * sides),
+    sloped: slope !== 0,
+  };
+}

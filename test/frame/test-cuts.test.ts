@@ -1,0 +1,192 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { ringClosure } from "miterwright/closure";
+import {
+  correctFromGap,
+  cuttingPlan,
+  describeTestCuts,
+  frameGeometry,
+  planFrame,
+  type CuttingPlanOptions,
+  type TestCuts,
+} from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { miterSaw } from "miterwright/saw";
+import { plain, rabbeted, throughJson } from "./briefs.js";
+
+const words = {
+  length: (value: number): string => `${Number(value.toFixed(2))} mm`,
+  angle: (degrees: number): string => `${Number(degrees.toFixed(4))}°`,
+};
+
+function proofOf(sides: number, slope: number, options: CuttingPlanOptions = {}): TestCuts {
+  const geometry = frameGeometry({ sides, slope, profile: plain, opening: { side: 400 } });
+  return cuttingPlan(geometry, { kerf: 3, ...options }).testCuts!;
+}
+
+/** A chain of pieces laid out in a plane from their outer long points: each as long as told, each turned by `turn` against the one before. */
+function chainEnd(pieces: number, length: number, turn: number): { x: number; y: number; heading: number } {
+  let [x, y, heading] = [0, 0, 0];
+  for (let piece = 0; piece < pieces; piece += 1) {
+    x += length * Math.cos(heading);
+    y += length * Math.sin(heading);
+    heading += turn;
+  }
+  return { x, y, heading };
+}
+
+describe("the limits of the test cuts", () => {
+  const cases = fc.record({
+    sides: fc.integer({ min: 3, max: 24 }),
+    width: fc.double({ min: 15, max: 90, noNaN: true }),
+    gap: fc.double({ min: 0.05, max: 0.5, noNaN: true }),
+  });
+
+  test("are those of rings that are laid out piece by piece with the error", () => {
+    fc.assert(
+      fc.property(cases, ({ sides, width, gap }) => {
+        const profile = molding({ width, thickness: 15 });
+        const geometry = frameGeometry({ sides, profile, opening: { side: 400 } });
+        const proof = cuttingPlan(geometry, { gap }).testCuts!;
+        const half = Math.PI / sides;
+        const short = (proof.perEnd * Math.PI) / 180;
+        const turn = 2 * half - 2 * short;
+        // The whole ring: all turns together fall short of a full one, seen across the joint line.
+        const open = 2 * Math.PI - sides * turn;
+        expect((width / Math.cos(half)) * open).toBeCloseTo(proof.ring.accept, 9);
+        expect(proof.ring).toEqual({ pieces: sides, accept: gap });
+        // Two legs of the told length, one of them off by its share: so far apart are their ends.
+        const [leg, planned] = [turn, 2 * half].map((angle) => chainEnd(2, proof.pair.legs, angle)) as [
+          ReturnType<typeof chainEnd>,
+          ReturnType<typeof chainEnd>,
+        ];
+        expect(Math.hypot(leg.x - planned.x, leg.y - planned.y) / gap).toBeCloseTo(1, 2);
+        if (sides % 2 === 1) {
+          expect(proof.half).toBeNull();
+          return;
+        }
+        // Half the ring, its first end cut lying on the straightedge: how far the far end's outer corner stands off that line.
+        const end = chainEnd(proof.half!.pieces, proof.length, turn);
+        const edge = half - short;
+        // The end cut leaves the outer corner inward, turned from the first piece's direction by a quarter less the plan angle of the end.
+        const line = { x: Math.cos(Math.PI / 2 - edge), y: Math.sin(Math.PI / 2 - edge) };
+        const off = Math.abs(end.x * line.y - end.y * line.x);
+        expect(off / proof.half!.accept).toBeCloseTo(1, 2);
+      }),
+    );
+  });
+
+  test("are those of the ring's closing in space, splayed too", () => {
+    for (const [sides, slope] of [
+      [8, 0],
+      [8, 30],
+      [5, -40],
+    ] as const) {
+      const plan = planFrame({ sides, slope, profile: plain, opening: { side: 400 } });
+      const { miter, bevel } = plan.geometry.sticks[0]!.end;
+      const off = plan.assembly.tolerance!.shared.miter!;
+      const end = { miter: miter - off, bevel };
+      const { vGap } = ringClosure({
+        sticks: Array.from({ length: sides }, () => ({ length: 150, start: end, end })),
+        at: "outside",
+        width: plan.assembly.jointWidth,
+        slope,
+      });
+      expect(Math.abs(vGap) / plan.cutting.testCuts!.ring.accept).toBeCloseTo(1, 1);
+    }
+  });
+
+  test("ask for pieces that a hold-down holds, of which enough is left inside, in the plan's unit", () => {
+    const proof = proofOf(6, 0);
+    expect(proof.length).toBe(150);
+    expect(proof.scrap).toBeCloseTo(6 * 150 + (7 * 3) / Math.cos(Math.PI / 6), 9);
+    const wide = molding({ width: 200, thickness: 20 });
+    const broad = cuttingPlan(frameGeometry({ sides: 4, profile: wide, opening: { side: 900 } })).testCuts!;
+    expect(broad.length - 2 * 200).toBeCloseTo(200, 9);
+    const inch = frameGeometry({ sides: 6, profile: molding({ width: 1.5, thickness: 0.75 }), opening: { side: 12 } });
+    expect(cuttingPlan(inch, { unit: "in" }).testCuts!.length).toBeCloseTo(150 / 25.4, 12);
+  });
+
+  test("are none where the accepted gap is as wide as the joint, or no lay works", () => {
+    const geometry = frameGeometry({ sides: 6, profile: plain, opening: { side: 400 } });
+    expect(cuttingPlan(geometry, { gap: 40 }).testCuts).toBeNull();
+    expect(cuttingPlan(geometry, { lay: 10 }).testCuts).toBeNull();
+  });
+});
+
+describe("the loop of cutting, reading and correcting", () => {
+  test.each([
+    [8, 0, undefined],
+    [8, 30, undefined],
+    [5, 20, miterSaw()],
+    [12, -35, miterSaw()],
+  ])("ends within the accepted gap after a few rings, for %d sides sloping %d", (sides, slope, saw) => {
+    const brief = { sides, slope, profile: rabbeted, opening: { side: 400 } };
+    const plan = planFrame(saw === undefined ? brief : { ...brief, saw });
+    const { accept } = plan.cutting.testCuts!.ring;
+    const { miter, bevel } = plan.geometry.sticks[0]!.end;
+    // The scales lie: by so much the saw cuts more than they show.
+    const lie = { miter: 0.4, bevel: slope === 0 ? 0 : -0.3 };
+    let shown = { miter: Math.abs(miter), bevel: Math.abs(bevel) };
+    const gaps: number[] = [];
+    for (let ring = 0; ring < 5; ring += 1) {
+      const end = {
+        miter: shown.miter + lie.miter,
+        bevel: (slope < 0 ? -1 : 1) * (shown.bevel + lie.bevel),
+      };
+      const closed = ringClosure({
+        sticks: Array.from({ length: sides }, () => ({ length: 150, start: end, end })),
+        at: "outside",
+        width: plan.assembly.jointWidth,
+        slope,
+      });
+      gaps.push(Math.abs(closed.vGap));
+      if (gaps.at(-1)! <= accept) break;
+      const open = closed.opens === "outside" ? ("outside" as const) : ("inside" as const);
+      const correction = correctFromGap(plan, { gap: gaps.at(-1)!, open, slope: closed.slope, shown });
+      shown = { miter: correction.first.miter.reading, bevel: correction.first.bevel.reading };
+    }
+    expect(gaps[0]).toBeGreaterThan(accept);
+    expect(gaps.at(-1)).toBeLessThanOrEqual(accept);
+    expect(gaps.length).toBeLessThanOrEqual(3);
+  });
+});
+
+describe("the words", () => {
+  test("for a flat frame, flipped, with an even number of sides", () => {
+    expect(describeTestCuts(proofOf(8, 0), words)).toEqual({
+      title: "Prove the setting on scrap",
+      lines: [
+        "Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, flipped and with the gauge swung over, one second end.",
+        "Together they make 135° from above, inside. Legs under 346.37 mm do not show there what opens the last joint by 0.25 mm.",
+        "So close a ring of 8 such pieces of 150 mm (1229.22 mm of scrap). Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by 0.57 mm.",
+        "Open outside by more than 0.25 mm: more angle at every end, seen from above 0.0207° for each 0.25 mm; inside: less. Cut new pieces and read again.",
+        "Within 0.25 mm: leave the setting and cut the molding.",
+      ],
+    });
+  });
+
+  test("for a splayed frame, slid past the blade, with an odd number of sides", () => {
+    const { lines } = describeTestCuts(proofOf(5, 30, { saw: miterSaw() }), words);
+    expect(lines.slice(0, 3)).toEqual([
+      "Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, slid past the blade and with both scales set over, one second end.",
+      "Together they make 108° from above, inside, and 145.8177° between the faces. Legs under 275.9 mm do not show there what opens the last joint by 0.25 mm.",
+      "So close a ring of 5 such pieces of 150 mm (772.25 mm of scrap); note its slope with the joints tight.",
+    ]);
+  });
+
+  test("come from a plan that was read back from JSON", () => {
+    const proof = proofOf(8, 30);
+    expect(describeTestCuts(throughJson(proof), words)).toEqual(describeTestCuts(proof, words));
+  });
+
+  test("are refused for what is no proof", () => {
+    expect(() => describeTestCuts(null as never, words)).toThrow("Expected `testCuts` to be an object, got null");
+    expect(() => describeTestCuts({} as never, words)).toThrow(
+      "Expected `testCuts.pair` to be an object, got undefined",
+    );
+    expect(() => describeTestCuts(proofOf(8, 0), {} as never)).toThrow(
+      "Expected `length` to be a function that writes a length, got undefined",
+    );
+  });
+});
