@@ -54,7 +54,7 @@ function addDisjoint(
   for (let n = 0; n < MOST_DISJOINT; n++) {
     const best = priceKind(problem, node, { ...prices, items }, kind, above, budget, QUICK_BRANCHES).patterns.at(-1);
     if (best === undefined) break;
-    for (const item of best.items) items[item] = 0;
+    for (const [item] of best.entries) items[item] = 0;
     if (addPattern(master, best)) added++;
   }
   return added;

@@ -56,7 +56,7 @@ export interface PartialPlan {
  */
 export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
   const need = new Map<number, number>();
-  pattern.items.forEach((item, k) => need.set(item, (need.get(item) ?? 0) + pattern.counts[k]!));
+  for (const [item, count] of pattern.entries) need.set(item, (need.get(item) ?? 0) + count);
   let times = available[pattern.kind]!;
   for (const [item, count] of need) times = Math.min(times, Math.floor(remaining[item]! / count));
   return times;
@@ -71,9 +71,7 @@ export function mostTimes(pattern: Pattern, remaining: Float64Array, available: 
  * @param available - how many sticks of each kind are left; changed
  */
 export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
-  pattern.items.forEach((item, k) => {
-    remaining[item] = remaining[item]! - pattern.counts[k]! * times;
-  });
+  for (const [item, count] of pattern.entries) remaining[item] = remaining[item]! - count * times;
   available[pattern.kind] = available[pattern.kind]! - times;
 }
 

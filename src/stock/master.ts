@@ -70,12 +70,12 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
  * @returns false if it is there already
  */
 export function addPattern(master: Master, pattern: Pattern): boolean {
-  const { kind, items, counts, cost } = pattern;
+  const { kind, cost } = pattern;
   const name = patternName(pattern);
   if (master.names.has(name)) return false;
   master.names.add(name);
   const entries = new Map<number, number>();
-  items.forEach((item, k) => entries.set(item, (entries.get(item) ?? 0) + counts[k]!));
+  for (const [item, count] of pattern.entries) entries.set(item, (entries.get(item) ?? 0) + count);
   if (master.mostRows[kind]! >= 0) entries.set(master.mostRows[kind]!, 1);
   addColumn(master.program, cost / master.unit, [...entries.keys()], [...entries.values()]);
   master.patterns.push(pattern);
@@ -120,10 +120,7 @@ export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Ge
   yield* solveMaster(master, budget);
   setBarred(
     program,
-    (column) => {
-      const { items, counts } = patterns[column]!;
-      return items.some((item, k) => counts[k]! > node.demand[item]!);
-    },
+    (column) => patterns[column]!.entries.some(([item, count]) => count > node.demand[item]!),
     (column) => patterns[column]!.cost / unit,
   );
 }

@@ -41,22 +41,18 @@ export interface Problem {
   readonly members: readonly (readonly number[])[];
 }
 
+/** Some of one item in a pattern, and in which room they lie; without one, in room 0. */
+export type Entry = readonly [item: number, count: number, room?: number | undefined];
+
 /** One way to cut a kind of stick. */
 export interface Pattern {
   /** Index of the kind. */
   readonly kind: number;
-  /** Items in it. An item can occur twice, in different rooms. */
-  readonly items: readonly number[];
-  /** How often each occurs. */
-  readonly counts: readonly number[];
-  /** In which room each lies; missing if all lie in room 0. */
-  readonly rooms?: readonly number[];
+  /** What is in it. An item can occur twice, in different rooms. */
+  readonly entries: readonly Entry[];
   /** The stick's cost less the credit for its offcuts. */
   readonly cost: number;
 }
-
-/** Some of one item in a pattern, and in which room they lie; without one, in room 0. */
-export type Entry = readonly [item: number, count: number, room?: number | undefined];
 
 /** A pattern and how many sticks are cut by it. */
 export interface Use {
@@ -88,14 +84,14 @@ export function creditFor(problem: Problem, left: number): number {
 export function roomTaken(problem: Problem, pattern: Pattern, room: number): number {
   let taken = 0;
   const keys: number[] = [];
-  pattern.items.forEach((item, k) => {
-    if ((pattern.rooms?.[k] ?? 0) !== room) return;
-    taken += problem.sizes[item]! * pattern.counts[k]!;
+  for (const [item, count, place = 0] of pattern.entries) {
+    if (place !== room) continue;
+    taken += problem.sizes[item]! * count;
     const key = problem.keys[item]!;
-    if (key < 0 || keys.includes(key)) return;
+    if (key < 0 || keys.includes(key)) continue;
     keys.push(key);
     taken += problem.setups[key]!;
-  });
+  }
   return taken;
 }
 
@@ -108,14 +104,7 @@ export function roomTaken(problem: Problem, pattern: Pattern, room: number): num
  * @returns the pattern
  */
 export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
-  const { cost, rooms } = problem.kinds[kind]!;
-  const pattern: Pattern = {
-    kind,
-    items: entries.map(([item]) => item),
-    counts: entries.map(([, count]) => count),
-    ...(rooms.length > 1 ? { rooms: entries.map(([, , room = 0]) => room) } : {}),
-    cost,
-  };
+  const pattern: Pattern = { kind, entries, cost: problem.kinds[kind]!.cost };
   return problem.credit === 0 ? pattern : withCost(problem, pattern);
 }
 
@@ -141,8 +130,7 @@ export function withCost(problem: Problem, pattern: Pattern): Pattern {
  * @returns the sum
  */
 export function patternSum(pattern: Pattern, values: Float64Array): number {
-  const { items, counts } = pattern;
-  return items.reduce((sum, item, k) => sum + values[item]! * counts[k]!, 0);
+  return pattern.entries.reduce((sum, [item, count]) => sum + values[item]! * count, 0);
 }
 
 /**
@@ -152,10 +140,8 @@ export function patternSum(pattern: Pattern, values: Float64Array): number {
  * @returns the name
  */
 export function patternName(pattern: Pattern): string {
-  const { kind, items, counts, rooms } = pattern;
-  const order = items.map((_, k) => k);
-  order.sort((a, b) => (rooms?.[a] ?? 0) - (rooms?.[b] ?? 0) || items[a]! - items[b]!);
-  return `${kind}:${order.map((k) => `${items[k]!}*${counts[k]!}${rooms ? `@${rooms[k]!}` : ""}`).join()}`;
+  const names = pattern.entries.map(([item, count, room = 0]) => `${item}*${count}@${room}`);
+  return `${pattern.kind}:${names.sort().join()}`;
 }
 
 /**

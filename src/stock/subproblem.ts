@@ -38,14 +38,13 @@ export function wholeProblem(problem: Problem): Subproblem {
  */
 export function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): Pattern | undefined {
   const left = new Map<number, number>();
-  const counts = pattern.items.map((item, k) => {
+  const entries = pattern.entries.map(([item, count, room]): Entry => {
     const available = left.get(item) ?? demand[item]!;
-    const count = Math.min(pattern.counts[k]!, available);
-    left.set(item, available - count);
-    return count;
+    const some = Math.min(count, available);
+    left.set(item, available - some);
+    return [item, some, room];
   });
-  if (counts.every((count, k) => count === pattern.counts[k])) return pattern;
-  const entries = counts.map((count, k): Entry => [pattern.items[k]!, count, pattern.rooms?.[k]]);
+  if (entries.every(([, count], k) => count === pattern.entries[k]![1])) return pattern;
   const used = entries.filter(([, count]) => count > 0);
   return used.length === 0 ? undefined : makePattern(problem, pattern.kind, used);
 }

@@ -21,9 +21,9 @@ interface Slot {
 /** Slots of a pattern in the order in which they are cut: room by room, pieces of one share key side by side, long ones first. */
 function slotsOf(problem: Problem, pattern: Pattern): Slot[] {
   const slots: Slot[] = [];
-  pattern.items.forEach((item, k) => {
-    for (let n = 0; n < pattern.counts[k]!; n++) slots.push({ item, room: pattern.rooms?.[k] ?? 0 });
-  });
+  for (const [item, count, room = 0] of pattern.entries) {
+    for (let n = 0; n < count; n++) slots.push({ item, room });
+  }
   const { keys } = problem;
   return slots.sort((a, b) => a.room - b.room || keys[b.item]! - keys[a.item]! || a.item - b.item);
 }

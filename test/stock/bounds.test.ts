@@ -89,7 +89,7 @@ describe("bounds", () => {
         problem.kinds.forEach((kind, index) => {
           const { worth, patterns } = priceKind(problem, node, { items, scale: 1 }, index, 0, makeBudget(Infinity));
           const worthOf = (pattern: (typeof patterns)[number]): number =>
-            pattern.items.reduce((sum, item, k) => sum + items[item]! * pattern.counts[k]!, kind.cost - pattern.cost);
+            pattern.entries.reduce((sum, [item, count]) => sum + items[item]! * count, kind.cost - pattern.cost);
           const best = patterns.at(-1);
           // With nothing in it a stick may still earn its credit; that is no pattern.
           if (best !== undefined && problem.credit === 0) expect(worthOf(best)).toBe(worth);
@@ -98,7 +98,7 @@ describe("bounds", () => {
             const all = enumeratePatterns(problem, node, index, items, 1, limits);
             expect(all.complete).toBe(true);
             for (const pattern of all.patterns) {
-              expect(pattern.items).toContain(item);
+              expect(pattern.entries.map(([other]) => other)).toContain(item);
               expect(worthOf(pattern)).toBeLessThanOrEqual(worth + 1e-6);
             }
             // Those that are worth enough are what is left of all of them.
