@@ -1,12 +1,33 @@
 import { checkArray, checkNumber, checkObject, checkText, checkWord } from "../core/check.js";
-import type { FramePlan } from "../frame/index.js";
+import type { FrameCheck, FramePlan } from "../frame/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";
 import { tabulate } from "./tabulate.js";
+import { withinText } from "./within-text.js";
+
+/** When a check is made, for people. */
+const TIMES: Readonly<Record<FrameCheck["when"], string>> = {
+  sticks: "loose pieces",
+  dry: "dry frame",
+  glued: "glued frame",
+};
+
+function readCheck(value: unknown, path: string): Pick<FrameCheck, "label" | "when" | "kind" | "value" | "tolerance"> {
+  const check = checkObject(value, path);
+  const number = (name: "value" | "tolerance"): number =>
+    checkNumber(check[name], `${path}.${name}`, -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
+  return {
+    label: checkText(check["label"], `${path}.label`),
+    when: checkWord(check["when"], `${path}.when`, ["sticks", "dry", "glued"]),
+    kind: checkWord(check["kind"], `${path}.kind`, ["length", "angle"]),
+    value: number("value"),
+    tolerance: check["tolerance"] === null ? null : number("tolerance"),
+  };
+}
 
 /**
- * A table of what to measure on the loose sticks, on the dry and on the glued frame, with an empty column to write in what it is.
+ * A table of what to measure on the pieces of a frame, on the dry frame and on the glued one, with an empty column to write in what it is.
  *
  * @param plan - the plan; only its `checks` are read
  * @param options - formatters and caption
@@ -18,12 +39,9 @@ import { tabulate } from "./tabulate.js";
  * import { planFrame } from "miterwright/frame";
  *
  * const plan = planFrame({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40 } });
- * const words = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees}°` };
- * tabulateChecks(plan, words).cells.slice(4, 6);
- * //=> [
- * //     ["gap of the last joint, its other end touching", "dry", "0.0 mm", "0.3 mm", ""],
- * //     ["opening, in the rabbet, side to opposite side", "dry", "346.4 mm", "0.4 mm", ""],
- * //   ]
+ * const words = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees.toFixed(2)}°` };
+ * tabulateChecks(plan, words).cells.find(([what]) => what?.startsWith("whole frame"));
+ * //=> ["whole frame, side to opposite side", "dry frame", "426.4 mm", "± 0.4 mm", ""]
  * ```
  */
 export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTableOptions): Table {
@@ -31,19 +49,11 @@ export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTa
   const given = checkObject(options);
   const write = { length: formatterOf(given, "length"), angle: formatterOf(given, "angle") };
   const rows = checks.map((value, index) => {
-    const path = `checks[${index}]`;
-    const check = checkObject(value, path);
-    const kind = checkWord(check["kind"], `${path}.kind`, ["length", "angle"]);
-    const target = checkNumber(check["value"], `${path}.value`, -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
-    const when = checkWord(check["when"], `${path}.when`, ["sticks", "dry", "glued"]);
-    const within =
-      check["tolerance"] === null
-        ? ""
-        : write[kind](checkNumber(check["tolerance"], `${path}.tolerance`, 0, Number.MAX_VALUE, "0 or more, or null"));
-    return [checkText(check["label"], `${path}.label`), when, write[kind](target), within, ""];
+    const check = readCheck(value, `checks[${index}]`);
+    return [check.label, TIMES[check.when], write[check.kind](check.value), withinText(check, write), ""];
   });
   return tabulate({
-    caption: options.caption ?? "Measure on the sticks, on the dry frame and on the glued one",
+    caption: options.caption ?? "What to measure, and when",
     columns: [
       { label: "what" },
       { label: "when" },

@@ -1,3 +1,4 @@
+import { NOTHING, withinText } from "../drawing/within-text.js";
 import type { FrameCheck, FramePlan } from "../frame/index.js";
 import { glueBlock, truenessBlock } from "./assembly-section.js";
 import { element, table, type Markup } from "./html.js";
@@ -9,16 +10,6 @@ const AGAIN: Readonly<Partial<Record<FrameCheck["code"], FrameCheck["code"]>>> =
   "glued-across-corners": "opening-across-corners",
   "glued-flatness": "flatness",
 };
-
-/** What stands where nothing is to be written. */
-const NOTHING: string = "–";
-
-/** A tolerance; one that the formatter rounds away is not to be measured but felt. */
-function withinText({ kind, tolerance }: FrameCheck, words: Words): string {
-  if (tolerance === null) return NOTHING;
-  const text = words[kind](tolerance);
-  return text === words[kind](0) ? "a hair" : `±\u00a0${text}`;
-}
 
 /**
  * Putting together: what to measure on the loose sticks, the dry and the glued frame, how it is glued, and how true the saw must be for it.

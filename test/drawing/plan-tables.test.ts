@@ -182,19 +182,21 @@ describe("a table of lays", () => {
   });
 });
 
-test("a table of checks has what must be, by how much it may be off, and room for what is", () => {
+test("a table of checks has what must be when, within what, and room for what is", () => {
   const frame = plan({ slope: 20 });
   const table = tabulateChecks(frame, SHORT);
-  expect(table.cells).toEqual(
-    frame.checks.map(({ label, when, kind, value, tolerance }) => [
-      label,
-      when,
-      SHORT[kind](value),
-      tolerance === null ? "" : SHORT[kind](tolerance),
-      "",
-    ]),
+  const times = { sticks: "loose pieces", dry: "dry frame", glued: "glued frame" };
+  expect(table.cells.map(([what, when, value, , is]) => [what, when, value, is])).toEqual(
+    frame.checks.map(({ label, when, kind, value }) => [label, times[when], SHORT[kind](value), ""]),
   );
-  expect(table.cells[2]!.slice(1)).toEqual(["dry", "360.00°", "", ""]);
+  const within = columnOf(table, "within");
+  frame.checks.forEach(({ kind, tolerance }, index) => {
+    expect(within[index]).toBe(tolerance === null ? "–" : `±\u00a0${SHORT[kind](tolerance)}`);
+  });
+  const [check] = frame.checks;
+  const cellOf = (tolerance: number | null): string =>
+    tabulateChecks({ checks: [{ ...check!, kind: "angle", tolerance }] }, SHORT).cells[0]![3]!;
+  expect([cellOf(null), cellOf(0.004), cellOf(0.006)]).toEqual(["–", "a hair", "±\u00a00.01°"]);
 });
 
 test("tables of any frame, or of its plan read back from JSON, read the same in all three forms", () => {

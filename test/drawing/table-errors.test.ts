@@ -171,6 +171,13 @@ describe("refused are", () => {
       "range",
       "Expected `checks[0].value` to be a finite number, got NaN (number)",
     ]);
+    expect(
+      refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, tolerance: undefined as never }] }, SHORT)),
+    ).toEqual(["missing", "Expected `checks[0].tolerance` to be a finite number, got undefined"]);
+    expect(refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, when: "wet" as never }] }, SHORT))).toEqual([
+      "unknown",
+      'Expected `checks[0].when` to be one of "sticks", "dry", "glued", got "wet" (string)',
+    ]);
   });
 
   test("captions that are none", () => {
