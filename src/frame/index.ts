@@ -82,5 +82,6 @@ export type {
 } from "./hanging/frame-hanging.js";
 export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
+export { describeHanging } from "./hanging/describe-hanging.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

@@ -1,6 +1,6 @@
 import type { FramePlan } from "../frame/index.js";
 import { element, type Content, type Markup } from "./html.js";
-import { quantityText } from "./quantity-text.js";
+import { quantityText } from "../frame/quantity-text.js";
 import type { Words } from "./sheet-options.js";
 
 type Caution = FramePlan["cautions"][number];

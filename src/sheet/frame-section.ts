@@ -3,7 +3,7 @@ import { markLetters } from "../drawing/mark-letters.js";
 import { markLabel, type FramePlan, type PartialSum } from "../frame/index.js";
 import { costText } from "./cost-text.js";
 import { element, figure, table, type Content, type Markup } from "./html.js";
-import { quantityText } from "./quantity-text.js";
+import { quantityText } from "../frame/quantity-text.js";
 import type { Words } from "./sheet-options.js";
 
 /** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */

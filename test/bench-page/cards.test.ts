@@ -103,6 +103,22 @@ describe("the cards", () => {
     expect(year).toMatch(/In the dry season, at 6% moisture, the joints open inside by 0\.\d+ mm/);
   });
 
+  test("say what it weighs, costs and hangs by, as far as that is known", () => {
+    const bare = cardsOf(jobOf(TRAY));
+    expect(bare["hanging"]).toBe(null);
+    expect(textOf(bare["materials"]!)).toMatch(/board feet/);
+    expect(textOf(bare["materials"]!)).not.toMatch(/mass|cost in all/);
+    const full = jobOf(
+      { ...TRAY, slope: "", species: "black walnut", price: "12.50", hangs: "wire" },
+      { layers: [{ name: "pane", thickness: "2", material: "glass" }] },
+    );
+    const { materials } = planJob(full).plan!;
+    const cards = cardsOf(full);
+    expect(textOf(cards["materials"]!)).toContain(`mass in all ${Number(materials.mass.total!.toPrecision(3))} kg`);
+    expect(textOf(cards["materials"]!)).toContain(`at least ${materials.cost!.total!.toFixed(2)}; not known: pane`);
+    expect(textOf(cards["hanging"]!)).toContain("By a wire between two hangers");
+  });
+
   test("draw the cradle where the lay needs one", () => {
     expect(cardsOf(jobOf({ ...TRAY, lay: "propped" }))["steps"]).toContain("make the cradle");
     expect(cardsOf(jobOf(TRAY))["steps"]).not.toContain("make the cradle");

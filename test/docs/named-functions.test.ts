@@ -13,7 +13,6 @@ const TEXTS: readonly string[] = [
 const TO_COME: readonly string[] = [
   "correctFromGap",
   "panelForOpening",
-  "describeHanging",
   "describeTestCuts",
   "tabulate",
   "tabulateChecks",

@@ -1,5 +1,6 @@
 import type { Card } from "./card.js";
 import { lengthsCard, panelCard, planCard, sectionCard } from "./frame-cards.js";
+import { hangingCard, materialsCard } from "./supply-cards.js";
 import { answerCard, cautionsCard, checksCard, laysCard, stepsCard } from "./work-cards.js";
 import { yearCard } from "./year-card.js";
 
@@ -14,5 +15,7 @@ export const CARDS: readonly Card[] = [
   lengthsCard,
   panelCard,
   checksCard,
+  materialsCard,
+  hangingCard,
   yearCard,
 ];

@@ -1,5 +1,5 @@
 import type { QuantityKind } from "../core/caution.js";
-import type { Words } from "./sheet-options.js";
+import type { DescribeOptions } from "./describe-operation.js";
 
 /**
  * A number with its unit, for people.
@@ -9,7 +9,7 @@ import type { Words } from "./sheet-options.js";
  * @param words - the formatters of lengths and angles
  * @returns the text, never broken between the number and its unit
  */
-export function quantityText(value: number, kind: QuantityKind | undefined, words: Words): string {
+export function quantityText(value: number, kind: QuantityKind | undefined, words: DescribeOptions): string {
   if (kind === "length") return words.length(value);
   if (kind === "angle") return words.angle(value);
   const rounded = Number(value.toPrecision(3)).toString();

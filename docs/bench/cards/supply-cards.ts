@@ -1,0 +1,63 @@
+import { describeHanging, type FramePlan } from "miterwright/frame";
+import { html, type Part } from "../html.js";
+import type { Card } from "./card.js";
+import { bullets, facts, table } from "./tables.js";
+
+/** Three figures: what a species or a data sheet says is no better. */
+function about(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
+
+/** A total, and what is not in it. */
+function totalText({ total, missing }: FramePlan["materials"]["mass"], write: (value: number) => string): string {
+  if (total === null) return "not known";
+  return missing.length === 0 ? write(total) : `at least ${write(total)}; not known: ${missing.join(", ")}`;
+}
+
+/** What the frame takes, weighs and costs. */
+export const materialsCard: Card = {
+  id: "materials",
+  heading: "What it takes, weighs and costs",
+  column: "frame",
+  write: ({ plan, writers }) => {
+    const { materials, contents } = plan;
+    const { blank, parts, mass, cost } = materials;
+    const kilograms = (value: number): string => `${about(value)} kg`;
+    const money = (value: number): string => value.toFixed(2);
+    const rows = parts.map(({ name, mass: weighs, price }): Part[] => [
+      name,
+      weighs === null ? "" : kilograms(weighs),
+      price?.cost == null ? "" : money(price.cost),
+    ]);
+    const knowsParts = mass.total !== null || cost !== null;
+    const { box, panel } = contents;
+    return html`${facts([
+      ["molding used up", writers.length(materials.stickLength)],
+      ...(blank === null
+        ? []
+        : [
+            [
+              "milled from, before waste",
+              `${about(blank.boardFeet)} board feet (${about(1000 * blank.cubicMeters)} liters) of ${writers.length(blank.width)} × ${writers.length(blank.thickness)}`,
+            ] as const,
+          ]),
+      ...(box === null || panel === null
+        ? []
+        : [["each layer is cut from", `${writers.length(box.width)} × ${writers.length(box.height)}`] as const]),
+      ...(mass.total === null ? [] : [["mass in all", totalText(mass, kilograms)] as const]),
+      ...(cost === null ? [] : [["cost in all", totalText(cost, money)] as const]),
+    ])}
+    ${knowsParts ? table("Part by part", ["part", "mass", "cost"], rows) : null}`;
+  },
+};
+
+/** Where the hangers go, and what they carry. */
+export const hangingCard: Card = {
+  id: "hanging",
+  heading: "On the wall",
+  column: "frame",
+  write: ({ plan, writers }) => {
+    const lines = describeHanging(plan, writers);
+    return lines.length === 0 ? null : bullets(lines);
+  },
+};

@@ -1,0 +1,62 @@
+import { expect, test } from "vitest";
+import { describeHanging, planFrame, type FrameBrief } from "miterwright/frame";
+import { throughJson, plain } from "./briefs.js";
+
+const words = {
+  length: (value: number): string => `${value.toFixed(1)} mm`,
+  angle: (degrees: number): string => `${degrees}°`,
+};
+const hung = (changes: Partial<FrameBrief>): string[] =>
+  describeHanging(
+    throughJson(planFrame({ sides: 6, opening: { side: 200 }, profile: plain, ...changes } as FrameBrief)),
+    words,
+  );
+
+test("nothing is said of a frame that is not to hang, and only why of one that can't", () => {
+  expect(hung({})).toEqual([]);
+  // Steeper on its outer side than any hanger lies, at a slope that turns the back away from the wall as well.
+  const triangle = {
+    outline: [
+      { x: 0, y: 0 },
+      { x: 40, y: 0 },
+      { x: 20, y: 4 },
+    ],
+    marks: {},
+  };
+  const plan = planFrame({ sides: 6, slope: 80, opening: { side: 200 }, profile: triangle, hanging: { by: "wire" } });
+  if (plan.hanging?.possible !== false) throw new Error("it should not hang");
+  expect(describeHanging(plan, words)).toEqual([plan.hanging.why]);
+});
+
+test("the wire and the load are said with their numbers, and what is not known is not made up", () => {
+  const known = hung({ species: "black cherry", hanging: { by: "wire", wireAngle: 20, screwDepth: 8 } });
+  const plan = planFrame({
+    sides: 6,
+    opening: { side: 200 },
+    profile: plain,
+    species: "black cherry",
+    hanging: { by: "wire", wireAngle: 20, screwDepth: 8 },
+  });
+  const { hanging } = plan;
+  if (hanging?.possible !== true) throw new Error("it should hang");
+  expect(known).toHaveLength(4);
+  expect(known[1]).toContain("these go in 8.0 mm.");
+  expect(known[2]).toBe(
+    `The wire is ${words.length(hanging.wire!.length)} from hanger to hanger, knots besides; at 20° its hook is ${words.length(hanging.wire!.belowTop)} below the frame's top.`,
+  );
+  expect(known[3]).toContain(`(${Number(hanging.load.weight!.toPrecision(3))}\u00a0N)`);
+  expect(hung({ hanging: { by: "two-hooks" } }).at(-1)).toBe(
+    "Each hook and hanger carries 50\u00a0% of the weight, which is not known: weigh the frame.",
+  );
+});
+
+test("malformed input is refused", () => {
+  const plan = planFrame({ sides: 6, opening: { side: 200 }, profile: plain, hanging: { by: "wire" } });
+  expect(() => describeHanging(7 as never, words)).toThrow("Expected `plan` to be an object, got 7 (number)");
+  expect(() => describeHanging({ hanging: 7 } as never, words)).toThrow(
+    "Expected `plan.hanging` to be an object, got 7 (number)",
+  );
+  expect(() => describeHanging(plan, { length: words.length } as never)).toThrow(
+    "Expected `angle` to be a function that writes an angle, got undefined",
+  );
+});
