@@ -28,7 +28,7 @@ describe("the panel for a glued frame", () => {
           { acrossFlats: alike(even(sides), acrossFlats) },
           { fromCenter: alike(sides, apothem) },
         ]) {
-          const result = panelForOpening(plan, measures as { acrossFlats: number[] });
+          const result = panelForOpening(plan, measures);
           expect(result.panel.panel.apothem).toBeCloseTo(plan.panel!.panel.apothem, 9);
           expect(result.panel.pose).toBe(plan.panel!.pose);
           expect(result.difference).toBeCloseTo(0, 9);

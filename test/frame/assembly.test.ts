@@ -101,12 +101,12 @@ describe("the tolerance of the saw", () => {
         const option = plan.cutting.lay;
         const tolerance = plan.assembly.tolerance?.shared[name] ?? null;
         fc.pre(option !== null && tolerance !== null);
-        const { miter, bevel } = option!.first;
+        const { miter, bevel } = option.first;
         const [m, b] = [
-          miter.degrees + (name === "miter" ? tolerance! : 0),
-          bevel.degrees + (name === "bevel" ? tolerance! : 0),
+          miter.degrees + (name === "miter" ? tolerance : 0),
+          bevel.degrees + (name === "bevel" ? tolerance : 0),
         ];
-        const { gap } = sawnFrame(plan, { first: setTo(option!.first, m, b), second: setTo(option!.second, m, b) });
+        const { gap } = sawnFrame(plan, { first: setTo(option.first, m, b), second: setTo(option.second, m, b) });
         expect(gap / plan.brief.gap).toBeCloseTo(1, 0.9);
       }),
       { numRuns: 60 },
@@ -153,10 +153,10 @@ describe("the faults of a saw", () => {
           fc.pre(option !== null);
           const errors = plan.assembly.sawErrors!;
           const { effect, gap, slopeOff, step } = faultOf(errors, name);
-          const scale = name === "swing" ? option!.first.miter : option!.first.bevel;
+          const scale = name === "swing" ? option.first.miter : option.first.bevel;
           if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.leans === "none");
           if (effect === "idle") return;
-          const ring = sawnFrame(plan, option!, { ...SOUND, [name]: size });
+          const ring = sawnFrame(plan, option, { ...SOUND, [name]: size });
           const { length } = plan.geometry.sticks[0]!.longest;
           // Where a tenth of a degree is not small beside the angle that is set, its square shows.
           const square = 0.02 * plan.assembly.jointWidth * RADIAN * sides;

@@ -16,7 +16,7 @@ describe("a year on the sheet", () => {
     const frame = plan(moving);
     const { text, elements } = readSheet(shopSheet(frame, SHORT));
     const heads = elements.filter(({ name }) => /^h[23]$/.test(name)).map((element) => textOf(element));
-    expect(heads.slice(-3)).toEqual(["Dry fit and checks", "Over the year", "The panel"]);
+    expect(heads.slice(-3)).toEqual(["How true the saw must be", "Over the year", "The panel"]);
     const lines = describeMovement(frame, SHORT);
     expect(lines).toHaveLength(3);
     for (const line of lines) expect(text).toContain(line);
