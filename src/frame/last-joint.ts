@@ -44,7 +44,7 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
       trim,
       loss: trim === null ? null : 2 * trim,
       words:
-        "Lay each half against a straightedge; where its two ends do not touch all along, plane or saw both in one straight line, taking off no more than that needs.",
+        "Lay each half against a straightedge; where its ends do not touch all along, plane or saw both in one line, as little as that takes.",
     };
   }
   const room = angle === null ? null : regularClosingRoom(sides, length, angle);

@@ -35,7 +35,7 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
     ),
     element(
       "p",
-      `${bed}Clamp against blocks of ${words.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint. Corner 1 is where side 1 starts, counter-clockwise from above.`,
+      `${bed}Clamp against blocks of ${words.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint. Corner 1 starts side 1.`,
     ),
     element("p", lastJointText(plan, words)),
   );
