@@ -159,6 +159,21 @@ describe("what to measure, and how far it may be off", () => {
     }
   });
 
+  test("is told for the most sides as for a circle: the open angle takes its share from every chord", () => {
+    const gap = 0.2;
+    const many = ringChecks({ sides: 1e6, apothem: 1e4, width: 30, gap });
+    // Half of an arc of radius r that lacks half of the open angle a is a chord of 2 r sin(90 - a/4) on a radius of r / (1 - a/360).
+    const radians = gap / 30;
+    const grown = 1e4 / (1 - radians / (2 * Math.PI));
+    const shrunk = 1e4 / (1 + radians / (2 * Math.PI));
+    const off = Math.max(
+      Math.abs(2 * grown * Math.cos(radians / 4) - 2e4),
+      Math.abs(2 * shrunk * Math.cos(radians / 4) - 2e4),
+    );
+    expect(find(many, "corner-to-corner").tolerance).toBeCloseTo(off, 6);
+    expect(find(many, "side-to-side").tolerance).toBeGreaterThan(off);
+  });
+
   test("survives JSON and writes to nothing", () => {
     const checks = ringChecks(frozen({ sides: 7, apothem: 100, width: 30, gap: 0.2, slope: 10 }));
     expect(JSON.parse(JSON.stringify(checks))).toEqual(checks);
