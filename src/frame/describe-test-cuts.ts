@@ -50,13 +50,16 @@ export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): 
     half === null
       ? ""
       : ` Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by ${length(half.accept)}.`;
+  const perEnd = angle(testCuts.perEnd);
+  // Written coarsely it may read as nothing at all.
+  const share = perEnd === angle(0) ? "" : `, seen from above ${perEnd} for each ${accept}`;
   return {
     title: "Prove the setting on scrap",
     lines: [
       `Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, ${MOVES[move]}, one second end.`,
       `Together they make ${angle(pair.angle)} from above, inside${faces}. Legs under ${length(pair.legs)} do not show there what opens the last joint by ${accept}.`,
       `So close a ring of ${ring.pieces} such pieces of ${length(testCuts.length)} (${length(testCuts.scrap)} of scrap)${slope}.${halves}`,
-      `Open outside by more than ${accept}: more angle at every end, seen from above ${angle(testCuts.perEnd)} for each ${accept}; inside: less. Cut new pieces and read again.`,
+      `Open outside by more than ${accept}: more angle at every end${share}; inside: less. Cut new pieces and read again.`,
       `Within ${accept}: leave the setting and cut the molding.`,
     ],
   };

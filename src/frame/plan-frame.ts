@@ -3,6 +3,7 @@ import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
 import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
 import { movementCautions } from "./cautions/movement-cautions.js";
+import { panelCautions } from "./cautions/panel-cautions.js";
 import { planCautions } from "./cautions/plan-cautions.js";
 import { planContents, type FrameContents } from "./contents-plan.js";
 import { planCutting } from "./cutting-plan.js";
@@ -97,6 +98,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const contents = planContents(filled, geometry, movement);
   const materials = frameMaterials(filled, geometry, cutting.rough, contents);
   const hanging = hangFrame(filled, geometry, materials.mass);
+  const panel = contents.panel === null ? undefined : planPanel({ polygon: geometry.opening, clearance, pose });
   const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
   return {
     brief: filled,
@@ -104,7 +106,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
     cutting,
     ...(sticks === undefined || tooShort ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
     contents,
-    ...(contents.panel === null ? {} : { panel: planPanel({ polygon: geometry.opening, clearance, pose }) }),
+    ...(panel === undefined ? {} : { panel }),
     movement,
     checks: frameChecks(geometry, cutting.operations.at(-1)?.measure ?? null, gap),
     assembly: frameAssembly(geometry, cutting, gap),
@@ -112,6 +114,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
     hanging,
     cautions: [
       ...cutting.cautions,
+      ...panelCautions(panel, filled),
       ...planCautions(filled, { contents, piece: cutting.rough, materials, hanging }),
       ...movementCautions(filled, movement, contents.room),
     ],

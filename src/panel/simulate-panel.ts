@@ -8,64 +8,14 @@ import {
   refuse,
   reject,
 } from "../core/check.js";
-import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import type { PanelCut, PanelPlan } from "./panel-plan.js";
+import type { PanelPlan } from "./panel-plan.js";
+import { blankEdges, cutEdge, sawn } from "./sawn-piece.js";
 
 /** Options of {@link simulatePanel}. */
 export interface SimulatePanelOptions {
   /** By how many degrees the gauge stands off what the plan says, positive when the kept part between fence and blade is wider; -20 to 20, default 0. */
   readonly settingError?: number;
-}
-
-/** The line of an edge: a point on it and its direction, the panel to the left. */
-interface Edge {
-  readonly through: Point;
-  readonly direction: Point;
-}
-
-function rotated({ x, y }: Point, degrees: number): Point {
-  const [cosine, sine] = [cosDeg(degrees), sinDeg(degrees)];
-  return { x: x * cosine - y * sine, y: x * sine + y * cosine };
-}
-
-/** How far a point lies to the left of an edge, times the direction's length. */
-function leftOf({ through, direction }: Edge, point: Point): number {
-  return direction.x * (point.y - through.y) - direction.y * (point.x - through.x);
-}
-
-/** What is left of a convex piece when everything to the right of an edge falls off. */
-function sawn(piece: readonly Point[], edge: Edge): Point[] {
-  return piece.flatMap((point, index) => {
-    const next = piece[(index + 1) % piece.length]!;
-    const [here, there] = [leftOf(edge, point), leftOf(edge, next)];
-    const kept = here >= 0 ? [point] : [];
-    if (here >= 0 === there >= 0) return kept;
-    const share = here / (here - there);
-    return [...kept, { x: point.x + share * (next.x - point.x), y: point.y + share * (next.y - point.y) }];
-  });
-}
-
-/**
- * The direction of a new side, from that of the side at the fence: the two enclose 90 degrees, less the setting when the gauge is swung closed, more when open. Cut
- * with the panel turned over, the new side lies on the other hand.
- */
-function cutDirection(fence: Edge, cut: PanelCut, error: number): Point {
-  const enclosed = (cut.swing === "closed" ? 90 - cut.setting : 90 + cut.setting) + error;
-  return rotated(fence.direction, cut.up === "front" ? 180 - enclosed : enclosed - 180);
-}
-
-/** The edges that the blank has already, by the sides that the plan says they are. */
-function blankEdges(plan: PanelPlan): Map<number, Edge> {
-  const count = plan.panel.sides;
-  return new Map(
-    plan.existing.map((side) => {
-      const [from, to] = [plan.corners[side]!.point, plan.corners[(side + 1) % count]!.point];
-      const upright = Math.abs(to.x - from.x) < Math.abs(to.y - from.y);
-      const direction = upright ? { x: 0, y: Math.sign(to.y - from.y) } : { x: Math.sign(to.x - from.x), y: 0 };
-      return [side, { through: from, direction }];
-    }),
-  );
 }
 
 /** Checks the fields of a plan that are read; it may come from a file. */
@@ -158,7 +108,7 @@ export function simulatePanel(plan: PanelPlan, options: SimulatePanelOptions = {
         `Expected \`plan.cuts[${cut.step - 1}].against\` to be a side that exists by then, got ${cut.against}`,
       );
     }
-    const edge = { through: cut.middle.point, direction: cutDirection(fence, cut, error) };
+    const edge = cutEdge(fence, cut, error);
     edges.set(cut.side, edge);
     piece = sawn(piece, edge);
   }

@@ -42,8 +42,8 @@ function checkBevelScale(value: unknown, path: string): BevelScale {
  */
 export function checkSaw(value: unknown, path = "saw"): Saw {
   const saw = checkObject(value, path);
-  const sizes: { depth?: number; depthAt45?: number; crosscut?: number } = {};
-  for (const key of ["depth", "depthAt45", "crosscut"] as const) {
+  const sizes: { depth?: number; depthAt45?: number; crosscut?: number; gaugeReach?: number } = {};
+  for (const key of ["depth", "depthAt45", "crosscut", "gaugeReach"] as const) {
     if (saw[key] !== undefined) sizes[key] = checkLength(saw[key], `${path}.${key}`);
   }
   return {

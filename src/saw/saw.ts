@@ -44,4 +44,9 @@ export interface Saw {
   readonly depthAt45?: number;
   /** Longest line of cut across the table, in the caller's length unit; unknown when absent. */
   readonly crosscut?: number;
+  /**
+   * How far the gauge's fence can be from the blade's front, with the table still guiding the gauge: the deepest work that a panel's cut can begin on, in the
+   * caller's length unit; unknown when absent.
+   */
+  readonly gaugeReach?: number;
 }

@@ -175,6 +175,13 @@ describe("the words", () => {
     ]);
   });
 
+  test("leave out an angle that is written as none", () => {
+    const coarse = { ...words, angle: (degrees: number): string => `${degrees.toFixed(1)}°` };
+    expect(describeTestCuts(proofOf(8, 0), coarse).lines[3]).toBe(
+      "Open outside by more than 0.25 mm: more angle at every end; inside: less. Cut new pieces and read again.",
+    );
+  });
+
   test("come from a plan that was read back from JSON", () => {
     const proof = proofOf(8, 30);
     expect(describeTestCuts(throughJson(proof), words)).toEqual(describeTestCuts(proof, words));

@@ -8,7 +8,7 @@ const sound = tableSaw();
 
 describe("checkSaw", () => {
   test("takes the usual saws, and their copies from JSON", () => {
-    for (const saw of [tableSaw(), miterSaw({ depth: 90, depthAt45: 60, crosscut: 300 })]) {
+    for (const saw of [tableSaw(), miterSaw({ depth: 90, depthAt45: 60, crosscut: 300, gaugeReach: 280 })]) {
       expect(checkSaw(saw)).toEqual(saw);
       expect(checkSaw(throughJson(saw))).toEqual(saw);
     }
@@ -48,6 +48,7 @@ describe("checkSaw", () => {
       "Expected `saw.bevel.step` to be degrees from 0.000001 to 45, got 0 (number)",
     ],
     [{ depth: -0 }, "Expected `saw.depth` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+    [{ gaugeReach: 0 }, "Expected `saw.gaugeReach` to be a positive length (1e-100 to 1e100), got 0 (number)"],
     [{ depthAt45: 0 }, "Expected `saw.depthAt45` to be a positive length (1e-100 to 1e100), got 0 (number)"],
     [
       { crosscut: Infinity },

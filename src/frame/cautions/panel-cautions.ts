@@ -1,0 +1,61 @@
+import type { Caution } from "../../core/caution.js";
+import type { PanelPlan } from "../../panel/index.js";
+import { workAtGauge } from "../../panel/work-at-gauge.js";
+import type { FilledBrief } from "../brief.js";
+import { ruleLength } from "./common-practice.js";
+import { makeCaution } from "./make-caution.js";
+
+/** Deeper work takes the gauge off the front of most tables before the cut begins, in millimeters; common practice, no printed source. */
+const GAUGE_REACH: number = 300;
+/** An edge shorter than this does not hold a panel at the gauge, and brings hands to the blade, in millimeters; common practice, no printed source. */
+const SHORT_BEARING: number = 150;
+/** A hand does not pass between fence and blade where the rip is narrower than this, in millimeters; common practice, no printed source. */
+const NARROW_RIP: number = 150;
+/** The last stretch of a cut is fed with a push stick, in millimeters; see {@link PUSH_STICK_SOURCE}. */
+const PUSHED: number = 300;
+/** A push stick is at least so long, in millimeters; see {@link PUSH_STICK_SOURCE}. */
+const PUSH_STICK: number = 450;
+const PUSH_STICK_SOURCE: string =
+  "HSE, Woodworking Information Sheet 16, Circular saw benches, as a contractor's safety standard restates it; the narrowest width is common practice";
+
+function gaugeCautions(panel: PanelPlan, brief: FilledBrief): Caution[] {
+  const work = workAtGauge(panel);
+  if (work.length === 0) return [];
+  const cautions: Caution[] = [];
+  const depth = Math.max(...work.map((one) => one.depth));
+  const reach = brief.saw.gaugeReach ?? ruleLength(GAUGE_REACH, brief.unit);
+  if (depth > reach) {
+    const sentence =
+      "The panel is deep at the gauge, which then stands off the front of the table when the cut begins: cut it on a sled with a fence of its own, or with a guided saw along a straightedge.";
+    cautions.push(makeCaution("panel-gauge", "care", sentence, { length: { depth, limit: reach } }));
+  }
+  const bearing = Math.min(...work.map((one) => one.bearing));
+  const limit = ruleLength(SHORT_BEARING, brief.unit);
+  if (bearing < limit) {
+    const sentence =
+      "The panel bears on the gauge with a short edge, and holding it brings hands to the blade: clamp it to a sled, or cut it by hand.";
+    cautions.push(makeCaution("panel-gauge", "danger", sentence, { length: { bearing, limit } }));
+  }
+  return cautions;
+}
+
+function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Caution[] {
+  const width = Math.min(blank.width, blank.height);
+  const limit = ruleLength(NARROW_RIP, unit);
+  if (width >= limit) return [];
+  const sentence =
+    "The panel's blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands as far from the front of the blade.";
+  const numbers = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
+  return [makeCaution("narrow-rip", "danger", sentence, { length: numbers }, PUSH_STICK_SOURCE)];
+}
+
+/**
+ * The cautions of cutting the panel.
+ *
+ * @param panel - how it is cut; absent where there is none
+ * @param brief - the filled brief
+ * @returns the cautions
+ */
+export function panelCautions(panel: PanelPlan | undefined, brief: FilledBrief): Caution[] {
+  return panel === undefined ? [] : [...gaugeCautions(panel, brief), ...narrowRip(panel, brief)];
+}
