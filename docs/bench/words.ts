@@ -31,6 +31,7 @@ export const WORDS: readonly Word[] = [
     means: "lumber of a foot by a foot by an inch, or as much of another shape",
   },
   { word: "blank", forms: ["squared blank"], means: "a piece with four square corners from which the panel is cut" },
+  { word: "caul", forms: ["cauls"], means: "a block that holds a part in place while the glue sets" },
   { word: "circumradius", means: "the distance from the center to a corner" },
   { word: "clearance", means: "room kept free at every side, so that the contents can move" },
   { word: "cradle", means: "a wedge that holds a stick on the saw at the slope it will have in the frame" },

@@ -3,7 +3,7 @@ import { element, list, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
 /** What the last joint takes at the accepted gap. */
-function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words): string {
+function lastJointText({ assembly, brief }: FramePlan, { small: length, angle }: Words): string {
   const { lastJoint } = assembly;
   if (lastJoint.made === "trimmed halves") {
     if (lastJoint.trim === null || lastJoint.loss === null) return lastJoint.words;
@@ -41,7 +41,7 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
   );
 }
 
-function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
+function toleranceText({ assembly, brief }: FramePlan, { small: length, angle }: Words): string[] {
   if (assembly.tolerance === null) return [];
   const { shared, random } = assembly.tolerance;
   const both = (["miter", "bevel"] as const).flatMap((name) => {
@@ -56,7 +56,7 @@ function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words)
 }
 
 /** The marks to set, where the nearest mark of each scale by itself would open the last joint. */
-function marksText({ cutting, brief, geometry }: FramePlan, { length, angle }: Words): string[] {
+function marksText({ cutting, brief, geometry }: FramePlan, { small: length, angle }: Words): string[] {
   if (cutting.marks === null) return [];
   const { best, nearest } = cutting.marks;
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
@@ -68,7 +68,7 @@ function marksText({ cutting, brief, geometry }: FramePlan, { length, angle }: W
 }
 
 /** What a tenth of a degree of each fault does, where that can be seen. */
-function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
+function faultTexts({ assembly, brief }: FramePlan, { small: length, angle }: Words): string[] {
   if (assembly.sawErrors === null) return [];
   const isSeen = (size: number): boolean => size > brief.gap / 10;
   return assembly.sawErrors.faults.flatMap(({ words, gap, slopeOff, step }) => {

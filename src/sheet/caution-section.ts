@@ -1,7 +1,7 @@
 import type { FramePlan } from "../frame/index.js";
 import { element, type Content, type Markup } from "./html.js";
 import { quantityText } from "../frame/quantity-text.js";
-import type { Words } from "./sheet-options.js";
+import { finely, type Words } from "./sheet-options.js";
 
 type Caution = FramePlan["cautions"][number];
 
@@ -14,11 +14,17 @@ const SEVERITIES: readonly (readonly [severity: Caution["severity"], word: strin
 const FIXED: string =
   "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the manual of your saw, to the local codes for glazing and for hanging heavy things over people, and to qualified advice. Guards stay on, hands stay away from the blade's path, and every setting is proven on scrap before good wood is cut.";
 
+/** Lengths below so many accepted gaps are small. */
+const SMALL: number = 10;
+
 /** The numbers that raised a caution, in the reader's units: `length 210 mm, limit 300 mm`. */
-function numbersText({ numbers, kinds }: Caution, words: Words): string {
+function numbersText({ numbers, kinds }: Caution, gap: number, words: Words): string {
+  // What is of the size of a gap would be lost between the marks of a rule.
+  const isSmall = Object.entries(numbers).every(([name, value]) => kinds[name] !== "length" || value < SMALL * gap);
+  const fit = isSmall ? finely(words) : words;
   const texts = Object.entries(numbers).map(
     ([name, value]) =>
-      `${name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)} ${quantityText(value, kinds[name], words)}`,
+      `${name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)} ${quantityText(value, kinds[name], fit)}`,
   );
   return texts.length === 0 ? "" : ` (${texts.join(", ")})`;
 }
@@ -38,7 +44,7 @@ export function cautionSection(plan: FramePlan, words: Words): Markup {
         element(
           "li",
           element("strong", `${word}, ${caution.code}.`),
-          ` ${caution.sentence}${numbersText(caution, words)}`,
+          ` ${caution.sentence}${numbersText(caution, plan.brief.gap, words)}`,
         ),
       ),
   );

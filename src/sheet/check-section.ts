@@ -2,7 +2,7 @@ import { NOTHING, withinText } from "../drawing/within-text.js";
 import type { FrameCheck, FramePlan } from "../frame/index.js";
 import { glueBlock, truenessBlock } from "./assembly-section.js";
 import { element, table, type Markup } from "./html.js";
-import type { Words } from "./sheet-options.js";
+import { finely, type Words } from "./sheet-options.js";
 
 /** Checks that are made again on the glued frame, and those of the dry one in whose row they stand. */
 const AGAIN: Readonly<Partial<Record<FrameCheck["code"], FrameCheck["code"]>>> = {
@@ -26,7 +26,7 @@ export function checkSection(plan: FramePlan, words: Words, year: Markup): Marku
     .map((check) => [
       check.label,
       words[check.kind](check.value),
-      withinText(check, words),
+      withinText(check, finely(words)),
       "",
       again.has(check.code) ? "" : NOTHING,
     ]);

@@ -3,7 +3,7 @@ import { layLabel } from "../drawing/lay-label.js";
 import { describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
-import type { Words } from "./sheet-options.js";
+import { finely, type Words } from "./sheet-options.js";
 
 /** In which order steps and pieces follow each other. */
 const ORDERS: Readonly<Record<FramePlan["cutting"]["order"], string>> = {
@@ -111,7 +111,7 @@ function steps(plan: FramePlan, words: Words): Markup {
 /** How the setting is proved before the molding is cut. */
 function proofBlock({ cutting }: FramePlan, words: Words): Markup {
   if (cutting.testCuts === null) return { html: "" };
-  const { title, lines } = describeTestCuts(cutting.testCuts, words);
+  const { title, lines } = describeTestCuts(cutting.testCuts, finely(words));
   return element("div", element("h3", title), list("ol", lines));
 }
 

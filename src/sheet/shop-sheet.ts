@@ -1,5 +1,5 @@
 import { checkArray, checkObject, checkText, reject } from "../core/check.js";
-import { checkDrawingOptions } from "../drawing/drawing-options.js";
+import { checkDrawingOptions, checkFormatter } from "../drawing/drawing-options.js";
 import { readCutting } from "../drawing/read-frame.js";
 import type { FramePlan } from "../frame/index.js";
 import { cautionSection } from "./caution-section.js";
@@ -61,7 +61,8 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
   const { length, angle } = checkDrawingOptions(options, 700);
   // A line is never broken between a number and its unit.
   const tie = (write: (value: number) => string) => (value: number) => write(value).replaceAll(" ", "\u00a0");
-  const words: Words = { length: tie(length), angle: tie(angle) };
+  const small = options.small === undefined ? length : checkFormatter(options.small, "small");
+  const words: Words = { length: tie(length), small: tie(small), angle: tie(angle) };
   const whole = checkPlan(plan);
   const { fit } = options;
   if (fit !== undefined && whole.job === undefined) {

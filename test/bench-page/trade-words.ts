@@ -6,6 +6,7 @@ const TRADE: readonly string[] = [
   "arris",
   "bevel",
   "blank",
+  "caul",
   "circumradius",
   "clearance",
   "cradle",

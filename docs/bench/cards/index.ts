@@ -1,3 +1,4 @@
+import { assemblyCard } from "./assembly-card.js";
 import type { Card } from "./card.js";
 import { lengthsCard, panelCard, planCard, sectionCard } from "./frame-cards.js";
 import { hangingCard, materialsCard } from "./supply-cards.js";
@@ -15,6 +16,7 @@ export const CARDS: readonly Card[] = [
   lengthsCard,
   panelCard,
   checksCard,
+  assemblyCard,
   materialsCard,
   hangingCard,
   yearCard,

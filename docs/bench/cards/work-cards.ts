@@ -1,5 +1,5 @@
 import { drawCradle, drawCut } from "miterwright/drawing";
-import { describeOperation, markLabel, type FramePlan, type LayOption } from "miterwright/frame";
+import { describeOperation, describeTestCuts, markLabel, type FramePlan, type LayOption } from "miterwright/frame";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
 import type { Card } from "./card.js";
@@ -50,6 +50,14 @@ function cradle(plan: FramePlan, writers: Writers, width: number): Markup | null
     <figure>${trusted(drawing.svg)}</figure>`;
 }
 
+/** How the setting is proved before the molding is cut. */
+function testCuts(plan: FramePlan, { small, angle }: Writers): Markup | null {
+  if (plan.cutting.testCuts === null) return null;
+  const { title, lines } = describeTestCuts(plan.cutting.testCuts, { length: small, angle });
+  return html`<h3>${title}</h3>
+    ${bullets(lines)}`;
+}
+
 /** The steps at the saw, in order. */
 export const stepsCard: Card = {
   id: "steps",
@@ -72,7 +80,7 @@ export const stepsCard: Card = {
       </li>`;
     });
     return html`<p>${how} Left and right are yours as you stand in front of the saw.</p>
-      ${cradle(plan, writers, width)}
+      ${cradle(plan, writers, width)}${testCuts(plan, writers)}
       <ol class="steps">
         ${steps}
       </ol>`;

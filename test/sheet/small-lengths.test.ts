@@ -1,0 +1,36 @@
+import { expect, test } from "vitest";
+import { shopSheet } from "miterwright/sheet";
+import { plan } from "../drawing/frames.js";
+import { readSheet } from "./read-sheet.js";
+
+const coarse = { length: (value: number): string => `${Math.round(value)} mm`, angle: (a: number): string => `${a}°` };
+const small = (value: number): string => `${value.toFixed(3)} mm (finely)`;
+const frame = plan({ sides: 9, slope: 20, species: "white ash", gap: 0.3 });
+const TABLE = "Measure on the loose pieces, dry without glue, and again once glued";
+
+test("gaps and tolerances are written finely where the caller can, and everything else as before", () => {
+  const fine = readSheet(shopSheet(frame, { ...coarse, small }));
+  const flats = frame.checks.find(({ code }) => code === "opening-across-flats")!;
+  const row = fine.tables[TABLE]!.find(([what]) => what === flats.label)!;
+  expect(row[1]).toBe(coarse.length(flats.value));
+  expect(row[2]).toBe(`± ${small(flats.tolerance!)}`);
+  expect(fine.text).toContain("0.300 mm (finely)");
+  const rough = readSheet(shopSheet(frame, coarse));
+  expect(rough.tables[TABLE]!.find(([what]) => what === flats.label)![2]).toBe("a hair");
+  expect(rough.text).not.toContain("finely");
+});
+
+test("a caution about gaps writes them finely, one about pieces does not", () => {
+  const { cautions } = frame;
+  const { text } = readSheet(shopSheet(frame, { ...coarse, small }));
+  const reach = cautions.find(({ code }) => code === "reach")!;
+  expect(text).toContain(`gap ${small(reach.numbers["gap"]!)}`);
+  const short = cautions.find(({ code }) => code === "short-piece")!;
+  expect(text).toContain(`(length ${coarse.length(short.numbers["length"]!)},`);
+});
+
+test("what is no function is refused", () => {
+  expect(() => shopSheet(frame, { ...coarse, small: 2 as never })).toThrow(
+    "Expected `small` to be a function that writes a number as text, got 2 (number)",
+  );
+});
