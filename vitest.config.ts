@@ -12,7 +12,7 @@ const config: ViteUserConfig = {
   },
   test: {
     include: ["test/**/*.test.ts"],
-    exclude: ["test/browser/**"],
+    exclude: ["test/browser/**", "test/notebooks/kernel/**"],
     setupFiles: ["test/setup.ts"],
     testTimeout: 60_000,
     hookTimeout: 240_000,
