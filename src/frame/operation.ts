@@ -1,15 +1,7 @@
 import type { CutPlacement, CutSize, StopContact } from "../saw/index.js";
 import type { MeasureAlong } from "./measure-along.js";
+import type { OperationKind } from "./operation-kind.js";
 import type { StopRule } from "./stop-rule.js";
-
-/** What an operation does to the stick. */
-export type OperationKind =
-  /** Crosscuts a rough piece off the stick. */
-  | "crosscut"
-  /** Cuts the first end of a piece. */
-  | "first-end"
-  /** Cuts the second end and so gives the piece its length. */
-  | "second-end";
 
 /** One instruction for a person at the saw. */
 export interface Operation {

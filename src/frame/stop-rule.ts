@@ -1,6 +1,6 @@
 import type { CutPlacement, Hand, LyingSection, Saw, StopContact } from "../saw/index.js";
 import type { RoughMethod } from "./brief.js";
-import type { OperationKind } from "./operation.js";
+import type { OperationKind } from "./operation-kind.js";
 
 /** Where a stop may stand at a cut, and what touches it. */
 export interface StopRule {

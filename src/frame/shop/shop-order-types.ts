@@ -1,6 +1,7 @@
 import type { Hand, Saw, ScaleSetting, StickSurface } from "../../saw/index.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
-import type { Operation, OperationKind } from "../operation.js";
+import type { OperationKind } from "../operation-kind.js";
+import type { Operation } from "../operation.js";
 
 /** One frame of several that are cut together. */
 export interface ShopFrame {
