@@ -16,6 +16,7 @@ const READING_ORDER: readonly string[] = [
   "wood.md",
   "materials-and-hanging.md",
   "units.md",
+  "in-a-notebook.md",
   "accuracy-and-limits.md",
   "sources.md",
   "cautions.md",

@@ -3,18 +3,17 @@ import type { CompoundMiterRow } from "../miter/index.js";
 import type { Table } from "./table.js";
 import { tabulate, type TableToWrite } from "./tabulate.js";
 
-/** An angle of a compound miter. */
-type MiterAngle = "miter" | "bevel" | "dihedral";
-
 /** How a table of compound miters is written. */
 export interface MiterTableOptions {
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
   /** The one angle to show, slopes downward and numbers of sides across; default all three, a row for each slope of each number of sides. */
-  readonly show?: MiterAngle;
+  readonly show?: "miter" | "bevel" | "dihedral";
   /** What the table shows, in a few words; default words for what it always shows. */
   readonly caption?: string;
 }
+
+type MiterAngle = NonNullable<MiterTableOptions["show"]>;
 
 const ANGLES: readonly MiterAngle[] = ["miter", "bevel", "dihedral"];
 

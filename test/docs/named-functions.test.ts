@@ -10,17 +10,7 @@ const TEXTS: readonly string[] = [
 ].map(readProjectFile);
 
 /** Functions whose guides are still being written; each is a `todo` in the output until then. To be emptied, never added to. */
-const TO_COME: readonly string[] = [
-  "correctFromGap",
-  "panelForOpening",
-  "describeTestCuts",
-  "tabulate",
-  "tabulateChecks",
-  "tabulateLays",
-  "tabulateLengths",
-  "tabulateMiters",
-  "tabulatePolygons",
-];
+const TO_COME: readonly string[] = ["correctFromGap", "panelForOpening", "describeTestCuts"];
 
 const isAnywhere = (name: string): boolean => TEXTS.some((text) => isNamed(name, text));
 const entries = listEntries().filter((entry) => entry !== "miterwright");
