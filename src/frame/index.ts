@@ -54,6 +54,7 @@ export type {
   ShopOrder,
   ShopOrderOptions,
   ShopRun,
+  UncutFrame,
 } from "./shop/shop-order-types.js";
 export { stockJob, type StockJobOptions } from "./stock-job.js";
 export { checkBrief } from "./check-brief.js";

@@ -1,14 +1,14 @@
 import type { Hand, Saw, ScaleSetting, StickSurface } from "../../saw/index.js";
-import type { CuttingPlan } from "../cutting-plan-types.js";
 import type { OperationKind } from "../operation-kind.js";
 import type { Operation } from "../operation.js";
+import type { FramePlan } from "../plan-frame.js";
 
 /** One frame of several that are cut together. */
 export interface ShopFrame {
   /** What the caller calls it; no two may have the same name. */
   readonly name: string;
   /** Its plan, from `planFrame`; only `cutting` is read. */
-  readonly plan: { readonly cutting: CuttingPlan };
+  readonly plan: Pick<FramePlan, "cutting">;
   /** How many such frames are made, an integer from 1 to 1000; default 1. */
   readonly frames?: number;
 }
@@ -71,6 +71,14 @@ export interface ShopGroup {
   readonly cuts: readonly ShopCut[];
 }
 
+/** A frame that its saw cannot cut. */
+export interface UncutFrame {
+  /** What the caller calls it. */
+  readonly name: string;
+  /** Why not, in sentences. */
+  readonly why: string;
+}
+
 /** Groups that are gone through in turn, once or several times over. */
 export interface ShopRun {
   /** How many times: 1, or more for pieces that are cut on the stick itself, so that settings alternate. */
@@ -88,7 +96,7 @@ export interface ShopOrder {
   /** The work, saw by saw. */
   readonly runs: readonly ShopRun[];
   /** How often something is set anew after a saw's first setting, by what it is. */
-  readonly changes: { readonly [K in Exclude<ShopChange, "saw">]: number };
+  readonly changes: Readonly<Record<Exclude<ShopChange, "saw">, number>>;
   /** Frames that no saw of theirs can cut, with the reasons; nothing of them is in `runs`. */
-  readonly left: readonly { readonly name: string; readonly why: string }[];
+  readonly left: readonly UncutFrame[];
 }
