@@ -5,8 +5,8 @@ import type { Problem } from "./problem.js";
 export interface Combinations {
   /** The least cost that any combination has, in steps of the cost grid; Infinity if there is none. */
   readonly cost: number;
-  /** The combinations of that cost: for each, how many sticks of each kind may be used. */
-  readonly choices: readonly Float64Array[];
+  /** The combinations of that cost: for each, how many sticks of each kind are used at least and at most. */
+  readonly choices: readonly { readonly least: Float64Array; readonly most: Float64Array }[];
   /** Whether no combination was left out, or may cost less. */
   readonly complete: boolean;
 }
@@ -31,36 +31,31 @@ const MOST_CHOICES = 2000;
 export function leastCombinations(problem: Problem, from: number, most: number): Combinations {
   const { kinds, credit, demand } = problem;
   const total = Number(totalSize(problem));
-  const offset = credit * total;
   const rooms = kinds.map((kind) => kind.rooms.reduce((sum, room) => sum + room, 0));
   const costs = kinds.map(({ cost }, k) => cost - credit * rooms[k]!);
-  // Kinds that cost nothing may all be used, whatever the others are; the last one's number follows from the others'.
+  // What earns is counted as if all of it were used.
+  const earned = kinds.reduce((sum, { limit }, k) => (costs[k]! < 0 ? sum + costs[k]! * limit : sum), 0);
+  const offset = credit * total + earned;
+  // Kinds that cost nothing or earn may all be used, whatever the others are; the last one's number follows from the others'.
   const order = kinds.map((_, k) => k).filter((k) => costs[k]! > 0);
   // The one with the most choices comes last.
   const rank = (k: number): number => Math.min(kinds[k]!.limit, total / rooms[k]!);
   order.sort((a, b) => rank(a) - rank(b) || a - b);
   const last = order.length - 1;
-  const sound = last >= 0 && costs.every((cost) => cost >= 0) && Math.max(offset, total) < 2 ** 52;
+  const sound = last >= 0 && Math.max(credit * total, total, -earned) < 2 ** 52;
   if (!sound) return { cost: from, choices: [], complete: false };
   // What covering a unit of length by the kinds from each on costs at least, lowered by more than its rounding.
   const rates: number[] = [];
   for (let k = last; k >= 0; k--) {
     rates[k] = Math.min(rates[k + 1] ?? Infinity, (costs[order[k]!]! / rooms[order[k]!]!) * (1 - 1e-12));
   }
-  const counts = Float64Array.from(kinds, ({ limit }, k) => (costs[k] === 0 ? limit : 0));
+  const counts = Float64Array.from(kinds, ({ limit }, k) => (costs[k]! > 0 ? 0 : limit));
   let best = most - offset;
-  let choices: Float64Array[] = [];
+  let choices: Combinations["choices"][number][] = [];
   let steps = 0;
-  let complete = true;
-  const keep = (cost: number): void => {
-    if (cost > best) return;
-    if (cost < best) [best, choices] = [cost, []];
-    if (choices.length < MOST_CHOICES) choices.push(counts.slice());
-    else complete = false;
-  };
+  let crowded = NaN;
   const walk = (place: number, cost: number, need: number, sticks: number): void => {
-    if (++steps > MOST_STEPS) complete = false;
-    if (!complete) return;
+    if (++steps > MOST_STEPS) return;
     const kind = order[place]!;
     const [own, room] = [costs[kind]!, rooms[kind]!];
     const limit = Math.min(kinds[kind]!.limit, sticks);
@@ -68,8 +63,12 @@ export function leastCombinations(problem: Problem, from: number, most: number):
       let count = Math.max(0, Math.ceil(need / room), Math.ceil((from - offset - cost) / own));
       // A quotient that was rounded down to a whole number is one short.
       if (count * room < need) count++;
+      const sum = cost + count * own;
+      if (count > limit || sum > best) return;
+      if (sum < best) [best, choices] = [sum, []];
       counts[kind] = count;
-      if (count <= limit) keep(cost + count * own);
+      if (choices.length === MOST_CHOICES) crowded = sum;
+      else choices.push({ most: counts.slice(), least: counts.map((some, k) => (costs[k]! > 0 ? some : 0)) });
       return;
     }
     for (let count = 0; count <= limit; count++) {
@@ -80,7 +79,7 @@ export function leastCombinations(problem: Problem, from: number, most: number):
       walk(place + 1, paid, left, sticks - count);
     }
   };
-  const free = rooms.reduce((sum, room, k) => (costs[k] === 0 ? sum + room * kinds[k]!.limit : sum), 0);
+  const free = rooms.reduce((sum, room, k) => (costs[k]! > 0 ? sum : sum + room * kinds[k]!.limit), 0);
   walk(
     0,
     0,
@@ -88,7 +87,8 @@ export function leastCombinations(problem: Problem, from: number, most: number):
     demand.reduce((sum, count) => sum + count, 0),
   );
   // Few long sticks come first: they are easier to fill than many short ones.
-  const sticksOf = (choice: Float64Array): number => choice.reduce((sum, count) => sum + count, 0);
-  choices.sort((a, b) => sticksOf(a) - sticksOf(b));
+  const sticksOf = (least: Float64Array): number => least.reduce((sum, count) => sum + count, 0);
+  choices.sort((a, b) => sticksOf(a.least) - sticksOf(b.least));
+  const complete = steps <= MOST_STEPS && crowded !== best;
   return { cost: choices.length > 0 ? best + offset : Infinity, choices, complete };
 }

@@ -10,7 +10,7 @@ import type { Subproblem } from "./subproblem.js";
 
 /** A part of the plans: those with a certain combination of sticks. */
 interface Box {
-  /** The problem with no more sticks than these. */
+  /** The problem with these sticks. */
   readonly node: Subproblem;
   /** No plan in it costs less. */
   readonly bound: number;
@@ -55,36 +55,30 @@ export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Ge
     );
     found.bound = Math.max(found.bound, bound);
     if (isSpent(budget) || bound >= cutoff()) return;
-    let box: Box | undefined;
-    for (const other of open) {
-      if (box === undefined || other.effort < box.effort || (other.effort === box.effort && other.bound < box.bound)) {
-        box = other;
-      }
-    }
+    open.sort((a, b) => a.effort - b.effort || a.bound - b.bound);
+    let [box] = open;
     // Dearer combinations are looked at before too much is spent on the cheaper ones.
     if (level < cutoff() && (box?.effort ?? DEEP) >= DEEP) {
       const { cost, choices, complete } = leastCombinations(problem, level, cutoff() - step);
       if (!complete) return;
       level = cost + step;
-      for (const most of choices) open.push({ node: { ...root, most }, bound: Math.max(cost, dive.goal), effort: 0 });
+      for (const choice of choices)
+        open.push({ node: { ...root, ...choice }, bound: Math.max(cost, dive.goal), effort: 0 });
       continue;
     }
     if (box === undefined) continue;
-    open = open.filter((other) => other !== box);
+    open.shift();
     const { node, effort } = box;
     if (effort === 0) {
       const { bound: reached, last } = yield* relax(master, node, beyond(box), budget);
       if (isSpent(budget)) return;
       if (reached >= beyond(box)) {
-        // What refutes one combination refutes others like it.
-        if (last !== undefined) {
-          const { prices } = last;
-          // Kinds of which it has none were not priced.
-          const worths = last.worths.map((worth, kind) =>
-            node.most[kind]! > 0 ? worth : priceKind(problem, node, prices, kind, 0, budget).worth,
-          );
-          open = open.filter((other) => safeBound(problem, other.node, prices, worths).bound < beyond(other));
-        }
+        // What refutes one combination refutes others like it. Kinds of which this one has none were not priced.
+        const { prices, worths: priced } = last!;
+        const worths = priced.map((worth, kind) =>
+          node.most[kind]! > 0 ? worth : priceKind(problem, node, prices, kind, 0, budget).worth,
+        );
+        open = open.filter((other) => safeBound(problem, other.node, prices, worths).bound < beyond(other));
         continue;
       }
       box = { ...box, bound: Math.max(box.bound, reached) };

@@ -13,23 +13,21 @@ function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): 
   const { sizes, keys, setups, kinds } = problem;
   const spaces = kinds[kind]!.rooms;
   const entries: Entry[] = [];
-  const taken = spaces.length > 1 ? new Map<number, number>() : undefined;
+  const rest = remaining.slice();
   spaces.forEach((space, room) => {
     let left = space;
     const paid = new Set<number>();
     for (let item = 0; item < sizes.length; item++) {
       const size = sizes[item]!;
       if (size > left) continue;
-      const available = remaining[item]! - (taken?.get(item) ?? 0);
-      if (available <= 0) continue;
       const key = keys[item]!;
       const setup = key >= 0 && !paid.has(key) ? setups[key]! : 0;
-      const count = Math.min(available, Math.floor((left - setup) / size));
-      if (count <= 0) continue;
+      const count = Math.min(rest[item]!, Math.floor((left - setup) / size));
+      if (!(count > 0)) continue;
       if (key >= 0) paid.add(key);
       left -= setup + count * size;
       entries.push([item, count, room]);
-      taken?.set(item, (taken.get(item) ?? 0) + count);
+      rest[item] = rest[item]! - count;
     }
   });
   return entries.length === 0 ? undefined : makePattern(problem, kind, entries);

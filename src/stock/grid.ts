@@ -125,10 +125,10 @@ export function commonGrid(values: readonly number[]): Grid | undefined {
  * @returns the grid
  */
 export function fineGrid(longest: number, shortest: number): Grid {
-  const step = Math.max(longest / MAX_GRID_NUMBER, Math.min(longest / 1e5, shortest / 1e3));
+  // Rounding down makes it finer by less than ten times.
+  const step = Math.max((10 * longest) / MAX_GRID_NUMBER, Math.min(longest / 1e5, shortest / 1e3));
   // Powers of ten are read from their decimal text: Math.pow is not the same on every engine.
   const exponent = Number(step.toExponential().split("e")[1]);
   const power = Number(`1e${Math.abs(exponent)}`);
-  const grid = exponent < 0 ? { times: 1, per: power, exact: false } : { times: power, per: 1, exact: false };
-  return (longest / grid.times) * grid.per <= MAX_GRID_NUMBER ? grid : { times: step, per: 1, exact: false };
+  return exponent < 0 ? { times: 1, per: power, exact: false } : { times: power, per: 1, exact: false };
 }

@@ -15,6 +15,8 @@ export interface Master {
   readonly names: Set<string>;
   /** For each kind the row of its greatest number, or -1. */
   readonly mostRows: Int32Array;
+  /** For each kind the row of its least number, or -1: without credits a stick too many is no gain anyway. */
+  readonly leastRows: Int32Array;
   /** Steps of the cost grid that the program counts as 1. */
   readonly unit: number;
   /** Whether a missed row has its price, beyond which no item's price may rise; else it is to be avoided at any price. */
@@ -27,6 +29,7 @@ function rhsOf(master: Master, node: Subproblem): Float64Array {
   // No plan needs more sticks than pieces, so that is the limit of kinds without one.
   const pieces = node.demand.reduce((sum, count) => sum + count, 0);
   master.problem.kinds.forEach((_, kind) => {
+    if (master.leastRows[kind]! >= 0) rhs[master.leastRows[kind]!] = node.least[kind]!;
     if (master.mostRows[kind]! >= 0) rhs[master.mostRows[kind]!] = Math.min(node.most[kind]!, pieces);
   });
   return rhs;
@@ -45,6 +48,7 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   const { kinds, sizes } = problem;
   let rows = sizes.length;
   const mostRows = Int32Array.from(kinds, ({ limit }) => (branching || limit !== Infinity ? rows++ : -1));
+  const leastRows = Int32Array.from(kinds, () => (branching && problem.credit > 0 ? rows++ : -1));
   const senses = new Int8Array(rows).fill(1);
   for (const row of mostRows) if (row >= 0) senses[row] = -1;
   const dearest = kinds.reduce((most, { cost }) => Math.max(most, cost), 1);
@@ -57,7 +61,7 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   });
   const program = makeProgram(senses, new Float64Array(rows), 1, weights);
   const priced = worths !== undefined;
-  const master: Master = { priced, problem, program, patterns: [], names: new Set(), mostRows, unit };
+  const master: Master = { priced, problem, program, patterns: [], names: new Set(), mostRows, leastRows, unit };
   setRhs(program, rhsOf(master, node));
   return master;
 }
@@ -76,7 +80,7 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
   master.names.add(name);
   const entries = new Map<number, number>();
   for (const [item, count] of pattern.entries) entries.set(item, (entries.get(item) ?? 0) + count);
-  if (master.mostRows[kind]! >= 0) entries.set(master.mostRows[kind]!, 1);
+  for (const row of [master.mostRows[kind]!, master.leastRows[kind]!]) if (row >= 0) entries.set(row, 1);
   addColumn(master.program, cost / master.unit, [...entries.keys()], [...entries.values()]);
   master.patterns.push(pattern);
   return true;
@@ -132,13 +136,13 @@ export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Ge
  * @returns a price for each item, and for each kind what one more stick of it is worth
  */
 export function pricesOf(master: Master): { items: Float64Array; kinds: Float64Array } {
-  const { program, problem, mostRows, unit, priced } = master;
+  const { program, problem, mostRows, leastRows, unit, priced } = master;
   const { duals } = program;
   const items = Float64Array.from(problem.sizes, (_, item) =>
     priced ? Math.min(program.weights[item]!, duals[item]!) * unit : duals[item]! * unit,
   );
   // A kind without a row has no price.
-  const kinds = Float64Array.from(mostRows, (row) => (duals[row] ?? 0) * unit);
+  const kinds = Float64Array.from(mostRows, (row, k) => ((duals[row] ?? 0) + (duals[leastRows[k]!] ?? 0)) * unit);
   return { items, kinds };
 }
 

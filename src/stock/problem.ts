@@ -70,7 +70,7 @@ export interface Use {
  * @returns the credit for it
  */
 export function creditFor(problem: Problem, left: number): number {
-  return problem.credit > 0 && left >= problem.keepRoom ? problem.credit * (left - problem.kerf) : 0;
+  return left >= problem.keepRoom ? problem.credit * (left - problem.kerf) : 0;
 }
 
 /**

@@ -27,14 +27,13 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Generator<
   const problem = stateProblem(model);
   const budget: Budget = makeBudget(options.workLimit);
   const found = nothingFound(problem);
-  let reported: { cost: number; bound: number; work: number } | undefined;
+  let told = "";
   const report = (): void => {
     const { cost, remaining, whole } = found;
     const bound = whole ? Math.min(found.bound, cost) : found.bound;
-    if (reported?.cost === cost && reported.bound === bound && budget.work < reported.work + STEPS_BETWEEN_REPORTS) {
-      return;
-    }
-    reported = { cost, bound, work: budget.work };
+    const news = `${cost} ${bound} ${Math.floor(budget.work / STEPS_BETWEEN_REPORTS)}`;
+    if (news === told) return;
+    told = news;
     const answer = options.onProgress?.({
       cost: fromGrid(cost, model.costGrid),
       bound: fromGrid(bound, model.costGrid),

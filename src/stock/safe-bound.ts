@@ -90,7 +90,7 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
     // With lower prices the rest is a mixture of the two, and at least that.
     const mixed = above * rest + (below - above) * least;
     rests[k] = Number(mixed / below);
-    if (mixed < 0n) sum += mixed * BigInt(node.most[k]!);
+    if (mixed !== 0n) sum += mixed * BigInt(mixed > 0n ? node.least[k]! : node.most[k]!);
   });
   const unit = scale * below * BigInt(costStep(problem));
   const whole = sum / unit + (sum % unit > 0n ? 1n : 0n);

@@ -5,7 +5,9 @@ import { type Entry, makePattern, type Pattern, type Problem, type Use } from ".
 export interface Subproblem {
   /** How many of each item are still needed. */
   readonly demand: Float64Array;
-  /** How many sticks of each kind may be used; Infinity for as many as needed. */
+  /** How many sticks of each kind have to be used at least. */
+  readonly least: Float64Array;
+  /** How many may be used; Infinity for as many as needed. */
   readonly most: Float64Array;
   /** The sticks decided on. */
   readonly fixed: readonly Use[];
@@ -22,6 +24,7 @@ export interface Subproblem {
 export function wholeProblem(problem: Problem): Subproblem {
   return {
     demand: problem.demand.slice(),
+    least: new Float64Array(problem.kinds.length),
     most: Float64Array.from(problem.kinds, ({ limit }) => limit),
     fixed: [],
     fixedCost: 0,
@@ -59,6 +62,7 @@ export function trimPattern(problem: Problem, pattern: Pattern, demand: Float64A
  */
 export function decide(problem: Problem, node: Subproblem, uses: readonly Use[]): Subproblem {
   const demand = node.demand.slice();
+  const least = node.least.slice();
   const most = node.most.slice();
   const fixed = [...node.fixed];
   let fixedCost = node.fixedCost;
@@ -69,12 +73,13 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
       if (pattern === undefined) break;
       const times = Math.min(left, mostTimes(pattern, demand, most));
       takeOff(pattern, times, demand, most);
+      least[pattern.kind] = Math.max(0, least[pattern.kind]! - times);
       fixed.push({ pattern, times });
       fixedCost += pattern.cost * times;
       left -= times;
     }
   }
-  return { demand, most, fixed, fixedCost };
+  return { demand, least, most, fixed, fixedCost };
 }
 
 /**

@@ -32,9 +32,8 @@ export function fillBySubsetSum(
     left[first] = left[first]! - 1;
     // The set-up of the first item's key is paid with it.
     const free = setups.map((setup, k) => (k === key ? 0 : setup));
-    const unit = 2 ** 20;
     const filling = fillRoom({
-      profits: sizes.map((size) => (size + 1e-3) * unit).map(Math.floor),
+      profits: sizes.map((size) => Math.floor((size + 1e-3) * 2 ** 20)),
       sizes,
       most: left,
       keys,
