@@ -76,19 +76,12 @@ export function longestRest(problem: Problem, plan: readonly Use[]): number {
 export function offerPlan(problem: Problem, incumbent: Incumbent, plan: readonly Use[], remaining: Float64Array): void {
   const cost = planCost(plan);
   const whole = remaining.every((count) => count === 0);
-  if (incumbent.whole && !whole) return;
-  if (incumbent.whole === whole) {
-    const less = whole ? 0 : missing(problem, remaining) - missing(problem, incumbent.remaining);
-    if (less > 0) return;
-    if (less === 0 && cost > incumbent.cost) return;
-    if (less === 0 && cost === incumbent.cost && longestRest(problem, plan) <= longestRest(problem, incumbent.plan)) {
-      return;
-    }
-  }
-  incumbent.plan = plan;
-  incumbent.cost = cost;
-  incumbent.remaining = remaining;
-  incumbent.whole = whole;
+  const worse =
+    Number(incumbent.whole) - Number(whole) ||
+    (whole ? 0 : missing(problem, remaining) - missing(problem, incumbent.remaining)) ||
+    cost - incumbent.cost ||
+    longestRest(problem, incumbent.plan) - longestRest(problem, plan);
+  if (worse < 0) Object.assign(incumbent, { plan, cost, remaining, whole });
 }
 
 /**

@@ -66,10 +66,7 @@ export interface StockModel {
 
 const longestOf = (values: readonly number[]): number => values.reduce((most, value) => Math.max(most, value), 0);
 
-/** The job's pieces, those that are alike once. */
-const distinct = ({ pieces }: CheckedJob): readonly CheckedPiece[] => [...new Set(pieces)];
-
-function chooseGrid(job: CheckedJob): Grid {
+function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[]): Grid {
   const longest = longestOf(job.sticks.map(({ length }) => length));
   if (job.resolution !== undefined) {
     const least = longest / MAX_GRID_NUMBER;
@@ -79,13 +76,13 @@ function chooseGrid(job: CheckedJob): Grid {
     // A resolution such as 0.1 is kept as 1/10, so that positions come out as decimals.
     return { ...(commonGrid([job.resolution]) ?? { times: job.resolution, per: 1 }), exact: false };
   }
-  const parts = distinct(job).flatMap((piece) => piece.parts);
-  const lengths = [
-    ...[job.kerf, job.trim.start, job.trim.end, job.keep ?? 0],
-    ...parts,
-    ...distinct(job).map(({ share }) => share?.saving ?? 0),
-    ...job.sticks.flatMap(({ length, defects }) => [length, ...defects.flatMap(({ start, end }) => [start, end])]),
-  ];
+  const parts = pieces.flatMap((piece) => piece.parts);
+  const lengths = [job.kerf, job.trim.start, job.trim.end, job.keep ?? 0, ...parts];
+  for (const { share } of pieces) lengths.push(share?.saving ?? 0);
+  for (const { length, defects } of job.sticks) {
+    lengths.push(length);
+    for (const { start, end } of defects) lengths.push(start, end);
+  }
   return (
     commonGrid(lengths) ??
     fineGrid(
@@ -135,7 +132,9 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
  * @throws {InputError} when a piece is longer than every stick, or the resolution is too fine
  */
 export function integerModel(job: CheckedJob): StockModel {
-  const grid = chooseGrid(job);
+  // Those that are alike once.
+  const distinct = [...new Set(job.pieces)];
+  const grid = chooseGrid(job, distinct);
   const costGrid = chooseCostGrid(job, grid);
   const kerf = toGrid(job.kerf, grid, "up");
   const sticks = job.sticks.map((stick) => ({
@@ -148,7 +147,7 @@ export function integerModel(job: CheckedJob): StockModel {
   }));
   const room = longestOf(sticks.flatMap(({ clear }) => clear.map(({ start, end }) => end - start)));
   const onGrid = new Map(
-    distinct(job).map((piece): [CheckedPiece, ModelPiece] => {
+    distinct.map((piece): [CheckedPiece, ModelPiece] => {
       const { parts: lengths, share, run } = piece;
       const parts = lengths.map((part) => toGrid(part, grid, "up"));
       const length = parts.reduce((sum, part) => sum + part + kerf, -kerf);
