@@ -93,7 +93,7 @@ describe("from the empty form to a printed plan", () => {
     const { page } = await site.open();
     await fill(page, { ...SPLAYED, gap: "1" });
     expect(await page.innerText("#card-dry-fit .body")).toMatch(
-      /Open outside[\s\S]*If the miter scale stood at [\d.]+°, set it to [\d.]+°\./,
+      /Open outside[\s\S]*The miter scale then shows [\d.]+° instead of [\d.]+°\./,
     );
     await fill(page, { gap: "much" });
     expect(await page.innerText("#gap-error")).toBe("This can't be read as a length: a number is missing.");
