@@ -64,6 +64,9 @@ afterAll(async () => {
   server.close();
 });
 
+/** The browser gives a worker that is busy some seconds to come to its end before it is taken away. */
+const GONE = { timeout: 15_000 } as const;
+
 const job: StockJob = {
   pieces: [{ id: "side", length: 412.8, count: 15 }],
   sticks: [{ id: "ash", length: 3000 }],
@@ -74,7 +77,7 @@ test("a web worker gives the plan that Node gives, and is gone afterwards", asyn
   const answer: unknown = await page.evaluate(`window.fit(${JSON.stringify({ job, timeLimit: 20_000 })})`);
   expect(answer).toEqual({ kind: "fit", fit: fitStock(job) });
   expect(await page.evaluate("window.told.splice(0).at(-1)")).toBe("fit");
-  await expect.poll(() => page.workers().length).toBe(0);
+  await expect.poll(() => page.workers().length, GONE).toBe(0);
 });
 
 test("a job that is refused comes back with what is wrong", async () => {
@@ -91,7 +94,7 @@ test("a search that is stopped ends at once, in the midst of its work", async ()
   // A job that takes a while: many lengths, and no waste at all.
   const long = { job: triplets(501, 1)[0]!.job, timeLimit: 600_000 };
   expect(await page.evaluate(`window.fitAndStop(${JSON.stringify(long)})`)).toBe("another order came in");
-  await expect.poll(() => page.workers().length).toBe(0);
+  await expect.poll(() => page.workers().length, GONE).toBe(0);
   expect(await page.evaluate("window.told")).not.toContain("fit");
   expect(uncaught).toEqual([]);
 });
