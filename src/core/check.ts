@@ -5,7 +5,7 @@ export const MIN_LENGTH: number = 1e-100;
 /** Largest length that functions take. Its cube stays finite. */
 export const MAX_LENGTH: number = 1e100;
 /** Most sides that a polygon may have. */
-export const MAX_SIDES: number = 1e6;
+const MAX_SIDES: number = 1e6;
 
 /**
  * Describes a value for an error text: `2.5 (number)`, `"wide" (string)`, `undefined`.

@@ -38,7 +38,7 @@ function direction(from: Point, to: Point): Point {
  * @param cut - the end's cut
  * @returns degrees
  */
-export function pointAngleAt(profile: Profile, index: number, cut: EndCut): number {
+function pointAngleAt(profile: Profile, index: number, cut: EndCut): number {
   const { along, across, through } = cut.plane;
   const { outline } = profile;
   const here = outline[index]!;

@@ -42,7 +42,7 @@ const SAME_POINT: number = 1e-9;
  * @param profile - the molding's section
  * @returns true when every corner has a partner opposite
  */
-export function unchangedByHalfRoll(profile: Profile): boolean {
+function unchangedByHalfRoll(profile: Profile): boolean {
   const xs = profile.outline.map((point) => point.x);
   const ys = profile.outline.map((point) => point.y);
   const sumX = Math.min(...xs) + Math.max(...xs);

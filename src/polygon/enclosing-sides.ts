@@ -31,7 +31,7 @@ export interface Demand {
  * @param n - how many of them make a quarter turn
  * @returns the sine
  */
-export function sineOfParts(parts: number, n: number): number {
+function sineOfParts(parts: number, n: number): number {
   return Math.sin(((Math.PI / 2) * parts) / n);
 }
 

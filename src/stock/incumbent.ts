@@ -55,7 +55,7 @@ function missing(problem: Problem, remaining: Float64Array): number {
  * @param plan - a plan
  * @returns the room
  */
-export function longestRest(problem: Problem, plan: readonly Use[]): number {
+function longestRest(problem: Problem, plan: readonly Use[]): number {
   let longest = 0;
   for (const { pattern } of plan) {
     problem.kinds[pattern.kind]!.rooms.forEach((space, room) => {

@@ -39,7 +39,7 @@ export function wholeProblem(problem: Problem): Subproblem {
  * @param demand - how many of each item are needed
  * @returns the pattern, or a smaller one of the same kind
  */
-export function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): Pattern | undefined {
+function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): Pattern | undefined {
   const left = new Map<number, number>();
   const entries = pattern.entries.map(([item, count, room]): Entry => {
     const available = left.get(item) ?? demand[item]!;

@@ -9,9 +9,6 @@ const TEXTS: readonly string[] = [
   ...listFiles("examples", ".ipynb"),
 ].map(readProjectFile);
 
-/** Functions whose guides are still being written; each is a `todo` in the output until then. To be emptied, never added to. */
-const TO_COME: readonly string[] = ["correctFromGap", "panelForOpening", "describeTestCuts"];
-
 const isAnywhere = (name: string): boolean => TEXTS.some((text) => isNamed(name, text));
 const entries = listEntries().filter((entry) => entry !== "miterwright");
 
@@ -19,11 +16,9 @@ describe.each(entries)("%s", (entry) => {
   test("has no function that neither a guide nor an example names", async () => {
     const exported = (await import(/* @vite-ignore */ entry)) as Record<string, unknown>;
     const functions = Object.keys(exported).filter((name) => typeof exported[name] === "function");
-    expect(functions.filter((name) => !isAnywhere(name) && !TO_COME.includes(name))).toEqual([]);
+    expect(functions.filter((name) => !isAnywhere(name))).toEqual([]);
   });
 });
-
-for (const name of TO_COME) if (!isAnywhere(name)) test.todo(`${name} is named in a guide`);
 
 test.each([
   ["in words", "Use `sawSetting` for that.", true],

@@ -18,7 +18,7 @@ function totalText({ total, missing }: FramePlan["materials"]["mass"], write: (v
 export const materialsCard: Card = {
   id: "materials",
   heading: "What it takes, weighs and costs",
-  column: "frame",
+  column: "work",
   write: ({ plan, writers }) => {
     const { materials, contents } = plan;
     const { blank, parts, mass, cost } = materials;
@@ -55,7 +55,7 @@ export const materialsCard: Card = {
 export const hangingCard: Card = {
   id: "hanging",
   heading: "On the wall",
-  column: "frame",
+  column: "work",
   write: ({ plan, writers }) => {
     const lines = describeHanging(plan, writers);
     return lines.length === 0 ? null : bullets(lines);

@@ -113,6 +113,11 @@ export const laysCard: Card = {
   },
 };
 
+/** A tolerance, never broken between its parts. */
+function withinText(tolerance: string): string {
+  return `± ${tolerance}`.replaceAll(" ", "\u00a0");
+}
+
 const WHEN: Readonly<Record<FramePlan["checks"][number]["when"], string>> = {
   sticks: "on the pieces",
   dry: "on the dry frame",
@@ -136,7 +141,9 @@ export const checksCard: Card = {
           .map(({ label, kind, value, tolerance }): Part[] => [
             label,
             html`<span class="figure">${writers[kind](value)}</span>`,
-            tolerance === null ? "" : `± ${kind === "length" ? writers.small(tolerance) : writers.angle(tolerance)}`,
+            tolerance === null
+              ? ""
+              : withinText(kind === "length" ? writers.small(tolerance) : writers.angle(tolerance)),
           ]);
         return table(`Measure ${WHEN[when]}`, ["what", "must be", "within"], rows);
       })}`;

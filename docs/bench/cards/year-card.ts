@@ -6,7 +6,7 @@ import { bullets } from "./tables.js";
 export const yearCard: Card = {
   id: "year",
   heading: "Over the year",
-  column: "frame",
+  column: "work",
   write: ({ plan, writers }) => {
     const lines = describeMovement(plan, { length: writers.small });
     return lines.length === 0 ? null : bullets(lines);
