@@ -1,14 +1,14 @@
 /**
  * Runs the stock engine on the classical classes and on trade jobs, and prints a line for each class; then a general solver
- * on some of the same trade jobs. Times are those of one run on one machine: compare them with each other only.
+ * on some of the same trade jobs, and jobs that no shop has. Times are those of one run on one machine: compare them with each other only.
  *
- * Options: `--quick` runs a few of each class, a word runs the classes whose names hold it.
+ * Options: `--quick` runs a few of each class, a word runs the classes whose names hold it; `highs` and `limits` are words
+ * too.
  */
 import { existsSync, readFileSync } from "node:fs";
 import { checkFit, fitStock, type StockJob } from "miterwright/stock";
 import * as draw from "./generate.js";
 import type { Instance } from "./generate.js";
-import { fitWithHighs } from "./with-highs.js";
 
 interface Class {
   readonly name: string;
@@ -129,6 +129,8 @@ const SECONDS = 20;
 const rows: Record<string, Record<string, string | number>> = {};
 let logarithms = 0;
 if (wanted === "" || wanted === "highs") {
+  // Loaded only now, so that the memory above is the library's.
+  const { fitWithHighs } = await import("./with-highs.js");
   for (const { name, job } of others) {
     fitStock(job, { timeLimit: 100 });
     const start = performance.now();
@@ -149,3 +151,4 @@ if (wanted === "" || wanted === "highs") {
   console.table(rows);
   console.log(`geometric mean of the ratios: ${Math.exp(logarithms / others.length).toFixed(1)}`);
 }
+if (wanted === "" || wanted === "limits") await import("./limits.js");

@@ -1,4 +1,5 @@
 import type { Problem } from "./problem.js";
+import { sumOf } from "./sums.js";
 
 /** Quotient of integers rounded up; the divisor is positive. */
 function ceilDivide(a: bigint, b: bigint): bigint {
@@ -32,7 +33,7 @@ export function totalSize(problem: Problem): bigint {
 export function materialBound(problem: Problem): number | undefined {
   const credit = BigInt(problem.credit);
   const kinds = problem.kinds.map(({ rooms, cost, limit }) => {
-    const room = BigInt(rooms.reduce((sum, space) => sum + space, 0));
+    const room = BigInt(sumOf(rooms));
     return { room, cost: BigInt(cost) - credit * room, limit };
   });
   kinds.sort((a, b) => Number(a.cost * b.room - b.cost * a.room));

@@ -4,6 +4,7 @@ import { fromGrid, toGrid } from "./grid.js";
 import { integerModel, type ModelPiece, type ModelStick, type StockModel } from "./integer-model.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
+import { largestOf, sumOf } from "./sums.js";
 import { gapBetween } from "./write-fit.js";
 
 /** What is wrong with a plan. */
@@ -159,7 +160,10 @@ function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums
     if (given.length === 0) report("offcut", path, "A stick is used for nothing");
     const cuts = given.flatMap((cut, n) => readCut(inspection, cut, `${path}.cuts[${n}]`) ?? []);
     const rests = checkPlaces(inspection, stick, cuts);
-    const longest = rests.reduce((most, { start, end }) => Math.max(most, end - start), 0);
+    const longest = largestOf(
+      rests.map(({ start, end }) => end - start),
+      0,
+    );
     compare(inspection, "offcut", `${path}.offcut`, layout["offcut"], fromGrid(longest, grid));
     const worthy = rests.filter(({ start, end }) => end - start >= keep);
     const listed = checkArray(layout["kept"], `${path}.kept`);
@@ -169,7 +173,7 @@ function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums
       compare(inspection, "offcut", `${path}.kept[${n}].start`, start, fromGrid(rest.start, grid));
       compare(inspection, "offcut", `${path}.kept[${n}].end`, end, fromGrid(rest.end, grid));
     });
-    const kept = worthy.reduce((sum, { start, end }) => sum + end - start, 0);
+    const kept = sumOf(worthy.map(({ start, end }) => end - start));
     sums.cost += times * (stick.cost - model.credit * kept);
     sums.used += times * stick.length;
     sums.kept += times * kept;

@@ -12,6 +12,7 @@ import {
   reject,
 } from "../core/check.js";
 import type { ShareKey, StockJob, Stretch, Trims } from "./stock-job.js";
+import { sumOf } from "./sums.js";
 
 /** Most pieces or sticks of one kind, and most pieces in all. */
 const MOST: number = 1e9;
@@ -184,7 +185,7 @@ export function checkJob(value: StockJob): CheckedJob {
     sticks.map(({ id }) => id),
     "job.sticks",
   );
-  const total = counts.reduce((sum, count) => sum + count, 0);
+  const total = sumOf(counts);
   if (total > MOST) refuse("range", "job.pieces", total, `at most ${MOST} pieces in all`);
   const worth = checkNumber(credit, "job.credit", 0, MAX_LENGTH);
   const least = keep === undefined && worth > 0 ? 0 : keep;

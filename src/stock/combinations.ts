@@ -1,5 +1,6 @@
 import { totalSize } from "./bounds.js";
 import type { Problem } from "./problem.js";
+import { sumOf } from "./sums.js";
 
 /** Numbers of sticks that a plan of some cost can have. */
 export interface Combinations {
@@ -31,7 +32,7 @@ const MOST_CHOICES = 2000;
 export function leastCombinations(problem: Problem, from: number, most: number): Combinations {
   const { kinds, credit, demand } = problem;
   const total = Number(totalSize(problem));
-  const rooms = kinds.map((kind) => kind.rooms.reduce((sum, room) => sum + room, 0));
+  const rooms = kinds.map((kind) => sumOf(kind.rooms));
   const costs = kinds.map(({ cost }, k) => cost - credit * rooms[k]!);
   // What earns is counted as if all of it were used.
   const earned = kinds.reduce((sum, { limit }, k) => (costs[k]! < 0 ? sum + costs[k]! * limit : sum), 0);
@@ -80,15 +81,9 @@ export function leastCombinations(problem: Problem, from: number, most: number):
     }
   };
   const free = rooms.reduce((sum, room, k) => (costs[k]! > 0 ? sum : sum + room * kinds[k]!.limit), 0);
-  walk(
-    0,
-    0,
-    total - free,
-    demand.reduce((sum, count) => sum + count, 0),
-  );
+  walk(0, 0, total - free, sumOf(demand));
   // Few long sticks come first: they are easier to fill than many short ones.
-  const sticksOf = (least: Float64Array): number => least.reduce((sum, count) => sum + count, 0);
-  choices.sort((a, b) => sticksOf(a.least) - sticksOf(b.least));
+  choices.sort((a, b) => sumOf(a.least) - sumOf(b.least));
   const complete = steps <= MOST_STEPS && crowded !== best;
   return { cost: choices.length > 0 ? best + offset : Infinity, choices, complete };
 }

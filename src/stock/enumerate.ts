@@ -1,5 +1,6 @@
 import { creditFor, type Entry, makePattern, type Pattern, type Problem } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
+import { largestOf } from "./sums.js";
 
 /** The patterns found, and whether they are all. */
 export interface Enumeration {
@@ -48,7 +49,7 @@ export function enumeratePatterns(
   const { sizes, keys, setups, credit } = problem;
   const { rooms } = problem.kinds[kind]!;
   const patterns: Pattern[] = [];
-  const longest = rooms.reduce((most, room) => Math.max(most, room), 0);
+  const longest = largestOf(rooms, 0);
   const order: number[] = [];
   for (let item = 0; item < sizes.length; item++) {
     if (node.demand[item]! > 0 && sizes[item]! <= longest) order.push(item);

@@ -1,5 +1,6 @@
 import { type Budget, isSpent } from "./budget.js";
 import { type Entry, makePattern, type Pattern, patternSum, type Problem, type Use } from "./problem.js";
+import { sumOf } from "./sums.js";
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
 const MOST_KINDS_TRIED = 64;
@@ -93,7 +94,7 @@ export function* fillGreedily(
 ): Generator<undefined, PartialPlan> {
   const remaining = demand.slice();
   const left = available.slice();
-  const perRoom = problem.kinds.map(({ cost, rooms }) => cost / rooms.reduce((sum, room) => sum + room, 0));
+  const perRoom = problem.kinds.map(({ cost, rooms }) => cost / sumOf(rooms));
   const order = problem.kinds.map((_, kind) => kind).sort((a, b) => perRoom[a]! - perRoom[b]! || a - b);
   const mostTried = Math.min(MOST_KINDS_TRIED, Math.max(4, Math.floor(MOST_TRIED / problem.sizes.length)));
   const plan: Use[] = [];

@@ -1,3 +1,4 @@
+import { largestOf } from "./sums.js";
 /**
  * A grid of lengths or costs: grid number k stands for k * times / per.
  *
@@ -93,7 +94,7 @@ function denominator(ratio: number, most: number): number {
  */
 export function commonGrid(values: readonly number[]): Grid | undefined {
   const distinct = [...new Set(values)].filter((value) => value > 0);
-  const largest = distinct.reduce((most, value) => Math.max(most, value), 0);
+  const largest = largestOf(distinct, 0);
   if (largest === 0) return { times: 1, per: 1, exact: true };
   for (const per of [1, 10, 100, 1000, 1e4, 1e5, 1e6, 4096]) {
     const divisor = divisorOn(distinct, 1, per);

@@ -1,6 +1,7 @@
 import { refuse, reject } from "../core/check.js";
 import type { CheckedJob, CheckedPiece, CheckedStick } from "./check-job.js";
 import { commonGrid, fineGrid, fromGrid, type Grid, MAX_GRID_NUMBER, toGrid } from "./grid.js";
+import { largestOf, sumOf } from "./sums.js";
 
 /** A piece on the grid; pieces that are alike are one object. */
 export interface ModelPiece {
@@ -64,10 +65,11 @@ export interface StockModel {
   readonly sticks: readonly ModelStick[];
 }
 
-const longestOf = (values: readonly number[]): number => values.reduce((most, value) => Math.max(most, value), 0);
-
 function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[]): Grid {
-  const longest = longestOf(job.sticks.map(({ length }) => length));
+  const longest = largestOf(
+    job.sticks.map(({ length }) => length),
+    0,
+  );
   if (job.resolution !== undefined) {
     const least = longest / MAX_GRID_NUMBER;
     if (job.resolution < least) {
@@ -97,10 +99,10 @@ function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[]): Grid {
  */
 function chooseCostGrid(job: CheckedJob, grid: Grid): Grid {
   const costs = job.sticks.map(({ cost }) => cost);
-  const largest = longestOf(costs);
+  const largest = largestOf(costs, 0);
   if (job.credit > 0) costs.push(job.credit * fromGrid(1, grid));
   const common = commonGrid(costs);
-  const total = job.counts.reduce((sum, count) => sum + count, 0);
+  const total = sumOf(job.counts);
   const mostSum = 2 ** 52 / Math.max(1, total);
   if (common !== undefined && toGrid(largest, common, "nearest") <= mostSum) return common;
   return { times: largest === 0 ? 1 : largest / Math.min(MAX_GRID_NUMBER, Math.floor(mostSum)), per: 1, exact: false };
@@ -145,7 +147,10 @@ export function integerModel(job: CheckedJob): StockModel {
     limit: stick.count,
     clear: clearStretches(stick, job, grid, kerf),
   }));
-  const room = longestOf(sticks.flatMap(({ clear }) => clear.map(({ start, end }) => end - start)));
+  const room = largestOf(
+    sticks.flatMap(({ clear }) => clear.map(({ start, end }) => end - start)),
+    0,
+  );
   const onGrid = new Map(
     distinct.map((piece): [CheckedPiece, ModelPiece] => {
       const { parts: lengths, share, run } = piece;

@@ -2,6 +2,7 @@ import { type Budget, isSpent } from "./budget.js";
 import { type Pattern, patternName, type Problem } from "./problem.js";
 import { addColumn, type LinearProgram, makeProgram, setBarred, setRhs, solveProgram } from "./simplex.js";
 import type { Subproblem } from "./subproblem.js";
+import { largestOf, sumOf } from "./sums.js";
 
 /** The linear program over the patterns found so far: one row an item, and rows for kinds whose number is bounded. */
 export interface Master {
@@ -27,7 +28,7 @@ function rhsOf(master: Master, node: Subproblem): Float64Array {
   const rhs = new Float64Array(master.program.senses.length);
   rhs.set(node.demand);
   // No plan needs more sticks than pieces, so that is the limit of kinds without one.
-  const pieces = node.demand.reduce((sum, count) => sum + count, 0);
+  const pieces = sumOf(node.demand);
   master.problem.kinds.forEach((_, kind) => {
     if (master.leastRows[kind]! >= 0) rhs[master.leastRows[kind]!] = node.least[kind]!;
     if (master.mostRows[kind]! >= 0) rhs[master.mostRows[kind]!] = Math.min(node.most[kind]!, pieces);
@@ -51,9 +52,15 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   const leastRows = Int32Array.from(kinds, () => (branching && problem.credit > 0 ? rows++ : -1));
   const senses = new Int8Array(rows).fill(1);
   for (const row of mostRows) if (row >= 0) senses[row] = -1;
-  const dearest = kinds.reduce((most, { cost }) => Math.max(most, cost), 1);
-  const unit = worths === undefined ? dearest : worths.reduce((most, worth) => Math.max(most, worth), 1);
-  const longest = kinds.reduce((most, { rooms: spaces }) => Math.max(most, ...spaces), 1);
+  const dearest = largestOf(
+    kinds.map(({ cost }) => cost),
+    1,
+  );
+  const unit = worths === undefined ? dearest : largestOf(worths, 1);
+  const longest = largestOf(
+    kinds.flatMap(({ rooms: spaces }) => spaces),
+    1,
+  );
   // Missing an item is priced by its size at first: prices are then of the right order before many patterns are known.
   const weights = new Float64Array(rows).fill(10);
   sizes.forEach((size, item) => {

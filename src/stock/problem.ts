@@ -1,5 +1,6 @@
 import { gcd } from "./grid.js";
 import type { StockModel } from "./integer-model.js";
+import { sumOf } from "./sums.js";
 
 /** A kind of stick, as the search sees it. */
 export interface Kind {
@@ -173,7 +174,7 @@ export function withoutDominated(kinds: readonly Kind[]): Kind[] {
   }
   const front = [...best];
   return kinds.filter((kind) => {
-    const all = kind.rooms.reduce((sum, room) => sum + room, 0);
+    const all = sumOf(kind.rooms);
     if (all === 0 || kind.limit === 0) return false;
     return isEndless(kind) ? best.has(kind) : !front.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
   });
@@ -209,13 +210,13 @@ export function stateProblem(model: StockModel): Problem {
     }
   });
   const items = [...merged.values()].sort((a, b) => b.size - a.size || a.key - b.key);
-  const pieces = items.reduce((sum, { demand }) => sum + demand, 0);
+  const pieces = sumOf(model.counts);
   // A credit that a whole stick of the grid's exact lengths could earn forbids coarser units; without one, only sums of
   // sizes matter, and rooms may be rounded down to what such sums can reach.
   const divisor = credit > 0 ? 1 : Math.max(1, [...items.map(({ size }) => size), ...setups].reduce(gcd, 0));
   const kinds = model.sticks.map((stick, k): Kind => {
     const rooms = stick.clear.map(({ start, end }) => Math.floor((end - start + kerf) / divisor));
-    const most = rooms.reduce((sum, room) => sum + Math.max(0, room * divisor - kerf), 0);
+    const most = sumOf(rooms.map((room) => Math.max(0, room * divisor - kerf)));
     // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
     const limit = stick.limit === Infinity && credit * most > stick.cost ? pieces : stick.limit;
     return { stick: k, rooms, cost: stick.cost, limit };

@@ -8,6 +8,7 @@ import { stateProblem } from "./problem.js";
 import { search } from "./search.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
+import { sumOf } from "./sums.js";
 import { writeFit } from "./write-fit.js";
 
 /** Steps between two calls of `onProgress` when nothing new was found. */
@@ -37,7 +38,7 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Generator<
     const answer = options.onProgress?.({
       cost: fromGrid(cost, model.costGrid),
       bound: fromGrid(bound, model.costGrid),
-      unplaced: remaining.reduce((sum, count) => sum + count, 0),
+      unplaced: sumOf(remaining),
       work: budget.work,
     });
     if (answer === "stop") budget.stopped ??= "asked";

@@ -2,6 +2,7 @@ import { gcd } from "./grid.js";
 import type { Prices } from "./pricing.js";
 import type { Problem } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
+import { largestOf, sumOf } from "./sums.js";
 
 /** Largest integer that sums of prices may reach, so that doubles hold them exactly. */
 const MOST_WORTH = 2 ** 51;
@@ -16,8 +17,14 @@ const MOST_WORTH = 2 ** 51;
  */
 export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Array): Prices {
   const { sizes, demand, kinds, credit } = problem;
-  const longest = kinds.reduce((most, { rooms }) => rooms.reduce((sum, room) => sum + room, most), 0);
-  let most = kinds.reduce((dearest, { cost }) => Math.max(dearest, cost), credit * longest);
+  const longest = largestOf(
+    kinds.map(({ rooms }) => sumOf(rooms)),
+    0,
+  );
+  let most = largestOf(
+    kinds.map(({ cost }) => cost),
+    credit * longest,
+  );
   sizes.forEach((size, item) => {
     const count = size > 0 ? Math.min(demand[item]!, longest / size) : demand[item]!;
     most += Math.max(0, duals[item]!) * count;
@@ -72,7 +79,7 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
   let above = 1n;
   let below = 1n;
   const kinds = problem.kinds.map((kind, k) => {
-    const most = kind.rooms.reduce((sum, room) => sum + Math.max(0, room - problem.kerf), 0);
+    const most = sumOf(kind.rooms.map((room) => Math.max(0, room - problem.kerf)));
     const cost = BigInt(kind.cost) * scale;
     // The least that a stick of this kind can cost, whatever is cut from it.
     const least = cost - BigInt(problem.credit) * scale * BigInt(most);

@@ -11,6 +11,7 @@ import type { Problem } from "./problem.js";
 import { fillBySubsetSum } from "./subset-sum.js";
 import { searchShortage } from "./shortage.js";
 import { wholeProblem } from "./subproblem.js";
+import { sumOf } from "./sums.js";
 
 /** Rows of the linear program beyond which a pivot would take too long. */
 const MOST_ROWS = 700;
@@ -21,7 +22,7 @@ const MOST_COUNTS = 40;
 
 /** More than any plan costs that makes every piece: a bound above it proves that there is none. */
 function mostCost(problem: Problem): number {
-  const pieces = problem.demand.reduce((sum, count) => sum + count, 0);
+  const pieces = sumOf(problem.demand);
   return problem.kinds.reduce((sum, { cost, limit }) => sum + Math.max(0, cost) * Math.min(limit, pieces), 0);
 }
 

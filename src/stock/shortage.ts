@@ -6,6 +6,7 @@ import { relax } from "./column-generation.js";
 import { addPattern, makeMaster } from "./master.js";
 import { type Problem, type Use, withCost } from "./problem.js";
 import { wholeProblem } from "./subproblem.js";
+import { largestOf } from "./sums.js";
 
 /**
  * The scarce part of a problem: only the items that fit no endless kind, and sticks that cost nothing. What can't be placed
@@ -13,7 +14,7 @@ import { wholeProblem } from "./subproblem.js";
  */
 function scarcePart(problem: Problem): Problem {
   const endless = problem.kinds.filter(({ limit }) => limit === Infinity).flatMap(({ rooms }) => rooms);
-  const longest = endless.reduce((most, room) => Math.max(most, room), 0);
+  const longest = largestOf(endless, 0);
   const setup = (item: number): number => (problem.keys[item]! >= 0 ? problem.setups[problem.keys[item]!]! : 0);
   return {
     ...problem,

@@ -4,6 +4,7 @@ import type { StockModel } from "./integer-model.js";
 import type { Pattern, Problem } from "./problem.js";
 import type { StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 import type { Stretch } from "./stock-job.js";
+import { largestOf } from "./sums.js";
 
 /** Pieces of the model that are still to be handed out for an item. */
 interface Queue {
@@ -107,7 +108,10 @@ export function writeFit(
       for (const [queue, count] of own) queue.left -= more * count;
       const { cuts, offcuts } = cutsOf(model, slots, members, stick);
       const worthy = offcuts.filter(({ start, end }) => end - start >= model.keep);
-      const longest = offcuts.reduce((most, { start, end }) => Math.max(most, end - start), 0);
+      const longest = largestOf(
+        offcuts.map(({ start, end }) => end - start),
+        0,
+      );
       layouts.push({
         stick: model.sticks[stick]!.id,
         times: more + 1,

@@ -41,7 +41,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/units", name: "formatLength", limit: 2200 },
   { entry: "miterwright/wood", name: "seasonalMovement", limit: 5000 },
   { entry: "miterwright/wood", name: "equilibriumMoisture", limit: 900 },
-  { entry: "miterwright/stock", name: "fitStock", limit: 15_100 },
+  { entry: "miterwright/stock", name: "fitStock", limit: 15_000 },
   { entry: "miterwright/frame", name: "planFrame", limit: 37_000 },
   // A picture must not bring the tables along, nor a table the pictures.
   { entry: "miterwright/drawing", name: "drawPlanView", limit: 9000 },

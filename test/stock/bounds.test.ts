@@ -3,39 +3,20 @@ import { describe, expect, test } from "vitest";
 import type { StockJob } from "miterwright/stock";
 import { materialBound } from "../../src/stock/bounds.js";
 import { makeBudget } from "../../src/stock/budget.js";
-import { checkJob } from "../../src/stock/check-job.js";
 import { relax, type Relaxation } from "../../src/stock/column-generation.js";
 import { enumeratePatterns } from "../../src/stock/enumerate.js";
-import { fromGrid } from "../../src/stock/grid.js";
-import { integerModel, type StockModel } from "../../src/stock/integer-model.js";
 import { makeMaster } from "../../src/stock/master.js";
 import { priceKind } from "../../src/stock/pricing.js";
-import { patternName, type Problem, stateProblem } from "../../src/stock/problem.js";
+import { patternName, type Problem } from "../../src/stock/problem.js";
 import { roundPrices, safeBound } from "../../src/stock/safe-bound.js";
 import { wholeProblem } from "../../src/stock/subproblem.js";
-import { isInputError } from "miterwright/errors";
-import { cheapestByForce, smallJob } from "../laws/stock.js";
+import { runSteps, stateJob } from "../laws/stated-problem.js";
+import { smallJob } from "../laws/stock.js";
 
-/** The problem of a job and its least cost in steps of the cost grid; undefined if there is no plan. */
+/** The problem of a job and its least cost; undefined if there is no plan. */
 function stated(job: StockJob): { problem: Problem; least: number } | undefined {
-  let model: StockModel;
-  try {
-    model = integerModel(checkJob(job));
-  } catch (error) {
-    if (isInputError(error)) return undefined;
-    throw error;
-  }
-  const least = cheapestByForce(job);
-  const problem = stateProblem(model);
-  if (least === undefined || problem.sizes.length === 0) return undefined;
-  return { problem, least: least / fromGrid(1, model.costGrid) };
-}
-
-function run<T>(steps: Generator<undefined, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
+  const { problem, least } = stateJob(job) ?? {};
+  return problem === undefined || least === undefined ? undefined : { problem, least };
 }
 
 describe("bounds", () => {
@@ -70,7 +51,7 @@ describe("bounds", () => {
           (_, kind) => priceKind(problem, node, prices, kind, 0, budget).worth,
         );
         expect(safeBound(problem, node, prices, worths).bound).toBeLessThanOrEqual(least + 1e-6);
-        const relaxation: Relaxation = run(relax(makeMaster(problem, node, true), node, Infinity, budget));
+        const relaxation: Relaxation = runSteps(relax(makeMaster(problem, node, true), node, Infinity, budget));
         expect(relaxation.bound).toBeLessThanOrEqual(least + 1e-6);
         if (relaxation.bound > materialBound(problem)!) better++;
       }),

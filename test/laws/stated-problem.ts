@@ -1,0 +1,48 @@
+import type { StockJob } from "miterwright/stock";
+import { isInputError } from "miterwright/errors";
+import { checkJob } from "../../src/stock/check-job.js";
+import { fromGrid } from "../../src/stock/grid.js";
+import { integerModel, type StockModel } from "../../src/stock/integer-model.js";
+import { type Problem, stateProblem } from "../../src/stock/problem.js";
+import { cheapestByForce } from "./stock.js";
+
+/** A small job as the parts of the search see it, and what brute force says of it. */
+export interface Stated {
+  /** The problem. */
+  readonly problem: Problem;
+  /** Its least cost in steps of the cost grid; undefined if no plan makes every piece. */
+  readonly least: number | undefined;
+}
+
+/**
+ * States a small job's problem.
+ *
+ * @param job - a job that brute force can solve
+ * @returns the problem; undefined if the job is refused or has no pieces
+ */
+export function stateJob(job: StockJob): Stated | undefined {
+  let model: StockModel;
+  try {
+    model = integerModel(checkJob(job));
+  } catch (error) {
+    if (isInputError(error)) return undefined;
+    throw error;
+  }
+  const problem = stateProblem(model);
+  if (problem.sizes.length === 0) return undefined;
+  const least = cheapestByForce(job);
+  return { problem, least: least === undefined ? undefined : least / fromGrid(1, model.costGrid) };
+}
+
+/**
+ * Runs a part of the search to its end.
+ *
+ * @param steps - the part
+ * @returns its result
+ */
+export function runSteps<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
