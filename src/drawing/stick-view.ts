@@ -183,17 +183,20 @@ export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing
 
   const bottom = isLeaning ? sideY + solid.height * scale : width;
   const notes = fenceNotes(cutting);
-  drawText(canvas, { x: right / 2, y: width + 15 }, notes.lower, { anchor: "middle", remark: true });
-  const low = bottom + (isLeaning ? 0 : 14) + LANE;
+  const inset = solid.wedge * scale;
+  // A note that is wider than the line it stands at stands clear of that line's dimension, beyond it.
+  const isWider = (note: string, line: number): boolean => textWidth(note, TEXT_SIZE).width > line;
+  const isLowerOut = !isLeaning && isWider(notes.lower, right - 4);
+  const low = bottom + (isLeaning || isLowerOut ? 0 : 14) + LANE;
+  const lower = { x: right / 2, y: isLowerOut ? low + 14 : width + 15 };
+  drawText(canvas, lower, notes.lower, { anchor: "middle", remark: true });
   levelDimension(canvas, {
     from: { x: 0, y: bottom },
     to: { x: right, y: bottom },
     at: low,
     label: `longest ${ready.length(longest.length)}`,
   });
-  const inset = solid.wedge * scale;
-  // A note that is wider than the shortest line stands clear of its dimension.
-  const isWide = textWidth(notes.upper, TEXT_SIZE).width > right - 2 * inset;
+  const isWide = isWider(notes.upper, right - 2 * inset);
   const highest = -LANE - (notes.upper === "" || isWide ? 0 : 12);
   drawText(canvas, { x: right / 2, y: isWide ? highest - LANE : -7 }, notes.upper, { anchor: "middle", remark: true });
   levelDimension(canvas, {

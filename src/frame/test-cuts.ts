@@ -1,7 +1,7 @@
 import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { DEGREES, gapPerDegree } from "../closure/regular-closure.js";
-import { ruleLength } from "./cautions/common-practice.js";
+import { HELD_DOWN, ruleLength } from "./cautions/common-practice.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
 import type { LayOption } from "./lay-option.js";
@@ -44,9 +44,6 @@ export interface TestCuts {
   readonly sloped: boolean;
 }
 
-/** Shorter pieces are not cut even with a hold-down, in millimeters; as the caution `short-piece`. */
-const SHORTEST: number = 150;
-
 /**
  * How a setting is proved on scrap.
  *
@@ -74,7 +71,7 @@ export function testCuts(
   const width = jointWidth(geometry);
   if (!(gap < width)) return null;
   const kerfAlong = kerf / cosDeg(planMiter);
-  const length = Math.max(ruleLength(SHORTEST, unit), width * (1 + 2 * tanDeg(planMiter)));
+  const length = Math.max(ruleLength(HELD_DOWN, unit), width * (1 + 2 * tanDeg(planMiter)));
   const openAngle = gap / gapPerDegree(sides, width);
   const across = length / sinDeg(planMiter);
   return {

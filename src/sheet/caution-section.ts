@@ -12,7 +12,7 @@ const SEVERITIES: readonly (readonly [severity: Caution["severity"], word: strin
 ];
 
 const FIXED: string =
-  "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the manual of your saw, to the local codes for glazing and for hanging heavy things over people, and to qualified advice. Guards stay on, hands stay away from the blade's path, and every setting is proven on scrap before good wood is cut.";
+  "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove every setting on scrap before you cut good wood.";
 
 /** Lengths below so many accepted gaps are small. */
 const SMALL: number = 10;

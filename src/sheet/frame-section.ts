@@ -7,9 +7,9 @@ import { quantityText } from "../frame/quantity-text.js";
 import type { Words } from "./sheet-options.js";
 
 /** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */
-const ABOVE: number = 300;
+const ABOVE: number = 250;
 /** Width of the section, the rest of the sheet. */
-const SECTION: number = 360;
+const SECTION: number = 310;
 
 function fact(name: string, value: string): Content[] {
   return [element("div", element("dt", name), element("dd", value))];

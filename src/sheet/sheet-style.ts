@@ -1,8 +1,8 @@
 /**
- * The sheet's style: at most 190 mm wide, so that it prints on A4 and Letter alike; the margins leave 254 mm of height on the shorter, Letter. Everything that
+ * The sheet's style: at most 190 mm wide, so that it prints on A4 and Letter alike; the margins leave 259 mm of height on the shorter, Letter. Everything that
  * a reader must see in one piece stays on one page.
  */
-export const SHEET_STYLE: string = `@page{margin:12.5mm 10mm}
+export const SHEET_STYLE: string = `@page{margin:10mm}
 *{box-sizing:border-box}
 body{max-width:190mm;margin:0 auto;color:#1d1d1b;background:#fff;font:8.6pt/1.22 Helvetica,Arial,"Liberation Sans","DejaVu Sans",sans-serif;overflow-wrap:break-word}
 h1{font-size:15pt;line-height:1.2;margin:0 0 1mm}
@@ -27,7 +27,7 @@ dd{margin:0;font-weight:bold}
 .two{display:grid;grid-template-columns:1fr 1fr;gap:2mm 4mm;align-items:start}
 .frame{display:grid;grid-template-columns:82mm 1fr;gap:2mm 4mm;align-items:start}
 .panel{display:grid;grid-template-columns:1fr 53mm 37mm;gap:2mm;align-items:start}
-.step{display:grid;grid-template-columns:1fr 86mm;gap:3mm;align-items:start;margin-bottom:1mm}
+.step{display:grid;grid-template-columns:1fr 91mm;gap:2mm;align-items:start;margin-bottom:1mm}
 .beside{display:grid;grid-template-columns:1fr 68mm;gap:4mm;align-items:start}
 @media screen{body{padding:8mm;max-width:206mm}}
 @media screen and (max-width:150mm){.two,.frame,.panel,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}

@@ -68,8 +68,8 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
   const { length } = words;
   const { method, length: size, kerfAlong } = cutting.rough;
   const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
-  const needed = `${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding; each parting cut takes ${length(kerfAlong)} of it.${lumberText(plan, words)}`;
-  return element('div class="keep"', element("h3", "Molding"), element("p", needed));
+  const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding; each parting cut takes ${length(kerfAlong)} of it.${lumberText(plan, words)}`;
+  return element('p class="keep"', needed);
 }
 
 /**

@@ -8,13 +8,23 @@ interface Violation {
   readonly nodes: readonly { readonly html: string }[];
 }
 
-/** Every violation on a page that axe calls serious or critical, with where it is. */
-export async function seriousViolations(page: Page): Promise<string[]> {
+/** What axe finds on a page, with where it is. */
+async function violations(page: Page, isMeant: (impact: string) => boolean): Promise<string[]> {
   await page.addScriptTag({ path: createRequire(import.meta.url).resolve("axe-core/axe.min.js") });
   // Preloading would fetch style sheets, which a page that comes from a file may not.
   const run = "axe.run({ preload: false }).then(({ violations }) => violations)";
   const found = await page.evaluate<readonly Violation[]>(run);
   return found
-    .filter(({ impact }) => ["serious", "critical"].includes(impact))
+    .filter(({ impact }) => isMeant(impact))
     .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(" | ")}`);
+}
+
+/** Every violation on a page that axe calls serious or critical. */
+export async function seriousViolations(page: Page): Promise<string[]> {
+  return violations(page, (impact) => ["serious", "critical"].includes(impact));
+}
+
+/** Every violation on a page. */
+export async function everyViolation(page: Page): Promise<string[]> {
+  return violations(page, () => true);
 }

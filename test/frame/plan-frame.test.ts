@@ -189,6 +189,30 @@ describe("cautions", () => {
     expect(tiny.cautions[0]!.numbers["limit"]).toBeCloseTo(150 / 25.4, 12);
   });
 
+  test("tell the shortest rest that a stick can leave beyond the blade at its last cut", () => {
+    // A piece is 400 + 2 * 40 + 2 * 10 long and takes 503 of a stick, whose start is trimmed by 3.
+    const shortRests = (...sticks: { id: string; length: number; defects?: { start: number; end: number }[] }[]) =>
+      planFrame({
+        sides: 4,
+        profile: plain,
+        opening: { side: 400 },
+        kerf: 3,
+        rough: { method: "square", allowance: 10 },
+        sticks,
+      }).cautions.filter(({ code }) => code === "short-piece");
+    expect(shortRests({ id: "three pieces", length: 1700 })).toMatchObject([
+      { severity: "care", numbers: { rest: 1700 - 3 - 3 * 503, limit: 300 }, source: "common practice" },
+    ]);
+    expect(shortRests({ id: "three pieces", length: 1700 }, { id: "four", length: 2100 })).toMatchObject([
+      { numbers: { rest: 2100 - 3 - 4 * 503 } },
+    ]);
+    // A long rest; a frame's four pieces and much more; just as long as can be; knots, which may be anywhere.
+    expect(shortRests({ id: "three pieces", length: 2000 })).toEqual([]);
+    expect(shortRests({ id: "six pieces", length: 3100 })).toEqual([]);
+    expect(shortRests({ id: "all used", length: 3 + 3 * 503 })).toEqual([]);
+    expect(shortRests({ id: "knotty", length: 1700, defects: [{ start: 600, end: 620 }] })).toEqual([]);
+  });
+
   test("say how far an unreadable setting can open the last joint", () => {
     const reach = planOf({ sides: 7 }).cautions.find((caution) => caution.code === "reach")!;
     const miss = 180 / 7 - 25.5;

@@ -2,14 +2,10 @@ import { tanDeg } from "../../core/degrees.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
-import { ruleLength } from "./common-practice.js";
+import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
 import { raise, type CuttingRule, type Situation, type StepCaution } from "./cutting-rule.js";
 import { reach } from "./reach.js";
 
-/** Pieces shorter than this are not held by hand, in millimeters; common practice, no printed source. */
-const HAND_HELD: number = 300;
-/** Pieces shorter than this are not cut even with a hold-down, in millimeters; common practice, no printed source. */
-const HELD_DOWN: number = 150;
 /** A wedge with a base shorter than this is thrown by the blade, in millimeters; common practice, no printed source. */
 const THROWN: number = 50;
 /** An arris sharper than this creeps under fence and stop, in degrees; common practice, no printed source. */

@@ -1,11 +1,22 @@
 import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
+import type { StockStick } from "../../stock/index.js";
 import { sticksTooShort, type RoughPiece } from "../rough-length.js";
-import { ruleLength } from "./common-practice.js";
+import { HAND_HELD, ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
 /** Sticks longer than this need help at the saw, in millimeters; common practice, no printed source. */
 const LONG_STICK: number = 2400;
+
+/**
+ * What is left of a stick beyond the blade when its last piece is cut, as far as one frame's pieces go; a stick with defects
+ * is cut as they allow.
+ */
+function restBeyondBlade({ length, defects = [] }: StockStick, { pitch, kerfAlong }: RoughPiece, pieces: number): number {
+  const clear = length - kerfAlong;
+  const count = Math.min(pieces, Math.floor(clear / pitch));
+  return count === 0 || defects.length > 0 ? 0 : clear - count * pitch;
+}
 
 /**
  * The cautions of the sticks on offer.
@@ -15,7 +26,7 @@ const LONG_STICK: number = 2400;
  * @returns the cautions
  */
 export function stickCautions(brief: FilledBrief, piece: RoughPiece): Caution[] {
-  const { sticks = [], unit } = brief;
+  const { sticks = [], sides, unit } = brief;
   const cautions: Caution[] = [];
   const limit = ruleLength(LONG_STICK, unit);
   const longest = sticks.reduce((most, { length }) => Math.max(most, length), 0);
@@ -23,6 +34,14 @@ export function stickCautions(brief: FilledBrief, piece: RoughPiece): Caution[] 
     const sentence =
       "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into roughs first.";
     cautions.push(makeCaution("long-stick", "care", sentence, { length: { length: longest, limit } }));
+  }
+  const heldLimit = ruleLength(HAND_HELD, unit);
+  const rests = sticks.map((stick) => restBeyondBlade(stick, piece, sides)).filter((rest) => rest > 0);
+  const rest = Math.min(...rests);
+  if (rest < heldLimit) {
+    const sentence =
+      "When the last piece of a stick is cut, what is left beyond the blade can be too short to hold: hold the piece, with a hold-down where it is short too, and never the rest.";
+    cautions.push(makeCaution("short-piece", "care", sentence, { length: { rest, limit: heldLimit } }));
   }
   if (sticksTooShort(sticks, piece)) {
     const sentence =
