@@ -9,6 +9,10 @@ export interface Writers {
   readonly small: (value: number) => string;
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
+  /** Writes a mass that is given in kilograms. */
+  readonly mass: (kilograms: number) => string;
+  /** Writes a force that is given in newtons. */
+  readonly force: (newtons: number) => string;
 }
 
 /** Parts of a millimeter, and of an inch, that each fineness counts. */
@@ -20,6 +24,21 @@ const PARTS: Readonly<Record<string, { readonly millimeter: number; readonly inc
 
 /** Decimals that show a hundredth of a millimeter, or a thousandth of an inch. */
 const SMALL_DIGITS: Readonly<Record<LengthUnit, number>> = { mm: 2, cm: 3, m: 5, in: 3, ft: 4 };
+
+/** A pound in kilograms, exactly: Refinement of Values for the Yard and the Pound, Federal Register, July 1, 1959. */
+const POUND = 0.45359237;
+/** A pound-force in newtons: the weight of a pound at standard gravity, 9.80665 m/s². */
+const POUND_FORCE: number = POUND * 9.80665;
+
+/**
+ * Three figures: what a species or a data sheet says is no better.
+ *
+ * @param value - the number
+ * @returns its text
+ */
+export function about(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
 
 /**
  * How a job writes its numbers.
@@ -33,7 +52,13 @@ export function writersOf(values: Pick<Values, "unit" | "fineness">): Writers {
   const angle = (degrees: number): string => formatAngle(degrees);
   const small = (value: number): string => formatLength(value, unit, { style: "decimal", digits: SMALL_DIGITS[unit] });
   if (unit === "in" || unit === "ft") {
-    return { length: (value) => formatLength(value, unit, { denominator: inch }), small, angle };
+    return {
+      length: (value) => formatLength(value, unit, { denominator: inch }),
+      small,
+      angle,
+      mass: (kilograms) => `${about(kilograms / POUND)} lb`,
+      force: (newtons) => `${about(newtons / POUND_FORCE)} lbf`,
+    };
   }
   const parts = unit === "cm" ? 10 * millimeter : millimeter;
   // 0.5 is no number of decimals, so the value is put on the grid first.
@@ -41,5 +66,7 @@ export function writersOf(values: Pick<Values, "unit" | "fineness">): Writers {
     length: (value) => formatLength(Math.round(value * parts) / parts, unit, { digits: unit === "cm" ? 2 : 1 }),
     small,
     angle,
+    mass: (kilograms) => `${about(kilograms)} kg`,
+    force: (newtons) => `${about(newtons)} N`,
   };
 }

@@ -35,10 +35,12 @@ interface Work {
   readonly saw: Saw;
   readonly rough: RoughMethod;
   readonly unit: LengthUnit;
+  /** The marks to set for the ends. */
+  readonly marks: Operation["marks"];
 }
 
 function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operation[] {
-  const { geometry, saw, rough, unit } = work;
+  const { geometry, saw, rough, unit, marks } = work;
   const { method } = rough;
   const stick = geometry.sticks[0]!;
   const { profile, slope } = geometry;
@@ -49,7 +51,7 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
     kind: OperationKind,
     at: LayOption,
     placement: CutPlacement,
-    rest: Pick<Operation, "move" | "stop" | "measure">,
+    rest: Pick<Operation, "marks" | "move" | "stop" | "measure">,
   ): Omit<Operation, "step"> => ({
     kind,
     times: stick.count,
@@ -65,12 +67,16 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
     const cuts = { start: squareCut(slope), end: squareCut(slope) };
     const square = layOption({ lay, cuts, profile, saw, unit });
     const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
-    operations.push(operation("crosscut", square, square.first, { move: null, stop: null, measure: roughMeasure }));
+    const { miter, bevel } = square.first;
+    const upright = { miter: miter.nearest, bevel: bevel.nearest };
+    operations.push(
+      operation("crosscut", square, square.first, { marks: upright, move: null, stop: null, measure: roughMeasure }),
+    );
   }
   const parting = method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
-  operations.push(operation("first-end", option, option.first, { move: null, stop: null, measure: parting }));
+  operations.push(operation("first-end", option, option.first, { marks, move: null, stop: null, measure: parting }));
   const move = option.first.kept === option.second.kept ? "flip end for end" : "slide past the blade";
-  operations.push(operation("second-end", option, option.second, { move, stop: contact, measure }));
+  operations.push(operation("second-end", option, option.second, { marks, move, stop: contact, measure }));
   return operations.map((made, index) => ({ step: index + 1, ...made }));
 }
 
@@ -93,12 +99,15 @@ export function planCutting(
   const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw, unit }));
   const chosen = lays.find((option) => option.possible && (lay === undefined || option.lay === lay)) ?? null;
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
-  const operations = chosen === null ? [] : operationsFor({ geometry, saw, rough, unit }, chosen, piece);
+  const marks = chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen);
+  const best = marks === null ? null : { miter: marks.best.miter, bevel: marks.best.bevel };
+  const operations =
+    chosen === null || best === null ? [] : operationsFor({ geometry, saw, rough, unit, marks: best }, chosen, piece);
   const bare = {
     saw,
     lays,
     lay: chosen,
-    marks: chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen),
+    marks,
     testCuts: chosen === null ? null : testCuts(geometry, chosen, gap, kerf, unit),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,

@@ -9,6 +9,10 @@ export interface DescribeOptions {
   readonly length: (value: number) => string;
   /** Writes an angle in degrees. */
   readonly angle: (degrees: number) => string;
+  /** Writes a mass in kilograms; default three figures in kilograms. */
+  readonly mass?: (kilograms: number) => string;
+  /** Writes a force in newtons; default three figures in newtons. */
+  readonly force?: (newtons: number) => string;
 }
 
 /** An operation in words. */
@@ -26,9 +30,12 @@ export interface OperationText {
  * @returns the same options
  */
 export function checkDescribeOptions(value: unknown): DescribeOptions {
-  const { length, angle } = checkObject(value);
+  const { length, angle, mass, force } = checkObject(value);
   if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
   if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
+  if (mass !== undefined && typeof mass !== "function") refuse("type", "mass", mass, "a function that writes a mass");
+  if (force !== undefined && typeof force !== "function")
+    refuse("type", "force", force, "a function that writes a force");
   return value as DescribeOptions;
 }
 
@@ -36,19 +43,21 @@ function lying({ down, cradled }: CutPlacement): string {
   return `its ${down} ${cradled ? "in the cradle" : "on the table"}`;
 }
 
-function settingText(setting: ScaleSetting, angle: DescribeOptions["angle"]): string {
-  if (setting.miss < 1e-9) return `scale at ${angle(setting.reading)}`;
-  return `scale at ${angle(setting.reading)}, nearest mark ${angle(setting.nearest)}`;
+function settingText({ reading }: ScaleSetting, mark: number, angle: DescribeOptions["angle"]): string {
+  const [exact, best] = [angle(reading), angle(mark)];
+  return exact === best ? `scale at ${exact}` : `scale at ${exact}, best mark ${best}`;
 }
 
-function miterLine({ miter }: CutPlacement, angle: DescribeOptions["angle"]): string {
-  if (miter.leans === "none") return `Miter: square (${settingText(miter, angle)}).`;
-  return `Miter ${angle(miter.degrees)} (${settingText(miter, angle)}): the line of cut runs to the ${miter.leans} as it goes away from you.`;
+function miterLine({ placement: { miter }, marks }: Operation, angle: DescribeOptions["angle"]): string {
+  const setting = settingText(miter, marks.miter, angle);
+  if (miter.leans === "none") return `Miter: square (${setting}).`;
+  return `Miter ${angle(miter.degrees)} (${setting}): the line of cut runs to the ${miter.leans} as it goes away from you.`;
 }
 
-function bevelLine({ bevel }: CutPlacement, angle: DescribeOptions["angle"]): string {
-  if (bevel.leans === "none") return `Bevel: blade upright (${settingText(bevel, angle)}).`;
-  return `Bevel ${angle(bevel.degrees)} (${settingText(bevel, angle)}): the top of the blade leans to the ${bevel.leans}.`;
+function bevelLine({ placement: { bevel }, marks }: Operation, angle: DescribeOptions["angle"]): string {
+  const setting = settingText(bevel, marks.bevel, angle);
+  if (bevel.leans === "none") return `Bevel: blade upright (${setting}).`;
+  return `Bevel ${angle(bevel.degrees)} (${setting}): the top of the blade leans to the ${bevel.leans}.`;
 }
 
 function lyingLine({ move, placement }: Operation): string {
@@ -157,14 +166,15 @@ export function describeOperation(operation: Operation, options: DescribeOptions
   checkObject(placement.miter, "operation.placement.miter");
   checkObject(placement.bevel, "operation.placement.bevel");
   checkArray(placement.tearOut, "operation.placement.tearOut");
+  checkObject(operation.marks, "operation.marks");
   checkObject(operation.stopRule, "operation.stopRule");
   checkDescribeOptions(options);
   return {
     title: `${TITLES[operation.kind]}, ${operation.times} times`,
     lines: [
       lyingLine(operation),
-      miterLine(placement, options.angle),
-      bevelLine(placement, options.angle),
+      miterLine(operation, options.angle),
+      bevelLine(operation, options.angle),
       `Keep the part to the ${placement.kept} of the blade.`,
       ...bladeLine(operation, options),
       ...stopLine(operation, options),

@@ -13,6 +13,11 @@ export interface Operation {
   readonly times: number;
   /** Which way the stick lies, which edge is at the fence, how the saw is set and which side is kept. */
   readonly placement: CutPlacement;
+  /**
+   * The marks to set where the scales cannot be set finer, in degrees as they read: together those of `ScaleMarks` that cost least at the last joint, which need not be the
+   * nearest ones.
+   */
+  readonly marks: { readonly miter: number; readonly bevel: number };
   /** How the stick comes from where the operation before left it; `null` for a fresh stick. */
   readonly move: "flip end for end" | "slide past the blade" | null;
   /** Where the stop touches the other, finished end; `null` without a stop or without a known section. */

@@ -1,9 +1,9 @@
 import type { FramePlan } from "../frame/index.js";
 import { element, list, type Markup } from "./html.js";
-import type { Words } from "./sheet-options.js";
+import { finely, type Words } from "./sheet-options.js";
 
 /** What the last joint takes at the accepted gap. */
-function lastJointText({ assembly, brief }: FramePlan, { small: length, angle }: Words): string {
+function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words): string {
   const { lastJoint } = assembly;
   if (lastJoint.made === "trimmed halves") {
     if (lastJoint.trim === null || lastJoint.loss === null) return lastJoint.words;
@@ -37,11 +37,11 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
       "p",
       `${bed}Clamp against blocks of ${words.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint. Corner 1 starts side 1.`,
     ),
-    element("p", lastJointText(plan, words)),
+    element("p", lastJointText(plan, finely(words))),
   );
 }
 
-function toleranceText({ assembly, brief }: FramePlan, { small: length, angle }: Words): string[] {
+function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
   if (assembly.tolerance === null) return [];
   const { shared, random } = assembly.tolerance;
   const both = (["miter", "bevel"] as const).flatMap((name) => {
@@ -55,20 +55,20 @@ function toleranceText({ assembly, brief }: FramePlan, { small: length, angle }:
   return [`For a last joint within ${length(brief.gap)}, cut ${both.join("; ")}.`];
 }
 
-/** The marks to set, where the nearest mark of each scale by itself would open the last joint. */
-function marksText({ cutting, brief, geometry }: FramePlan, { small: length, angle }: Words): string[] {
+/** Why the marks to set are not the nearest ones, where those would open the last joint. */
+function marksText({ cutting, brief, geometry }: FramePlan, { length, angle }: Words): string[] {
   if (cutting.marks === null) return [];
   const { best, nearest } = cutting.marks;
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
   if (isNearest || !(nearest.gap > brief.gap)) return [];
   const slope = geometry.slope + best.slopeOff;
   return [
-    `On the marks, set the miter scale to ${angle(best.miter)} and the bevel scale to ${angle(best.bevel)}: the two errors make up for each other, the last joint opens ${length(best.gap)} and the sides slope ${angle(slope)}. The nearest mark of each would open it ${length(nearest.gap)}.`,
+    `The best marks are miter ${angle(best.miter)} with bevel ${angle(best.bevel)}: the two errors make up for each other, the last joint opens ${length(best.gap)} and the sides slope ${angle(slope)}. The nearest mark of each would open it ${length(nearest.gap)}.`,
   ];
 }
 
 /** What a tenth of a degree of each fault does, where that can be seen. */
-function faultTexts({ assembly, brief }: FramePlan, { small: length, angle }: Words): string[] {
+function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
   if (assembly.sawErrors === null) return [];
   const isSeen = (size: number): boolean => size > brief.gap / 10;
   return assembly.sawErrors.faults.flatMap(({ words, gap, slopeOff, step }) => {
@@ -89,7 +89,8 @@ function faultTexts({ assembly, brief }: FramePlan, { small: length, angle }: Wo
  * @returns the block, empty when no lay works
  */
 export function truenessBlock(plan: FramePlan, words: Words): Markup {
-  const lines = [...toleranceText(plan, words), ...marksText(plan, words), ...faultTexts(plan, words)];
+  const fine = finely(words);
+  const lines = [...toleranceText(plan, fine), ...marksText(plan, fine), ...faultTexts(plan, fine)];
   if (lines.length === 0) return { html: "" };
   return element("div", element("h3", "How true the saw must be"), list("ul", lines));
 }

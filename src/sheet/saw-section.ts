@@ -23,27 +23,28 @@ function sawText({ fence, miter, bevel }: Saw, { angle }: Words): string {
   return `Planned for a saw whose fence ${where}, whose miter goes to ${angle(miter.left)} left and ${angle(miter.right)} right, and ${blade}. Left and right are yours as you stand in front of it and look away from yourself. Another saw needs another sheet.`;
 }
 
-function reading(setting: ScaleSetting, step: number, { angle }: Words): string {
-  const exact = angle(setting.reading);
-  return setting.miss < 1e-9 ? exact : `${exact} (nearest mark ${angle(setting.nearest)}, marks every ${angle(step)})`;
+function reading(setting: ScaleSetting, mark: number, step: number, { angle }: Words): string {
+  const [exact, best] = [angle(setting.reading), angle(mark)];
+  return exact === best ? exact : `${exact} (best mark ${best}, marks every ${angle(step)})`;
 }
 
 /** The settings of the chosen lay, large enough to be read from a distance. */
 function settingsTable({ cutting }: FramePlan, option: LayOption, words: Words): Markup {
   const { miter, bevel } = option.first;
   const { saw } = cutting;
+  const marks = cutting.operations.at(-1)!.marks;
   return table({
     caption: "What the scales must show for either end",
     heads: ["scale", "must show", "it reads"],
     rows: [
       [
         "miter",
-        reading(miter, saw.miter.step, words),
+        reading(miter, marks.miter, saw.miter.step, words),
         saw.miter.reads === "from-square" ? "degrees from a square cut" : "degrees between blade and fence",
       ],
       [
         "bevel",
-        reading(bevel, saw.bevel.step, words),
+        reading(bevel, marks.bevel, saw.bevel.step, words),
         saw.bevel.reads === "from-vertical" ? "degrees from an upright blade" : "degrees between blade and table",
       ],
     ],

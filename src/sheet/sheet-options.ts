@@ -5,6 +5,10 @@ import type { StockFit } from "../stock/index.js";
 export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
   /** Writes a small length, such as a gap, a tolerance or what wood moves by, which a rule's marks may be too coarse for; default `length`. */
   readonly small?: (value: number) => string;
+  /** Writes a mass in kilograms; default three figures in kilograms. */
+  readonly mass?: (kilograms: number) => string;
+  /** Writes a force in newtons; default three figures in newtons. */
+  readonly force?: (newtons: number) => string;
   /** How the sticks are cut up: what `fitStock` made of the plan's `job`. Default: the sheet only says how much molding is needed. */
   readonly fit?: StockFit;
   /** Heading of the sheet; default its number of sides and slope. */
@@ -14,14 +18,20 @@ export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
 }
 
 /** The formatters, checked. */
-export type Words = Pick<DrawingOptions, "length" | "angle"> & Required<Pick<SheetOptions, "small">>;
+export type Words = Pick<SheetOptions, "length" | "angle" | "mass" | "force"> & Required<Pick<SheetOptions, "small">>;
 
 /**
- * The formatters for sentences in which all lengths are small.
+ * The formatters for sentences in which lengths and angles may be small.
  *
  * @param words - the formatters
- * @returns the same, with lengths written finely
+ * @returns the same, with lengths written finely, and angles down to a digit that is not 0 where they would come out as none
  */
 export function finely(words: Words): Words {
-  return { ...words, length: words.small };
+  const angle = (degrees: number): string => {
+    const text = words.angle(degrees);
+    const size = Math.abs(degrees);
+    const zeros = Math.ceil(-Math.log10(size));
+    return size === 0 || zeros > 6 || text !== words.angle(0) ? text : `${degrees.toFixed(zeros)}°`;
+  };
+  return { ...words, length: words.small, angle };
 }

@@ -76,5 +76,13 @@ describe("numbers are written", () => {
       ["0.12 mm", "0.123 cm", "0.12345 m", '0.123"', "0.1235'"],
     );
     expect(writersOf({ unit: "mm", fineness: "usual" }).angle(16.60178)).toBe("16.6°");
+    // NIST Special Publication 811 (2008), appendix B.8: 1 lb = 4.535924e-1 kg, 1 lbf = 4.448222 N. Value from memory.
+    const weigh = (unit: string): string[] => {
+      const { mass, force } = writersOf({ unit, fineness: "usual" });
+      return [mass(2 * 0.4535924), force(2 * 4.448222), mass(1.2345), force(12.345)];
+    };
+    expect(weigh("in")).toEqual(["2 lb", "2 lbf", "2.72 lb", "2.78 lbf"]);
+    expect(weigh("ft")).toEqual(weigh("in"));
+    expect(weigh("mm").slice(2)).toEqual(["1.23 kg", "12.3 N"]);
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { describeHanging, planFrame, type FrameBrief } from "miterwright/frame";
+import { describeHanging, planFrame, type FrameBrief, type HungFrame } from "miterwright/frame";
 import { throughJson, plain } from "./briefs.js";
 
 const words = {
@@ -50,6 +50,22 @@ test("the wire and the load are said with their numbers, and what is not known i
   );
 });
 
+test("masses and forces are written as the reader reads them", () => {
+  const plan = planFrame({
+    sides: 6,
+    opening: { side: 200 },
+    profile: plain,
+    species: "black cherry",
+    hanging: { by: "two-hooks" },
+  });
+  const { load } = plan.hanging as HungFrame;
+  const mass = (kilograms: number): string => `${(1000 * kilograms).toFixed(0)} grams`;
+  const force = (newtons: number): string => `${(newtons / 1000).toFixed(4)} kilonewtons`;
+  expect(describeHanging(plan, { ...words, mass, force }).at(-1)).toBe(
+    `It weighs ${mass(load.mass!)} (${force(load.weight!)}). Each hook and hanger carries ${force(load.pull!)}; common practice, which is no advice, takes what holds 4 times that, ${force(load.strength!)}.`,
+  );
+});
+
 test("malformed input is refused", () => {
   const plan = planFrame({ sides: 6, opening: { side: 200 }, profile: plain, hanging: { by: "wire" } });
   expect(() => describeHanging(7 as never, words)).toThrow("Expected `plan` to be an object, got 7 (number)");
@@ -58,5 +74,11 @@ test("malformed input is refused", () => {
   );
   expect(() => describeHanging(plan, { length: words.length } as never)).toThrow(
     "Expected `angle` to be a function that writes an angle, got undefined",
+  );
+  expect(() => describeHanging(plan, { ...words, mass: 2 } as never)).toThrow(
+    "Expected `mass` to be a function that writes a mass, got 2 (number)",
+  );
+  expect(() => describeHanging(plan, { ...words, force: "N" } as never)).toThrow(
+    'Expected `force` to be a function that writes a force, got "N" (string)',
   );
 });

@@ -33,6 +33,19 @@ describe("the sheet says", () => {
     ]);
   });
 
+  test("masses and forces as the reader reads them", () => {
+    const hung = plan({ sides: 9, species: "white ash", hanging: { by: "two-hooks" } });
+    const mass = (kilograms: number): string => `${(1000 * kilograms).toFixed(0)} grams`;
+    const force = (newtons: number): string => `${(newtons / 1000).toFixed(4)} kilonewtons`;
+    const { text } = readSheet(shopSheet(hung, { ...SHORT, mass, force }));
+    expect(text).toContain(`mass ${mass(hung.materials.mass.total!)}`);
+    expect(text).toContain("kilonewtons). Each hook");
+    expect(text).not.toMatch(/\d (?:kg|N)\b/);
+    expect(() => shopSheet(hung, { ...SHORT, force: 3 as never })).toThrow(
+      "Expected `force` to be a function that writes a number as text, got 3 (number)",
+    );
+  });
+
   test("how much room the contents lack, or how far they stand proud", () => {
     const text = (thickness: number): string =>
       readSheet(shopSheet(plan({ contents: [{ name: "board", thickness }] }), SHORT)).text;

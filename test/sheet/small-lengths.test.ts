@@ -29,6 +29,18 @@ test("a caution about gaps writes them finely, one about pieces does not", () =>
   expect(text).toContain(`(length ${coarse.length(short.numbers["length"]!)},`);
 });
 
+test("an angle that comes out as none is written down to its first digit", () => {
+  const whole = (degrees: number): string => `${degrees.toFixed(0)}°`;
+  const { text } = readSheet(shopSheet(frame, { ...coarse, angle: whole }));
+  const { shared, random } = frame.assembly.tolerance!;
+  expect([shared.miter!.toFixed(2), random.miter!.toFixed(2)]).toEqual(["0.02", "0.05"]);
+  expect(text).toContain("the miter to 0.02° where all cuts are off alike, 0.05° where each is off by its own");
+  expect(text).toContain("(0.1°: ");
+  expect(text).not.toMatch(/(?<!from |\d)(?:to|within|±) 0°/);
+  // Large angles stay as they were.
+  expect(text).toContain("slope 20°  opening");
+});
+
 test("what is no function is refused", () => {
   expect(() => shopSheet(frame, { ...coarse, small: 2 as never })).toThrow(
     "Expected `small` to be a function that writes a number as text, got 2 (number)",

@@ -102,7 +102,7 @@ function angleAndHand(lines: readonly string[], what: "Miter" | "Bevel"): { degr
     what === "Miter"
       ? "the line of cut runs to the (left|right) as it goes away from you"
       : "the top of the blade leans to the (left|right)";
-  const pattern = new RegExp(`^${what} ([\\d.]+)° \\(scale at [\\d.]+°(?:, nearest mark [\\d.]+°)?\\): ${rest}\\.$`);
+  const pattern = new RegExp(`^${what} ([\\d.]+)° \\(scale at [\\d.]+°(?:, best mark [\\d.]+°)?\\): ${rest}\\.$`);
   const [degrees, leans] = demand(pattern.exec(line), line);
   return { degrees: Number(degrees), leans: leans! };
 }

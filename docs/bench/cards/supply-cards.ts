@@ -1,12 +1,8 @@
 import { describeHanging, type FramePlan } from "miterwright/frame";
 import { html, type Part } from "../html.js";
+import { about } from "../writers.js";
 import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";
-
-/** Three figures: what a species or a data sheet says is no better. */
-function about(value: number): string {
-  return String(Number(value.toPrecision(3)));
-}
 
 /** A total, and what is not in it. */
 function totalText({ total, missing }: FramePlan["materials"]["mass"], write: (value: number) => string): string {
@@ -22,11 +18,10 @@ export const materialsCard: Card = {
   write: ({ plan, writers }) => {
     const { materials, contents } = plan;
     const { blank, parts, mass, cost } = materials;
-    const kilograms = (value: number): string => `${about(value)} kg`;
     const money = (value: number): string => value.toFixed(2);
     const rows = parts.map(({ name, mass: weighs, price }): Part[] => [
       name,
-      weighs === null ? "" : kilograms(weighs),
+      weighs === null ? "" : writers.mass(weighs),
       price?.cost == null ? "" : money(price.cost),
     ]);
     const knowsParts = mass.total !== null || cost !== null;
@@ -44,7 +39,7 @@ export const materialsCard: Card = {
       ...(box === null || panel === null
         ? []
         : [["each layer is cut from", `${writers.length(box.width)} × ${writers.length(box.height)}`] as const]),
-      ...(mass.total === null ? [] : [["mass in all", totalText(mass, kilograms)] as const]),
+      ...(mass.total === null ? [] : [["mass in all", totalText(mass, writers.mass)] as const]),
       ...(cost === null ? [] : [["cost in all", totalText(cost, money)] as const]),
     ])}
     ${knowsParts ? table("Part by part", ["part", "mass", "cost"], rows) : null}`;

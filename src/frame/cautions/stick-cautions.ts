@@ -12,7 +12,11 @@ const LONG_STICK: number = 2400;
  * What is left of a stick beyond the blade when its last piece is cut, as far as one frame's pieces go; a stick with defects
  * is cut as they allow.
  */
-function restBeyondBlade({ length, defects = [] }: StockStick, { pitch, kerfAlong }: RoughPiece, pieces: number): number {
+function restBeyondBlade(
+  { length, defects = [] }: StockStick,
+  { pitch, kerfAlong }: RoughPiece,
+  pieces: number,
+): number {
   const clear = length - kerfAlong;
   const count = Math.min(pieces, Math.floor(clear / pitch));
   return count === 0 || defects.length > 0 ? 0 : clear - count * pitch;
