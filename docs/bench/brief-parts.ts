@@ -165,5 +165,6 @@ export function sawPart({ values, numbers }: ReadFields): Saw {
     },
     ...optional("depth", numbers.get("sawDepth")),
     ...optional("crosscut", numbers.get("crosscut")),
+    ...optional("gaugeReach", numbers.get("gaugeReach")),
   };
 }

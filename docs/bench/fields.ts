@@ -46,6 +46,7 @@ export type SawField =
   | "scaleStep"
   | "sawDepth"
   | "crosscut"
+  | "gaugeReach"
   | "acceptedGap";
 
 /** The wood and its year, what it costs, and how the frame hangs. */

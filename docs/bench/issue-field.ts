@@ -17,6 +17,7 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
   [/^saw\.(?:miter|bevel)\.step$/, "scaleStep"],
   [/^saw\.depth$/, "sawDepth"],
   [/^saw\.crosscut$/, "crosscut"],
+  [/^saw\.gaugeReach$/, "gaugeReach"],
   [/^(?:lean|spring)$/, "slope"],
   [/^gap$/, "acceptedGap"],
   [/^moisture\.made$/, "made"],

@@ -32,8 +32,8 @@ const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief }>>
   "trapped-piece": { raises: { ...calm, rough: { method: "none" } }, quiet: calm },
   "trapped-under-bevel": { raises: { ...calm, slope: 10 }, quiet: calm },
   "thrown-offcut": {
-    raises: { ...calm, profile: molding({ width: 24, thickness: 20 }) },
-    quiet: { ...calm, profile: molding({ width: 26, thickness: 20 }) },
+    raises: { ...calm, profile: molding({ width: 39, thickness: 20 }) },
+    quiet: { ...calm, profile: molding({ width: 41, thickness: 20 }) },
   },
   tip: {
     raises: { ...calm, profile: molding({ width: 30, thickness: 30 }), slope: 60, lay: "propped" },

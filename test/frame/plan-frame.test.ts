@@ -189,6 +189,17 @@ describe("cautions", () => {
     expect(tiny.cautions[0]!.numbers["limit"]).toBeCloseTo(150 / 25.4, 12);
   });
 
+  test("say how long what falls off is, by the way pieces are parted", () => {
+    // The level width of the flat stock is 40, half a wedge so 40 tan 30.
+    const half = 40 * Math.tan(Math.PI / 6);
+    const bases = (["none", "square", "mitered"] as const).map((method) => {
+      const rough = method === "none" ? { method } : { method, allowance: 2 };
+      const { cautions } = planFrame({ sides: 6, profile: plain, opening: { side: 400 }, rough });
+      return cautions.find(({ code }) => code === "thrown-offcut")?.numbers["base"];
+    });
+    expect(bases).toEqual([2 * half, 2 + half, 2 + 2 * half].map((base) => expect.closeTo(base, 9) as unknown));
+  });
+
   test("tell the shortest rest that a stick can leave beyond the blade at its last cut", () => {
     // A piece is 400 + 2 * 40 + 2 * 10 long and takes 503 of a stick, whose start is trimmed by 3.
     const shortRests = (...sticks: { id: string; length: number; defects?: { start: number; end: number }[] }[]) =>

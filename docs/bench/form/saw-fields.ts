@@ -125,6 +125,16 @@ export const SAW_FIELDS: Readonly<Record<SawField, PlacedField>> = {
     optional: true,
     placeholder: "not checked",
   },
+  gaugeReach: {
+    step: "saw",
+    finer: true,
+    label: "Deepest panel at the gauge",
+    explain:
+      "From the gauge's fence, drawn back as far as the table still guides it, to the front of the blade. A deeper panel needs another way to be cut.",
+    kind: "length",
+    optional: true,
+    placeholder: "300 mm (12 in)",
+  },
   acceptedGap: {
     step: "saw",
     finer: true,

@@ -6,7 +6,7 @@ import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
 import { raise, type CuttingRule, type Situation, type StepCaution } from "./cutting-rule.js";
 import { reach } from "./reach.js";
 
-/** A wedge with a base shorter than this is thrown by the blade, in millimeters; common practice, no printed source. */
+/** An offcut with a longer side shorter than this is thrown by the blade, in millimeters; common practice, no printed source. */
 const THROWN: number = 50;
 /** An arris sharper than this creeps under fence and stop, in degrees; common practice, no printed source. */
 const FEATHER: number = 60;
@@ -48,13 +48,20 @@ const trappedUnderBevel: CuttingRule = ({ option, cutSteps }) => {
   return raise("trapped-under-bevel", "care", cutSteps, sentence, numbers);
 };
 
-const thrownOffcut: CuttingRule = ({ geometry, unit, cutSteps }) => {
+/**
+ * What falls off is a wedge between two pieces that are cut straight from the stick, and at the end of a rough its spare length with one wedge's half, or with
+ * both where the rough was parted at the finished cut of its neighbor.
+ */
+const thrownOffcut: CuttingRule = ({ geometry, plan, unit, cutSteps }) => {
   const { longest, shortest } = geometry.sticks[0]!;
-  const base = 2 * (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter);
+  const half = (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter);
+  const { method, length } = plan.rough;
+  const spare = length - longest.length;
+  const base = method === "square" ? spare / 2 + half : spare + 2 * half;
   const limit = ruleLength(THROWN, unit);
   if (base >= limit) return null;
-  const sentence =
-    "The wedge that falls off between two pieces is small and can be thrown by the blade: keep its side of the blade clear, stand aside, and let the blade stop before you remove it.";
+  const what = method === "none" ? "wedge that falls off between two pieces" : "offcut at the end of a rough";
+  const sentence = `The ${what} is small and can be thrown by the blade: keep its side of the blade clear, stand aside, and let the blade stop before you remove it.`;
   return raise("thrown-offcut", "care", cutSteps, sentence, { length: { base, limit } });
 };
 
