@@ -187,15 +187,17 @@ export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing
   // A note that is wider than the line it stands at stands clear of that line's dimension, beyond it.
   const isWider = (note: string, line: number): boolean => textWidth(note, TEXT_SIZE).width > line;
   const isLowerOut = !isLeaning && isWider(notes.lower, right - 4);
-  const low = bottom + (isLeaning || isLowerOut ? 0 : 14) + LANE;
-  const lower = { x: right / 2, y: isLowerOut ? low + 14 : width + 15 };
-  drawText(canvas, lower, notes.lower, { anchor: "middle", remark: true });
+  const noteBelow = (y: number): void => {
+    drawText(canvas, { x: right / 2, y }, notes.lower, { anchor: "middle", remark: true });
+  };
+  if (!isLowerOut) noteBelow(width + 15);
   levelDimension(canvas, {
     from: { x: 0, y: bottom },
     to: { x: right, y: bottom },
-    at: low,
+    at: bottom + (isLeaning || isLowerOut ? 0 : 14) + LANE,
     label: `longest ${ready.length(longest.length)}`,
   });
+  if (isLowerOut) noteBelow(canvasBox(canvas).y1 + 11);
   const isWide = isWider(notes.upper, right - 2 * inset);
   const highest = -LANE - (notes.upper === "" || isWide ? 0 : 12);
   drawText(canvas, { x: right / 2, y: isWide ? highest - LANE : -7 }, notes.upper, { anchor: "middle", remark: true });

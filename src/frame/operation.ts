@@ -1,6 +1,7 @@
 import type { CutPlacement, CutSize, StopContact } from "../saw/index.js";
 import type { MeasureAlong } from "./measure-along.js";
 import type { OperationKind } from "./operation-kind.js";
+import type { MarkSetting } from "./scale-marks.js";
 import type { StopRule } from "./stop-rule.js";
 
 /** One instruction for a person at the saw. */
@@ -17,7 +18,7 @@ export interface Operation {
    * The marks to set where the scales cannot be set finer, in degrees as they read: together those of `ScaleMarks` that cost least at the last joint, which need not be the
    * nearest ones.
    */
-  readonly marks: { readonly miter: number; readonly bevel: number };
+  readonly marks: Pick<MarkSetting, "miter" | "bevel">;
   /** How the stick comes from where the operation before left it; `null` for a fresh stick. */
   readonly move: "flip end for end" | "slide past the blade" | null;
   /** Where the stop touches the other, finished end; `null` without a stop or without a known section. */
