@@ -1,9 +1,10 @@
+import { missed, programValue } from "./basis.js";
 import { type Budget, isSpent } from "./budget.js";
+import { setPenalty } from "./change-program.js";
 import { addPattern, aimMaster, fractionsOf, type Master, pricesOf, solveMaster } from "./master.js";
 import { priceKind, type Prices } from "./pricing.js";
 import type { Pattern } from "./problem.js";
 import { costStep, roundPrices, type SafeBound, safeBound } from "./safe-bound.js";
-import { missed, programValue, setPenalty } from "./simplex.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** A reduced cost, over the dearest stick's cost, from which a pattern is worth adding; above the simplex's own tolerance. */

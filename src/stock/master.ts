@@ -1,6 +1,8 @@
 import { type Budget, isSpent } from "./budget.js";
+import { addColumn, makeProgram, setBarred, setRhs } from "./change-program.js";
+import type { LinearProgram } from "./linear-program.js";
 import { type Pattern, patternName, type Problem } from "./problem.js";
-import { addColumn, type LinearProgram, makeProgram, setBarred, setRhs, solveProgram } from "./simplex.js";
+import { solveProgram } from "./simplex.js";
 import type { Subproblem } from "./subproblem.js";
 import { largestOf, sumOf } from "./sums.js";
 

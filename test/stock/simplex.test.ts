@@ -1,15 +1,9 @@
 import fc from "fast-check";
 import loadHighs from "highs";
 import { describe, expect, test } from "vitest";
-import {
-  addColumn,
-  makeProgram,
-  missed,
-  programValue,
-  setBarred,
-  setRhs,
-  solveProgram,
-} from "../../src/stock/simplex.js";
+import { missed, programValue } from "../../src/stock/basis.js";
+import { addColumn, makeProgram, setBarred, setRhs } from "../../src/stock/change-program.js";
+import { solveProgram } from "../../src/stock/simplex.js";
 
 const highs = await loadHighs();
 
