@@ -1,6 +1,6 @@
 import { isInputError } from "miterwright/errors";
 import { correctFromGap, type FramePlan } from "miterwright/frame";
-import type { LengthUnit } from "miterwright/units";
+import { formatAngle, type LengthUnit } from "miterwright/units";
 import type { Values } from "./fields.js";
 import { issueWords } from "./issue-words.js";
 import { readField, type Reading } from "./read-field.js";
@@ -20,12 +20,24 @@ function refused(field: string, words: string): DryFit {
   return { lines: [], issues: [{ field, words }] };
 }
 
-/** The slope as it stands, or as planned where nothing is said. */
-function readSlope(text: string, planned: number): Reading {
-  if (text.trim() === "") return { ok: true, value: planned };
+/** An angle that was seen or read, or what is taken for it where nothing is said. */
+function readAngle(text: string, otherwise: number, least: number): Reading {
+  if (text.trim() === "") return { ok: true, value: otherwise };
   const read = readField(text, "angle", "mm");
-  if (read.ok && !(Math.abs(read.value) <= 90)) return { ok: false, words: "This has to be degrees from -90 to 90." };
+  if (read.ok && !(read.value >= least && read.value <= 90)) {
+    return { ok: false, words: `This has to be degrees from ${least} to 90.` };
+  }
   return read;
+}
+
+/** What the scales stood at, said beside the result where it was only taken for granted. */
+function takenWords(values: Values, shown: { readonly miter: number; readonly bevel: number }): string[] {
+  const blank = (["miter", "bevel"] as const).filter(
+    (name) => values[name === "miter" ? "shownMiter" : "shownBevel"].trim() === "",
+  );
+  if (blank.length === 0) return [];
+  const marks = blank.map((name) => `${formatAngle(shown[name])} on the ${name} scale`).join(" and ");
+  return [`It is taken that the pieces were cut at the best mark, ${marks}. If not, say above where it stood.`];
 }
 
 /**
@@ -36,22 +48,33 @@ function readSlope(text: string, planned: number): Reading {
  * @returns what to do in sentences, or what is wrong
  */
 export function readDryFit(values: Values, plan: FramePlan): DryFit {
-  if (plan.cutting.lay === null) return NOTHING;
+  const { marks } = plan.cutting;
+  if (marks === null) return NOTHING;
   const { slope } = plan.geometry;
-  const seen = readSlope(values.seenSlope, slope);
+  const seen = readAngle(values.seenSlope, slope, -90);
   if (!seen.ok) return refused("seenSlope", seen.words);
+  const miter = readAngle(values.shownMiter, marks.best.miter, 0);
+  if (!miter.ok) return refused("shownMiter", miter.words);
+  const bevel = readAngle(values.shownBevel, marks.best.bevel, 0);
+  if (!bevel.ok) return refused("shownBevel", bevel.words);
   if (values.gap.trim() === "") return NOTHING;
   const gap = readField(values.gap, "length", values.unit as LengthUnit);
   if (!gap.ok) return refused("gap", gap.words);
+  const shown = { miter: miter.value, bevel: bevel.value };
   try {
     const { words } = correctFromGap(plan, {
       gap: gap.value,
       open: values.open as "inside" | "outside",
       slope: seen.value,
+      shown,
       hold: values.hold === "slope" ? slope : (values.hold as "bevel" | "miter"),
     });
     return {
-      lines: [...words, "Cut all pieces anew from roughs, or a ring of scrap first, and look again."],
+      lines: [
+        ...takenWords(values, shown),
+        ...words,
+        "Cut all pieces anew from roughs, or a ring of scrap first, and look again.",
+      ],
       issues: [],
     };
   } catch (error) {
@@ -62,9 +85,8 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
         error.code === "range" ? "The gap can't be as wide as the molding." : "So wide a gap leaves no corner at all.",
       );
     }
-    return refused(
-      error.path === "hold" ? "hold" : "seenSlope",
-      error.path === "hold" ? "What is held alone can't close this frame: hold the slope." : issueWords(error),
-    );
+    if (error.path === "hold") return refused("hold", "What is held alone can't close this frame: hold the slope.");
+    if (error.path === "shown") return refused("shownMiter", "From there no setting of this saw closes the frame.");
+    return refused("seenSlope", issueWords(error));
   }
 }

@@ -28,7 +28,7 @@ export interface ScaleMarks {
   readonly nearest: MarkSetting;
   /**
    * The marks to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap, they have the
-   * truest slope; where none does, they have the smallest gap.
+   * truest slope; where none does, they have the smallest sum of the gap and of how far the outer edge is off for the slope, width times `slopeOff` in radians.
    */
   readonly best: MarkSetting;
 }
@@ -39,9 +39,12 @@ function reachOf(saw: Saw, { first, second }: LayOption, scale: "miter" | "bevel
   return Math.min(...reaches) + 1e-9;
 }
 
-function bestOf(choices: readonly SettingChoice[], gap: number): SettingChoice {
+function bestOf(choices: readonly SettingChoice[], width: number, gap: number): SettingChoice {
   const close = choices.filter((choice) => choice.vGap <= gap);
-  return close.reduce((best, one) => (Math.abs(one.slopeOff) < Math.abs(best.slopeOff) ? one : best), choices[0]!);
+  const offFor = ({ slopeOff }: SettingChoice): number => width * Math.abs(slopeOff) * (Math.PI / 180);
+  const costOf = (choice: SettingChoice): number => offFor(choice) + (close.length > 0 ? 0 : choice.vGap);
+  const rivals = close.length > 0 ? close : choices;
+  return rivals.reduce((best, one) => (costOf(one) < costOf(best) ? one : best));
 }
 
 /**
@@ -77,5 +80,5 @@ export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, 
     opens: choice.opens,
     slopeOff: twin < 0 ? 0 - choice.slopeOff : choice.slopeOff,
   });
-  return { nearest: marks(nearest), best: marks(bestOf(reached, gap)) };
+  return { nearest: marks(nearest), best: marks(bestOf(reached, width, gap)) };
 }

@@ -55,15 +55,16 @@ function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words)
   return [`For a last joint within ${length(brief.gap)}, cut ${both.join("; ")}.`];
 }
 
-/** Why the marks to set are not the nearest ones, where those would open the last joint. */
-function marksText({ cutting, brief, geometry }: FramePlan, { length, angle }: Words): string[] {
+/** What the marks to set do where they are not exact, and why they are not the nearest ones. */
+function marksText({ cutting, geometry }: FramePlan, { length, angle }: Words): string[] {
   if (cutting.marks === null) return [];
   const { best, nearest } = cutting.marks;
+  if (Math.max(best.miterMiss, best.bevelMiss) < 1e-9) return [];
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
-  if (isNearest || !(nearest.gap > brief.gap)) return [];
-  const slope = geometry.slope + best.slopeOff;
+  const why = isNearest ? "" : ` The nearest mark of each would open it ${length(nearest.gap)}.`;
+  const slopes = Math.abs(best.slopeOff) < 0.01 ? "" : ` and the sides slope ${angle(geometry.slope + best.slopeOff)}`;
   return [
-    `The best marks are miter ${angle(best.miter)} with bevel ${angle(best.bevel)}: the two errors make up for each other, the last joint opens ${length(best.gap)} and the sides slope ${angle(slope)}. The nearest mark of each would open it ${length(nearest.gap)}.`,
+    `On the best marks, miter ${angle(best.miter)} with bevel ${angle(best.bevel)}, the last joint opens ${length(best.gap)}${slopes}.${why}`,
   ];
 }
 

@@ -42,6 +42,8 @@ describe("the new setting undoes what the saw did wrong", () => {
       gap: `${ring.vGap} mm`,
       open: ring.opens,
       seenSlope: String(ring.slope),
+      shownMiter: String(cutting.lay!.first.miter.reading),
+      shownBevel: String(cutting.lay!.first.bevel.reading),
     };
     const { lines, issues } = ask(told);
     expect(issues).toEqual([]);
@@ -52,6 +54,37 @@ describe("the new setting undoes what the saw did wrong", () => {
     expect(bevelFrom).toBeCloseTo(cutting.lay!.first.bevel.reading, 3);
     expect(down * (miterTo - miterFrom)).toBeCloseTo(-off.miter, 2.7);
     expect(down * (bevelTo - bevelFrom)).toBeCloseTo(-off.bevel, 2.7);
+  });
+
+  // A true saw that was set to the printed marks: the exact setting is what closes the frame, and nothing but the gap is told.
+  test.each<[string, Answers]>([
+    ["a flat heptagon", { ...TRAY, sides: "7", slope: "0" }],
+    ["a sloping hexagon", { ...TRAY, sides: "6", slope: "30" }],
+    ["a sloping octagon, whose best marks are not the nearest", { ...TRAY, sides: "8", slope: "30" }],
+    ["a miter scale that runs down from 90", { ...TRAY, sides: "7", slope: "20", miterReads: "from-blade" }],
+  ])("%s, cut at the marks that the plan names", (_, answers) => {
+    const { geometry, cutting, assembly } = planJob(jobOf(answers)).plan!;
+    const { miter, bevel } = cutting.lay!.first;
+    const { best } = cutting.marks!;
+    const cut = {
+      miter: answers.miterReads === "from-blade" ? 90 - best.miter : best.miter,
+      bevel: best.bevel,
+    };
+    const sticks = Array.from({ length: geometry.sides }, () => ({ length: 100, start: cut, end: cut }));
+    const ring = ringClosure({ sticks, at: "outside", width: assembly.jointWidth });
+    expect(ring.vGap).toBeGreaterThan(0.05);
+    const { lines, issues } = ask({
+      ...answers,
+      gap: `${ring.vGap} mm`,
+      open: ring.opens,
+      seenSlope: String(ring.slope),
+    });
+    expect(issues).toEqual([]);
+    expect(lines[0]).toMatch(/^It is taken that the pieces were cut at the best mark, [\d.]+° on the miter scale and/);
+    const [from, to] = scales(lines, "miter");
+    expect(from).toBeCloseTo(best.miter, 3);
+    expect(to).toBeCloseTo(miter.reading, 2);
+    if (bevel.degrees > 0) expect(scales(lines, "bevel")[1]).toBeCloseTo(bevel.reading, 2);
   });
 
   test("in the cradle, where the miter alone closes it", () => {
@@ -87,6 +120,13 @@ describe("the dry fit", () => {
       seenSlope: "This can't be read as an angle: a number is missing.",
     });
     expect(wrong({ gap: "1", seenSlope: "95" })).toEqual({ seenSlope: "This has to be degrees from -90 to 90." });
+    expect(wrong({ gap: "1", shownMiter: "95" })).toEqual({ shownMiter: "This has to be degrees from 0 to 90." });
+    expect(wrong({ gap: "1", shownBevel: "steep" })).toEqual({
+      shownBevel: "This can't be read as an angle: a number is missing.",
+    });
+    expect(wrong({ gap: "1", shownMiter: "90" })).toEqual({
+      shownMiter: "From there no setting of this saw closes the frame.",
+    });
     expect(wrong({ gap: "1", slope: "0", hold: "miter" })).toEqual({
       hold: "What is held alone can't close this frame: hold the slope.",
     });

@@ -309,9 +309,13 @@ describe("the sheet says", () => {
     const eight = plan({ sides: 8, slope: 30 });
     const { best } = eight.cutting.marks!;
     expect(readSheet(shopSheet(eight, SHORT)).text).toContain(
-      `The best marks are miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}`,
+      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.gap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.cutting.marks!.nearest.gap)}.`,
     );
-    expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("The best marks are");
+    const seven = plan({ sides: 7 });
+    expect(readSheet(shopSheet(seven, SHORT)).text).toContain(
+      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.cutting.marks!.best.gap)}. `,
+    );
+    expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("On the best marks");
   });
 });
 

@@ -18,6 +18,22 @@ export const DRY_FIT_FIELDS: Readonly<Record<DryFitField, PlacedField>> = {
     kind: "choice",
     choices: [answer("outside", "outside"), answer("inside", "inside")],
   },
+  shownMiter: {
+    step: "dry-fit",
+    label: "The miter scale stood at",
+    explain: "What it showed while these pieces were cut, as it reads.",
+    kind: "angle",
+    optional: true,
+    placeholder: "the best mark",
+  },
+  shownBevel: {
+    step: "dry-fit",
+    label: "The bevel scale stood at",
+    explain: "What it showed while these pieces were cut, as it reads.",
+    kind: "angle",
+    optional: true,
+    placeholder: "the best mark",
+  },
   seenSlope: {
     step: "dry-fit",
     label: "Slope of the sides, as they stand",
