@@ -11,23 +11,27 @@ export interface AcrossTolerance {
 }
 
 /**
- * Measures across the part of a ring that stands together: n equal sides, the joints between them turning by 2 t each.
+ * A chord of f sides of the part of a ring that stands together: n equal sides, the joints between them turning by 2 t each.
  *
- * Its corners lie on a circle of the radius side / (2 sin t), so every chord of f sides has the same length, side sin(f t) / sin t.
+ * Its corners lie on a circle of the radius side / (2 sin t).
  */
-function across(sides: number, side: number, t: number): AcrossTolerance {
+function chord(side: number, f: number, t: number): number {
+  return (side * sinDeg(f * t)) / sinDeg(t);
+}
+
+/** From the middle of a side of that part square to the opposite one, or for odd n from a corner. */
+function flatsAcross(sides: number, side: number, t: number): number {
   const far = Math.floor(sides / 2);
-  const reach = sinDeg(far * t);
-  return {
-    flats:
-      (side * reach * (sides % 2 === 0 ? reach : sinDeg((far + 1) * t))) / (sides % 2 === 0 ? tanDeg(t) : sinDeg(t)),
-    diagonal: (side * reach) / sinDeg(t),
-  };
+  return sides % 2 === 0
+    ? (side * sinDeg(far * t) * sinDeg(far * t)) / tanDeg(t)
+    : chord(side, far, t) * sinDeg((far + 1) * t);
 }
 
 /**
  * How far measures across a ring are off at most when all its cuts share the error of an open angle, opened either way, and all joints but the
  * last are tight.
+ *
+ * The corners farthest apart have (n - 1)/2 sides of an odd ring between them, or (n + 1)/2 where the open joint lies in the shorter part.
  *
  * @param sides - n
  * @param side - length of a side along the line that is measured at
@@ -37,14 +41,13 @@ function across(sides: number, side: number, t: number): AcrossTolerance {
 export function acrossTolerance(sides: number, side: number, angle: number): AcrossTolerance {
   const half = 180 / sides;
   const share = angle / (2 * sides);
-  const [exact, less, more] = [half, half - share, half + share].map((t) => across(sides, side, t)) as [
-    AcrossTolerance,
-    AcrossTolerance,
-    AcrossTolerance,
-  ];
-  const off = (name: keyof AcrossTolerance): number =>
-    Math.max(Math.abs(less[name] - exact[name]), Math.abs(more[name] - exact[name]));
-  return { flats: off("flats"), diagonal: off("diagonal") };
+  const off = (measure: (t: number) => number): number =>
+    Math.max(...[half - share, half + share].map((t) => Math.abs(measure(t) - measure(half))));
+  const far = Math.floor(sides / 2);
+  return {
+    flats: off((t) => flatsAcross(sides, side, t)),
+    diagonal: Math.max(...[far, sides - far].map((f) => off((t) => chord(side, f, t)))),
+  };
 }
 
 /**

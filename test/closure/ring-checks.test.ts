@@ -82,8 +82,15 @@ describe("what to measure, and how far it may be off", () => {
             const from = sides % 2 === 0 ? middle(ring[k]!, ring[k + 1]!) : ring[k]!;
             const across = square(from, ring[k + far]!, ring[k + far + 1]!);
             flats = Math.max(flats, Math.abs(across - regularPolygon({ sides, apothem }).acrossFlats));
-            const wide = apart(ring[k]!, ring[k + far]!);
-            diagonal = Math.max(diagonal, Math.abs(wide - find(checks, "corner-to-corner").value));
+          }
+          // Every two corners that are farthest apart in the planned ring, which may have the open joint on either side.
+          const planned = corners(sides, apothem, 0);
+          const { value } = find(checks, "corner-to-corner");
+          for (let one = 0; one <= sides; one += 1) {
+            for (let other = one + 1; other <= sides; other += 1) {
+              if (apart(planned[one]!, planned[other]!) < value - 1e-6) continue;
+              diagonal = Math.max(diagonal, Math.abs(apart(ring[one]!, ring[other]!) - value));
+            }
           }
         }
         const code = sides % 2 === 0 ? "side-to-side" : "corner-to-side";

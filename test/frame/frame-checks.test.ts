@@ -102,11 +102,15 @@ describe("what to measure", () => {
               rows[1][0] * point[0] + rows[1][1] * point[1] + origin[1],
             ];
           };
-          return Math.hypot(corner(0)[0] - corner(far)[0], corner(0)[1] - corner(far)[1]);
+          // An odd ring has the open joint now in the longer, now in the shorter part between two corners.
+          const off = [far, sides - far].map((to) =>
+            Math.abs(Math.hypot(corner(0)[0] - corner(to)[0], corner(0)[1] - corner(to)[1]) - value),
+          );
+          return Math.max(...off);
         };
         const { value, tolerance } = checkOf(plan, "opening-across-corners");
-        expect(Math.abs(worst(0.98) - value)).toBeLessThan(tolerance!);
-        expect(Math.abs(worst(1.1) - value)).toBeGreaterThan(tolerance!);
+        expect(worst(0.98)).toBeLessThan(tolerance!);
+        expect(worst(1.1)).toBeGreaterThan(tolerance!);
       }),
       { numRuns: 30 },
     );
