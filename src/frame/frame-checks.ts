@@ -1,4 +1,5 @@
 import { cosDeg } from "../core/degrees.js";
+import { offsetPolygon } from "../polygon/index.js";
 import { toleranceKernel } from "../closure/gauge-tolerance.js";
 import { acrossTolerance, liftTolerance, slopeTolerance, stickTolerance } from "../closure/ring-tolerances.js";
 import type { FrameGeometry } from "./frame-geometry.js";
@@ -28,6 +29,8 @@ export interface FrameCheck {
   readonly when: "sticks" | "dry" | "glued";
   /** What to measure, for people. */
   readonly label: string;
+  /** The arris that is measured at, where a tape or a rule finds it; `null` where there is none of a name, or nothing is measured along one. */
+  readonly mark: string | null;
   /** Whether value and tolerance are lengths in the plan's unit or angles in degrees. */
   readonly kind: "length" | "angle";
   /** What it must be. */
@@ -45,6 +48,44 @@ function standsOn({ slope, overall, opening, sticks, deciding, corners }: FrameG
   return opening.circumradius + (sticks[0]!.shortest.out - deciding.out) / cosDeg(corners[0]!.planMiter);
 }
 
+/** Where the opening is measured on the frame. */
+interface OpeningArris {
+  /** Its name, if it has one. */
+  readonly mark: string | null;
+  /** What to call the place within a sentence. */
+  readonly place: string;
+  /** The same as the start of the level width. */
+  readonly start: string;
+  /** How much farther from the center it is than the opening of the contents. */
+  readonly beyond: number;
+}
+
+/** Arrises whose level distances differ by less, as a share of the level width, are at one place. */
+const SAME_PLACE: number = 1e-9;
+
+/**
+ * The arris at which the opening can be measured.
+ *
+ * Where the frame slopes, the rabbet's wall leans, and the line where the contents touch it lies somewhere on it; a tape finds its edge at the back, which stays in reach
+ * however the wall leans. Without a rabbet the opening is decided by an arris as it is.
+ *
+ * @param geometry - the frame
+ * @returns the arris
+ */
+export function openingArris(geometry: FrameGeometry): OpeningArris {
+  const { fit, measured, deciding, marks, levelWidth, sticks } = geometry;
+  if (fit === null && measured === null) {
+    return { mark: sticks[0]!.shortest.mark, place: "inside", start: "the inside", beyond: 0 };
+  }
+  const mark = measured === null ? "wallMouth" : "wall";
+  const beyond = marks[mark]!.out - deciding.out;
+  if (Math.abs(beyond) <= SAME_PLACE * levelWidth) {
+    return { mark, place: "in the rabbet", start: "the rabbet's wall", beyond: 0 };
+  }
+  const label = markLabel(mark);
+  return { mark, place: `at the ${label}`, start: `the ${label}`, beyond };
+}
+
 /**
  * What to measure on the sticks, on the dry frame and on the glued one.
  *
@@ -54,97 +95,82 @@ function standsOn({ slope, overall, opening, sticks, deciding, corners }: FrameG
  * @returns the checks, in the order in which they are best made
  */
 export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, gap: number): FrameCheck[] {
-  const { sides, opening, overall, slope, levelWidth } = geometry;
+  const { sides, overall, slope, levelWidth, sticks } = geometry;
   const { planMiter } = geometry.corners[0]!;
   const width = jointWidth(geometry);
   const tolerated = gap < width ? toleranceKernel(sides, width, gap, slope) : null;
   const off = (side: number): { flats: number | null; diagonal: number | null } =>
     tolerated === null ? { flats: null, diagonal: null } : acrossTolerance(sides, side, tolerated.angle);
+  const { mark: inside, place, start, beyond } = openingArris(geometry);
+  const opening = beyond === 0 ? geometry.opening : offsetPolygon(geometry.opening, beyond);
   const [inner, outer] = [off(opening.side), off(overall.polygon.side)];
   const { height } = overall;
   const lift = height !== null && gap < height ? liftTolerance(standsOn(geometry), height, gap) : null;
   const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
   const diagonal = "corner to farthest corner";
-  const inside = geometry.fit === null && geometry.measured === null ? "inside" : "in the rabbet";
-  const { mark, length } = measure ?? geometry.sticks[0]!.longest;
+  const outermost = sticks[0]!.longest.mark;
+  const { mark, length } = measure ?? sticks[0]!.longest;
 
-  const lengthCheck = (
+  const check = (
     code: FrameCheck["code"],
     when: FrameCheck["when"],
     label: string,
+    at: string | null,
     value: number,
     tolerance: number | null,
-  ): FrameCheck => ({ code, when, label, kind: "length", value, tolerance });
+    kind: FrameCheck["kind"] = "length",
+  ): FrameCheck => ({ code, when, label, mark: at, kind, value, tolerance });
+  const across = `opening, ${place},`;
   const checks: FrameCheck[] = [
-    lengthCheck(
+    check(
       "stick-length",
       "sticks",
       `length of every piece along the ${markLabel(mark)}, one against the other`,
+      mark,
       length,
       stickTolerance(sides, gap),
     ),
-    lengthCheck(
-      "level-width",
-      "sticks",
-      `level width, outward from ${inside === "inside" ? "the inside" : "the rabbet's wall"}`,
-      levelWidth,
-      null,
-    ),
-    {
-      code: "miter-sum",
-      when: "dry",
-      label: `${sides} corners, two plan miters each, add up to`,
-      kind: "angle",
-      value: 360,
-      tolerance: null,
-    },
-    {
-      code: "corner-angle",
-      when: "dry",
-      label: "inside angle of every tight corner, in plan",
-      kind: "angle",
-      value: 180 - 2 * planMiter,
-      tolerance: tolerated === null ? null : tolerated.angle / sides,
-    },
-    lengthCheck("last-joint", "dry", "gap of the last joint, its other end touching", 0, gap),
-    lengthCheck("opening-across-flats", "dry", `opening, ${inside}, ${flats}`, opening.acrossFlats, inner.flats),
-    lengthCheck(
-      "opening-across-corners",
+    check("level-width", "sticks", `level width, outward from ${start}`, inside, levelWidth - beyond, null),
+    check("miter-sum", "dry", `${sides} corners, two plan miters each, add up to`, null, 360, null, "angle"),
+    check(
+      "corner-angle",
       "dry",
-      `opening, ${inside}, ${diagonal}`,
-      opening.acrossCorners,
-      inner.diagonal,
+      "inside angle of every tight corner, in plan",
+      null,
+      180 - 2 * planMiter,
+      tolerated === null ? null : tolerated.angle / sides,
+      "angle",
     ),
-    lengthCheck("overall-across-flats", "dry", `whole frame, ${flats}`, overall.polygon.acrossFlats, outer.flats),
-    lengthCheck(
+    check("last-joint", "dry", "gap of the last joint, its other end touching", null, 0, gap),
+    check("opening-across-flats", "dry", `${across} ${flats}`, inside, opening.acrossFlats, inner.flats),
+    check("opening-across-corners", "dry", `${across} ${diagonal}`, inside, opening.acrossCorners, inner.diagonal),
+    check("overall-across-flats", "dry", `overall, ${flats}`, outermost, overall.polygon.acrossFlats, outer.flats),
+    check(
       "overall-across-corners",
       "dry",
-      `whole frame, ${diagonal}`,
+      `overall, ${diagonal}`,
+      outermost,
       overall.polygon.acrossCorners,
       outer.diagonal,
     ),
-    lengthCheck("flatness", "dry", "gap under any corner on a flat bench", 0, lift),
+    check("flatness", "dry", "gap under any corner on a flat bench", null, 0, lift),
   ];
   if (slope !== 0) {
-    checks.push({
-      code: "slope",
-      when: "dry",
-      label: "slope of every side against the bench",
-      kind: "angle",
-      value: slope,
-      tolerance: tolerated === null ? null : slopeTolerance(sides, slope, tolerated.shared.each),
-    });
+    const slopes = tolerated === null ? null : slopeTolerance(sides, slope, tolerated.shared.each);
+    checks.push(check("slope", "dry", "slope of every side against the bench", null, slope, slopes, "angle"));
   }
+  const again = beyond === 0 ? "opening again," : `opening again, ${place},`;
   checks.push(
-    lengthCheck(
+    check(
       "glued-across-flats",
       "glued",
-      `opening again, before the panel is cut, ${flats}`,
+      `${again} before the panel is cut, ${flats}`,
+      inside,
       opening.acrossFlats,
       inner.flats,
     ),
-    lengthCheck("glued-across-corners", "glued", `opening again, ${diagonal}`, opening.acrossCorners, inner.diagonal),
-    lengthCheck("glued-flatness", "glued", "gap under any corner on a flat bench, again", 0, lift),
+    check("glued-across-corners", "glued", `${again} ${diagonal}`, inside, opening.acrossCorners, inner.diagonal),
+    check("glued-flatness", "glued", "gap under any corner on a flat bench, again", null, 0, lift),
   );
   return checks;
 }

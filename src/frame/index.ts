@@ -66,7 +66,7 @@ export type { ClosingStick, LastJoint, TrimmedHalves } from "./last-joint.js";
 export type { SawErrors, SawFault, SawFaultEffect } from "./saw-errors.js";
 export type { MarkSetting, ScaleMarks } from "./scale-marks.js";
 export { correctFromGap, type FrameCorrection, type SeenGap } from "./correct-from-gap.js";
-export { panelForOpening, type OpeningPanel } from "./panel-for-opening.js";
+export { panelForOpening, type OpeningPanel, type OpeningPanelOptions } from "./panel-for-opening.js";
 export type { ContentsStack, StackLayer, StackVerdict } from "./contents-stack.js";
 export type { FrameMaterials, MaterialPart } from "./frame-materials.js";
 export type { LayerKind } from "./material-density.js";

@@ -1,8 +1,18 @@
-import { checkArray, checkLength, checkObject } from "../core/check.js";
+import { checkArray, checkLength, checkObject, checkWord } from "../core/check.js";
 import { measuredOpening, type MeasuredOpening, type OpeningMeasures } from "../closure/index.js";
 import type { OneOf, Pose } from "../core/geometry-types.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
+import { offsetPolygon } from "../polygon/index.js";
+import { checkGeometry } from "./check-geometry.js";
+import { openingArris } from "./frame-checks.js";
+import type { FrameGeometry } from "./frame-geometry.js";
 import type { FramePlan } from "./plan-frame.js";
+
+/** Options of {@link panelForOpening}. */
+export interface OpeningPanelOptions {
+  /** Where the measures were taken: the name of an arris, or `contents` for the line where the contents touch; default the `mark` of the plan's glued checks. */
+  readonly at?: string;
+}
 
 /** A panel that is made for the frame as it was glued, and what differs from the plan. */
 export interface OpeningPanel extends MeasuredOpening {
@@ -18,14 +28,24 @@ export interface OpeningPanel extends MeasuredOpening {
   readonly clearanceLeft: number;
 }
 
+/** How much farther from the center than the line where the contents touch an arris is. */
+function beyondContents(geometry: FrameGeometry, at: unknown): number {
+  if (at === undefined) return openingArris(geometry).beyond;
+  const names = ["contents", ...Object.keys(geometry.marks)];
+  const name = checkWord(at, "at", names);
+  return name === "contents" ? 0 : geometry.marks[name]!.out - geometry.deciding.out;
+}
+
 /**
  * The panel from the measured opening of the glued frame, instead of the planned one.
  *
- * Measure at the line where the contents touch, in the rabbet. The largest regular opening that the measures vouch for takes the place of the planned one; clearance and
- * pose stay those of the plan. An opening whose measures differ by more than the clearance takes no panel without a gap on one side: look at `spread`.
+ * Measure where the plan's glued checks say: in the rabbet, or where a sloping frame's wall leans at its edge at the back. From there the opening at the line where the
+ * contents touch follows. The largest regular opening that the measures vouch for takes the place of the planned one; clearance and pose stay those of the plan. An opening
+ * whose measures differ by more than the clearance takes no panel without a gap on one side: look at `spread`.
  *
  * @param plan - from `planFrame`; also one that was read back from JSON
  * @param measures - exactly one of `acrossFlats` (n/2 lengths from side to side, for odd n n lengths from corner to side) and `fromCenter` (n lengths from one point to every side)
+ * @param options - where else it was measured
  * @returns the panel, the opening as measured, and what differs from the plan; lengths in the plan's unit
  * @throws {InputError} when the plan is not one, a length is out of range, there are not as many as the sides ask for, not exactly one kind is given, or the clearance leaves no panel
  * @example
@@ -40,26 +60,34 @@ export interface OpeningPanel extends MeasuredOpening {
  * [difference.toFixed(1), within]; //=> ["-0.2", true]
  * ```
  */
-export function panelForOpening(plan: FramePlan, measures: OneOf<OpeningMeasures>): OpeningPanel {
+export function panelForOpening(
+  plan: FramePlan,
+  measures: OneOf<OpeningMeasures>,
+  options: OpeningPanelOptions = {},
+): OpeningPanel {
   const given = checkObject(plan, "plan");
   const brief = checkObject(given["brief"], "plan.brief");
-  const planned = checkObject(checkObject(given["geometry"], "plan.geometry")["opening"], "plan.geometry.opening");
+  const geometry = checkGeometry(given["geometry"], "plan.geometry");
   const checks = checkArray(given["checks"], "plan.checks").map((check, index) =>
     checkObject(check, `plan.checks[${index}]`),
   ) as unknown as FramePlan["checks"];
+  const planned = checkObject(geometry.opening, "plan.geometry.opening");
   const acrossFlats = checkLength(planned["acrossFlats"], "plan.geometry.opening.acrossFlats");
   const apothem = checkLength(planned["apothem"], "plan.geometry.opening.apothem");
-  const opening = measuredOpening({ ...checkObject(measures, "measures"), sides: brief["sides"] } as never);
+  const beyond = beyondContents(geometry, checkObject(options)["at"]);
+  const measured = measuredOpening({ ...checkObject(measures, "measures"), sides: brief["sides"] } as never);
+  const polygon = beyond === 0 ? measured.polygon : offsetPolygon(measured.polygon, -beyond);
   const clearance = brief["clearance"] as number;
-  const panel = planPanel({ polygon: opening.polygon, clearance, pose: brief["pose"] as Pose });
-  const difference = opening.polygon.acrossFlats - acrossFlats;
+  const panel = planPanel({ polygon, clearance, pose: brief["pose"] as Pose });
+  const difference = polygon.acrossFlats - acrossFlats;
   const tolerance = checks.find((check) => check.code === "glued-across-flats")?.tolerance ?? null;
   return {
-    ...opening,
+    ...measured,
+    polygon,
     panel,
     difference,
     tolerance,
     within: tolerance === null ? null : Math.abs(difference) <= tolerance,
-    clearanceLeft: clearance + (opening.polygon.apothem - apothem),
+    clearanceLeft: clearance + (polygon.apothem - apothem),
   };
 }

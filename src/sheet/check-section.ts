@@ -25,7 +25,8 @@ export function checkSection(plan: FramePlan, words: Words, year: Markup): Marku
     .filter(({ code }) => AGAIN[code] === undefined)
     .map((check) => [
       check.label,
-      words[check.kind](check.value),
+      // Rounded to the marks of a rule, a value could be off by more than its tolerance.
+      (check.tolerance === null ? words : finely(words))[check.kind](check.value),
       withinText(check, finely(words)),
       "",
       again.has(check.code) ? "" : NOTHING,

@@ -39,6 +39,32 @@ describe("the panel for a glued frame", () => {
     }
   });
 
+  test("of a sloping frame follows from the rabbet's edge at the back, or from any arris that is named", () => {
+    for (const slope of [25, -30, 60]) {
+      const plan = planOf({ sides: 7, slope, clearance: 1.5 });
+      const { polygons, opening } = plan.geometry;
+      const across = (apothem: number): number[] => alike(7, apothem * (1 + 1 / Math.cos(Math.PI / 7)));
+      const mouth = polygons["wallMouth"]!.apothem;
+      // On a reverse slope the wall is narrowest at its edge at the back, and the contents have to pass there.
+      expect(mouth - opening.apothem > 1).toBe(slope > 0);
+      for (const [measures, options] of [
+        [{ acrossFlats: across(mouth) }, {}],
+        [{ acrossFlats: across(polygons["wallLedge"]!.apothem) }, { at: "wallLedge" }],
+        [{ acrossFlats: across(opening.apothem) }, { at: "contents" }],
+        [{ fromCenter: alike(7, polygons["outerBack"]!.apothem) }, { at: "outerBack" }],
+      ] as const) {
+        const result = panelForOpening(plan, measures, options);
+        expect(result.panel.panel.apothem).toBeCloseTo(plan.panel!.panel.apothem, 8);
+        expect(result.polygon.apothem).toBeCloseTo(opening.apothem, 8);
+        expect(result).toMatchObject({ within: true });
+        expect(result.difference).toBeCloseTo(0, 8);
+      }
+      expect(() => panelForOpening(plan, { acrossFlats: across(mouth) }, { at: "lip" })).toThrow(
+        'Expected `at` to be one of "contents", "sightFace", "sightBack"',
+      );
+    }
+  });
+
   test("goes into any opening that is measured from a center, with the clearance at every side", () => {
     fc.assert(
       fc.property(
@@ -104,7 +130,11 @@ describe("the panel for a glued frame", () => {
   test.each<[unknown, unknown, string]>([
     [undefined, {}, "Expected `plan` to be an object, got undefined"],
     [{}, {}, "Expected `plan.brief` to be an object, got undefined"],
-    [{ ...plan, geometry: {} }, {}, "Expected `plan.geometry.opening` to be an object, got undefined"],
+    [
+      { ...plan, geometry: { ...plan.geometry, opening: 3 } },
+      {},
+      "Expected `plan.geometry.opening` to be an object, got 3 (number)",
+    ],
     [{ ...plan, checks: [null] }, {}, "Expected `plan.checks[0]` to be an object, got null"],
     [plan, null, "Expected `measures` to be an object, got null"],
     [plan, {}, "Expected exactly one of `acrossFlats`, `fromCenter`, got none"],

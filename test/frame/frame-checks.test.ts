@@ -48,7 +48,9 @@ describe("what to measure", () => {
         const { gap } = plan.brief;
         const at = (apothem: number): readonly RingCheck[] =>
           ringChecks({ sides, slope, width: plan.assembly.jointWidth, gap, apothem, thickness: overall.height! });
-        const [inner, outer] = [at(opening.apothem), at(overall.polygon.apothem)];
+        // A rabbet's wall is measured at its edge at the back, wherever on it the contents touch.
+        const inside = plan.geometry.fit === null ? opening.apothem : plan.geometry.polygons["wallMouth"]!.apothem;
+        const [inner, outer] = [at(inside), at(overall.polygon.apothem)];
         const across = sides % 2 === 0 ? "side-to-side" : "corner-to-side";
         const pairs: readonly [FrameCheck["code"], readonly RingCheck[], RingCheck["code"]][] = [
           ["corner-angle", inner, "corner-angle"],

@@ -114,8 +114,11 @@ describe("checks and materials", () => {
     const value = (code: string): number => plan.checks.find((check) => check.code === code)!.value;
     expect(value("miter-sum")).toBe(360);
     expect(value("corner-angle")).toBe(120);
-    expect(value("opening-across-flats")).toBeCloseTo(400 * Math.sqrt(3), 9);
-    expect(value("opening-across-corners")).toBeCloseTo(800, 9);
+    // The contents' front is level with the sight edge's back arris, 11 deep; on the wall, 9 farther out, that is 9 tan 15 less. A tape finds the wall's edge at the back.
+    const beyond = (11 - 9 * Math.tan(Math.PI / 12)) * Math.sin(Math.PI / 12);
+    expect(value("opening-across-flats")).toBeCloseTo(400 * Math.sqrt(3) + 2 * beyond, 9);
+    expect(value("opening-across-corners")).toBeCloseTo(800 + (2 * beyond) / Math.cos(Math.PI / 6), 9);
+    expect(value("level-width")).toBeCloseTo(plan.geometry.levelWidth - beyond, 9);
     expect(value("overall-across-flats")).toBeCloseTo(2 * plan.geometry.overall.polygon.apothem, 9);
     expect(value("slope")).toBe(15);
     expect(planOf({}).checks.map((check) => check.code)).not.toContain("slope");

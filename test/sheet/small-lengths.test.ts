@@ -8,11 +8,13 @@ const small = (value: number): string => `${value.toFixed(3)} mm (finely)`;
 const frame = plan({ sides: 9, slope: 20, species: "white ash", gap: 0.3 });
 const TABLE = "Measure on the loose pieces, dry without glue, and again once glued";
 
-test("gaps and tolerances are written finely where the caller can, and everything else as before", () => {
+test("gaps, tolerances and what has one are written finely where the caller can, and everything else as before", () => {
   const fine = readSheet(shopSheet(frame, { ...coarse, small }));
   const flats = frame.checks.find(({ code }) => code === "opening-across-flats")!;
   const row = fine.tables[TABLE]!.find(([what]) => what === flats.label)!;
-  expect(row[1]).toBe(coarse.length(flats.value));
+  expect(row[1]).toBe(small(flats.value));
+  const width = frame.checks.find(({ code }) => code === "level-width")!;
+  expect(fine.tables[TABLE]!.find(([what]) => what === width.label)![1]).toBe(coarse.length(width.value));
   expect(row[2]).toBe(`± ${small(flats.tolerance!)}`);
   expect(fine.text).toContain("0.300 mm (finely)");
   const rough = readSheet(shopSheet(frame, coarse));

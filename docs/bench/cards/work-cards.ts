@@ -140,7 +140,10 @@ export const checksCard: Card = {
           .filter((check) => check.when === when)
           .map(({ label, kind, value, tolerance }): Part[] => [
             label,
-            html`<span class="figure">${writers[kind](value)}</span>`,
+            // Rounded to the marks of a rule, a length could be off by more than its tolerance.
+            html`<span class="figure"
+              >${kind === "length" && tolerance !== null ? writers.small(value) : writers[kind](value)}</span
+            >`,
             tolerance === null
               ? ""
               : withinText(kind === "length" ? writers.small(tolerance) : writers.angle(tolerance)),
