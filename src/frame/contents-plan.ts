@@ -23,8 +23,13 @@ export interface FrameContents {
   readonly stack: ContentsStack | null;
   /** What is seen of it: the polygon at the innermost point of the molding. */
   readonly visible: RegularPolygon;
-  /** How much the lip hides of the panel at every side, level; 0 without a lip. */
+  /** How much the lip hides of the panel at every side, level, seen square to it; 0 without a lip. */
   readonly hidden: number;
+  /**
+   * How far the lip laps the panel at every side where that bears, level: from the sight edge's back arris to the panel's edge. On a slope the face may reach farther in, and
+   * hide more; 0 without a lip, and where the rabbet can't hold it.
+   */
+  readonly lap: number;
   /** The rectangle that the opening was made to hold, as given. */
   readonly contained: Box | null;
   /** The sheet that the panel is cut from, as given. */
@@ -57,6 +62,7 @@ export function planContents(
   const visible = offsetPolygon(opening, shortest - geometry.deciding.out);
   const { contains, cutFrom } = brief.opening;
   const hidden = panel === null ? 0 : Math.max(0, geometry.deciding.out - shortest - clearance);
+  const lap = panel === null ? 0 : fit === null ? hidden : fit.possible ? fit.lap : 0;
   return {
     possible: panel === null ? false : fit === null ? null : fit.possible,
     why:
@@ -67,10 +73,11 @@ export function planContents(
     stack: stackContents(brief, geometry),
     visible,
     hidden,
+    lap,
     contained: contains === undefined ? null : { width: contains.width, height: contains.height },
     sheet: cutFrom ?? null,
     center: geometry.center,
     trimmedArea: cutFrom === undefined ? null : cutFrom.width * cutFrom.height - offsetPolygon(given, -clearance).area,
-    room: contentsRoom(brief, { panel, hidden, sightOpens: movement?.sightOpens ?? 0 }),
+    room: contentsRoom(brief, { panel, lap, sightOpens: movement?.sightOpens ?? 0 }),
   };
 }

@@ -24,7 +24,7 @@ export interface LayerRoom {
   readonly enough: boolean;
   /** The most that it draws back at any side. */
   readonly retreat: number;
-  /** How much the lip still laps it when both have drawn back the most, below 0 when it no longer does; `null` where no lip laps it at all. */
+  /** How far the lip still laps it where it bears, when both have drawn back the most, below 0 when it no longer does; `null` where no lip laps it at all. */
   readonly lapLeft: number | null;
   /** Every side of the frame, in order. */
   readonly sides: readonly SideRoom[];
@@ -34,8 +34,8 @@ export interface LayerRoom {
 export interface RoomFacts {
   /** The polygon that goes in; `null` when the clearance leaves nothing. */
   readonly panel: RegularPolygon | null;
-  /** How much the lip laps it at every side. */
-  readonly hidden: number;
+  /** How far the lip laps it at every side, where it bears. */
+  readonly lap: number;
   /** How far the lip draws back at the most. */
   readonly sightOpens: number;
 }
@@ -70,7 +70,7 @@ function roomOf(
  * @returns a row for every layer whose movement is known, in order
  */
 export function contentsRoom(brief: FilledBrief, facts: RoomFacts): LayerRoom[] {
-  const { panel, hidden, sightOpens } = facts;
+  const { panel, lap, sightOpens } = facts;
   if (panel === null) return [];
   return brief.contents.flatMap((layer, index) => {
     const found = roomOf(layer, panel, brief);
@@ -87,7 +87,7 @@ export function contentsRoom(brief: FilledBrief, facts: RoomFacts): LayerRoom[] 
       needed: room.room,
       enough: brief.clearance >= room.room,
       retreat: room.retreat,
-      lapLeft: hidden > 0 ? hidden - room.retreat - sightOpens + 0 : null,
+      lapLeft: lap > 0 ? lap - room.retreat - sightOpens + 0 : null,
       sides: room.sides,
     };
   });

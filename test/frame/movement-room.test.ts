@@ -90,9 +90,8 @@ describe("the lip", () => {
           species: "black cherry",
           moisture: { made: 9, seasons: [5] },
         });
-        const { shortest } = geometry.sticks[0]!;
-        const visible =
-          geometry.opening.apothem + shortest.out - geometry.deciding.out + movement!.seasons[0]!.sightOpens;
+        // The arris that it bears on, which draws back no more than the innermost line does.
+        const bears = geometry.polygons["sightBack"]!.apothem + movement!.seasons[0]!.sightOpens;
         const { fraction } = seasonalMovement({
           species: "sugar maple",
           width: 1,
@@ -106,7 +105,7 @@ describe("the lip", () => {
           const reach = [shrunk[side]!, shrunk[(side + 1) % sides]!].map(
             ({ x, y }) => x * Math.cos(angle) + y * Math.sin(angle),
           );
-          return Math.min(...reach) - visible;
+          return Math.min(...reach) - bears;
         });
         expect(contents.room[0]!.lapLeft).toBeCloseTo(Math.min(...laps), 9);
       }),
@@ -117,7 +116,18 @@ describe("the lip", () => {
   test("that is not there laps nothing, and of a frame without a species it is taken to stay", () => {
     expect(roomOf({ profile: plain }).lapLeft).toBeNull();
     const { contents } = planOf({ clearance: 2 });
-    expect(contents.room[0]!.lapLeft).toBeCloseTo(contents.hidden - contents.room[0]!.retreat, 12);
+    expect(contents.room[0]!.lapLeft).toBeCloseTo(contents.lap - contents.room[0]!.retreat, 12);
+  });
+
+  test("hides more than it holds where its face leans in over the panel", () => {
+    const profile = molding({ width: 60, thickness: 40, rabbet: { width: 3, depth: 20 } });
+    const { contents, cautions } = planOf({ profile, slope: 35, clearance: 3.5, moisture: { made: 12, seasons: [4] } });
+    // The rabbet is 3 wide square to the wall, so 3 / cos 35 level, less the clearance.
+    expect(contents.lap).toBeCloseTo(3 / Math.cos((35 * Math.PI) / 180) - 3.5, 9);
+    expect(contents.hidden).toBeGreaterThan(10);
+    expect(contents.room[0]!.lapLeft).toBeLessThan(0);
+    expect(cautions.map(({ code }) => code)).toEqual(expect.arrayContaining(["panel-lap", "seat"]) as unknown);
+    expect(cautions.find(({ code }) => code === "seat")).toMatchObject({ numbers: { lap: contents.lap, limit: 3 } });
   });
 
   test("can lose the panel", () => {

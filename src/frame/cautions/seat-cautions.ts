@@ -26,18 +26,18 @@ function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, 
  * @returns the cautions
  */
 export function seatCautions(contents: FrameContents, brief: FilledBrief): Caution[] {
-  const { fit, why, possible, hidden, stack } = contents;
+  const { fit, why, possible, lap, stack } = contents;
   if (possible === false) {
     return [
       makeCaution("seat", "danger", why ?? "", { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
     ];
   }
   const cautions = stack === null ? [] : stackCautions(stack, brief.fastenerRoom);
-  const lap = ruleLength(LEAST_LAP, brief.unit);
-  if (fit?.possible === true && hidden < lap) {
+  const limit = ruleLength(LEAST_LAP, brief.unit);
+  if (fit?.possible === true && lap < limit) {
     const sentence =
-      "The lip laps little of the contents at this slope: they can slip past it when the wood moves or the frame is knocked.";
-    cautions.unshift(makeCaution("seat", "care", sentence, { length: { lap: hidden, limit: lap } }));
+      "The contents bear on little of the lip at this slope: they can slip past it when the wood moves or the frame is knocked.";
+    cautions.unshift(makeCaution("seat", "care", sentence, { length: { lap, limit } }));
   }
   return cautions;
 }
