@@ -98,11 +98,14 @@ export function contentsPart({ values, numbers }: ReadFields, layers: readonly P
   return layers.map(({ row, index }) => {
     const material = row["material"] ?? "";
     const price = numbers.get(`layers.${index}.price`);
-    const solid = values.species === "" ? undefined : { species: values.species };
+    const materials: Readonly<Record<string, unknown>> = {
+      molding: values.species === "" ? undefined : { species: values.species },
+      sheet: { density: numbers.get(`layers.${index}.density`) },
+    };
     return {
       name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
       thickness: numbers.get(`layers.${index}.thickness`),
-      ...(material === "" ? {} : { material: material === "molding" ? solid : material }),
+      ...(material === "" ? {} : { material: Object.hasOwn(materials, material) ? materials[material] : material }),
       ...(price === undefined ? {} : { price: { amount: price, per: "piece" } }),
     };
   });

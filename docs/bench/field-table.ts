@@ -69,7 +69,15 @@ export const LISTS: Readonly<Record<ListName, Readonly<Record<string, Field>>>> 
         answer("glass", "glass"),
         answer("acrylic", "acrylic"),
         answer("molding", "the wood of the molding, in one piece"),
+        answer("sheet", "another sheet, of the density beside it"),
       ],
+    },
+    density: {
+      label: "Density",
+      explain: "Of another sheet, in kg/m³: its data sheet says it, or a weighed piece divided by its volume.",
+      kind: "number",
+      optional: true,
+      placeholder: "kg/m³",
     },
     price: {
       label: "Price",

@@ -37,7 +37,7 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
 export function issueField(path: string, holds: string): string {
   const row = /^(sticks|contents)\[(\d+)\]\.(\w+)(?:\.\w+)?$/.exec(path);
   if (row !== null) {
-    const column = row[3] === "id" ? "name" : row[3]!;
+    const column = row[3] === "id" ? "name" : path.endsWith(".material.density") ? "density" : row[3]!;
     return `${row[1] === "contents" ? "layers" : "sticks"}.${row[2]!}.${column}`;
   }
   const place = PLACES.find(([pattern]) => pattern.test(path));

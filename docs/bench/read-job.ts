@@ -77,6 +77,8 @@ export function readJob(state: JobState): ReadJob {
   for (const { row, index } of layers) {
     if (row["material"] === "molding" && values.species === "")
       issues.push({ field: `layers.${index}.material`, words: "Say which wood the molding is of." });
+    if (row["material"] === "sheet" && !numbers.has(`layers.${index}.density`))
+      issues.push({ field: `layers.${index}.density`, words: "Say how dense the sheet is." });
   }
   const frames = numbers.get("frames") ?? 1;
   if (frames < 1) issues.push({ field: "frames", words: "At least one frame has to be made." });

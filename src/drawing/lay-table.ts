@@ -1,7 +1,7 @@
 import { checkArray, checkNumber, checkObject } from "../core/check.js";
 import { layRotation, type Lay } from "../miter/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { layLabel } from "./lay-label.js";
+import { layLabel } from "../frame/lay-label.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";

@@ -6,7 +6,7 @@ import { levelDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
-import { layLabel } from "./lay-label.js";
+import { layLabel } from "../frame/lay-label.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { markLetters } from "./mark-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";

@@ -114,7 +114,7 @@ export function planCutting(
     cradle: chosen?.cradle ?? null,
     rough: piece,
   };
-  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit, gap);
+  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit, gap, lay);
   const marked = operations.map((operation) => ({
     ...operation,
     cautions: cautions.filter(({ steps }) => steps.includes(operation.step)).map(({ caution }) => caution.code),

@@ -63,7 +63,8 @@ function bevelLine({ placement: { bevel }, marks }: Operation, angle: DescribeOp
 function lyingLine({ move, placement }: Operation): string {
   const { atFence } = placement;
   if (move === "flip end for end") {
-    return `Flip the stick end for end, still with ${lying(placement)}: now its ${atFence} is at the fence.`;
+    const what = placement.cradled ? "the stick end for end, and its cradle with it" : "the stick end for end";
+    return `Flip ${what}, still with ${lying(placement)}: now its ${atFence} is at the fence.`;
   }
   if (move === "slide past the blade") {
     return `Slide the stick past the blade, still with ${lying(placement)} and its ${atFence} at the fence.`;

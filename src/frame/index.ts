@@ -59,6 +59,7 @@ export type {
 export { stockJob, type StockJobOptions } from "./stock-job.js";
 export { checkBrief } from "./check-brief.js";
 export type { InputIssue } from "./input-issue.js";
+export type { PanelWork } from "./panel-work.js";
 export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
 export type { FrameAssembly } from "./frame-assembly.js";
@@ -84,6 +85,7 @@ export type {
 } from "./hanging/frame-hanging.js";
 export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
+export { type CautionText, describeCaution } from "./describe-caution.js";
 export { describeHanging } from "./hanging/describe-hanging.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

@@ -114,7 +114,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
     hanging,
     cautions: [
       ...cutting.cautions,
-      ...panelCautions(panel, filled),
+      ...panelCautions(contents.work === "sawn" ? panel : undefined, filled),
       ...planCautions(filled, { contents, piece: cutting.rough, materials, hanging }),
       ...movementCautions(filled, movement, contents.room),
     ],

@@ -1,14 +1,50 @@
 import { drawPanel, drawPanelCut } from "../drawing/index.js";
 import { hiddenCorners } from "../drawing/hidden-corners.js";
 import type { FramePlan } from "../frame/index.js";
+import type { PanelPlan } from "../panel/index.js";
 import { element, table, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
 /** More cuts than this are not listed one by one. */
 const MOST_CUTS: number = 60;
 
+/** What to do about panes among layers that are sawn. */
+const PANES = "Glass is not sawn: have it cut by a glazier to the same sizes, from the same corners.";
+
+/** The corners that lie inside the blank, from two of its edges; nothing where all lie on its outline. */
+function cornersTable(panel: PanelPlan, caption: string, { length }: Words): Markup[] {
+  const hidden = hiddenCorners(panel).slice(0, MOST_CUTS);
+  if (hidden.length === 0) return [];
+  const rows = hidden.map(({ letter, fromSide, fromBase }) => [
+    letter,
+    `${length(fromSide.distance)} from ${fromSide.edge}`,
+    `${length(fromBase.distance)} from ${fromBase.edge}`,
+  ]);
+  return [table({ caption, heads: ["corner", "from the side", "from the base"], rows })];
+}
+
+/** What a glazier has to know of a pane, which is not sawn. */
+function paneSection(panel: PanelPlan, words: Words): Markup {
+  const { length, angle } = words;
+  const { sides, side, acrossFlats, acrossCorners, interiorAngle } = panel.panel;
+  const size = `${sides} equal sides of ${length(side)} at ${angle(interiorAngle)}, across flats ${length(acrossFlats)}, across corners ${length(acrossCorners)}, out of ${length(panel.blank.width)} × ${length(panel.blank.height)}`;
+  return element(
+    "section",
+    element("h2", "The pane"),
+    element(
+      'div class="beside keep"',
+      element(
+        "div",
+        element("p", `Glass is not sawn. Have it cut by a glazier: ${size}.`),
+        ...cornersTable(panel, "Corners inside that rectangle", words),
+      ),
+      element("figure", { html: drawPanel(panel, { ...words, width: 190, key: false }).svg }),
+    ),
+  );
+}
+
 /**
- * How the panel is cut from a squared blank.
+ * How the panel is cut from a squared blank, or what a glazier has to know of a pane.
  *
  * @param plan - the plan
  * @param words - the formatters
@@ -16,27 +52,14 @@ const MOST_CUTS: number = 60;
  */
 export function panelSection(plan: FramePlan, words: Words): Markup {
   const { panel } = plan;
-  const isHeld = plan.contents.hidden > 0 || plan.contents.sheet !== null || plan.brief.contents.length > 0;
-  if (panel === undefined || !isHeld) return { html: "" };
+  const { work } = plan.contents;
+  if (panel === undefined || work === "none") return { html: "" };
+  if (work === "glass") return paneSection(panel, words);
   const { length, angle } = words;
   const { blank, cuts, setting } = panel;
+  const panes = plan.brief.contents.some(({ material }) => material === "glass") ? ` ${PANES}` : "";
   const start = `Square a blank to ${length(blank.width)} × ${length(blank.height)}.`;
-  if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", start));
-  const hidden = hiddenCorners(panel).slice(0, MOST_CUTS);
-  const hiddenTable =
-    hidden.length === 0
-      ? []
-      : [
-          table({
-            caption: "Corners inside the blank, marked before the first cut",
-            heads: ["corner", "from the side", "from the base"],
-            rows: hidden.map(({ letter, fromSide, fromBase }) => [
-              letter,
-              `${length(fromSide.distance)} from ${fromSide.edge}`,
-              `${length(fromBase.distance)} from ${fromBase.edge}`,
-            ]),
-          }),
-        ];
+  if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", `${start}${panes}`));
   // One setting serves all cuts.
   const turned = cuts[0]!.swing === "closed" ? "less" : "more";
   const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square: gauge and blade stand at ${turned} than a right angle`;
@@ -57,9 +80,9 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
       'div class="panel keep"',
       element(
         "div",
-        element("p", `${start} Cut its sides in this order with one setting of the gauge.`),
+        element("p", `${start} Cut its sides in this order with one setting of the gauge.${panes}`),
         table({ caption, heads, rows }),
-        ...hiddenTable,
+        ...cornersTable(panel, "Corners inside the blank, marked before the first cut", words),
       ),
       element("figure", { html: drawPanel(panel, { ...words, width: 190, key: false }).svg }),
       element("figure", { html: drawPanelCut(panel, { ...words, step: 1, width: 180 }).svg }),

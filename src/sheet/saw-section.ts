@@ -1,5 +1,5 @@
 import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
-import { layLabel } from "../drawing/lay-label.js";
+import { layLabel } from "../frame/lay-label.js";
 import { describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
@@ -75,7 +75,7 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
       layLabel(lay, angle),
       angle(first.miter.reading),
       angle(first.bevel.reading),
-      ...(sized ? [size === null ? "" : length(size.height)] : []),
+      ...(sized ? [size === null ? "" : length(size.height), size === null ? "" : length(size.depth)] : []),
       lay === cutting.lay?.lay
         ? element("strong", "used here")
         : possible
@@ -85,7 +85,7 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
   });
   return table({
     caption: "Every way to lay the stick",
-    heads: ["the stick lies", "miter", "bevel", ...(sized ? ["height"] : []), "possible?"],
+    heads: ["the stick lies", "miter", "bevel", ...(sized ? ["height", "depth"] : []), "possible?"],
     rows,
   });
 }

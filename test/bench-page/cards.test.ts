@@ -92,7 +92,9 @@ describe("the cards", () => {
     expect(textOf(cards["steps"]!)).toContain(
       "Lay the stick with its back on the table and its outer edge at the fence.",
     );
-    expect(textOf(cards["cautions"]!)).toMatch(/Danger: The pieces are too short .* Take care: .* Note: /);
+    expect(textOf(cards["cautions"]!)).toMatch(
+      /Danger, short-piece\. The pieces are too short .* \(length 190 mm, limit 300 mm\).* Take care, .* Note, /,
+    );
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
     expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 153.5 mm");
   });

@@ -243,6 +243,12 @@ describe("what is wrong is said beside its field", () => {
     expect(words(TRAY, { layers: [{ name: "bottom", thickness: "4", material: "molding" }] })).toEqual({
       "layers.0.material": "Say which wood the molding is of.",
     });
+    expect(words(TRAY, { layers: [{ name: "backing", thickness: "3", material: "sheet" }] })).toEqual({
+      "layers.0.density": "Say how dense the sheet is.",
+    });
+    expect(words(TRAY, { layers: [{ name: "backing", thickness: "3", material: "sheet", density: "0" }] })).toEqual({
+      "layers.0.density": "This has to be kilograms per cubic meter from 1 to 100000.",
+    });
     expect(words({ ...TRAY, frames: "0" })).toEqual({ frames: "At least one frame has to be made." });
   });
 

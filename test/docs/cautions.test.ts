@@ -12,7 +12,7 @@ test("the guide lists every caution that plans can carry, and no other", () => {
 });
 
 test("the guide names every limit that the rules have, with its unit", () => {
-  const limits = [...source.matchAll(/^const [A-Z_]+: number = ([\d.]+);/gm)].map(([, value]) => value!);
+  const limits = [...source.matchAll(/^(?:export )?const [A-Z_]+: number = ([\d.]+);/gm)].map(([, value]) => value!);
   expect(limits.length).toBeGreaterThan(5);
   const missing = limits.filter(
     (limit) => !new RegExp(`(?<![\\d.])${limit.replace(".", "\\.")} (?:mm|degrees|kg|times)`).test(guide),

@@ -131,7 +131,7 @@ describe("the sheet says", () => {
     ]);
   });
 
-  test("every lay with its settings and its height, and whether it can be done or why not", () => {
+  test("every lay with its settings, its height and its depth along the blade, and whether it can be done or why not", () => {
     const why: Readonly<Record<string, string>> = {
       "miter-range": "miter too far",
       "bevel-range": "bevel too far",
@@ -144,9 +144,9 @@ describe("the sheet says", () => {
     const rows = readSheet(shopSheet(steep, SHORT)).tables["Every way to lay the stick"]!.slice(1);
     expect(rows).toHaveLength(steep.cutting.lays.length);
     steep.cutting.lays.forEach(({ first, obstacles, lay, size }, index) => {
-      const [, miter, bevel, height, possible] = rows[index]!;
+      const [, miter, bevel, height, depth, possible] = rows[index]!;
       expect([miter, bevel]).toEqual([SHORT.angle(first.miter.reading), SHORT.angle(first.bevel.reading)]);
-      expect(height).toBe(SHORT.length(size!.height));
+      expect([height, depth]).toEqual([SHORT.length(size!.height), SHORT.length(size!.depth)]);
       const wanted =
         lay === steep.cutting.lay?.lay
           ? "used here"
@@ -272,6 +272,10 @@ describe("the sheet says", () => {
       .map(({ severity }, index) => [places[index]!, ["danger", "care", "note"].indexOf(severity)] as const)
       .sort(([a], [b]) => a - b);
     expect(severities.map(([, rank]) => rank)).toEqual(severities.map(([, rank]) => rank).sort());
+    // Printed sources are named, common practice is not repeated.
+    const cautioned = readSheet(shopSheet(plan({ species: "white ash", gap: 0.01 }), SHORT)).text;
+    expect(cautioned).toMatch(/Take care, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
+    expect(cautioned).not.toContain("; common practice)");
     const short = tray.cautions.find(({ code }) => code === "short-piece")!;
     expect(sheet.text).toContain(
       `(length ${SHORT.length(short.numbers["length"]!)}, limit ${SHORT.length(short.numbers["limit"]!)})`,
@@ -377,10 +381,30 @@ describe("without", () => {
     });
     const { text, tables } = readSheet(shopSheet(plan({ saw }), SHORT));
     expect(text).toContain("No way to lay the stick suits this saw; the table says why.");
-    expect(tables["Every way to lay the stick"]![1]![4]).toContain(
+    expect(tables["Every way to lay the stick"]![1]![5]).toContain(
       "The miter to the left goes to 1 degrees on this saw",
     );
     expect(text).not.toContain("1. Cut");
+  });
+
+  test("panes alone goes to the glazier: nothing is sawn", () => {
+    const glazed = plan({ sides: 7, contents: [{ name: "pane", thickness: 2, material: "glass" }] });
+    const { text, tables } = readSheet(shopSheet(glazed, SHORT));
+    const { panel, blank, corners } = glazed.panel!;
+    expect(text).toContain(
+      `Glass is not sawn. Have it cut by a glazier: 7 equal sides of ${SHORT.length(panel.side)} at ${SHORT.angle(panel.interiorAngle)}, across flats ${SHORT.length(panel.acrossFlats)}, across corners ${SHORT.length(panel.acrossCorners)}, out of ${SHORT.length(blank.width)} × ${SHORT.length(blank.height)}.`,
+    );
+    expect(text).not.toMatch(/Square a blank|miter gauge, swung/);
+    expect(tables["Corners inside that rectangle"]).toHaveLength(1 + corners.filter(({ inside }) => inside).length);
+    const backed = plan({
+      contents: [
+        { name: "pane", thickness: 2, material: "glass" },
+        { name: "board", thickness: 3 },
+      ],
+    });
+    expect(readSheet(shopSheet(backed, SHORT)).text).toMatch(
+      /Square a blank.*Glass is not sawn: have it cut by a glazier to the same sizes/,
+    );
   });
 
   test("anything to hold it has no panel", () => {

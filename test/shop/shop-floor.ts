@@ -74,7 +74,7 @@ function move(lines: readonly string[], before: Lying | null): Lying {
   const flip = sentence(lines, "Flip the stick end for end");
   if (flip !== undefined) {
     const [down, , atFence] = demand(
-      /^Flip the stick end for end, still with its (.+) (on the table|in the cradle): now its (.+) is at the fence\.$/.exec(
+      /^Flip the stick end for end(?:, and its cradle with it)?, still with its (.+) (on the table|in the cradle): now its (.+) is at the fence\.$/.exec(
         flip,
       ),
       flip,

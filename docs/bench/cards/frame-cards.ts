@@ -57,8 +57,8 @@ export const lengthsCard: Card = {
     return html`${table("Finished length of every piece, arris by arris", ["arris", "length", "tape"], rows)}${facts([
       ["opening, one side", length(opening.side)],
       ["opening, across flats", length(opening.acrossFlats)],
-      ["whole frame, across flats", length(overall.polygon.acrossFlats)],
-      ["whole frame, across corners", length(overall.polygon.acrossCorners)],
+      ["overall, across flats", length(overall.polygon.acrossFlats)],
+      ["overall, across corners", length(overall.polygon.acrossCorners)],
       ["level width of the molding", length(geometry.levelWidth)],
       ...(overall.height === null ? [] : [["height on the bench", length(overall.height)] as const]),
     ])}`;
@@ -75,18 +75,23 @@ export const panelCard: Card = {
   column: "frame",
   write: ({ plan, writers, width }) => {
     const { panel, contents } = plan;
-    if (panel === undefined) return null;
+    if (panel === undefined || contents.work === "none") return null;
     const { length, angle } = writers;
-    const { sheet } = contents;
+    const { sheet, work } = contents;
+    const isSawn = work === "sawn";
+    const panes = plan.brief.contents.some(({ material }) => material === "glass");
     const lines = [
       `It has ${panel.panel.sides} equal sides of ${length(panel.panel.side)}, and is ${length(panel.panel.acrossFlats)} across flats.`,
       ...(sheet === null ? [] : [`It is cut from a sheet of ${length(sheet.width)} by ${length(sheet.height)}.`]),
-      `Square a blank to ${length(panel.blank.width)} by ${length(panel.blank.height)}.`,
-      ...(panel.cuts.length === 0
+      isSawn
+        ? `Square a blank to ${length(panel.blank.width)} by ${length(panel.blank.height)}.`
+        : `It comes out of ${length(panel.blank.width)} by ${length(panel.blank.height)}.`,
+      ...(panes ? ["Glass is not sawn: have it cut by a glazier to these sizes."] : []),
+      ...(panel.cuts.length === 0 || !isSawn
         ? []
         : [`Swing the miter gauge ${angle(panel.setting)} from square, and leave it there for all cuts.`]),
     ];
-    const rows = panel.cuts
+    const rows = (isSawn ? panel.cuts : [])
       .slice(0, MOST_CUTS)
       .map(({ step, side, against, swing, up, middle }) => [
         step,
@@ -99,7 +104,7 @@ export const panelCard: Card = {
     const heads = [
       "cut",
       "side",
-      "side at the gauge",
+      "side against the gauge",
       "between gauge and blade",
       "up",
       "middle of the new side, on the blank",
@@ -107,6 +112,6 @@ export const panelCard: Card = {
     const drawing = drawPanel(panel, { ...writers, width: Math.min(width, 340) });
     return html`${bullets(lines)}
       <figure>${trusted(drawing.svg)}</figure>
-      ${rows.length === 0 ? null : table("Its cuts, in order", heads, rows)}${panel.cuts.length > MOST_CUTS ? html`<p>${panel.cuts.length - MOST_CUTS} more cuts follow in the same way.</p>` : null}`;
+      ${rows.length === 0 ? null : table("Its cuts, in order", heads, rows)}${isSawn && panel.cuts.length > MOST_CUTS ? html`<p>${panel.cuts.length - MOST_CUTS} more cuts follow in the same way.</p>` : null}`;
   },
 };

@@ -1,5 +1,12 @@
 import { drawCradle, drawCut } from "miterwright/drawing";
-import { describeOperation, describeTestCuts, markLabel, type FramePlan, type LayOption } from "miterwright/frame";
+import {
+  describeCaution,
+  describeOperation,
+  describeTestCuts,
+  markLabel,
+  type FramePlan,
+  type LayOption,
+} from "miterwright/frame";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
 import type { Card } from "./card.js";
@@ -94,11 +101,13 @@ export const laysCard: Card = {
   column: "work",
   write: ({ plan, writers }) => {
     const { lays, lay } = plan.cutting;
-    const { angle } = writers;
+    const { angle, length } = writers;
+    const isSized = lays.some(({ size }) => size !== null);
     const rows = lays.map((option): Part[] => [
       layName(option, angle),
       angle(option.first.miter.reading),
       angle(option.first.bevel.reading),
+      ...(isSized ? [option.size?.height, option.size?.depth].map((size) => (size == null ? "" : length(size))) : []),
       option.lay === lay?.lay
         ? html`<strong>used here</strong>`
         : option.possible
@@ -107,7 +116,13 @@ export const laysCard: Card = {
     ]);
     return table(
       "What the scales must show, and whether this saw can do it",
-      ["the stick lies", "miter scale", "bevel scale", "possible"],
+      [
+        "the stick lies",
+        "miter scale",
+        "bevel scale",
+        ...(isSized ? ["height of the work", "depth along the blade"] : []),
+        "possible",
+      ],
       rows,
     );
   },
@@ -153,26 +168,29 @@ export const checksCard: Card = {
   },
 };
 
-const SEVERITIES: readonly (readonly [severity: FramePlan["cautions"][number]["severity"], word: string])[] = [
-  ["danger", "Danger"],
-  ["care", "Take care"],
-  ["note", "Note"],
-];
+/** The gravest first. */
+const SEVERITIES: readonly FramePlan["cautions"][number]["severity"][] = ["danger", "care", "note"];
 
-/** What to beware of, the gravest first. */
+/** What to beware of, the gravest first, with the numbers that raised it and where the rule is printed. */
 export const cautionsCard: Card = {
   id: "cautions",
   heading: "Cautions",
   column: "work",
-  write: ({ plan }) => {
-    const items = SEVERITIES.flatMap(([severity, word]) =>
+  write: ({ plan, writers }) => {
+    const items = SEVERITIES.flatMap((severity) =>
       plan.cautions
         .filter((caution) => caution.severity === severity)
-        .map(({ sentence }) => html`<li class="${severity}"><strong>${word}:</strong> ${sentence}</li>`),
+        .map((caution) => {
+          const { title, sentence, numbers, source } = describeCaution(caution, writers);
+          const behind = [numbers, source].filter((part) => part !== "").join("; ");
+          return html`<li class="${severity}">
+            <strong>${title}.</strong> ${sentence}${behind === "" ? null : html` <small>(${behind})</small>`}
+          </li>`;
+        }),
     );
     return html`<p>
         Saws and glass hurt people. This page is arithmetic, not advice: the manual of your saw, local codes for glazing
-        and hanging, and qualified advice come first.
+        and hanging, and qualified advice come first. A caution that names no source is common practice.
       </p>
       <ul class="cautions">
         ${items}

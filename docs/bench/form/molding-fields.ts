@@ -75,7 +75,7 @@ export const MOLDING_FIELDS: Readonly<Record<MoldingField, PlacedField>> = {
     step: "molding",
     finer: true,
     label: "Depth of the rabbet, plumb",
-    explain: "Measured straight up on the propped stick. It is only written on the sheet.",
+    explain: "Measured straight up on the propped stick. What goes in is held against it.",
     kind: "length",
     optional: true,
     placeholder: "not known",

@@ -1,9 +1,12 @@
 import { tanDeg } from "../../core/degrees.js";
+import type { Lay } from "../../miter/index.js";
+import type { Obstacle } from "../../saw/index.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
+import { layLabel } from "../lay-label.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
-import { raise, type CuttingRule, type Situation, type StepCaution } from "./cutting-rule.js";
+import { fenceOf, raise, type CuttingRule, type PieceRule, type StepCaution } from "./cutting-rule.js";
 import { reach } from "./reach.js";
 
 /** An offcut with a longer side shorter than this is thrown by the blade, in millimeters; common practice, no printed source. */
@@ -13,7 +16,7 @@ const FEATHER: number = 60;
 /** Below this plan miter the joint is nearly end grain to end grain, in degrees; common practice, no printed source. */
 const END_GRAIN: number = 22.5;
 
-const shortPiece: CuttingRule = ({ geometry, unit, cutSteps }) => {
+const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
   const { length } = geometry.sticks[0]!.longest;
   const [byHand, heldDown] = [ruleLength(HAND_HELD, unit), ruleLength(HELD_DOWN, unit)];
   if (length >= byHand) return null;
@@ -27,14 +30,15 @@ const shortPiece: CuttingRule = ({ geometry, unit, cutSteps }) => {
   return raise("short-piece", "danger", cutSteps, sentence, { length: { length, limit: byHand } });
 };
 
-const trappedPiece: CuttingRule = ({ plan, lastStep }) => {
+const trappedPiece: CuttingRule = ({ plan, unit, lastStep }) => {
   if (plan.rough.method !== "none") return null;
-  const sentence =
-    "The last cut frees a piece that lies between blade and stop. Hold the piece itself against the fence until the blade has stopped, or use a stop that is moved away before the cut.";
+  const isShort = plan.rough.length < ruleLength(HAND_HELD, unit);
+  const hold = isShort ? "Keep the piece itself down with a hold-down" : "Hold the piece itself";
+  const sentence = `The last cut frees a piece that lies between blade and stop. ${hold} against ${fenceOf(plan.saw)} until the blade has stopped, or use a stop that is moved away before the cut.`;
   return raise("trapped-piece", "danger", [lastStep], sentence, { length: { length: plan.rough.length } });
 };
 
-const trappedUnderBevel: CuttingRule = ({ option, cutSteps }) => {
+const trappedUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
   const { underBlade, bevel } = option.first;
   if (underBlade === "none") return null;
   const numbers = { angle: { bevel: bevel.degrees } };
@@ -43,8 +47,7 @@ const trappedUnderBevel: CuttingRule = ({ option, cutSteps }) => {
       "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
     return raise("trapped-under-bevel", "danger", cutSteps, sentence, numbers);
   }
-  const sentence =
-    "The piece that is kept lies under the leaning blade: clamp it to the fence, since it is cut wrong and thrown if it creeps.";
+  const sentence = `The piece that is kept lies under the leaning blade: clamp it to ${fenceOf(plan.saw)}, since it is cut wrong and thrown if it creeps.`;
   return raise("trapped-under-bevel", "care", cutSteps, sentence, numbers);
 };
 
@@ -52,7 +55,7 @@ const trappedUnderBevel: CuttingRule = ({ option, cutSteps }) => {
  * What falls off is a wedge between two pieces that are cut straight from the stick, and at the end of a rough its spare length with one wedge's half, or with
  * both where the rough was parted at the finished cut of its neighbor.
  */
-const thrownOffcut: CuttingRule = ({ geometry, plan, unit, cutSteps }) => {
+const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   const { longest, shortest } = geometry.sticks[0]!;
   const half = (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter);
   const { method, length } = plan.rough;
@@ -65,18 +68,22 @@ const thrownOffcut: CuttingRule = ({ geometry, plan, unit, cutSteps }) => {
   return raise("thrown-offcut", "care", cutSteps, sentence, { length: { base, limit } });
 };
 
-const tips: CuttingRule = ({ option, cutSteps }) => {
-  const { cradle } = option;
+const tips: CuttingRule = ({ plan, option, cutSteps }) => {
+  const { cradle, first } = option;
+  if (cradle === null && first.cradled) {
+    const unknown = `With level measures alone it is not known whether the stick's center of gravity is above its cradle: make the cradle's base wide, and clamp stick and cradle to ${fenceOf(plan.saw)}.`;
+    return raise("tip", "care", cutSteps, unknown);
+  }
   if (cradle === null || cradle.steady) return null;
-  const sentence =
-    "The stick's center of gravity is not above its cradle: widen the cradle's base or clamp stick and cradle to the fence.";
+  const sentence = `The stick's center of gravity is not above its cradle: widen the cradle's base or clamp stick and cradle to ${fenceOf(plan.saw)}.`;
   return raise("tip", "danger", cutSteps, sentence, { length: { overhang: cradle.widenBy } });
 };
 
 const fasteners: CuttingRule = ({ option, cutSteps }) => {
-  if (option.cradle === null) return null;
+  if (!option.first.cradled) return null;
   const sentence = "The blade cuts into the cradle: keep screws, nails and clamps out of its path.";
-  return raise("fasteners", "danger", cutSteps, sentence, { length: { rise: option.cradle.rise } });
+  const numbers = option.cradle === null ? {} : { length: { rise: option.cradle.rise } };
+  return raise("fasteners", "danger", cutSteps, sentence, numbers);
 };
 
 const feather: CuttingRule = ({ plan, lastStep }) => {
@@ -95,7 +102,7 @@ const flipError: CuttingRule = ({ plan }) => {
   return raise("flip-error", "note", [flipped.step], sentence);
 };
 
-const endGrain: CuttingRule = ({ geometry }) => {
+const endGrain: PieceRule = ({ geometry }) => {
   const { planMiter } = geometry.corners[0]!;
   if (planMiter >= END_GRAIN) return null;
   const sentence =
@@ -103,7 +110,17 @@ const endGrain: CuttingRule = ({ geometry }) => {
   return raise("end-grain", "care", [], sentence, { angle: { planMiter, limit: END_GRAIN } });
 };
 
-const dust: CuttingRule = () =>
+const ripFence: PieceRule = ({ plan, cutSteps }) =>
+  plan.saw.fence === "far"
+    ? null
+    : raise(
+        "rip-fence",
+        "danger",
+        cutSteps,
+        "Push the rip fence out of the way of every crosscut: a piece between it and the blade is thrown.",
+      );
+
+const dust: PieceRule = () =>
   raise(
     "dust",
     "note",
@@ -111,9 +128,13 @@ const dust: CuttingRule = () =>
     "Wear eye and ear protection, and keep wood dust out of your lungs with extraction and a mask.",
   );
 
+/** What holds of the pieces, however they lie. */
+const PIECE_RULES: readonly PieceRule[] = [shortPiece, thrownOffcut, endGrain, ripFence, dust];
+
 const RULES: readonly CuttingRule[] = [
   shortPiece,
   trappedPiece,
+  ripFence,
   trappedUnderBevel,
   thrownOffcut,
   tips,
@@ -125,11 +146,25 @@ const RULES: readonly CuttingRule[] = [
   dust,
 ];
 
-function beyondSaw(plan: CuttingPlan): StepCaution {
-  const nearest = plan.lays[0]!;
-  const reasons = nearest.obstacles.map((obstacle) => obstacle.sentence).join(" ");
-  return raise("capacity", "danger", [], `No lay of the stick suits this saw. ${reasons}`, {
-    angle: { miter: nearest.first.miter.degrees, bevel: nearest.first.bevel.degrees },
+/** No lay suits the saw, or not the one that was asked for; by whose fault in a lay that is not possible. */
+function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepCaution {
+  const asked = lay === undefined ? undefined : lays.find((option) => option.lay === lay);
+  const { first, obstacles, size } = asked ?? lays[0]!;
+  const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
+  const others = lays.filter(({ possible }) => possible);
+  const instead =
+    others.length === 0 ? "" : ` It can be cut ${layLabel(others[0]!.lay, (degrees) => `${String(degrees)}°`)}.`;
+  const sentence =
+    asked === undefined
+      ? `No lay of the stick suits this saw. ${reasons}`
+      : `The stick can't be cut in the lay that is asked for. ${reasons}${instead}`;
+  const isBeyond = (code: Obstacle["code"]): boolean => obstacles.some((obstacle) => obstacle.code === code);
+  return raise("capacity", "danger", [], sentence, {
+    length: {
+      ...(size !== null && isBeyond("depth") ? { height: size.height, depth: saw.depth! } : {}),
+      ...(size !== null && isBeyond("crosscut") ? { line: size.line, crosscut: saw.crosscut! } : {}),
+    },
+    angle: { miter: first.miter.degrees, bevel: first.bevel.degrees },
   });
 }
 
@@ -140,6 +175,7 @@ function beyondSaw(plan: CuttingPlan): StepCaution {
  * @param plan - how it is cut, so far without cautions
  * @param unit - unit of the lengths
  * @param gap - the gap accepted at the last joint
+ * @param lay - the lay that is asked for, if one is
  * @returns the cautions, each with the steps on which it bears
  */
 export function cuttingCautions(
@@ -147,17 +183,11 @@ export function cuttingCautions(
   plan: CuttingPlan,
   unit: LengthUnit,
   gap: number,
+  lay: Lay | undefined,
 ): StepCaution[] {
   const option = plan.lay;
-  if (option === null) return [beyondSaw(plan)];
-  const situation: Situation = {
-    geometry,
-    plan,
-    option,
-    unit,
-    gap,
-    cutSteps: plan.operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step),
-    lastStep: plan.operations.length,
-  };
-  return RULES.flatMap((rule) => rule(situation) ?? []);
+  const cutSteps = plan.operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step);
+  const pieces = { geometry, plan, unit, gap, cutSteps, lastStep: plan.operations.length };
+  if (option === null) return [beyondSaw(plan, lay), ...PIECE_RULES.flatMap((rule) => rule(pieces) ?? [])];
+  return RULES.flatMap((rule) => rule({ ...pieces, option }) ?? []);
 }

@@ -3,6 +3,7 @@ import type { LengthUnit } from "../../core/geometry-types.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import type { LayOption } from "../lay-option.js";
+import type { Saw } from "../../saw/index.js";
 import { makeCaution, type CautionNumbers } from "./make-caution.js";
 
 /** A caution and the steps of the plan on which it bears. */
@@ -13,14 +14,12 @@ export interface StepCaution {
   readonly steps: readonly number[];
 }
 
-/** What the rules look at. */
-export interface Situation {
+/** What the rules of the pieces look at, whether or not a lay suits the saw. */
+export interface PieceSituation {
   /** The frame. */
   readonly geometry: FrameGeometry;
   /** How it is cut, so far without cautions. */
   readonly plan: CuttingPlan;
-  /** The lay that is used. */
-  readonly option: LayOption;
   /** Unit of the lengths. */
   readonly unit: LengthUnit;
   /** The gap accepted at the last joint. */
@@ -31,8 +30,27 @@ export interface Situation {
   readonly lastStep: number;
 }
 
+/** What the rules of the cuts look at besides. */
+export interface Situation extends PieceSituation {
+  /** The lay that is used. */
+  readonly option: LayOption;
+}
+
 /** A rule: the caution that it raises, or none. */
 export type CuttingRule = (situation: Situation) => StepCaution | null;
+
+/** A rule that needs no lay. */
+export type PieceRule = (situation: PieceSituation) => StepCaution | null;
+
+/**
+ * What to call the fence that a stick lies at, where a saw has two.
+ *
+ * @param saw - the saw
+ * @returns words for people
+ */
+export function fenceOf(saw: Saw): string {
+  return saw.fence === "near" ? "the gauge's fence" : "the fence";
+}
 
 /**
  * A caution that bears on steps.

@@ -2,6 +2,7 @@ import type { Caution } from "../../core/caution.js";
 import type { FilledBrief, LayerMaterial } from "../brief.js";
 import type { LayerRoom } from "../contents-room.js";
 import type { FrameMovement } from "../frame-movement.js";
+import { ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
 /** Where the movement of a wood of the table comes from. */
@@ -28,8 +29,16 @@ function sourceOf(material: LayerMaterial | undefined): string {
   return isListed ? HANDBOOK : OWN_FIGURES;
 }
 
-function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents }: FilledBrief): Caution[] {
+/** What lacks less room than this bears on its edges, and no more, in millimeters; common practice, no printed source. */
+const SLIGHT: number = 0.1;
+
+function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Caution[] {
   if (enough) return [];
+  if (needed - clearance < ruleLength(SLIGHT, unit)) {
+    const slight = `The clearance leaves "${name}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`;
+    const numbers = { length: { clearance, needed } };
+    return [makeCaution("panel-room", "note", slight, numbers, sourceOf(contents[layer]!.material))];
+  }
   const sentence = `The clearance leaves too little room for "${name}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
   return [
     makeCaution("panel-room", "care", sentence, { length: { clearance, needed } }, sourceOf(contents[layer]!.material)),

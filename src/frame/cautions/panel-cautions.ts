@@ -44,7 +44,7 @@ function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Caution[] {
   const limit = ruleLength(NARROW_RIP, unit);
   if (width >= limit) return [];
   const sentence =
-    "The panel's blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands as far from the front of the blade.";
+    "The panel's blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands at least as far from the front of the blade as that stretch is long.";
   const numbers = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
   return [makeCaution("narrow-rip", "danger", sentence, { length: numbers }, PUSH_STICK_SOURCE)];
 }
@@ -52,7 +52,7 @@ function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Caution[] {
 /**
  * The cautions of cutting the panel.
  *
- * @param panel - how it is cut; absent where there is none
+ * @param panel - how it is cut; absent where there is none, or none is sawn
  * @param brief - the filled brief
  * @returns the cautions
  */

@@ -33,11 +33,17 @@ export function seatCautions(contents: FrameContents, brief: FilledBrief): Cauti
     ];
   }
   const cautions = stack === null ? [] : stackCautions(stack, brief.fastenerRoom);
+  if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {
+    const sentence =
+      "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.";
+    cautions.push(makeCaution("seat", "care", sentence, { angle: { slope: brief.slope } }));
+  }
   const limit = ruleLength(LEAST_LAP, brief.unit);
   if (fit?.possible === true && lap < limit) {
     const sentence =
       "The contents bear on little of the lip at this slope: they can slip past it when the wood moves or the frame is knocked.";
-    cautions.unshift(makeCaution("seat", "care", sentence, { length: { lap, limit } }));
+    const severity = brief.contents.some(({ material }) => material === "glass") ? "danger" : "care";
+    cautions.unshift(makeCaution("seat", severity, sentence, { length: { lap, limit } }));
   }
   return cautions;
 }

@@ -8,18 +8,11 @@ import { makeCaution } from "./make-caution.js";
 /** Sticks longer than this need help at the saw, in millimeters; common practice, no printed source. */
 const LONG_STICK: number = 2400;
 
-/**
- * What is left of a stick beyond the blade when its last piece is cut, as far as one frame's pieces go; a stick with defects
- * is cut as they allow.
- */
-function restBeyondBlade(
-  { length, defects = [] }: StockStick,
-  { pitch, kerfAlong }: RoughPiece,
-  pieces: number,
-): number {
+/** What is left of a stick beyond the blade when its last piece is cut, as far as one frame's pieces go and no defect is in the way. */
+function restBeyondBlade({ length }: StockStick, { pitch, kerfAlong }: RoughPiece, pieces: number): number {
   const clear = length - kerfAlong;
   const count = Math.min(pieces, Math.floor(clear / pitch));
-  return count === 0 || defects.length > 0 ? 0 : clear - count * pitch;
+  return count === 0 ? 0 : clear - count * pitch;
 }
 
 /**

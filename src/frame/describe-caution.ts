@@ -1,0 +1,58 @@
+import { checkObject } from "../core/check.js";
+import type { Caution } from "../core/caution.js";
+import { COMMON_PRACTICE } from "./cautions/common-practice.js";
+import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
+import { quantityText } from "./quantity-text.js";
+
+/** A caution in words. */
+export interface CautionText {
+  /** Its severity and its code: `Danger, short-piece`. */
+  readonly title: string;
+  /** What to heed. */
+  readonly sentence: string;
+  /** The numbers that raised it, by their names; empty where there are none: `length 210 mm, limit 300 mm`. */
+  readonly numbers: string;
+  /** Where the rule is printed; empty for common practice, of which no printed source was found. */
+  readonly source: string;
+}
+
+const SEVERITIES: Readonly<Record<Caution["severity"], string>> = {
+  danger: "Danger",
+  care: "Take care",
+  note: "Note",
+};
+
+/**
+ * Writes a caution for people: its severity and code, what to heed, the numbers that raised it in the reader's units, and its printed source.
+ *
+ * @param caution - one of a plan
+ * @param options - how to write lengths, angles, masses and forces
+ * @returns the parts, as plain text
+ * @throws {InputError} when the caution is none, or a formatter is missing
+ * @example
+ * ```ts
+ * import { describeCaution, planFrame } from "miterwright/frame";
+ *
+ * const plan = planFrame({ sides: 6, opening: { side: 100 }, measured: { levelWidth: 40 } });
+ * const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
+ * const { title, numbers } = describeCaution(plan.cautions[0]!, words);
+ * [title, numbers]; //=> ["Danger, short-piece", "length 146 mm, limit 150 mm"]
+ * ```
+ */
+export function describeCaution(caution: Caution, options: DescribeOptions): CautionText {
+  const given = checkObject(caution, "caution");
+  checkObject(given["numbers"], "caution.numbers");
+  checkObject(given["kinds"], "caution.kinds");
+  const words = checkDescribeOptions(options);
+  const { severity, code, sentence, numbers, kinds, source } = caution;
+  const named = Object.entries(numbers).map(([name, value]) => {
+    const spaced = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+    return `${spaced} ${quantityText(value, kinds[name], words)}`;
+  });
+  return {
+    title: `${SEVERITIES[severity]}, ${code}`,
+    sentence,
+    numbers: named.join(", "),
+    source: source === COMMON_PRACTICE ? "" : source,
+  };
+}

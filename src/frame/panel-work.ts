@@ -1,0 +1,17 @@
+import type { FilledBrief } from "./brief.js";
+
+/** How the polygon that goes in is made: not at all, by a glazier alone, or sawn, with or without panes besides. */
+export type PanelWork = "none" | "glass" | "sawn";
+
+/**
+ * How the polygon that goes into a frame is made. Glass is never sawn; a layer that does not say what it is made of is taken to be.
+ *
+ * @param brief - the filled brief
+ * @param hidden - how much of it a lip hides
+ * @returns the kind of work
+ */
+export function panelWork(brief: FilledBrief, hidden: number): PanelWork {
+  const { contents, opening } = brief;
+  if (contents.length > 0) return contents.every(({ material }) => material === "glass") ? "glass" : "sawn";
+  return hidden > 0 || opening.cutFrom !== undefined ? "sawn" : "none";
+}

@@ -1,0 +1,138 @@
+import { describe, expect, test } from "vitest";
+import type { Caution } from "miterwright/errors";
+import { describeOperation, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { molding } from "miterwright/profile";
+import { miterSaw, tableSaw } from "miterwright/saw";
+import { plain, rabbeted } from "./briefs.js";
+
+function planOf(changes: Partial<FrameBrief>): FramePlan {
+  return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, ...changes } as FrameBrief);
+}
+function raised(changes: Partial<FrameBrief>, code: string): Caution[] {
+  return planOf(changes).cautions.filter((caution) => caution.code === code);
+}
+const glass = { name: "pane", thickness: 2, material: "glass" } as const;
+const board = { name: "board", thickness: 3 } as const;
+const LEVEL = { profile: undefined, measured: { levelWidth: 45, lap: 6 } } as unknown as Partial<FrameBrief>;
+
+describe("what goes in is sawn, cut by a glazier, or not there", () => {
+  test.each<[string, Partial<FrameBrief>, FramePlan["contents"]["work"]]>([
+    ["a rabbet with nothing named for it", {}, "sawn"],
+    ["a pane", { contents: [glass] }, "glass"],
+    ["two panes", { contents: [glass, glass] }, "glass"],
+    ["a pane and a board", { contents: [glass, board] }, "sawn"],
+    ["plain stock", { profile: plain }, "none"],
+    ["a sheet cut to a plain frame", { profile: plain, opening: { cutFrom: { width: 500, height: 400 } } }, "sawn"],
+    ["level measures with a lip", LEVEL, "sawn"],
+  ])("%s: %j", (_, changes, work) => {
+    const plan = planOf({ ...changes, opening: changes.opening ?? { side: 90 } });
+    expect(plan.contents.work).toBe(work);
+    const codes = plan.cautions.map(({ code }) => code);
+    // So small a panel is held by a short edge, and large ones leave the gauge's guide.
+    expect(codes.includes("panel-gauge")).toBe(work === "sawn");
+  });
+
+  test("no pane is ripped", () => {
+    const narrow = { sides: 4, opening: { side: 100 } };
+    expect(raised({ ...narrow, contents: [board] }, "narrow-rip")).toHaveLength(1);
+    expect(raised({ ...narrow, contents: [glass] }, "narrow-rip")).toEqual([]);
+  });
+});
+
+describe("at the saw", () => {
+  test("what lies under the leaning blade is told apart: an offcut endangers, the piece only has to be clamped", () => {
+    const found = new Set<string>();
+    for (const slope of [20, -20, 50, -50]) {
+      for (const saw of [tableSaw(), miterSaw()]) {
+        const plan = planOf({ slope, saw, lay: "flat" });
+        const under = plan.cutting.lay!.first.underBlade;
+        const [caution] = plan.cautions.filter(({ code }) => code === "trapped-under-bevel");
+        found.add(under);
+        expect(caution!.severity).toBe(under === "offcut" ? "danger" : "care");
+        expect(caution!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
+      }
+    }
+    expect([...found].sort()).toEqual(["kept", "offcut"]);
+  });
+
+  test("a piece that the last cut frees is held by hand only where it is long enough, and at the fence that is meant", () => {
+    const sentence = (changes: Partial<FrameBrief>): string => raised(changes, "trapped-piece")[0]!.sentence;
+    expect(sentence({})).toContain("Hold the piece itself against the gauge's fence until");
+    expect(sentence({ opening: { side: 150 } })).toContain(
+      "Keep the piece itself down with a hold-down against the gauge's fence until",
+    );
+    expect(sentence({ saw: miterSaw() })).toContain("Hold the piece itself against the fence until");
+  });
+
+  test("a cradle is warned of where the section is not known too, which it is then said to be", () => {
+    const propped = { ...LEVEL, slope: 30, lay: "propped" } as Partial<FrameBrief>;
+    expect(raised(propped, "fasteners")).toMatchObject([{ severity: "danger", numbers: {} }]);
+    expect(raised(propped, "tip")[0]!.sentence).toMatch(/^With level measures alone it is not known whether/);
+    expect(raised({ ...propped, lay: "flat" }, "fasteners")).toEqual([]);
+    expect(raised({ ...propped, lay: "flat" }, "tip")).toEqual([]);
+  });
+
+  test("a cradle goes round with the stick that lies in it", () => {
+    const words = { length: String, angle: String };
+    const flip = (lay: "propped" | "flat"): string =>
+      describeOperation(planOf({ slope: 30, lay }).cutting.operations[1]!, words).lines[0]!;
+    expect(flip("propped")).toMatch(/^Flip the stick end for end, and its cradle with it, still with its back in the/);
+    expect(flip("flat")).toMatch(/^Flip the stick end for end, still with its back on the table/);
+  });
+});
+
+describe("a saw that does not reach", () => {
+  test("is said to with the reason, in the lay that was asked for, and what would do instead", () => {
+    const low = { saw: tableSaw({ depth: 30 }) };
+    const plan = planOf({ ...low, lay: "inner-down" });
+    expect(plan.cutting.lay).toBeNull();
+    expect(plan.cautions[0]).toMatchObject({
+      code: "capacity",
+      sentence:
+        "The stick can't be cut in the lay that is asked for. The stick stands higher in this lay than the blade reaches at this bevel. The stick tips over in this lay: its center of gravity is not above what it rests on. It can be cut flat on its back.",
+      numbers: { height: 52, depth: 30, miter: 0, bevel: expect.closeTo(30, 9) },
+      kinds: { height: "length", depth: "length", miter: "angle", bevel: "angle" },
+    });
+    const none = planOf({ saw: tableSaw({ depth: 5 }) });
+    expect(none.cautions[0]!.sentence).toBe(
+      "No lay of the stick suits this saw. The stick stands higher in this lay than the blade reaches at this bevel.",
+    );
+    expect(none.cautions[0]!.numbers).toMatchObject({ height: 19, depth: 5 });
+  });
+
+  test("is no reason to hold back what concerns the pieces", () => {
+    const codes = planOf({ sides: 12, opening: { side: 60 }, saw: tableSaw({ depth: 5 }) }).cautions.map(
+      ({ code }) => code,
+    );
+    expect(codes).toEqual(
+      expect.arrayContaining(["capacity", "short-piece", "thrown-offcut", "end-grain", "rip-fence", "dust"]) as unknown,
+    );
+  });
+});
+
+describe("in the rabbet", () => {
+  test("little to bear on endangers where it holds glass", () => {
+    const narrow = { profile: molding({ width: 50, thickness: 20, rabbet: { width: 4, depth: 9 } }), clearance: 2 };
+    expect(raised({ ...narrow, contents: [board] }, "seat")).toMatchObject([
+      { severity: "care", numbers: { lap: 2, limit: 3 } },
+    ]);
+    expect(raised({ ...narrow, contents: [glass] }, "seat")[0]).toMatchObject({ severity: "danger" });
+  });
+
+  test("it is said what level measures do not tell", () => {
+    const sloping = { ...LEVEL, slope: 20, contents: [board] } as Partial<FrameBrief>;
+    expect(raised(sloping, "seat").map(({ sentence }) => sentence)).toEqual([
+      "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.",
+    ]);
+    expect(raised({ ...sloping, slope: 0 }, "seat")).toEqual([]);
+    expect(raised({ ...sloping, contents: [] }, "seat")).toEqual([]);
+  });
+
+  test("a hair too little room is a note, and more is not", () => {
+    const acrylic = { name: "sheet", thickness: 2, material: "acrylic" } as const;
+    const needed = planOf({ contents: [acrylic], clearance: 1 }).contents.room[0]!.needed;
+    const severity = (short: number): string =>
+      raised({ contents: [acrylic], clearance: needed - short }, "panel-room")[0]!.severity;
+    expect([severity(0.05), severity(0.2)]).toEqual(["note", "care"]);
+  });
+});
