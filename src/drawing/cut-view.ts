@@ -146,7 +146,7 @@ function drawPath(
  *
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
  * const options = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
- * drawCut(plan, { step: 1, ...options }).title; //=> "Step 1: Cut the first end, 9 times"
+ * drawCut(plan, { step: 1, ...options }).title; //=> "Step 1: Cut the first end, 9 pieces"
  * ```
  */
 export function drawCut(plan: CuttingToDraw, options: CutOptions): Drawing {

@@ -133,7 +133,7 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
  *
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
  * const drawing = drawStick(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.title; //=> "Finished stick, 9 times"
+ * drawing.title; //=> "Finished stick, one of 9"
  * ```
  */
 export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing {
@@ -228,7 +228,7 @@ export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing
   if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
   return finishDrawing(
     canvas,
-    `Finished stick, ${stick.count} times`,
+    `Finished stick, one of ${stick.count}`,
     `${key.map(({ text }) => text).join(" ")} Longest line ${ready.length(longest.length)}, shortest ${ready.length(shortest.length)}. ${startText.join(", ")}; ${endTexts.join(", ")}.`,
   );
 }

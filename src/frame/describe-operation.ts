@@ -9,6 +9,8 @@ export interface DescribeOptions {
   readonly length: (value: number) => string;
   /** Writes an angle in degrees. */
   readonly angle: (degrees: number) => string;
+  /** Writes a small length, such as a gap, which a rule's marks may be too coarse for; default `length`. */
+  readonly small?: (value: number) => string;
   /** Writes a mass in kilograms; default three figures in kilograms. */
   readonly mass?: (kilograms: number) => string;
   /** Writes a force in newtons; default three figures in newtons. */
@@ -30,9 +32,11 @@ export interface OperationText {
  * @returns the same options
  */
 export function checkDescribeOptions(value: unknown): DescribeOptions {
-  const { length, angle, mass, force } = checkObject(value);
+  const { length, angle, small, mass, force } = checkObject(value);
   if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
   if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
+  if (small !== undefined && typeof small !== "function")
+    refuse("type", "small", small, "a function that writes a length");
   if (mass !== undefined && typeof mass !== "function") refuse("type", "mass", mass, "a function that writes a mass");
   if (force !== undefined && typeof force !== "function")
     refuse("type", "force", force, "a function that writes a force");
@@ -171,7 +175,7 @@ export function describeOperation(operation: Operation, options: DescribeOptions
   checkObject(operation.stopRule, "operation.stopRule");
   checkDescribeOptions(options);
   return {
-    title: `${TITLES[operation.kind]}, ${operation.times} times`,
+    title: `${TITLES[operation.kind]}, ${operation.times} pieces`,
     lines: [
       lyingLine(operation),
       miterLine(operation, options.angle),

@@ -38,18 +38,18 @@ function checkRing(value: unknown, path: string): TestRing {
  */
 export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): OperationText {
   const given = checkObject(testCuts, "testCuts");
-  const { length, angle } = checkDescribeOptions(options);
+  const { length, angle, small = length } = checkDescribeOptions(options);
   const pair = checkObject(given["pair"], "testCuts.pair") as unknown as TestCuts["pair"];
   const ring = checkRing(given["ring"], "testCuts.ring");
   const half = given["half"] === null ? null : checkRing(given["half"], "testCuts.half");
   const { move, sloped } = testCuts;
   const faces = sloped ? `, and ${angle(pair.dihedral)} between the faces` : "";
-  const accept = length(ring.accept);
+  const accept = small(ring.accept);
   const slope = sloped ? "; note its slope with the joints tight" : "";
   const halves =
     half === null
       ? ""
-      : ` Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by ${length(half.accept)}.`;
+      : ` Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by ${small(half.accept)}.`;
   const perEnd = angle(testCuts.perEnd);
   // Written coarsely it may read as nothing at all.
   const share = perEnd === angle(0) ? "" : `, seen from above ${perEnd} for each ${accept}`;

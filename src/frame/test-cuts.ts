@@ -1,9 +1,9 @@
 import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { DEGREES, gapPerDegree } from "../closure/regular-closure.js";
-import { HELD_DOWN, ruleLength } from "./cautions/common-practice.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
+import { usualScrap } from "./usual-lengths.js";
 import type { LayOption } from "./lay-option.js";
 
 /** Two test pieces put together. */
@@ -71,7 +71,7 @@ export function testCuts(
   const width = jointWidth(geometry);
   if (!(gap < width)) return null;
   const kerfAlong = kerf / cosDeg(planMiter);
-  const length = Math.max(ruleLength(HELD_DOWN, unit), width * (1 + 2 * tanDeg(planMiter)));
+  const length = Math.max(usualScrap(unit), width * (1 + 2 * tanDeg(planMiter)));
   const openAngle = gap / gapPerDegree(sides, width);
   const across = length / sinDeg(planMiter);
   return {

@@ -22,6 +22,16 @@ export function usualGap(unit: LengthUnit): number {
 }
 
 /**
+ * Length of a piece of scrap that is cut on a hold-down to prove a setting: 150 mm, or 6 in where rules show inches. Common practice, no printed source.
+ *
+ * @param unit - the plan's unit
+ * @returns the length in that unit
+ */
+export function usualScrap(unit: LengthUnit): number {
+  return unit === "in" || unit === "ft" ? convertLength(6, "in", unit) : convertLength(150, "mm", unit);
+}
+
+/**
  * Depth that points or clips take behind the contents, 3 mm. Common practice, no printed source.
  *
  * @param unit - the plan's unit

@@ -8,7 +8,7 @@ type Caution = FramePlan["cautions"][number];
 const SEVERITIES: readonly Caution["severity"][] = ["danger", "care", "note"];
 
 const FIXED: string =
-  "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove every setting on scrap before you cut good wood. A caution that names no source is common practice.";
+  "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove settings on scrap. What names no source is common practice.";
 
 /** Lengths below so many accepted gaps are small. */
 const SMALL: number = 10;
@@ -36,5 +36,5 @@ export function cautionSection(plan: FramePlan, words: Words): Markup {
       .filter((caution) => caution.severity === severity)
       .map((caution) => cautionItem(caution, plan.brief.gap, words)),
   );
-  return element("section", element("h2", "Cautions"), element("p", FIXED), element("ul", ...items));
+  return element("section", element("h2", "Cautions"), element("p", FIXED), element('ul class="columns"', ...items));
 }

@@ -30,10 +30,13 @@ function sumFact(name: string, sum: PartialSum | null, write: (value: number) =>
  * @returns a list of its main measures
  */
 export function factsOf(plan: FramePlan, words: Words): Markup {
-  const { geometry, materials } = plan;
+  const { geometry, materials, job } = plan;
   const { length, angle } = words;
   const { sides, slope, pose, opening, overall, levelWidth, sticks } = geometry;
   const height = overall.height === null ? [] : fact("height on the bench", length(overall.height));
+  // A job may ask for the pieces of several frames; all else is told of one.
+  const frames = (job?.pieces[0]?.count ?? sticks[0]!.count) / sticks[0]!.count;
+  const [inAll, each] = frames > 1 ? [` a frame, ${frames * sticks[0]!.count} in all`, ", a frame"] : ["", ""];
   return element(
     "dl",
     ...fact("sides", `${sides}, ${pose === "side-down" ? "standing on a side" : "standing on a corner"}`),
@@ -44,10 +47,10 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
     ...fact("overall, across corners", length(overall.polygon.acrossCorners)),
     ...fact("level width of the molding", length(levelWidth)),
     ...height,
-    ...fact("pieces", `${sticks[0]!.count}, longest line ${length(sticks[0]!.longest.length)}`),
-    ...fact("molding needed", length(materials.stickLength)),
-    ...sumFact("mass", materials.mass, (mass) => quantityText(mass, "mass", words)),
-    ...sumFact("cost", materials.cost, costText),
+    ...fact("pieces", `${sticks[0]!.count}${inAll}, longest line ${length(sticks[0]!.longest.length)}`),
+    ...fact(`molding needed${each}`, length(materials.stickLength)),
+    ...sumFact(`mass${each}`, materials.mass, (mass) => quantityText(mass, "mass", words)),
+    ...sumFact(`cost${each}`, materials.cost, costText),
   );
 }
 

@@ -72,20 +72,17 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
   const rows = cutting.lays.map((option): Content[] => {
     const { lay, first, possible, size } = option;
     return [
-      layLabel(lay, angle),
+      // The table is half as wide as the paper: a name that takes two lines makes it too high.
+      layLabel(lay, angle).replace(/^standing /, ""),
       angle(first.miter.reading),
       angle(first.bevel.reading),
       ...(sized ? [size === null ? "" : length(size.height), size === null ? "" : length(size.depth)] : []),
-      lay === cutting.lay?.lay
-        ? element("strong", "used here")
-        : possible
-          ? "possible"
-          : whyNot(option, cutting.lay !== null),
+      lay === cutting.lay?.lay ? element("strong", "used") : possible ? "yes" : whyNot(option, cutting.lay !== null),
     ];
   });
   return table({
     caption: "Every way to lay the stick",
-    heads: ["the stick lies", "miter", "bevel", ...(sized ? ["height", "depth"] : []), "possible?"],
+    heads: ["the stick lies", "miter", "bevel", ...(sized ? ["height", "depth"] : []), "works?"],
     rows,
   });
 }
@@ -112,7 +109,7 @@ function steps(plan: FramePlan, words: Words): Markup {
 /** How the setting is proved before the molding is cut. */
 function proofBlock({ cutting }: FramePlan, words: Words): Markup {
   if (cutting.testCuts === null) return { html: "" };
-  const { title, lines } = describeTestCuts(cutting.testCuts, finely(words));
+  const { title, lines } = describeTestCuts(cutting.testCuts, { ...finely(words), length: words.length });
   return element("div", element("h3", title), list("ol", lines));
 }
 
@@ -174,14 +171,14 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
   return element(
     "section",
     element("h2", "At the saw"),
-    element("p", sawText(cutting.saw, words)),
     element(
       "p",
+      `${sawText(cutting.saw, words)} `,
       element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`),
       ` ${ORDERS[cutting.order]} Where a step names tear-out, back the wood with scrap or score the line.`,
     ),
     element(
-      'div class="two keep"',
+      'div class="settings keep"',
       element("div", settingsTable(plan, option, words), laysTable(plan, words)),
       proofBlock(plan, words),
     ),

@@ -184,6 +184,6 @@ test("a cutting plan made by itself can be drawn with its geometry", () => {
   const geometry = frameGeometry({ sides: 5, slope: 10, profile: BATTEN, opening: { side: 200 } });
   const cutting = cuttingPlan(geometry);
   expect(drawCut({ geometry, cutting }, { step: 2, ...WORDS }).title).toBe(
-    "Step 2: Cut the second end to length, 5 times",
+    "Step 2: Cut the second end to length, 5 pieces",
   );
 });

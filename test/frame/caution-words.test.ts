@@ -90,7 +90,7 @@ describe("a saw that does not reach", () => {
       code: "capacity",
       sentence:
         "The stick can't be cut in the lay that is asked for. The stick stands higher in this lay than the blade reaches at this bevel. The stick tips over in this lay: its center of gravity is not above what it rests on. It can be cut flat on its back.",
-      numbers: { height: 52, depth: 30, miter: 0, bevel: expect.closeTo(30, 9) },
+      numbers: { height: 52, depth: 30, miter: 0, bevel: expect.closeTo(30, 9) as unknown },
       kinds: { height: "length", depth: "length", miter: "angle", bevel: "angle" },
     });
     const none = planOf({ saw: tableSaw({ depth: 5 }) });

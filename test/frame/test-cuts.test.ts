@@ -104,7 +104,7 @@ describe("the limits of the test cuts", () => {
     const broad = cuttingPlan(frameGeometry({ sides: 4, profile: wide, opening: { side: 900 } })).testCuts!;
     expect(broad.length - 2 * 200).toBeCloseTo(200, 9);
     const inch = frameGeometry({ sides: 6, profile: molding({ width: 1.5, thickness: 0.75 }), opening: { side: 12 } });
-    expect(cuttingPlan(inch, { unit: "in" }).testCuts!.length).toBeCloseTo(150 / 25.4, 12);
+    expect(cuttingPlan(inch, { unit: "in" }).testCuts!.length).toBe(6);
   });
 
   test("are none where the accepted gap is as wide as the joint, or no lay works", () => {
@@ -182,6 +182,16 @@ describe("the words", () => {
     );
   });
 
+  test("write gaps finely where the caller can, and scrap as any length", () => {
+    const { lines } = describeTestCuts(proofOf(8, 0), {
+      length: (value) => `${value.toFixed(0)} mm`,
+      small: (value) => `${value.toFixed(3)} mm, finely`,
+      angle: (degrees) => `${degrees.toFixed(1)}°`,
+    });
+    expect(lines[1]).toContain("what opens the last joint by 0.250 mm, finely.");
+    expect(lines[2]).toMatch(/pieces of 150 mm \(\d+ mm of scrap\).*stands off by \d\.\d{3} mm, finely\.$/);
+  });
+
   test("come from a plan that was read back from JSON", () => {
     const proof = proofOf(8, 30);
     expect(describeTestCuts(throughJson(proof), words)).toEqual(describeTestCuts(proof, words));
@@ -194,6 +204,9 @@ describe("the words", () => {
     );
     expect(() => describeTestCuts(proofOf(8, 0), {} as never)).toThrow(
       "Expected `length` to be a function that writes a length, got undefined",
+    );
+    expect(() => describeTestCuts(proofOf(8, 0), { ...words, small: 3 as never })).toThrow(
+      "Expected `small` to be a function that writes a length, got 3 (number)",
     );
   });
 });

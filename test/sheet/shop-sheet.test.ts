@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { describeOperation, describeTestCuts, markLabel, planFrame, type FramePlan } from "miterwright/frame";
+import { describeOperation, describeTestCuts, markLabel, planFrame, stockJob, type FramePlan } from "miterwright/frame";
 import { tableSaw } from "miterwright/saw";
 import { shopSheet, type SheetOptions } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
@@ -63,9 +63,9 @@ describe("the page", () => {
       "Frame of 9 sides seen from above",
       "Section of a side, as it stands in the frame",
       "How 2 sticks are cut up",
-      "Step 1: Cut the first end, 9 times",
-      "Step 2: Cut the second end to length, 9 times",
-      "Finished stick, 9 times",
+      "Step 1: Cut the first end, 9 pieces",
+      "Step 2: Cut the second end to length, 9 pieces",
+      "Finished stick, one of 9",
       "Panel of 9 sides in its squared blank",
       "Cut 1 of the panel at the miter gauge",
     ]);
@@ -131,6 +131,15 @@ describe("the sheet says", () => {
     ]);
   });
 
+  test("for how many frames its sticks are cut, where they are more than one", () => {
+    const one = plan({ sides: 9, sticks: [{ id: "larch", length: 800 }] });
+    const many = { ...one, job: stockJob(one.geometry, { kerf: one.brief.kerf, sticks: one.job!.sticks, frames: 3 }) };
+    const { text } = readSheet(shopSheet(many, SHORT));
+    expect(text).toContain("pieces 9 a frame, 27 in all, longest line");
+    expect(text).toMatch(/molding needed, a frame \d/);
+    expect(readSheet(shopSheet(one, SHORT)).text).toMatch(/pieces 9, longest line .* molding needed \d/);
+  });
+
   test("every lay with its settings, its height and its depth along the blade, and whether it can be done or why not", () => {
     const why: Readonly<Record<string, string>> = {
       "miter-range": "miter too far",
@@ -149,17 +158,17 @@ describe("the sheet says", () => {
       expect([height, depth]).toEqual([SHORT.length(size!.height), SHORT.length(size!.depth)]);
       const wanted =
         lay === steep.cutting.lay?.lay
-          ? "used here"
+          ? "used"
           : obstacles.length === 0
-            ? "possible"
+            ? "yes"
             : [...new Set(obstacles.map(({ code }) => why[code]))].join(", ");
       expect(possible).toBe(wanted);
     });
     expect(rows.map((row) => row[0])).toEqual([
       "flat on its back",
       "propped at its slope",
-      "standing on its sight edge",
-      "standing on its outer edge",
+      "on its sight edge",
+      "on its outer edge",
       "face down",
     ]);
   });

@@ -58,9 +58,9 @@ function cradle(plan: FramePlan, writers: Writers, width: number): Markup | null
 }
 
 /** How the setting is proved before the molding is cut. */
-function testCuts(plan: FramePlan, { small, angle }: Writers): Markup | null {
+function testCuts(plan: FramePlan, writers: Writers): Markup | null {
   if (plan.cutting.testCuts === null) return null;
-  const { title, lines } = describeTestCuts(plan.cutting.testCuts, { length: small, angle });
+  const { title, lines } = describeTestCuts(plan.cutting.testCuts, writers);
   return html`<h3>${title}</h3>
     ${bullets(lines)}`;
 }
