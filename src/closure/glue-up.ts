@@ -101,7 +101,7 @@ export function glueUp(options: GlueUpOptions): GlueUp {
   const corners = even ? [0, half] : [0, sides - 1];
   const words = even
     ? `Trim both halves straight and glue them together, at ${cornerList(corners)}.`
-    : `Cut stick ${sides - 1} to fit the opening and glue it in, at ${cornerList(corners)}.`;
+    : `Cut stick ${sides - 1} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
   return {
     stages: [...pairings(rows, even ? [] : [sides - 1]), { corners, assemblies: [range(0, sides)], words }],
     last: even ? "trimmed halves" : "closing piece",

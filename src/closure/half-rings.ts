@@ -31,6 +31,17 @@ export interface HalfRings {
   readonly halves: readonly [HalfRing, HalfRing];
   /** How much narrower the ring becomes across the seam by trimming: the depths of both halves. */
   readonly loss: number;
+  /**
+   * By how much the two halves differ along the seam, from end to end, at the inner or the outer arris, whichever is more: so large a step is left, in both joints together. 0 for
+   * halves of sticks that are alike in pairs.
+   */
+  readonly mismatch: number;
+}
+
+/** A half, and how far apart its ends are along the seam at the inner and the outer arris. */
+interface SpacedHalf {
+  readonly half: HalfRing;
+  readonly apart: readonly [number, number];
 }
 
 /** How far points lie below a line through two of them; `null` when one lies above it. */
@@ -57,7 +68,7 @@ function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): [number, n
   return ends.map((point) => [dot(point, along), dot(point, into)]);
 }
 
-function trimmed(ring: CheckedRing, from: number, to: number): HalfRing {
+function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
   const chain = joinChain({ ...ring, sticks: ring.sticks.slice(from, to + 1) });
   const points = endsOnBench(chain, ring);
   // The straight cut that takes the least leaves one point of each end standing and passes behind the others.
@@ -65,12 +76,16 @@ function trimmed(ring: CheckedRing, from: number, to: number): HalfRing {
   const [startInside, startOutside, endInside, endOutside] = (lines.find((line) => line !== null) ?? [0, 0, 0, 0]).map(
     (distance) => distance * chain.unit,
   ) as [number, number, number, number];
+  const spacing = (start: number, end: number): number => Math.abs(points[end]![0] - points[start]![0]) * chain.unit;
   return {
-    from,
-    to,
-    start: { inside: startInside, outside: startOutside },
-    end: { inside: endInside, outside: endOutside },
-    depth: Math.max(startInside, startOutside, endInside, endOutside),
+    half: {
+      from,
+      to,
+      start: { inside: startInside, outside: startOutside },
+      end: { inside: endInside, outside: endOutside },
+      depth: Math.max(startInside, startOutside, endInside, endOutside),
+    },
+    apart: [spacing(0, 2), spacing(1, 3)],
   };
 }
 
@@ -83,7 +98,7 @@ function trimmed(ring: CheckedRing, from: number, to: number): HalfRing {
  * the ring becomes narrower across the seam by two of these, about half of the V. Angles along the seam are then right whatever the saw did.
  *
  * @param options - the sticks as for `ringClosure`, an even number of them, 4 to 1000
- * @returns what is taken off every end of both halves, and what the ring loses across the seam
+ * @returns what is taken off every end of both halves, what the ring loses across the seam, and how far the halves do not match along it
  * @throws {InputError} when the sticks are not sound, or their number is odd
  * @example
  * ```ts
@@ -108,6 +123,10 @@ export function halfRings(options: MeasuredRing): HalfRings {
       `an even number of sticks: ${count} have no straight halves, see \`closingPiece\``,
     );
   }
-  const halves = [trimmed(ring, 0, count / 2 - 1), trimmed(ring, count / 2, count - 1)] as const;
-  return { halves, loss: halves[0].depth + halves[1].depth };
+  const [one, other] = [trimmed(ring, 0, count / 2 - 1), trimmed(ring, count / 2, count - 1)];
+  return {
+    halves: [one.half, other.half],
+    loss: one.half.depth + other.half.depth,
+    mismatch: Math.max(...[0, 1].map((arris) => Math.abs(one.apart[arris]! - other.apart[arris]!))),
+  };
 }

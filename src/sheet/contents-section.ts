@@ -18,7 +18,7 @@ function stackText(
   const varies = tolerance > 0 && leftAtLeast >= 0 && thickest !== length(left);
   const thick = varies ? ` (${thickest} if the glass is as thick as it may be)` : "";
   const wanted = spare < 0 ? `, ${length(room)} is wanted` : "";
-  return `${together}; ${length(left)} of depth is left behind them${thick}${wanted}.`;
+  return `${together}; ${length(left)} of depth, plumb, is left behind them${thick}${wanted}.`;
 }
 
 /** The layers from the front, with what is known of each. */

@@ -4,7 +4,7 @@ import { closingPiece, glueUp, halfRings, ringClosure, type MeasuredStick } from
 import { regularClosingRoom, regularTrim } from "../../src/closure/regular-last-joint.js";
 import { compoundMiter } from "miterwright/miter";
 import { evenlyFlawed, frozen, inMirror, measuredRing, unevenlyFlawed, type FlawedRing } from "../laws/closure.js";
-import { assemble, moved, RADIAN } from "./assemble.js";
+import { assemble, moved, RADIAN, type Point3 } from "./assemble.js";
 
 /** The same ring with an even number of sticks. */
 function evened(flawed: FlawedRing): FlawedRing {
@@ -59,6 +59,8 @@ describe("half rings", () => {
         }));
         const ring = measuredRing({ ...flawed, errors });
         const at = ring.at === "inside" ? 0 : ring.at === "outside" ? ring.width : ring.at;
+        const spacings: [number, number][] = [];
+        const apart = (one: Point3, other: Point3): number => Math.hypot(one[0] - other[0], one[1] - other[1]);
         for (const half of halfRings(ring).halves) {
           const sticks = ring.sticks.slice(half.from, half.to + 1);
           const sections = sticks.map(() => ({ slope: 0, at, width: ring.width, wood: { width: 9, thickness: 9 } }));
@@ -80,9 +82,26 @@ describe("half rings", () => {
             expect(Math.abs(beyond - trims[index]!)).toBeLessThan(1e-9 * flawed.length * flawed.sides);
           }
           expect(half.depth).toBe(Math.max(...trims));
+          spacings.push([apart(points[0]!, points[2]!), apart(points[1]!, points[3]!)]);
         }
+        const steps = [0, 1].map((arris) => Math.abs(spacings[0]![arris]! - spacings[1]![arris]!));
+        // Along the chord of the inner points, which leans against that of the outer ones by no more than the trims.
+        expect(Math.abs(halfRings(ring).mismatch - Math.max(...steps))).toBeLessThan(0.02 * flawed.length);
       }),
     );
+  });
+
+  test("of sticks that are longer in one half leave a step where they meet", () => {
+    const cut = { miter: 30, bevel: 0 };
+    const ring = (lengths: readonly number[]): Parameters<typeof halfRings>[0] => ({
+      sticks: lengths.map((length) => ({ length, start: cut, end: cut })),
+      at: "outside",
+      width: 40,
+    });
+    // Half a hexagon is twice its side wide.
+    expect(halfRings(ring([100, 100, 100, 110, 110, 110])).mismatch).toBeCloseTo(20, 9);
+    expect(halfRings(ring([100, 100, 100, 110, 110, 110])).loss).toBeCloseTo(0, 9);
+    expect(halfRings(ring([100, 110, 120, 100, 110, 120])).mismatch).toBeCloseTo(0, 9);
   });
 
   test("scaled, mirrored, from JSON", () => {
@@ -269,7 +288,7 @@ describe("the order of gluing", () => {
     expect(glueUp({ sides: 5 }).stages.map((stage) => stage.words)).toEqual([
       "Glue the sticks in pairs, at corners 1 and 3.",
       "Glue what lies side by side, at corner 2.",
-      "Cut stick 4 to fit the opening and glue it in, at corners 0 and 4.",
+      "Cut stick 4 to fit the gap between its neighbors and glue it in, at corners 0 and 4.",
     ]);
     expect(glueUp({ sides: 4 }).stages.at(-1)!.words).toBe(
       "Trim both halves straight and glue them together, at corners 0 and 2.",

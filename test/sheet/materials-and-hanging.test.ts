@@ -49,7 +49,7 @@ describe("the sheet says", () => {
   test("how much room the contents lack, or how far they stand proud", () => {
     const text = (thickness: number): string =>
       readSheet(shopSheet(plan({ contents: [{ name: "board", thickness }] }), SHORT)).text;
-    expect(text(7)).toContain(`${SHORT.length(2)} of depth is left behind them, ${SHORT.length(3)} is wanted.`);
+    expect(text(7)).toContain(`${SHORT.length(2)} of depth, plumb, is left behind them, ${SHORT.length(3)} is wanted.`);
     expect(text(10)).toContain(`they stand ${SHORT.length(1)} proud of the rabbet.`);
   });
 

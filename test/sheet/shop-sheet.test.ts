@@ -193,7 +193,7 @@ describe("the sheet says", () => {
     );
     expect(sheet.text).toContain(`Hidden by the lip: ${SHORT.length(hidden)} at every side`);
     expect(sheet.text).toContain(
-      `Together ${SHORT.length(2.5)}; ${SHORT.length(stack!.left!)} of depth is left behind them.`,
+      `Together ${SHORT.length(2.5)}; ${SHORT.length(stack!.left!)} of depth, plumb, is left behind them.`,
     );
     expect(sheet.text).toContain(
       `The wall leans away, so that their backs have ${SHORT.length(seat.roomLost)} of room at every side.`,

@@ -35,11 +35,13 @@ export function stockMarkup(job: StockJob, fit: StockFit, writers: Writers, widt
   const taken = fit.sticks.map(({ stick, count }) => `${count} × ${stick}`).join(", ");
   const drawn = { layouts: fit.layouts.slice(0, MOST_DRAWN) };
   const drawing = drawStock(job, drawn, { ...writers, width: Math.min(width, 700) });
+  // Which offcuts are worth keeping is known only where it was said.
+  const kept = (job.keep ?? 0) > 0 ? `Offcuts to keep: ${length(fit.kept)}. ` : "";
   const left = fit.layouts.length - drawn.layouts.length;
   return html`${bullets([
       `Take ${taken === "" ? "no stick" : taken}: ${length(fit.used)} in all.`,
       verdict(fit),
-      `Pieces: ${length(fit.made)}. Offcuts to keep: ${length(fit.kept)}. Saw cuts and waste: ${length(fit.waste)}.`,
+      `Pieces: ${length(fit.made)}. ${kept}Saw cuts and waste: ${length(fit.waste)}.`,
     ])}
     <figure>${trusted(drawing.svg)}</figure>
     ${left > 0 ? html`<p>${left} more ways of cutting are on the shop sheet.</p>` : null}`;

@@ -28,8 +28,9 @@ function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, 
 export function seatCautions(contents: FrameContents, brief: FilledBrief): Caution[] {
   const { fit, why, possible, lap, stack } = contents;
   if (possible === false) {
+    const sentence = `${(why ?? "").replace(/\.$/, "")}: choose another rabbet, slope or molding before you cut.`;
     return [
-      makeCaution("seat", "danger", why ?? "", { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
+      makeCaution("seat", "danger", sentence, { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
     ];
   }
   const cautions = stack === null ? [] : stackCautions(stack, brief.fastenerRoom);
