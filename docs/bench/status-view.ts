@@ -38,7 +38,7 @@ function essence({ cutting, geometry }: FramePlan, { length, angle }: Writers): 
   const size = length(geometry.sticks[0]!.longest.length);
   if (cutting.lay === null) return size;
   const { miter, bevel } = cutting.lay.first;
-  return `${angle(miter.reading)} / ${angle(bevel.reading)} / ${size}`;
+  return `miter ${angle(miter.reading)}, bevel ${angle(bevel.reading)}, ${size}`;
 }
 
 /**

@@ -22,11 +22,17 @@ const SEVERITIES: Readonly<Record<Caution["severity"], string>> = {
   note: "Note",
 };
 
+/** Whether rounding hides what a caution says: numbers that differ come out alike, or one that is there as none. */
+function isLost(values: readonly number[], write: (value: number) => string): boolean {
+  const texts = new Set([0, ...values].map(write));
+  return texts.size < new Set([0, ...values]).size;
+}
+
 /**
  * Writes a caution for people: its severity and code, what to heed, the numbers that raised it in the reader's units, and its printed source.
  *
  * @param caution - one of a plan
- * @param options - how to write lengths, angles, masses and forces
+ * @param options - how to write lengths, angles, masses and forces; `small` takes the place of `length` where that would round away what the numbers say
  * @returns the parts, as plain text
  * @throws {InputError} when the caution is none, or a formatter is missing
  * @example
@@ -45,9 +51,12 @@ export function describeCaution(caution: Caution, options: DescribeOptions): Cau
   checkObject(given["kinds"], "caution.kinds");
   const words = checkDescribeOptions(options);
   const { severity, code, sentence, numbers, kinds, source } = caution;
+  const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
+  const { small, length } = words;
+  const fit = small !== undefined && isLost(lengths, length) ? { ...words, length: small } : words;
   const named = Object.entries(numbers).map(([name, value]) => {
     const spaced = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-    return `${spaced} ${quantityText(value, kinds[name], words)}`;
+    return `${spaced} ${quantityText(value, kinds[name], fit)}`;
   });
   return {
     title: `${SEVERITIES[severity]}, ${code}`,

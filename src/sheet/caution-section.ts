@@ -1,6 +1,6 @@
 import { describeCaution, type FramePlan } from "../frame/index.js";
 import { element, type Content, type Markup } from "./html.js";
-import { finely, type Words } from "./sheet-options.js";
+import type { Words } from "./sheet-options.js";
 
 type Caution = FramePlan["cautions"][number];
 
@@ -10,15 +10,9 @@ const SEVERITIES: readonly Caution["severity"][] = ["danger", "care", "note"];
 const FIXED: string =
   "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove settings on scrap. What names no source is common practice.";
 
-/** Lengths below so many accepted gaps are small. */
-const SMALL: number = 10;
-
 /** A caution with its numbers and its printed source. */
-function cautionItem(caution: Caution, gap: number, words: Words): Content {
-  const { numbers, kinds } = caution;
-  // What is of the size of a gap would be lost between the marks of a rule.
-  const isSmall = Object.entries(numbers).every(([name, value]) => kinds[name] !== "length" || value < SMALL * gap);
-  const text = describeCaution(caution, isSmall ? finely(words) : words);
+function cautionItem(caution: Caution, words: Words): Content {
+  const text = describeCaution(caution, words);
   const behind = [text.numbers, text.source].filter((part) => part !== "").join("; ");
   return element("li", element("strong", `${text.title}.`), ` ${text.sentence}${behind === "" ? "" : ` (${behind})`}`);
 }
@@ -32,9 +26,7 @@ function cautionItem(caution: Caution, gap: number, words: Words): Content {
  */
 export function cautionSection(plan: FramePlan, words: Words): Markup {
   const items = SEVERITIES.flatMap((severity) =>
-    plan.cautions
-      .filter((caution) => caution.severity === severity)
-      .map((caution) => cautionItem(caution, plan.brief.gap, words)),
+    plan.cautions.filter((caution) => caution.severity === severity).map((caution) => cautionItem(caution, words)),
   );
   return element("section", element("h2", "Cautions"), element("p", FIXED), element('ul class="columns"', ...items));
 }

@@ -1,7 +1,11 @@
 import { html, type Markup, type Part } from "../html.js";
 
+/** From so many columns on, a narrow page shows a row as a list. */
+const MANY_COLUMNS: number = 5;
+
 /**
- * A table whose first column heads its rows. It scrolls by itself where the page is narrow.
+ * A table whose first column heads its rows. It scrolls by itself where the page is narrow; one of many columns shows each row as a list there, whose roles tell
+ * programs that read the page aloud that it is a table all the same.
  *
  * @param caption - what it shows
  * @param heads - the heads of its columns
@@ -11,22 +15,22 @@ import { html, type Markup, type Part } from "../html.js";
 export function table(caption: string, heads: readonly string[], rows: readonly (readonly Part[])[]): Markup {
   const body = rows.map(
     ([first = null, ...cells]) =>
-      html`<tr>
-        <th scope="row">${first}</th>
-        ${cells.map((cell) => html`<td>${cell}</td>`)}
+      html`<tr role="row">
+        <th scope="row" role="rowheader" data-head="${heads[0] ?? ""}">${first}</th>
+        ${cells.map((cell, index) => html`<td role="cell" data-head="${heads[index + 1] ?? ""}">${cell}</td>`)}
       </tr>`,
   );
   return html`<div class="scroll" tabindex="0" role="region" aria-label="${caption}">
-    <table>
+    <table role="table" class="${heads.length < MANY_COLUMNS ? "few" : "many"}">
       <caption>
         ${caption}
       </caption>
-      <thead>
-        <tr>
-          ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+      <thead role="rowgroup">
+        <tr role="row">
+          ${heads.map((head) => html`<th scope="col" role="columnheader">${head}</th>`)}
         </tr>
       </thead>
-      <tbody>
+      <tbody role="rowgroup">
         ${body}
       </tbody>
     </table>
