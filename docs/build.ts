@@ -18,9 +18,11 @@ import {
 } from "typedoc";
 import { placeFigures } from "./figures/place.js";
 import { readerOf } from "./figures/reader.js";
+import { findDocuments, type OtherPage } from "./pages/find-documents.js";
 import { inlineIcons } from "./pages/inline-icons.js";
 import { linkNames } from "./pages/link-names.js";
 import { listGuides } from "./pages/list-guides.js";
+import { stackTables } from "./pages/stack-tables.js";
 
 const ROOT = fileURLToPath(new URL("../", import.meta.url));
 /** Where typedoc.json looks for the script. */
@@ -30,6 +32,12 @@ const BENCH_PAGE = "bench/index.html";
 
 /** The site's other pages, by how the navigation names them. */
 const LINKS: Readonly<Record<string, string>> = existsSync(BENCH) ? { "Bench page": BENCH_PAGE } : {};
+/** What the search knows of them. */
+const OTHERS: readonly OtherPage[] = Object.entries(LINKS).map(([name, path]) => ({
+  name,
+  path,
+  text: "Plan a frame in the browser: molding, rabbet, contents, saw, lay, cradle, sticks and cut plan, wood, dry fit, cautions, shop sheet to print.",
+}));
 
 /** Whatever docs/bench/build.ts exports. */
 interface BenchModule {
@@ -100,13 +108,14 @@ async function buildSite(): Promise<boolean> {
     page.contents = linkFromPage(page.url, page.contents);
     if (!page.isReflectionEvent() || !page.model.isDocument()) return;
     const addressOf = namesOf(page.project, app.renderer.router!);
-    page.contents = linkNames(placeFigures(page.contents, readerOf("mm")), (name) => {
+    page.contents = linkNames(stackTables(placeFigures(page.contents, readerOf("mm"))), (name) => {
       const target = addressOf(name);
       return target === undefined ? undefined : wayFrom(page.url, target);
     });
   });
   const project = await app.convert();
   if (project === undefined || !isSound()) return false;
+  findDocuments(app, project, OTHERS);
   app.validate(project);
   if (!isSound()) return false;
   await app.generateOutputs(project);

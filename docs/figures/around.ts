@@ -10,7 +10,8 @@ export const aroundFigure: Figure = defineFigure({
   legend: "Change the picture and the polygon",
   size: SIZE,
   controls: {
-    sides: sides(5),
+    // In a triangle the two centers lie well apart.
+    sides: sides(3),
     width: length("Picture's width", 300, 50, 800),
     height: length("Picture's height", 200, 50, 800),
     stands: choice("The polygon", "side-down", {

@@ -1,6 +1,6 @@
 import { joinCorner, type Corner, type EndCut } from "miterwright/miter";
 import { angle, defineFigure, length, sides, type Figure } from "./figure.js";
-import { fitInto, finish, shape, text, type Pad, type Point } from "./pad.js";
+import { fitInto, finish, shape, text, vectorArrow, type Pad, type Point } from "./pad.js";
 import { cross, dotProduct, plus, times, viewFrom, type Vector, type View } from "./space.js";
 
 const SIZE = { width: 440, height: 310 };
@@ -70,8 +70,23 @@ function drawSolid(pad: Pad, faces: readonly Face[], view: View, place: (point: 
   }
 }
 
-/** The corner, its boards drawn apart with the plane of the joint between them. */
-function drawCorner(corner: Corner, half: number, boards: readonly [CornerBoard, CornerBoard]): Pad {
+/** The plane's normal and the two level directions of the first board, from the corner of its face. */
+function vectorsOf(half: number, size: number): { readonly name: string; readonly tip: Vector }[] {
+  const [cosine, sine] = [Math.cos(rad(half)), Math.sin(rad(half))];
+  return [
+    { name: "C", tip: [0.85 * size, 0, 0] },
+    { name: "along", tip: [0.6 * size * cosine, 0.6 * size * sine, 0] },
+    { name: "outward", tip: [-0.75 * size * sine, 0.75 * size * cosine, 0] },
+  ];
+}
+
+/** The corner, its boards drawn apart with the plane of the joint between them; of two equal boards also the vectors of the derivation. */
+function drawCorner(
+  corner: Corner,
+  half: number,
+  boards: readonly [CornerBoard, CornerBoard],
+  hasVectors: boolean,
+): Pad {
   const size = 1.7 * Math.max(boards[0].width, boards[1].width);
   const [first, second] = [
     boardFaces(half, corner.first, boards[0], size),
@@ -105,7 +120,10 @@ function drawCorner(corner: Corner, half: number, boards: readonly [CornerBoard,
   ].map(([a, b]) => plus(middle, times(a!, u), times(b!, v)));
 
   const view = viewFrom(-34, 38);
-  const everything = [...apart.flat().flatMap((face) => face.corners), ...sheet].map(view.project);
+  const foot = times(-gap, normal);
+  const vectors = hasVectors ? vectorsOf(half, size) : [];
+  const tips = vectors.map(({ tip }) => plus(foot, tip));
+  const everything = [...apart.flat().flatMap((face) => face.corners), ...sheet, ...tips].map(view.project);
   const { place } = fitInto(everything, { x: 20, y: 26, width: 400, height: 258 });
   const pad: Pad = [];
   // What lies beyond the joint plane is painted first.
@@ -113,6 +131,9 @@ function drawCorner(corner: Corner, half: number, boards: readonly [CornerBoard,
   drawSolid(pad, secondIsNear ? apart[0] : apart[1], view, place);
   shape(pad, "plane", sheet.map(view.project).map(place));
   drawSolid(pad, secondIsNear ? apart[1] : apart[0], view, place);
+  vectors.forEach(({ name }, index) => {
+    vectorArrow(pad, place(view.project(foot)), place(view.project(tips[index]!)), name);
+  });
   // The ring runs to the left as seen from inside, so the first board is on the right.
   text(pad, { x: 14, y: SIZE.height - 10 }, "second board", { small: true });
   text(pad, { x: SIZE.width - 14, y: SIZE.height - 10 }, "first board", { anchor: "end", small: true });
@@ -135,10 +156,10 @@ export const planesFigure: Figure = defineFigure({
     const corner = joinCorner({ turn: 360 / n, first: board, second: board });
     return {
       svg: finish(
-        drawCorner(corner, half, [board, board]),
+        drawCorner(corner, half, [board, board], true),
         SIZE,
         `A corner of a frame of ${n} sides at a slope of ${reader.angle(slope)}, drawn apart`,
-        "The corner as seen from the frame's center and from above. Between the two boards stands the plane in which they meet; both cuts lie in it.",
+        "The corner as seen from the frame's center and from above. Between the two boards stands the plane in which they meet; both cuts lie in it. Its normal C is level, and at half the turn from the first board's length; along and outward are that board's own level directions.",
       ),
       facts: [
         ["miter", reader.angle(corner.first.miter)],
@@ -170,7 +191,7 @@ export const unequalFigure: Figure = defineFigure({
     const corner = joinCorner({ turn, first, second });
     return {
       svg: finish(
-        drawCorner(corner, turn / 2, [first, second]),
+        drawCorner(corner, turn / 2, [first, second], false),
         SIZE,
         "A corner between two boards of different slope and thickness, drawn apart",
         "The corner as seen from inside the ring and from above, with the plane that holds the line where the faces meet and the line where the backs meet.",

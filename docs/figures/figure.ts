@@ -46,6 +46,8 @@ export interface Figure {
   /** Size of its pictures, in their own units, of which letters are 12.5 high. */
   readonly size: { readonly width: number; readonly height: number };
   readonly controls: Controls;
+  /** Whether it writes or asks for any length, so that the reader's unit matters; default true. */
+  readonly hasLengths?: boolean;
   readonly draw: (values: Values, reader: Reader) => Picture;
 }
 

@@ -31,6 +31,7 @@ function drawEnd(
 export const flatCutFigure: Figure = defineFigure({
   name: "flat-cut",
   legend: "Change the corner",
+  hasLengths: false,
   size: SIZE,
   controls: { sides: sides(5), slope: angle("Slope", 50, 0, 85) },
   draw: ({ sides: n, slope }, reader) => {

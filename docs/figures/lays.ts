@@ -13,6 +13,7 @@ const SCALE = 1.4;
 export const laysFigure: Figure = defineFigure({
   name: "lays",
   legend: "Change the frame",
+  hasLengths: false,
   size: SIZE,
   controls: { sides: sides(8), slope: angle("Slope", 35, -85, 85) },
   draw: ({ sides: n, slope }, reader) => {

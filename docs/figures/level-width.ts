@@ -1,7 +1,6 @@
-import { levelWidth, rabbetFit, sectionAt } from "miterwright/profile";
+import { levelWidth, molding, rabbetFit, sectionAt } from "miterwright/profile";
 import { regularPolygon } from "miterwright/polygon";
 import { angle, defineFigure, length, sides, type Figure } from "./figure.js";
-import { plainMolding } from "./molding.js";
 import { angleMark, dimension, finish, line, shape, text, type Pad, type Point } from "./pad.js";
 
 const SIZE = { width: 440, height: 320 };
@@ -17,11 +16,13 @@ export const levelWidthFigure: Figure = defineFigure({
   controls: {
     slope: angle("Slope", 35, -80, 80),
     width: length("Molding's width", 60, 20, 150),
-    thickness: length("Molding's thickness", 24, 10, 80),
+    thickness: length("Molding's thickness", 24, 18, 80),
+    rabbet: length("Rabbet's width", 8, 2, 18),
+    depth: length("Rabbet's depth", 16, 2, 16),
     sides: sides(9),
   },
-  draw: ({ slope, width, thickness, sides: n }, reader) => {
-    const profile = plainMolding(width, thickness);
+  draw: ({ slope, width, thickness, rabbet, depth, sides: n }, reader) => {
+    const profile = molding({ width, thickness, rabbet: { width: rabbet, depth } });
     const section = sectionAt(profile, slope);
     const scale = DIAGONAL / Math.hypot(width, thickness);
     const outs = section.outline.map((point) => point.out);
@@ -39,7 +40,7 @@ export const levelWidthFigure: Figure = defineFigure({
     const wall = fit.possible ? fit.opening : section.marks.wallMouth;
     const outermost = section.outline.reduce((best, point) => (point.out > best.out ? point : best));
     const level = levelWidth(profile, { slope });
-    const flat = width - width / 5;
+    const flat = width - rabbet;
 
     const pad: Pad = [];
     const bench = { x: 60, y: SIZE.height - 55 };
@@ -52,7 +53,7 @@ export const levelWidthFigure: Figure = defineFigure({
     const long = Math.hypot(outer.x - sight.x, outer.y - sight.y);
     const normal = { x: (outer.y - sight.y) / long, y: -(outer.x - sight.x) / long };
     const shift = (point: Point, by: number): Point => ({ x: point.x + by * normal.x, y: point.y + by * normal.y });
-    const share = (width / 5 / width) * long;
+    const share = (rabbet / width) * long;
     const from = {
       x: sight.x + (share * (outer.x - sight.x)) / long,
       y: sight.y + (share * (outer.y - sight.y)) / long,

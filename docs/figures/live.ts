@@ -190,7 +190,7 @@ function enliven(holder: HTMLElement, { figure, values: start }: PlacedFigure): 
     { class: "figure-controls" },
     element("legend", {}, figure.legend),
     ...[...rows.values()].map(({ row }) => row),
-    units.row,
+    ...(figure.hasLengths === false ? [] : [units.row]),
     element("div", { class: "figure-row" }, again),
   );
   facts.after(fieldset, spoken);

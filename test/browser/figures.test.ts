@@ -205,9 +205,9 @@ describe("a figure's controls", () => {
     const { page } = await open(LEVEL);
     const [first, second] = [figure(page, "level-width"), figure(page, "measures")];
     expect(await first.getByLabel("Units").locator("option").allTextContents()).toEqual(Object.values(READERS));
-    expect(await fact(first, "flat width").textContent()).toBe("48 mm");
+    expect(await fact(first, "flat width").textContent()).toBe("52 mm");
     await first.getByLabel("Units").selectOption("in-32");
-    expect(await fact(first, "flat width").textContent()).toBe("1 7/8 in");
+    expect(await fact(first, "flat width").textContent()).toBe("2 1/16 in");
     expect(await second.getByLabel("Units").inputValue()).toBe("in-32");
     expect(await fact(second, "center to contents' edge").textContent()).toBe(readerOf("in-32").length(130));
     expect(await second.getByLabel("Molding's width", { exact: true }).getAttribute("aria-valuetext")).toBe(

@@ -8,6 +8,11 @@ import { openBrowser, type OpenBrowser } from "./open-browser.js";
 
 const pages: ReadonlyMap<string, SitePage> = new Map(readSite().map((page) => [page.path, page]));
 
+/** What a test asks of a link; the compiler here knows no browser. */
+interface HasHref {
+  readonly href: string;
+}
+
 /** A public function or class, and where its page is. */
 interface Findable {
   readonly name: string;
@@ -84,6 +89,27 @@ describe("in the browser", () => {
     expect(lost).toEqual([]);
     expect(complaints).toEqual([]);
   }, 180_000);
+
+  test.each([
+    ["dry fit", "documents/When_the_last_joint_gapes.html", 5],
+    ["rabbet", "documents/Sections_and_rabbets.html", 1],
+    ["cradle", "documents/From_a_brief_to_a_sheet.html", 10],
+    ["seasons", "documents/Wood_that_moves.html", 3],
+    ["offcuts", "documents/Fitting_stock.html", 3],
+    ["shop sheet", "documents/From_a_brief_to_a_sheet.html", 2],
+    ["bench", "bench/index.html", 1],
+    ["dry fit", "bench/index.html", 5],
+  ])("the search for %j leads to %s, among the first %i", async (words, path, first) => {
+    const { page, complaints } = await browser.open(front);
+    await page.click("#tsd-search-trigger");
+    await page.locator("#tsd-search-input").fill(words);
+    const results = page.locator("#tsd-search-results li a");
+    await results.first().waitFor({ state: "attached" });
+    const found = await results.evaluateAll<string[], HasHref>((links) => links.map(({ href }) => href));
+    expect(found.findIndex((href) => href.endsWith(`/${path}`))).toBeOneOf([...Array(first).keys()]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
 
   test.each([
     ["compoundMiter", "miter"],

@@ -84,6 +84,14 @@ describe.each(figures.map((figure) => ({ name: figure.name, figure })))("figure 
     }
   });
 
+  test("asks for the reader's unit where that changes something, and nowhere else", () => {
+    const values = valuesFrom(figure);
+    const inches = readerOf("in-16");
+    const asks = Object.values(figure.controls).some(({ kind }) => kind === "length");
+    const changes = stillMarkup({ figure, values }, mm) !== stillMarkup({ figure, values }, inches);
+    expect(figure.hasLengths ?? true).toBe(asks || changes);
+  });
+
   test("starts with values that its controls can have", () => {
     for (const [name, control] of Object.entries(figure.controls)) {
       expect(isAllowed(control, control.value), name).toBe(true);
