@@ -35,6 +35,8 @@ export interface Picture {
   readonly svg: string;
   /** The numbers that go with it, each with its name: the same names for all values, so that the page keeps its shape. */
   readonly facts: readonly (readonly [name: string, text: string])[];
+  /** What the library says about it in sentences, if anything; as many for all values. */
+  readonly says?: readonly string[];
 }
 
 /** A figure of the guides. */

@@ -3,7 +3,7 @@
  * into one classic script, which TypeDoc puts into every page.
  */
 import { isAllowed, type Amount, type Choice, type Control } from "./figure.js";
-import { factsMarkup, figureFor, type PlacedFigure } from "./place.js";
+import { factsMarkup, figureFor, saysMarkup, type PlacedFigure } from "./place.js";
 import { READERS, readerOf, type Reader, type ReaderName } from "./reader.js";
 
 /** How long nothing must have changed before a screen reader is told the new numbers, in milliseconds. */
@@ -152,6 +152,7 @@ function readerRow(): Live {
 function enliven(holder: HTMLElement, { figure, values: start }: PlacedFigure): void {
   const picture = holder.querySelector(".figure-picture");
   const facts = holder.querySelector(".figure-facts");
+  const says = holder.querySelector(".figure-says");
   if (picture === null || facts === null) return;
   let values = start;
   const spoken = element("p", { class: "figure-spoken", "aria-live": "polite", "aria-atomic": "true" });
@@ -163,12 +164,14 @@ function enliven(holder: HTMLElement, { figure, values: start }: PlacedFigure): 
     const drawn = figure.draw(values, reader);
     picture.innerHTML = drawn.svg;
     facts.innerHTML = factsMarkup(drawn.facts);
+    if (says !== null) says.innerHTML = saysMarkup(drawn.says ?? []);
     for (const [name, row] of rows) row.show(values[name]!);
     units.show(reader.name);
     window.clearTimeout(waiting);
     if (!speak) return;
     waiting = window.setTimeout(() => {
-      spoken.textContent = drawn.facts.map(([name, text]) => `${name}: ${text}`).join("; ");
+      const facts = drawn.facts.map(([name, text]) => `${name}: ${text}`).join("; ");
+      spoken.textContent = [facts, ...(drawn.says ?? [])].join(". ");
     }, PAUSE);
   };
   for (const [name, control] of Object.entries(figure.controls)) {
@@ -193,7 +196,7 @@ function enliven(holder: HTMLElement, { figure, values: start }: PlacedFigure): 
     ...(figure.hasLengths === false ? [] : [units.row]),
     element("div", { class: "figure-row" }, again),
   );
-  facts.after(fieldset, spoken);
+  (says ?? facts).after(fieldset, spoken);
   onReader.push(() => {
     redraw(false);
   });

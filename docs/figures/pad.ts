@@ -95,17 +95,19 @@ export function span(pad: Pad, from: Point, to: Point): void {
   arrow(pad, to, from);
 }
 
-/** A vector: an arrow with its name beyond the tip. */
-export function vectorArrow(pad: Pad, from: Point, to: Point, name: string): void {
+/**
+ * A vector: an arrow with its name beyond the tip.
+ *
+ * @param aside - how far the name is moved to the right-hand side of the arrow's way
+ */
+export function vectorArrow(pad: Pad, from: Point, to: Point, name: string, aside: number = 0): void {
   line(pad, "accent", from, to);
   arrow(pad, to, from);
   const size = Math.hypot(to.x - from.x, to.y - from.y);
   const [x, y] = [(to.x - from.x) / size, (to.y - from.y) / size];
   const anchor = x > 0.5 ? "start" : x < -0.5 ? "end" : "middle";
-  text(pad, { x: to.x + 6 * x, y: to.y + 4 + (Math.abs(x) > 0.5 ? 0 : 11 * Math.sign(y)) }, name, {
-    anchor,
-    accent: true,
-  });
+  const below = 4 + (Math.abs(x) > 0.5 ? 0 : 11 * Math.sign(y));
+  text(pad, { x: to.x + 6 * x - aside * y, y: to.y + below + aside * x }, name, { anchor, accent: true });
 }
 
 /**

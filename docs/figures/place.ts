@@ -35,6 +35,16 @@ export function factsMarkup(facts: Picture["facts"]): string {
 }
 
 /**
+ * What the library says about a picture, as a list.
+ *
+ * @param says - sentences
+ * @returns the items of a `ul`
+ */
+export function saysMarkup(says: readonly string[]): string {
+  return says.map((sentence) => `<li>${escapeText(sentence)}</li>`).join("");
+}
+
+/**
  * What stands in a figure before any script runs.
  *
  * @param placed - the figure and its values
@@ -42,8 +52,9 @@ export function factsMarkup(facts: Picture["facts"]): string {
  * @returns the picture and its numbers as markup
  */
 export function stillMarkup({ figure, values }: PlacedFigure, reader: Reader): string {
-  const { svg, facts } = figure.draw(values, reader);
-  return `<div class="figure-picture">${svg}</div><dl class="figure-facts">${factsMarkup(facts)}</dl>`;
+  const { svg, facts, says } = figure.draw(values, reader);
+  const sentences = says === undefined ? "" : `<ul class="figure-says">${saysMarkup(says)}</ul>`;
+  return `<div class="figure-picture">${svg}</div><dl class="figure-facts">${factsMarkup(facts)}</dl>${sentences}`;
 }
 
 const PLACEHOLDER = /<figure((?:\s+data-[a-z-]+="[^"]*")+)\s*>/g;

@@ -39,6 +39,7 @@ export function viewFrom(around: number, above: number): View {
   // On the bisector the eye stands at the frame's center and looks outward, so the ring runs to the left.
   const toEye: Vector = [Math.sin(a) * Math.cos(b), -Math.cos(a) * Math.cos(b), Math.sin(b)];
   const right: Vector = [-Math.cos(a), -Math.sin(a), 0];
-  const up = cross(toEye, right);
+  // Along, outward and up are a left-handed set of axes: so is the order of the product.
+  const up = cross(right, toEye);
   return { toEye, project: (vector) => ({ x: dotProduct(vector, right), y: dotProduct(vector, up) }) };
 }

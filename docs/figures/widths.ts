@@ -4,7 +4,7 @@ import { angleMark, dot, fitInto, finish, line, shape, text, vectorArrow, type P
 
 const SIZE = { width: 440, height: 300 };
 /** Length of the arrows. */
-const ARM = 58;
+const ARM = 48;
 const rad = (degrees: number): number => (degrees * Math.PI) / 180;
 
 /** Two flat boards of different width, from above. */
@@ -37,7 +37,8 @@ export const widthsFigure: Figure = defineFigure({
     const firstBoard = [{ x: -reach, y: 0 }, { x: 0, y: 0 }, outer, { x: -reach, y: -first }];
     const secondBoard = [{ x: 0, y: 0 }, on(reach, 0), on(reach, second), outer];
     const arms = [
-      { name: "u", tip: { x: ARM, y: 0 } },
+      // Longer, so that at a right angle o' does not hide it.
+      { name: "u", tip: { x: 1.5 * ARM, y: 0 } },
       { name: "o", tip: { x: 0, y: -ARM } },
       { name: "o'", tip: on(0, ARM) },
     ];
@@ -58,7 +59,7 @@ export const widthsFigure: Figure = defineFigure({
     dot(pad, place(outer));
     // The letters of the derivation, all from the inner point.
     const inner = place({ x: 0, y: 0 });
-    for (const { name, tip } of arms) vectorArrow(pad, inner, place(tip), name);
+    for (const { name, tip } of arms) vectorArrow(pad, inner, place(tip), name, name === "o'" ? 10 : 0);
     angleMark(pad, inner, 0.55 * ARM * scale, 0, turn, "T");
     const far = place(outer);
     text(pad, { x: far.x + 6, y: far.y + 12 }, "P", { accent: true });
@@ -69,7 +70,8 @@ export const widthsFigure: Figure = defineFigure({
     const name = place({ x: -reach * 0.72, y: -first / 2 });
     text(pad, { x: name.x, y: name.y + 4 }, "first, w1 wide", { anchor: "middle" });
     const other = place(on(reach * 0.72, second / 2));
-    text(pad, { x: other.x, y: other.y + 4 }, "second, w2 wide", { anchor: "middle" });
+    text(pad, { x: other.x, y: other.y - 4 }, "second,", { anchor: "middle" });
+    text(pad, { x: other.x, y: other.y + 12 }, "w2 wide", { anchor: "middle" });
     return {
       svg: finish(
         pad,
