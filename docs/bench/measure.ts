@@ -1,5 +1,5 @@
 /**
- * Measures the built page in Chromium: what it weighs, when it is first seen, and what an edit costs beside computing alone. Run it by `npx tsx docs/bench/measure.ts`.
+ * Measures the built page in Chromium: what it weighs, when it is first seen, and what an edit costs beside computing alone. Run by `npm run bench:page`.
  */
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";

@@ -136,6 +136,43 @@ describe.each(guides)("$path", ({ path, html }) => {
   });
 });
 
+describe.each(readSite().filter(({ path }) => path.startsWith("documents/")))("on a telephone $path", ({ path }) => {
+  test("has no text in a picture that is too small to read", async () => {
+    const { page } = await open(path);
+    await page.setViewportSize({ width: 380, height: 800 });
+    const small = await page.evaluate<[string, number][]>(`[...document.querySelectorAll("figure svg text")]
+      .map((text) => [text.textContent, parseFloat(getComputedStyle(text).fontSize) * text.getScreenCTM().a])
+      .filter(([, high]) => !(high >= 9))`);
+    expect(small).toEqual([]);
+    await page.close();
+  });
+
+  test("asks nobody to scroll a table sideways", async () => {
+    const { page } = await open(path);
+    await page.setViewportSize({ width: 380, height: 800 });
+    const wide = await page.evaluate<string[]>(`[...document.querySelectorAll(".tsd-typography table")]
+      .filter((table) => table.scrollWidth > table.clientWidth + 1)
+      .map((table) => table.textContent.slice(0, 80))`);
+    expect(wide).toEqual([]);
+    await page.close();
+  });
+
+  test("gives no heading an empty line, and no trail that only repeats the title", async () => {
+    const { page } = await open(path);
+    await page.setViewportSize({ width: 380, height: 800 });
+    const alone = await page.evaluate<string[]>(`[...document.querySelectorAll(".tsd-typography :is(h1, h2, h3)")]
+      .filter((heading) => {
+        const words = document.createRange();
+        words.selectNodeContents(heading.firstChild);
+        return heading.querySelector(".tsd-anchor-icon").getBoundingClientRect().top > words.getBoundingClientRect().bottom - 2;
+      })
+      .map((heading) => heading.textContent)`);
+    expect(alone).toEqual([]);
+    expect(await page.locator(".tsd-breadcrumb").isVisible()).toBe(false);
+    await page.close();
+  });
+});
+
 describe("a figure's controls", () => {
   test("compute with the library", async () => {
     const { page } = await open(POLYGONS);
