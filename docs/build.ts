@@ -16,6 +16,8 @@ import {
   TSConfigReader,
   TypeDocReader,
 } from "typedoc";
+import { FIGURES } from "./figures/every-figure.js";
+import { HEAVY_FIGURES } from "./figures/heavy.js";
 import { placeFigures } from "./figures/place.js";
 import { readerOf } from "./figures/reader.js";
 import { findDocuments, type OtherPage } from "./pages/find-documents.js";
@@ -25,8 +27,10 @@ import { listGuides } from "./pages/list-guides.js";
 import { stackTables } from "./pages/stack-tables.js";
 
 const ROOT = fileURLToPath(new URL("../", import.meta.url));
-/** Where typedoc.json looks for the script. */
+/** Where typedoc.json looks for the script of every page. */
 const SCRIPT = join(ROOT, "out/docs/figures.js");
+/** The script of the heavy figures, from the site's root. */
+const HEAVY_SCRIPT = "assets/heavy-figures.js";
 const BENCH = join(ROOT, "docs/bench/build.ts");
 const BENCH_PAGE = "bench/index.html";
 
@@ -44,11 +48,11 @@ interface BenchModule {
   readonly buildBenchPage: (folder: string) => Promise<void> | void;
 }
 
-/** Bundles the script that makes figures live. */
-async function bundleScript(): Promise<void> {
+/** Bundles a script that makes figures live. */
+async function bundleScript(entry: string, outfile: string): Promise<void> {
   await build({
-    entryPoints: [join(ROOT, "docs/figures/live.ts")],
-    outfile: SCRIPT,
+    entryPoints: [join(ROOT, "docs/figures", entry)],
+    outfile,
     bundle: true,
     format: "iife",
     target: "es2022",
@@ -69,6 +73,12 @@ function linkFromPage(page: string, html: string): string {
     (text, target) => text.replaceAll(`href="${target}"`, `href="${wayFrom(page, target)}"`),
     html,
   );
+}
+
+/** Adds the script of the heavy figures to a page that has one. */
+function loadHeavyFigures(page: string, html: string): string {
+  if (![...HEAVY_FIGURES.keys()].some((name) => html.includes(`data-figure="${name}"`))) return html;
+  return html.replace("</head>", () => `<script defer src="${wayFrom(page, HEAVY_SCRIPT)}"></script></head>`);
 }
 
 /** Finds the page of a public name. */
@@ -108,10 +118,13 @@ async function buildSite(): Promise<boolean> {
     page.contents = linkFromPage(page.url, page.contents);
     if (!page.isReflectionEvent() || !page.model.isDocument()) return;
     const addressOf = namesOf(page.project, app.renderer.router!);
-    page.contents = linkNames(stackTables(placeFigures(page.contents, readerOf("mm"))), (name) => {
-      const target = addressOf(name);
-      return target === undefined ? undefined : wayFrom(page.url, target);
-    });
+    page.contents = linkNames(
+      stackTables(placeFigures(loadHeavyFigures(page.url, page.contents), FIGURES, readerOf("mm"))),
+      (name) => {
+        const target = addressOf(name);
+        return target === undefined ? undefined : wayFrom(page.url, target);
+      },
+    );
   });
   const project = await app.convert();
   if (project === undefined || !isSound()) return false;
@@ -122,6 +135,7 @@ async function buildSite(): Promise<boolean> {
   if (!isSound()) return false;
 
   const folder = app.options.getValue("out");
+  await bundleScript("live-heavy.ts", join(folder, HEAVY_SCRIPT));
   const icons = readFileSync(join(folder, "assets/icons.svg"), "utf8");
   changePages(folder, (html) => inlineIcons(html, icons));
   if (existsSync(BENCH)) {
@@ -131,5 +145,5 @@ async function buildSite(): Promise<boolean> {
   return true;
 }
 
-await bundleScript();
+await bundleScript("live-light.ts", SCRIPT);
 if (!(await buildSite())) process.exitCode = 1;

@@ -18,7 +18,7 @@ export const levelWidthFigure: Figure = defineFigure({
     width: length("Molding's width", 60, 20, 150),
     thickness: length("Molding's thickness", 24, 18, 80),
     rabbet: length("Rabbet's width", 8, 2, 18),
-    depth: length("Rabbet's depth", 16, 2, 16),
+    depth: length("Rabbet's depth", 16, 2, 17),
     sides: sides(9),
   },
   draw: ({ slope, width, thickness, rabbet, depth, sides: n }, reader) => {

@@ -1,7 +1,8 @@
 /*
- * Makes the figures of a page live: adds the controls, and redraws through the library as they change. Bundled with the library
- * into one classic script, which TypeDoc puts into every page.
+ * Makes the figures of a page live: adds the controls, and redraws through the library as they change. Bundled with figures and the
+ * library into classic scripts, of which TypeDoc puts one into every page.
  */
+import type { Catalog } from "./catalog.js";
 import { isAllowed, type Amount, type Choice, type Control } from "./figure.js";
 import { factsMarkup, figureFor, saysMarkup, type PlacedFigure } from "./place.js";
 import { READERS, readerOf, type Reader, type ReaderName } from "./reader.js";
@@ -203,11 +204,18 @@ function enliven(holder: HTMLElement, { figure, values: start }: PlacedFigure): 
   redraw(false);
 }
 
-function enlivenAll(): void {
-  for (const holder of document.querySelectorAll<HTMLElement>("figure[data-figure]")) {
-    enliven(holder, figureFor(Object.fromEntries(Object.entries(holder.dataset))));
-  }
+/**
+ * Makes figures of the page live as soon as the page is there.
+ *
+ * @param catalog - the figures that are meant; others are left to other scripts
+ */
+export function enlivenAll(catalog: Catalog): void {
+  const start = (): void => {
+    for (const holder of document.querySelectorAll<HTMLElement>("figure[data-figure]")) {
+      if (!catalog.has(holder.dataset["figure"]!)) continue;
+      enliven(holder, figureFor(Object.fromEntries(Object.entries(holder.dataset)), catalog));
+    }
+  };
+  if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", start);
+  else start();
 }
-
-if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", enlivenAll);
-else enlivenAll();

@@ -1,4 +1,4 @@
-import { FIGURES } from "./catalog.js";
+import type { Catalog } from "./catalog.js";
 import { valuesFrom, type Figure, type Picture, type Values } from "./figure.js";
 import { escapeText } from "./pad.js";
 import type { Reader } from "./reader.js";
@@ -14,12 +14,13 @@ export interface PlacedFigure {
  * The figure that a page's element asks for.
  *
  * @param data - the element's `data-` attributes without that prefix
+ * @param catalog - the figures that there are
  * @returns the figure and the values that it starts with
  * @throws {RangeError} when there is no such figure, or it takes no such value
  */
-export function figureFor(data: Readonly<Record<string, string | undefined>>): PlacedFigure {
+export function figureFor(data: Readonly<Record<string, string | undefined>>, catalog: Catalog): PlacedFigure {
   const { figure: name = "", ...given } = data;
-  const figure = FIGURES.get(name);
+  const figure = catalog.get(name);
   if (figure === undefined) throw new RangeError(`there is no figure "${name}"`);
   return { figure, values: valuesFrom(figure, given) };
 }
@@ -68,15 +69,16 @@ function camel(name: string): string {
  * Puts a picture into every figure of a page that asks for one.
  *
  * @param html - the page
+ * @param catalog - the figures that there are
  * @param reader - how numbers are written
  * @returns the page with its pictures
  * @throws {RangeError} when the page asks for a figure that there is not
  */
-export function placeFigures(html: string, reader: Reader): string {
+export function placeFigures(html: string, catalog: Catalog, reader: Reader): string {
   return html.replace(PLACEHOLDER, (tag, attributes: string) => {
     const pairs = [...attributes.matchAll(/data-([a-z-]+)="([^"]*)"/g)];
     const data = Object.fromEntries(pairs.map(([, name, value]) => [camel(name!), value!]));
     if (data["figure"] === undefined) return tag;
-    return `${tag}${stillMarkup(figureFor(data), reader)}`;
+    return `${tag}${stillMarkup(figureFor(data, catalog), reader)}`;
   });
 }

@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { regularPolygon } from "miterwright/polygon";
-import { FIGURES } from "../../docs/figures/catalog.js";
+import { FIGURES } from "../../docs/figures/every-figure.js";
 import { READERS, readerOf } from "../../docs/figures/reader.js";
 import { readSite, SITE } from "../docs/site.js";
 import { readXml } from "../drawing/read-xml.js";
@@ -114,7 +114,7 @@ describe.each(guides)("$path", ({ path, html }) => {
     await session.send("Emulation.setScriptExecutionDisabled", { value: true });
     await page.goto(pathToFileURL(join(SITE, path)).href);
     for (const holder of await page.locator("figure[data-figure]").all()) {
-      expect(await holder.locator("svg").isVisible()).toBe(true);
+      expect(await holder.locator(".figure-picture > svg").isVisible()).toBe(true);
       expect(await holder.locator("dd").count()).toBeGreaterThan(0);
       expect(await holder.locator("fieldset").count()).toBe(0);
     }
@@ -129,7 +129,7 @@ describe.each(guides)("$path", ({ path, html }) => {
       "rgb(0, 0, 0)",
     );
     for (const holder of await page.locator("figure[data-figure]").all()) {
-      expect(await holder.locator("svg").isVisible()).toBe(true);
+      expect(await holder.locator(".figure-picture > svg").isVisible()).toBe(true);
       expect(await holder.locator("fieldset").isVisible()).toBe(false);
     }
     await page.close();

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { FIGURES } from "../../docs/figures/catalog.js";
+import { FIGURES } from "../../docs/figures/every-figure.js";
 import { isAllowed, valuesFrom, type Control, type Figure, type Values } from "../../docs/figures/figure.js";
 import { figureFor, placeFigures, stillMarkup } from "../../docs/figures/place.js";
 import { READERS, readerOf, type ReaderName } from "../../docs/figures/reader.js";
@@ -113,14 +113,14 @@ describe("guides", () => {
 
   test.each(guides)("$file gets a picture for every figure it asks for", ({ text }) => {
     const count = [...text.matchAll(/<figure[^>]*data-figure=/g)].length;
-    const placed = placeFigures(text, mm);
+    const placed = placeFigures(text, FIGURES, mm);
     expect([...placed.matchAll(/<div class="figure-picture"><svg /g)]).toHaveLength(count);
   });
 });
 
 describe("a page's figure", () => {
   test("starts with the page's values", () => {
-    const { values } = figureFor({ figure: "polygon", sides: "9", measure: "side" });
+    const { values } = figureFor({ figure: "polygon", sides: "9", measure: "side" }, FIGURES);
     expect(values).toMatchObject({ sides: 9, measure: "side", value: 400 });
   });
 
@@ -131,7 +131,7 @@ describe("a page's figure", () => {
     [{ figure: "polygon", sides: "4.5" }, 'figure polygon takes no sides of "4.5"'],
     [{ figure: "polygon", measure: "area" }, 'figure polygon takes no measure of "area"'],
   ])("is refused with a reason: %j", (data, message) => {
-    expect(() => figureFor(data)).toThrow(message);
+    expect(() => figureFor(data, FIGURES)).toThrow(message);
   });
 });
 
