@@ -75,6 +75,13 @@ function linkFromPage(page: string, html: string): string {
   );
 }
 
+/** Makes the front page's first mention of the bench page a link: in the README, which is read elsewhere too, it can lead nowhere. */
+function linkBenchPage(html: string): string {
+  const words = "bench page that plans a frame";
+  if (!html.includes(words)) throw new Error(`bug: the README does not say "${words}"`);
+  return html.replace(words, () => `<a href="${BENCH_PAGE}">bench page</a> that plans a frame`);
+}
+
 /** Adds the script of the heavy figures to a page that has one. */
 function loadHeavyFigures(page: string, html: string): string {
   if (![...HEAVY_FIGURES.keys()].some((name) => html.includes(`data-figure="${name}"`))) return html;
@@ -116,6 +123,7 @@ async function buildSite(): Promise<boolean> {
   app.renderer.on(PageEvent.END, (page) => {
     if (page.contents === undefined) return;
     page.contents = linkFromPage(page.url, page.contents);
+    if (page.url === "index.html" && existsSync(BENCH)) page.contents = linkBenchPage(page.contents);
     if (!page.isReflectionEvent() || !page.model.isDocument()) return;
     const addressOf = namesOf(page.project, app.renderer.router!);
     page.contents = linkNames(
