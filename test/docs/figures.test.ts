@@ -135,6 +135,53 @@ describe("a page's figure", () => {
   });
 });
 
+describe("the ring's figure", () => {
+  const ring = FIGURES.get("ring")!;
+  const drawn = (values: Values): ReturnType<Figure["draw"]> => ring.draw({ ...valuesFrom(ring), ...values }, mm);
+  const still = { sides: 8, slope: 0, width: 45, miter: 0, bevel: 0 };
+
+  test("says what the gap of a flat octagon comes from, as the guide works it out", () => {
+    const { facts, says } = drawn({ ...still, miter: -0.1 });
+    expect(facts.slice(0, 4)).toEqual([
+      ["the last joint", "opens outside"],
+      ["V at the last joint", "1.36 mm"],
+      ["open angle", "1.6°"],
+      ["slope reached", "0°"],
+    ]);
+    expect(says).toEqual([
+      "Open outside: the joints turn too little, so the ring does not come round.",
+      "Miter: 0.1° more, further from a square cut.",
+      "Bevel: leave it.",
+    ]);
+  });
+
+  test("undoes errors of both angles, and shows where they leave the slope", () => {
+    const { facts, says } = drawn({ ...still, slope: 30, miter: -0.2, bevel: 0.37 });
+    expect(facts[3]).toEqual(["slope reached", "31.09°"]);
+    expect(says!.slice(1)).toEqual([
+      "Miter: 0.2° more, further from a square cut.",
+      "Bevel: 0.37° less, the blade more upright.",
+    ]);
+  });
+
+  test("says that there is nothing to correct where the ring closes", () => {
+    expect(drawn({ ...still, slope: 30 }).says).toEqual([
+      "The last joint closes, and the slope is as planned.",
+      "Miter: leave it.",
+      "Bevel: leave it.",
+    ]);
+  });
+});
+
+test("the figure of cut-up sticks shows the library's plan, with its proof", () => {
+  const stock = FIGURES.get("stock")!;
+  const { svg, facts } = stock.draw({ ...valuesFrom(stock), battens: 0 }, mm);
+  expect(Object.fromEntries(facts)).toMatchObject({ sticks: "6", bound: "14400 mm", "least cost": "proven" });
+  expect(readXml(svg).children.map((child) => typeof child === "object" && child.name)).toContain("svg");
+  expect(svg).toContain("rail 865 mm");
+  expect(svg).not.toContain("batten");
+});
+
 describe("readers", () => {
   const names = Object.keys(READERS) as ReaderName[];
 
