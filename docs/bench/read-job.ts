@@ -120,6 +120,8 @@ export function readJob(state: JobState): ReadJob {
   for (const issue of checkBrief(brief)) {
     // What is not there, because it is not typed or can't be read, has been said already.
     if (issue.code === "missing") continue;
+    // So has a stick's name that another has.
+    if (/^sticks\[\d+\]\.id$/.test(issue.path)) continue;
     // The brief has no blank rows; the form has.
     const path = issue.path.replace(
       /^(sticks|contents)\[(\d+)\]/,

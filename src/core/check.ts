@@ -8,14 +8,15 @@ export const MAX_LENGTH: number = 1e100;
 const MAX_SIDES: number = 1e6;
 
 /**
- * Describes a value for an error text: `2.5 (number)`, `"wide" (string)`, `undefined`.
+ * Describes a value for an error text: `2.5 (number)`, `"wide" (string)`, `an array of 2`, `undefined`.
  *
  * @param value - anything
  * @returns a short text, cut after 40 characters
  */
 export function describeValue(value: unknown): string {
   if (value === undefined || value === null) return String(value);
-  if (Array.isArray(value)) return "an array";
+  // How long it is matters where it is too long or too short.
+  if (Array.isArray(value)) return value.length === 0 ? "an empty array" : `an array of ${value.length}`;
   if (typeof value === "object") return "an object";
   if (typeof value === "function") return "a function";
   const text =
@@ -32,13 +33,12 @@ export function describeValue(value: unknown): string {
  * @param expected - what is allowed, completing "Expected `path` to be"
  */
 export function refuse(code: InputErrorCode, path: string, value: unknown, expected: string): never {
-  const given = value === undefined ? "missing" : code;
-  throw new InputError({
-    code: given,
+  reject(
+    value === undefined ? "missing" : code,
     path,
     value,
-    message: `Expected \`${path}\` to be ${expected}, got ${describeValue(value)}`,
-  });
+    `Expected \`${path}\` to be ${expected}, got ${describeValue(value)}`,
+  );
 }
 
 /**
@@ -130,10 +130,8 @@ export function checkDistance(value: unknown, path: string): number {
  */
 export function checkInteger(value: unknown, path: string, min: number, max: number): number {
   const expected = `an integer from ${min} to ${max}`;
-  if (typeof value !== "number") return refuse("type", path, value, expected);
-  if (!(value >= min && value <= max)) return refuse("range", path, value, expected);
-  if (!Number.isInteger(value)) return refuse("integer", path, value, expected);
-  return value + 0;
+  const number = checkNumber(value, path, min, max, expected);
+  return Number.isInteger(number) ? number : refuse("integer", path, value, expected);
 }
 
 /**
@@ -186,6 +184,48 @@ export function checkObject(value: unknown, path = "options"): Readonly<Record<s
   return value as Record<string, unknown>;
 }
 
+/** Names as they stand in error texts. */
+function quoted(names: readonly string[]): string[] {
+  return names.map((name) => `\`${name}\``);
+}
+
+/** Runs checks that do not wait for one another: until the first refusal, or all of them so that each has its say. */
+export type RunChecks = <T>(checks: readonly (() => T)[]) => T[];
+
+/**
+ * Stops at the first refusal.
+ *
+ * @param checks - the checks
+ * @returns what they return
+ */
+export const inOrder: RunChecks = (checks) => checks.map((check) => check());
+
+/**
+ * An object that has no other keys than those known: a misspelled one would silently change the answer.
+ *
+ * @param value - the value to check
+ * @param path - its name in error texts; empty for a function's options
+ * @param keys - the keys that are known
+ * @param run - how the keys are looked at; default until the first refusal
+ * @returns the object, its fields still unchecked
+ */
+export function checkFields(
+  value: unknown,
+  path: string,
+  keys: readonly string[],
+  run: RunChecks = inOrder,
+): Readonly<Record<string, unknown>> {
+  const object = checkObject(value, path === "" ? undefined : path);
+  const others = Object.keys(object).filter((key) => !keys.includes(key));
+  run(
+    others.map((key) => () => {
+      const message = `Expected ${path && `\`${path}\` to have `}no key but ${quoted(keys).join(", ")}, got \`${key}\``;
+      reject("unknown", (path && `${path}.`) + key, object[key], message);
+    }),
+  );
+  return object;
+}
+
 /**
  * An array.
  *
@@ -226,13 +266,9 @@ export function checkOneOf<K extends string>(
 ): K {
   const given = keys.filter((key) => object[key] !== undefined);
   const [first, second] = given;
-  const list = keys.map((key) => `\`${key}\``).join(", ");
-  const where = path === "" ? "" : ` in \`${path}\``;
-  if (first === undefined) return reject("missing", path, object, `Expected exactly one of ${list}${where}, got none`);
-  if (second !== undefined) {
-    const both = given.map((key) => `\`${key}\``).join(" and ");
-    const at = path === "" ? second : `${path}.${second}`;
-    return reject("conflict", at, object[second], `Expected exactly one of ${list}${where}, got ${both}`);
-  }
-  return first;
+  if (first !== undefined && second === undefined) return first;
+  const got = first === undefined ? "none" : quoted(given).join(" and ");
+  const message = `Expected exactly one of ${quoted(keys).join(", ")}${path && ` in \`${path}\``}, got ${got}`;
+  if (second === undefined) return reject("missing", path, object, message);
+  return reject("conflict", (path && `${path}.`) + second, object[second], message);
 }

@@ -5,7 +5,8 @@ import { readBrief } from "./read-brief.js";
 /**
  * Checks a brief from anywhere (a form, a file, a link) and reports every issue at once.
  *
- * Of a profile and of a saw, which come as a whole, the first issue stands for all.
+ * Of a profile and of the measures of a saw or a wood, which come as a whole, the first issue stands for all. A key that is not known is an issue too, wherever
+ * in the brief it stands but in a profile, which may carry data of your own; so is what `fitStock` would refuse of the sticks.
  *
  * @param brief - anything
  * @returns the issues, in the order of the brief's fields; empty when `planFrame` will take it

@@ -9,7 +9,16 @@ import {
 } from "../polygon/index.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import type { Profile, RabbetFit } from "../profile/index.js";
-import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, MeasuredMolding, ProfileBrief } from "./brief.js";
+import type {
+  FilledBrief,
+  FrameBrief,
+  MeasuredBrief,
+  MeasuredMark,
+  MeasuredMolding,
+  Opening,
+  ProfileBrief,
+} from "./brief.js";
+import { markLabel } from "./mark-label.js";
 import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
 import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
 import { filledBrief } from "./read-brief.js";
@@ -62,13 +71,12 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
 /** A cut needs no thickness in a corner of equal boards; this stands for it. */
 const ANY_THICKNESS: number = 1;
 
-function refuseTightOpening(place: string, length: number): never {
-  return reject(
-    "impossible",
-    "opening",
-    length,
-    `Expected \`opening\` to leave the sticks a length at every edge, but at ${place} it would be ${Number(length.toPrecision(12))}`,
-  );
+/** The sentence names the arris in words, and its length without the last digits, which differ between engines. */
+function refuseTightOpening(opening: Opening, mark: string | null, length: number): never {
+  const place = mark === null ? "innermost point" : markLabel(mark);
+  const short = Number(length.toPrecision(12));
+  const message = `Expected \`opening\` to leave the sticks a length at every edge, but at the ${place} it would be ${short}`;
+  return reject("impossible", "opening", opening, message);
 }
 
 function heightOf(section: PlacedSection): number | null {
@@ -97,7 +105,7 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
   };
 
   const shortest = extreme(-1);
-  if (!(shortest.length > 0)) refuseTightOpening(shortest.mark ?? "the innermost point", shortest.length);
+  if (!(shortest.length > 0)) refuseTightOpening(brief.opening, shortest.mark, shortest.length);
   const longest = extreme(1);
   const lengths: Record<string, number> = {};
   const polygons: Record<string, PolygonLike> = {};

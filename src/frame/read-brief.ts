@@ -2,21 +2,19 @@ import {
   checkInteger,
   checkLength,
   checkLengthOrZero,
-  checkObject,
   checkOneOf,
   checkSlope,
   checkWord,
   describeValue,
+  reject,
 } from "../core/check.js";
 import { InputError } from "../core/input-error.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { layRotation, type Lay } from "../miter/index.js";
 import { checkProfile } from "../profile/index.js";
-import { checkSaw, tableSaw } from "../saw/index.js";
+import { tableSaw } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
-import { checkGrain, type Grain } from "../wood/grain.js";
-import { readWood } from "../wood/read-wood.js";
-import type { Wood } from "../wood/index.js";
+import type { Grain, Wood } from "../wood/index.js";
 import type { FilledBrief, FrameBrief, FrameMoisture, Hanging, Price, RoughMethod } from "./brief.js";
 import { checkRough } from "./check-rough.js";
 import { attempt, type InputIssue } from "./input-issue.js";
@@ -25,7 +23,10 @@ import { readHanging } from "./read-hanging.js";
 import { readMoisture } from "./read-moisture.js";
 import { markNames, readMeasured, readOpening } from "./read-opening.js";
 import { checkPrice } from "./read-price.js";
+import { readSaw } from "./read-saw.js";
+import { readGrain, readSpecies } from "./read-species.js";
 import { readSticks } from "./read-sticks.js";
+import { knownKeys, together } from "./together.js";
 import { usualFastenerRoom, usualGap, usualKerf } from "./usual-lengths.js";
 
 /** Most sides that a frame may have: beyond that the closed forms of `polygon` and `miter` still answer, but nobody saws. */
@@ -75,6 +76,21 @@ interface OptionalFields {
   hanging?: Hanging;
 }
 
+/** Refuses a brief with neither kind of molding, or with both. */
+function checkMoldingKind(given: Readonly<Record<string, unknown>>): void {
+  const { profile, measured } = given;
+  // A form has no field of an empty name, which is where `checkOneOf` would put it.
+  if (profile === undefined && measured === undefined)
+    reject("missing", "profile", undefined, "Expected exactly one of `profile`, `measured`, got none");
+  checkOneOf(given, "", ["profile", "measured"]);
+}
+
+/** Checks how pieces are parted, and that nothing else is said of it. */
+function readRough(value: unknown): RoughMethod {
+  const [rough] = together<unknown>([() => checkRough(value), knownKeys(value, "rough", ["method", "allowance"])]);
+  return rough as RoughMethod;
+}
+
 /**
  * Checks a brief from anywhere and fills in its defaults.
  *
@@ -83,8 +99,11 @@ interface OptionalFields {
  */
 export function readBrief(value: unknown): ReadBrief {
   const issues: InputIssue[] = [];
-  const given = attempt(issues, () => checkObject(value, "brief"));
-  if (given === undefined) return { issues };
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    const message = `Expected the brief to be an object, got ${describeValue(value)}`;
+    return { issues: [{ code: value === undefined ? "missing" : "type", path: "", value, message }] };
+  }
+  const given = value as Readonly<Record<string, unknown>>;
   const read = <T>(key: string, fallback: T, check: (field: unknown) => T): T | undefined =>
     given[key] === undefined ? fallback : attempt(issues, () => check(given[key]));
 
@@ -92,11 +111,13 @@ export function readBrief(value: unknown): ReadBrief {
   const slope = read("slope", 0, checkSlope);
   const pose = read("pose", "side-down" as const, (field) => checkWord(field, "pose", ["side-down", "corner-down"]));
   const opening = attempt(issues, () => readOpening(given["opening"]));
-  const molding = attempt(issues, () => checkOneOf(given, "", ["profile", "measured"] as const));
-  const profile = molding === "profile" ? attempt(issues, () => checkProfile(given["profile"], "profile")) : undefined;
-  const measured = molding === "measured" ? attempt(issues, () => readMeasured(given["measured"])) : undefined;
+  attempt(issues, () => {
+    checkMoldingKind(given);
+  });
+  const profile = read("profile", undefined, (field) => checkProfile(field, "profile"));
+  const measured = read("measured", undefined, readMeasured);
   const at =
-    profile === undefined && measured === undefined
+    (profile === undefined) === (measured === undefined)
       ? "contents"
       : read("at", "contents", (field) => checkWord(field, "at", markNames(profile, measured)));
   if (at !== undefined && at !== "contents" && opening !== undefined && (opening.contains ?? opening.cutFrom)) {
@@ -110,9 +131,9 @@ export function readBrief(value: unknown): ReadBrief {
   const contents = read("contents", [], readContents);
   const clearance = read("clearance", 0, (field) => checkLengthOrZero(field, "clearance"));
   const unit = read<LengthUnit>("unit", "mm", (field) => checkWord(field, "unit", ["mm", "cm", "m", "in", "ft"]));
-  const saw = read("saw", tableSaw(), (field) => checkSaw(field, "saw"));
+  const saw = read("saw", tableSaw(), readSaw);
   const kerf = read("kerf", usualKerf(unit ?? "mm"), (field) => checkLengthOrZero(field, "kerf"));
-  const rough = read<RoughMethod>("rough", { method: "none" }, checkRough);
+  const rough = read<RoughMethod>("rough", { method: "none" }, readRough);
   const gap = read("gap", usualGap(unit ?? "mm"), (field) => checkLength(field, "gap"));
   const room = usualFastenerRoom(unit ?? "mm");
   const fastenerRoom = read("fastenerRoom", room, (field) => checkLengthOrZero(field, "fastenerRoom"));
@@ -127,22 +148,12 @@ export function readBrief(value: unknown): ReadBrief {
     return typeof wanted === "number" ? wanted + 0 : wanted;
   });
   take("sticks", readSticks);
-  take("species", (field) => {
-    readWood(field);
-    return field as Wood;
-  });
-  take("grain", (field) => {
-    checkGrain(field);
-    return field as Grain;
-  });
+  take("species", (field) => readSpecies(field, "species"));
+  take("grain", (field) => readGrain(field, "grain"));
   take("moisture", readMoisture);
   take("price", (field) => checkPrice(field, "price", ["meter", "foot", "cubic meter", "board foot"]));
   take("hanging", readHanging);
-  for (const key of Object.keys(given)) {
-    if (BRIEF_KEYS.includes(key)) continue;
-    const message = `Expected only known fields in the brief (${BRIEF_KEYS.join(", ")}), got \`${key}\``;
-    issues.push({ code: "unknown", path: key, value: given[key], message });
-  }
+  attempt(issues, knownKeys(given, "", BRIEF_KEYS));
   if (issues.length > 0) return { issues };
   const brief = {
     sides,

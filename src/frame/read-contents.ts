@@ -1,45 +1,41 @@
 import { checkArray, checkLength, checkNumber, checkObject, checkText } from "../core/check.js";
-import { checkGrain } from "../wood/grain.js";
-import { readWood } from "../wood/read-wood.js";
+import type { OwnSheetMaterial } from "../wood/index.js";
 import { sheetFigure } from "../wood/sheet-material.js";
-import type { ContentsLayer, LayerMaterial } from "./brief.js";
+import type { ContentsLayer, LayerMaterial, SolidWoodLayer } from "./brief.js";
 import { checkPrice } from "./read-price.js";
-import { fieldsTogether, ifGiven, together } from "./together.js";
+import { readGrain, readSpecies } from "./read-species.js";
+import { fieldsTogether, ifGiven, together, type FieldCheck } from "./together.js";
 
-function checkSolidWood(layer: Readonly<Record<string, unknown>>, path: string): void {
-  together<unknown>([
-    () => readWood(layer["species"], `${path}.species`),
-    ifGiven(layer["grain"], (grain) => checkGrain(grain, `${path}.grain`)),
-    ifGiven(layer["grainDirection"], (direction) =>
-      checkNumber(direction, `${path}.grainDirection`, -360, 360, "degrees from -360 to 360"),
-    ),
-  ]);
+/** Solid wood where it has a species, else a sheet with figures of its own. */
+function readOwnMaterial(value: unknown, path: string): LayerMaterial {
+  const given = checkObject(value, path);
+  if ("species" in given) {
+    return fieldsTogether<SolidWoodLayer>(given, path, {
+      species: readSpecies,
+      grain: ifGiven(readGrain),
+      grainDirection: ifGiven((direction, at) => checkNumber(direction, at, -360, 360, "degrees from -360 to 360")),
+    });
+  }
+  const figure = (name: "density" | "expansion"): FieldCheck<number | undefined> =>
+    ifGiven(() => sheetFigure(given, path, name));
+  return fieldsTogether<OwnSheetMaterial>(given, path, {
+    density: figure("density"),
+    expansion: figure("expansion"),
+  });
 }
 
 function readMaterial(value: unknown, path: string): LayerMaterial {
-  if (typeof value === "string") sheetFigure(value, path, "density");
-  else {
-    const given = checkObject(value, path);
-    if ("species" in given) checkSolidWood(given, path);
-    else {
-      together(
-        (["density", "expansion"] as const).map((figure) =>
-          ifGiven(given[figure], () => sheetFigure(given, path, figure)),
-        ),
-      );
-    }
-  }
+  if (typeof value !== "string") return readOwnMaterial(value, path);
+  sheetFigure(value, path, "density");
   return value as LayerMaterial;
 }
 
 function readLayer(value: unknown, path: string): ContentsLayer {
-  const layer = checkObject(value, path);
-  const { name, thickness, material, price } = layer;
-  return fieldsTogether<ContentsLayer>({
-    name: () => checkText(name, `${path}.name`),
-    thickness: () => checkLength(thickness, `${path}.thickness`),
-    material: ifGiven(material, (given) => readMaterial(given, `${path}.material`)),
-    price: ifGiven(price, (given) => checkPrice(given, `${path}.price`, ["piece", "square meter", "square foot"])),
+  return fieldsTogether<ContentsLayer>(value, path, {
+    name: checkText,
+    thickness: checkLength,
+    material: ifGiven(readMaterial),
+    price: ifGiven((price, at) => checkPrice(price, at, ["piece", "square meter", "square foot"])),
   });
 }
 

@@ -1,7 +1,31 @@
 import { checkLength, checkLengthOrZero, checkNumber, checkObject, checkOneOf } from "../core/check.js";
+import type { Box } from "../core/geometry-types.js";
 import { POLYGON_MEASURES } from "../polygon/index.js";
 import type { Contained, MeasuredMolding, Opening } from "./brief.js";
-import { fieldsTogether, ifGiven } from "./together.js";
+import { fieldsTogether, ifGiven, knownKeys, together } from "./together.js";
+
+/** What can decide a frame's size. */
+const OPENING_KEYS = ["contains", "cutFrom", ...POLYGON_MEASURES] as const;
+
+function readBox(value: unknown, path: string): Box {
+  return fieldsTogether<Box>(value, path, { width: checkLength, height: checkLength });
+}
+
+function readContained(value: unknown, path: string): Contained {
+  return fieldsTogether<Contained>(value, path, {
+    width: checkLength,
+    height: checkLength,
+    allowance: ifGiven(checkLengthOrZero),
+  });
+}
+
+function readSize(value: unknown, key: (typeof OPENING_KEYS)[number]): Box | number {
+  const path = `opening.${key}`;
+  if (key === "contains") return readContained(value, path);
+  if (key === "cutFrom") return readBox(value, path);
+  if (key === "area") return checkNumber(value, path, 1e-200, 1e200, "a positive area (1e-200 to 1e200)");
+  return checkLength(value, path);
+}
 
 /**
  * Checks what decides a frame's size.
@@ -11,24 +35,13 @@ import { fieldsTogether, ifGiven } from "./together.js";
  */
 export function readOpening(value: unknown): Opening {
   const opening = checkObject(value, "opening");
-  const key = checkOneOf(opening, "opening", ["contains", "cutFrom", ...POLYGON_MEASURES] as const);
-  if (key !== "contains" && key !== "cutFrom") {
-    const what = key === "area" ? "a positive area (1e-200 to 1e200)" : undefined;
-    const size =
-      what === undefined
-        ? checkLength(opening[key], `opening.${key}`)
-        : checkNumber(opening[key], "opening.area", 1e-200, 1e200, what);
-    return { [key]: size } as unknown as Opening;
-  }
-  const box = checkObject(opening[key], `opening.${key}`);
-  const read = fieldsTogether<Contained>({
-    width: () => checkLength(box["width"], `opening.${key}.width`),
-    height: () => checkLength(box["height"], `opening.${key}.height`),
-    allowance: ifGiven(key === "contains" ? box["allowance"] : undefined, (allowance) =>
-      checkLengthOrZero(allowance, "opening.contains.allowance"),
-    ),
-  });
-  return key === "contains" ? { contains: read } : { cutFrom: read };
+  const given = OPENING_KEYS.filter((key) => opening[key] !== undefined);
+  const [, sizes] = together<unknown>([
+    () => checkOneOf(opening, "opening", OPENING_KEYS),
+    () => together(given.map((key) => () => [key, readSize(opening[key], key)] as const)),
+    knownKeys(opening, "opening", OPENING_KEYS),
+  ]);
+  return Object.fromEntries(sizes as [string, unknown][]) as unknown as Opening;
 }
 
 /**
@@ -38,11 +51,10 @@ export function readOpening(value: unknown): Opening {
  * @returns the checked measures
  */
 export function readMeasured(value: unknown): MeasuredMolding {
-  const measured = checkObject(value, "measured");
-  return fieldsTogether<MeasuredMolding>({
-    levelWidth: () => checkLength(measured["levelWidth"], "measured.levelWidth"),
-    lap: ifGiven(measured["lap"], (lap) => checkLengthOrZero(lap, "measured.lap")),
-    depth: ifGiven(measured["depth"], (depth) => checkLength(depth, "measured.depth")),
+  return fieldsTogether<MeasuredMolding>(value, "measured", {
+    levelWidth: checkLength,
+    lap: ifGiven(checkLengthOrZero),
+    depth: ifGiven(checkLength),
   });
 }
 

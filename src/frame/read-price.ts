@@ -1,4 +1,4 @@
-import { checkNumber, checkObject, checkWord } from "../core/check.js";
+import { checkNumber, checkWord } from "../core/check.js";
 import type { Price } from "./brief.js";
 import { fieldsTogether } from "./together.js";
 
@@ -14,9 +14,8 @@ const MAX_AMOUNT: number = 1e12;
  * @returns the checked price
  */
 export function checkPrice(value: unknown, path: string, pers: readonly Price["per"][]): Price {
-  const price = checkObject(value, path);
-  return fieldsTogether<Price>({
-    amount: () => checkNumber(price["amount"], `${path}.amount`, 0, MAX_AMOUNT, "an amount from 0 to 1e12"),
-    per: () => checkWord(price["per"], `${path}.per`, pers),
+  return fieldsTogether<Price>(value, path, {
+    amount: (amount, at) => checkNumber(amount, at, 0, MAX_AMOUNT, "an amount from 0 to 1e12"),
+    per: (per, at) => checkWord(per, at, pers),
   });
 }

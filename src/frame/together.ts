@@ -1,3 +1,4 @@
+import { checkFields, checkObject } from "../core/check.js";
 import { InputError } from "../core/input-error.js";
 
 /**
@@ -24,27 +25,55 @@ export function together<T>(checks: readonly (() => T)[]): T[] {
 }
 
 /**
- * The same for the fields of an object.
+ * The same for the keys of an object: each that is not known is refused.
  *
- * @param checks - a check for every field that is given; one that returns `undefined` leaves its field out
+ * @param value - the object; what is none has no keys
+ * @param path - its name in error texts; empty for the brief itself
+ * @param keys - the keys that are known
+ * @returns a check for `together`
+ */
+export function knownKeys(value: unknown, path: string, keys: readonly string[]): () => void {
+  return () => {
+    if (typeof value === "object" && value !== null && !Array.isArray(value)) checkFields(value, path, keys, together);
+  };
+}
+
+/** A check of a field, which is told the field's value and name. */
+export type FieldCheck<T> = (value: unknown, path: string) => T;
+
+/**
+ * The same for the fields of an object, which has no others.
+ *
+ * @param value - the object
+ * @param path - its name in error texts
+ * @param checks - a check for every field that it may have; one that returns `undefined` leaves its field out
  * @returns the fields
  * @throws {AggregateError} as above
  */
-export function fieldsTogether<T extends object>(checks: { readonly [K in keyof T]-?: () => T[K] | undefined }): T {
-  const entries = Object.entries<() => unknown>(checks);
-  const values = together(entries.map(([, check]) => check));
-  return Object.fromEntries(
-    entries.map(([key], index) => [key, values[index]]).filter(([, v]) => v !== undefined),
-  ) as T;
+export function fieldsTogether<T extends object>(
+  value: unknown,
+  path: string,
+  checks: { readonly [K in keyof T]-?: FieldCheck<T[K] | undefined> },
+): T {
+  const object = checkObject(value, path);
+  const keys = Object.keys(checks);
+  const values = together<unknown>([
+    ...Object.entries<FieldCheck<unknown>>(checks).map(
+      ([key, check]) =>
+        () =>
+          check(object[key], `${path}.${key}`),
+    ),
+    knownKeys(object, path, keys),
+  ]);
+  return Object.fromEntries(keys.map((key, index) => [key, values[index]]).filter(([, v]) => v !== undefined)) as T;
 }
 
 /**
  * A check that passes over what is not given.
  *
- * @param value - the value
- * @param check - how it is checked
+ * @param check - how it is checked where it is
  * @returns a check for `fieldsTogether`
  */
-export function ifGiven<T>(value: unknown, check: (value: unknown) => T): () => T | undefined {
-  return () => (value === undefined ? undefined : check(value));
+export function ifGiven<T>(check: FieldCheck<T>): FieldCheck<T | undefined> {
+  return (value, path) => (value === undefined ? undefined : check(value, path));
 }

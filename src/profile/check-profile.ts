@@ -1,4 +1,4 @@
-import { checkArray, checkDistance, checkNumber, checkObject, refuse } from "../core/check.js";
+import { checkArray, checkDistance, checkNumber, checkObject, refuse, reject } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
 import type { Profile } from "./profile.js";
 
@@ -22,12 +22,15 @@ export function checkPoint(value: unknown, path: string): Point {
  * @returns the points
  */
 export function checkOutline(profile: unknown, path = "profile"): Point[] {
-  const outline = checkArray(
-    checkObject(profile, path)["outline"],
-    `${path}.outline`,
-    "an array of three or more points",
-  );
-  if (outline.length < 3) return refuse("range", `${path}.outline`, outline, "an array of three or more points");
+  const given = checkObject(profile, path);
+  const [at, what] = [`${path}.outline`, "an array of three or more points"];
+  // The likeliest slip: the sizes of a molding where its section is asked for.
+  if (given["outline"] === undefined && given["width"] !== undefined) {
+    const hint = "`molding` makes a profile of a width and a thickness";
+    return reject("missing", at, undefined, `Expected \`${at}\` to be ${what}, got undefined; ${hint}`);
+  }
+  const outline = checkArray(given["outline"], at, what);
+  if (outline.length < 3) return refuse("range", at, outline, what);
   return outline.map((point, index) => checkPoint(point, `${path}.outline[${index}]`));
 }
 

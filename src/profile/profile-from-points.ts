@@ -108,7 +108,10 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
     checkPoint(point, `outline[${index}]`),
   );
   const corners = distinctCorners(points);
-  if (corners.length < 3) refuse("range", "outline", given["outline"], "an outline of three or more different points");
+  if (corners.length < 3) {
+    const what = "an outline of three or more different points";
+    reject("range", "outline", given["outline"], `Expected \`outline\` to be ${what}, got ${corners.length}`);
+  }
   const crossing = findCrossing(corners);
   if (crossing !== undefined) {
     const [first, second] = crossing.map((edge) => corners[edge]!.index);

@@ -1,8 +1,8 @@
 import {
   checkArray,
+  checkFields,
   checkInside,
   checkLength,
-  checkObject,
   checkOneOf,
   checkWord,
   refuse,
@@ -51,12 +51,12 @@ export interface ReadMolding {
 const ARRISES: readonly FaceArris[] = ["sightFace", "outerFace"];
 
 function readRabbet(value: unknown): RabbetSize {
-  const rabbet = checkObject(value, "rabbet");
+  const rabbet = checkFields(value, "rabbet", ["width", "depth"]);
   return { width: checkLength(rabbet["width"], "rabbet.width"), depth: checkLength(rabbet["depth"], "rabbet.depth") };
 }
 
 function readCut(value: unknown, path: string): ReadCut {
-  const cut = checkObject(value, path);
+  const cut = checkFields(value, path, ["cut", "at", "width", "depth", "angle"]);
   checkWord(cut["cut"], `${path}.cut`, ["chamfer"]);
   const at = checkWord(cut["at"], `${path}.at`, ARRISES);
   const width = checkLength(cut["width"], `${path}.width`);
@@ -93,13 +93,13 @@ function readFlag(flags: Readonly<Record<string, unknown>>, key: string, byDefau
  * @returns the options with the defaults filled in
  */
 export function readMolding(options: unknown): ReadMolding {
-  const given = checkObject(options);
+  const given = checkFields(options, "", ["width", "thickness", "rabbet", "face", "madeFor"]);
   const width = checkLength(given["width"], "width");
   const thickness = checkLength(given["thickness"], "thickness");
   const rabbet = given["rabbet"] === undefined ? undefined : readRabbet(given["rabbet"]);
   const face = given["face"] === undefined ? [] : readFace(given["face"]);
   const milled = given["madeFor"] !== undefined;
-  const madeFor = milled ? checkObject(given["madeFor"], "madeFor") : {};
+  const madeFor = milled ? checkFields(given["madeFor"], "madeFor", ["slope", "outer", "inner", "rabbet", "back"]) : {};
   return {
     width,
     thickness,

@@ -1,21 +1,18 @@
 import {
   checkArray,
+  checkFields,
   checkInteger,
   checkLength,
   checkLengthOrZero,
   checkNumber,
-  checkObject,
   checkOneOf,
   checkText,
   MAX_LENGTH,
   refuse,
-  reject,
 } from "../core/check.js";
-import type { ShareKey, StockJob, Stretch, Trims } from "./stock-job.js";
+import { checkList, checkSticks, checkName, MOST, type CheckedStick } from "./check-sticks.js";
+import type { ShareKey, StockJob, Trims } from "./stock-job.js";
 import { sumOf } from "./sums.js";
-
-/** Most pieces or sticks of one kind, and most pieces in all. */
-const MOST: number = 1e9;
 
 /** What pieces of equal length, run and share have in common: a million pieces of a name each are still few of these. */
 export interface CheckedPiece {
@@ -25,20 +22,6 @@ export interface CheckedPiece {
   readonly share: ShareKey | undefined;
   /** Whether it was given as a run. */
   readonly run: boolean;
-}
-
-/** A {@link StockStick} with its defaults filled in. */
-export interface CheckedStick {
-  /** Name. */
-  readonly id: string;
-  /** Length. */
-  readonly length: number;
-  /** How many there are, Infinity for as many as needed. */
-  readonly count: number;
-  /** What using one costs. */
-  readonly cost: number;
-  /** Where no piece may lie. */
-  readonly defects: readonly Stretch[];
 }
 
 /** A {@link StockJob} with its defaults filled in. */
@@ -65,24 +48,6 @@ export interface CheckedJob {
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** An object of known fields. Jobs come from forms and files, where a misspelled key would silently change the plan. */
-function checkFields(value: unknown, path: string, keys: readonly string[]): Fields {
-  const object = checkObject(value, path);
-  for (const key of Object.keys(object)) {
-    if (keys.includes(key)) continue;
-    const list = keys.map((name) => `\`${name}\``).join(", ");
-    reject("unknown", `${path}.${key}`, object[key], `Expected \`${path}\` to have no key but ${list}, got \`${key}\``);
-  }
-  return object;
-}
-
-/** An array with something in it. */
-function checkList(value: unknown, path: string, what: string): readonly unknown[] {
-  const list = checkArray(value, path, `an array of ${what}s`);
-  if (list.length === 0) reject("range", path, value, `Expected \`${path}\` to have at least one ${what}, got none`);
-  return list;
-}
-
 function checkShare(value: unknown, path: string, length: number): ShareKey {
   const { key, saving } = checkFields(value, path, ["key", "saving"]);
   // The piece after must not start before this one.
@@ -104,27 +69,6 @@ function checkPiece(piece: Fields, path: string): CheckedPiece {
   return { parts, share: undefined, run: true };
 }
 
-function checkStretch(value: unknown, path: string, length: number): Stretch {
-  const stretch = checkFields(value, path, ["start", "end"]);
-  const start = checkNumber(stretch["start"], `${path}.start`, 0, length);
-  return { start, end: checkNumber(stretch["end"], `${path}.end`, start, length) };
-}
-
-function checkStick(value: unknown, path: string): CheckedStick {
-  const stick = checkFields(value, path, ["id", "length", "count", "cost", "defects"]);
-  const length = checkLength(stick["length"], `${path}.length`);
-  const { count, cost = length, defects = [] } = stick;
-  const zones = checkArray(defects, `${path}.defects`);
-  const otherwise = zones.length > 0 ? 1 : Infinity;
-  return {
-    id: checkText(stick["id"], `${path}.id`),
-    length,
-    count: count === undefined ? otherwise : checkInteger(count, `${path}.count`, 0, MOST),
-    cost: checkNumber(cost, `${path}.cost`, 0, MAX_LENGTH),
-    defects: zones.map((zone, k) => checkStretch(zone, `${path}.defects[${k}]`, length)),
-  };
-}
-
 function checkTrim(value: unknown): Trims {
   const both = typeof value !== "object" || value === null;
   const { start, end } = both ? { start: value, end: value } : checkFields(value, "job.trim", ["start", "end"]);
@@ -132,15 +76,6 @@ function checkTrim(value: unknown): Trims {
     start: checkLengthOrZero(start, both ? "job.trim" : "job.trim.start"),
     end: checkLengthOrZero(end, both ? "job.trim" : "job.trim.end"),
   };
-}
-
-function checkUnique(ids: readonly string[], path: string): void {
-  const seen = new Set<string>();
-  ids.forEach((id, k) => {
-    if (seen.has(id))
-      refuse("conflict", `${path}[${k}].id`, id, `another name than \`${path}[${ids.indexOf(id)}].id\``);
-    seen.add(id);
-  });
 }
 
 /**
@@ -156,12 +91,13 @@ export function checkJob(value: StockJob): CheckedJob {
   const given = checkArray(job["pieces"], "job.pieces", "an array of pieces");
   const counts = new Float64Array(given.length);
   const ids: string[] = [];
+  const seen = new Map<string, number>();
   const alike = new Map<string, CheckedPiece>();
   const savings = new Map<string, number>();
   const pieces = given.map((item, k): CheckedPiece => {
     const path = `job.pieces[${k}]`;
     const fields = checkFields(item, path, ["id", "length", "run", "count", "share"]);
-    ids.push(checkText(fields["id"], `${path}.id`));
+    ids.push(checkName(fields["id"], "job.pieces", k, seen));
     const { count = 1 } = fields;
     counts[k] = checkInteger(count, `${path}.count`, 0, MOST);
     const piece = checkPiece(fields, path);
@@ -169,7 +105,7 @@ export function checkJob(value: StockJob): CheckedJob {
     if (share !== undefined) {
       const other = savings.get(share.key) ?? share.saving;
       if (share.saving !== other)
-        refuse("conflict", `${path}.share.saving`, share.saving, `${other} like that of the same key before it`);
+        refuse("conflict", `${path}.share.saving`, share.saving, `${other}, the saving of its key`);
       savings.set(share.key, other);
     }
     const name = `${run} ${parts.join()} ${share?.key ?? ""}`;
@@ -177,14 +113,7 @@ export function checkJob(value: StockJob): CheckedJob {
     alike.set(name, same);
     return same;
   });
-  const sticks = checkList(job["sticks"], "job.sticks", "stick").map((stick, k) =>
-    checkStick(stick, `job.sticks[${k}]`),
-  );
-  checkUnique(ids, "job.pieces");
-  checkUnique(
-    sticks.map(({ id }) => id),
-    "job.sticks",
-  );
+  const sticks = checkSticks(job["sticks"], "job.sticks");
   const total = sumOf(counts);
   if (total > MOST) refuse("range", "job.pieces", total, `at most ${MOST} pieces in all`);
   const worth = checkNumber(credit, "job.credit", 0, MAX_LENGTH);

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject, refuse } from "../core/check.js";
+import { checkFields, checkNumber, refuse } from "../core/check.js";
 import type { FitOptions, FitProgress } from "./fit-options.js";
 
 /** {@link FitOptions} with their defaults filled in. */
@@ -15,21 +15,20 @@ export interface CheckedOptions {
  * Checks the options of a search and fills in their defaults.
  *
  * @param value - the options as they came
+ * @param others - options that the caller looks at itself
  * @returns the options
- * @throws {InputError} when one is of another type or below 0
+ * @throws {InputError} when one is unknown, of another type or below 0
  */
-export function checkOptions(value: FitOptions): CheckedOptions {
-  const options = checkObject(value);
-  const limit = (key: "timeLimit" | "workLimit", otherwise: number): number =>
-    options[key] === undefined ? otherwise : checkNumber(options[key], key, 0, Infinity, "a number from 0");
-  const workLimit = limit("workLimit", Infinity);
+export function checkOptions(value: FitOptions, others: readonly string[] = []): CheckedOptions {
+  const options = checkFields(value, "", ["timeLimit", "workLimit", "onProgress", ...others]);
+  const { workLimit = Infinity, timeLimit = options["workLimit"] === undefined ? 2000 : Infinity } = options;
   const { onProgress } = value;
   if (onProgress !== undefined && typeof onProgress !== "function") {
     refuse("type", "onProgress", onProgress, "a function");
   }
   return {
-    workLimit,
-    timeLimit: limit("timeLimit", options["workLimit"] === undefined ? 2000 : Infinity),
+    workLimit: checkNumber(workLimit, "workLimit", 0, Infinity),
+    timeLimit: checkNumber(timeLimit, "timeLimit", 0, Infinity),
     onProgress,
   };
 }

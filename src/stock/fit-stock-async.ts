@@ -45,7 +45,7 @@ function reasonOf({ reason }: FitSignal): Error {
  * ```
  */
 export async function fitStockAsync(job: StockJob, options: FitAsyncOptions = {}): Promise<StockFit> {
-  const checked = checkOptions(options);
+  const checked = checkOptions(options, ["signal"]);
   const { signal } = options;
   if (signal !== undefined) checkObject(signal, "signal");
   const steps = runSearch(job, checked);

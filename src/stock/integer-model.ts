@@ -1,5 +1,6 @@
 import { refuse, reject } from "../core/check.js";
-import type { CheckedJob, CheckedPiece, CheckedStick } from "./check-job.js";
+import type { CheckedJob, CheckedPiece } from "./check-job.js";
+import type { CheckedStick } from "./check-sticks.js";
 import { commonGrid, fineGrid, fromGrid, type Grid, MAX_GRID_NUMBER, toGrid } from "./grid.js";
 import { largestOf, sumOf } from "./sums.js";
 

@@ -85,7 +85,7 @@ test("a job that is refused comes back with what is wrong", async () => {
   expect(await page.evaluate(`window.fit(${JSON.stringify(refused)})`)).toEqual({
     kind: "refused",
     path: "job.sticks",
-    message: "Expected `job.sticks` to have at least one stick, got none",
+    message: "Expected `job.sticks` to be an array of one stick or more, got an empty array",
   });
   await page.evaluate("window.told.splice(0)");
 });

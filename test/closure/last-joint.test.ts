@@ -314,11 +314,11 @@ test.each([
   [() => halfRings(null as never), "Expected `options` to be an object, got null"],
   [
     () => halfRings({ sticks: [STICK, STICK, STICK], at: 0, width: 20 }),
-    "Expected `sticks` to be an array of 4 to 1000 sticks, got an array",
+    "Expected `sticks` to be an array of 4 to 1000 sticks, got an array of 3",
   ],
   [
     () => halfRings({ sticks: [STICK, STICK, STICK, STICK, STICK], at: 0, width: 20 }),
-    "Expected `sticks` to be an even number of sticks: 5 have no straight halves, see `closingPiece`, got an array",
+    "Expected `sticks` to be an even number of sticks: 5 have no straight halves, see `closingPiece`, got an array of 5",
   ],
   [
     () => halfRings({ sticks: [STICK, STICK, STICK, STICK], at: 0, width: 0 }),
@@ -326,7 +326,7 @@ test.each([
   ],
   [
     () => closingPiece({ sticks: [STICK], at: 0, width: 20 }),
-    "Expected `sticks` to be an array of 2 to 1000 sticks, got an array",
+    "Expected `sticks` to be an array of 2 to 1000 sticks, got an array of 1",
   ],
   [
     () => closingPiece({ sticks: [STICK, STICK], at: "edge" as never, width: 20 }),

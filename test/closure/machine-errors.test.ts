@@ -171,7 +171,7 @@ describe("errors told apart by how the stick was moved", () => {
 });
 
 test.each([
-  [[], "Expected `options` to be an object, got an array"],
+  [[], "Expected `options` to be an object, got an empty array"],
   [{ sides: 2, move: "flip" }, "Expected `sides` to be an integer from 3 to 1000000, got 2 (number)"],
   [{ sides: 6 }, 'Expected `move` to be one of "flip", "slide", "roll", "tumble", got undefined'],
   [{ sides: 6, move: "turn" }, 'Expected `move` to be one of "flip", "slide", "roll", "tumble", got "turn" (string)'],

@@ -268,7 +268,7 @@ test.each([
   ],
   [
     () => measuredOpening({ sides: 6, acrossFlats: [200, 200] }),
-    "Expected `acrossFlats` to be an array of 3 lengths, got an array",
+    "Expected `acrossFlats` to be an array of 3 lengths, got an array of 2",
   ],
   [
     () => measuredOpening({ sides: 5, acrossFlats: "300" as never }),

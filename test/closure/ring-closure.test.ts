@@ -368,7 +368,7 @@ const SQUARE = { sticks: [STICK, STICK, STICK, STICK], at: "inside", width: 20 }
 test.each([
   [null, "Expected `options` to be an object, got null"],
   [{ ...SQUARE, sticks: undefined }, "Expected `sticks` to be an array of 3 to 1000 sticks, got undefined"],
-  [{ ...SQUARE, sticks: [STICK, STICK] }, "Expected `sticks` to be an array of 3 to 1000 sticks, got an array"],
+  [{ ...SQUARE, sticks: [STICK, STICK] }, "Expected `sticks` to be an array of 3 to 1000 sticks, got an array of 2"],
   [
     { ...SQUARE, sticks: [STICK, STICK, { ...STICK, length: 0 }] },
     "Expected `sticks[2].length` to be a positive length (1e-100 to 1e100), got 0 (number)",

@@ -68,7 +68,7 @@ describe("what is refused", () => {
       "type",
       'Expected `x` to be one of "a", "b", got Symbol(c) (symbol)',
     ],
-    [() => check.checkObject([], "x"), "type", "Expected `x` to be an object, got an array"],
+    [() => check.checkObject([], "x"), "type", "Expected `x` to be an object, got an empty array"],
     [() => check.checkArray({}, "x"), "type", "Expected `x` to be an array, got an object"],
     [() => check.checkArray(() => 0, "x"), "type", "Expected `x` to be an array, got a function"],
     [() => check.checkText("", "x"), "range", 'Expected `x` to be a string that is not empty, got "" (string)'],

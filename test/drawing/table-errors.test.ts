@@ -33,7 +33,7 @@ describe("tabulate refuses", () => {
     [{ ...good, caption: undefined }, "missing", "Expected `caption` to be a string that is not empty, got undefined"],
     [{ ...good, caption: " \n" }, "range", 'Expected `caption` to be a string that is not empty, got "" (string)'],
     [{ ...good, columns: {} }, "type", "Expected `columns` to be an array of columns, got an object"],
-    [{ ...good, columns: [] }, "range", "Expected `columns` to be an array of one column or more, got an array"],
+    [{ ...good, columns: [] }, "range", "Expected `columns` to be an array of one column or more, got an empty array"],
     [{ ...good, columns: ["y"] }, "type", 'Expected `columns[0]` to be an object, got "y" (string)'],
     [
       { ...good, columns: [{ label: 5 }] },

@@ -143,7 +143,7 @@ describe("the panel for a glued frame", () => {
       { acrossFlats: [1], fromCenter: [1] },
       "Expected exactly one of `acrossFlats`, `fromCenter`, got `acrossFlats` and `fromCenter`",
     ],
-    [plan, { acrossFlats: [300] }, "Expected `acrossFlats` to be an array of 3 lengths, got an array"],
+    [plan, { acrossFlats: [300] }, "Expected `acrossFlats` to be an array of 3 lengths, got an array of 1"],
     [
       plan,
       { fromCenter: [150, 150, 150, 150, 150, -1] },

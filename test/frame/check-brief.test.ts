@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
 import { checkBrief, planFrame, type FrameBrief } from "miterwright/frame";
-import { tableSaw } from "miterwright/saw";
+import { miterSaw, tableSaw } from "miterwright/saw";
+import { woodSpecies } from "miterwright/wood";
 import { plain, rabbeted, throughJson } from "./briefs.js";
 
 const sound = { sides: 6, profile: plain, opening: { side: 200 } };
@@ -128,10 +129,182 @@ describe("checkBrief", () => {
     expect(level.map(({ path }) => path)).toEqual(["measured.levelWidth", "measured.lap", "measured.depth"]);
   });
 
+  test("looks at sticks as the fit does, and at all of them", () => {
+    const sticks = [
+      { id: "ash", length: 2000 },
+      { id: "ash", length: 0, qty: 3, defects: [{ start: 500, end: 300 }, 7, { start: 0, end: 1, at: 4 }] },
+      { id: "ash", length: 600, count: 2, cost: 0, defects: [{ start: 590, end: 601 }] },
+      {},
+      {},
+    ];
+    expect(checkBrief({ ...sound, sticks }).map(({ path, code, message }) => [path, code, message])).toEqual([
+      [
+        "sticks[1].id",
+        "conflict",
+        'Expected `sticks[1].id` to be another name than `sticks[0].id`, got "ash" (string)',
+      ],
+      [
+        "sticks[1].length",
+        "range",
+        "Expected `sticks[1].length` to be a positive length (1e-100 to 1e100), got 0 (number)",
+      ],
+      [
+        "sticks[1].defects[0].end",
+        "range",
+        "Expected `sticks[1].defects[0].end` to be a number from 500 to 1e+100, got 300 (number)",
+      ],
+      ["sticks[1].defects[1]", "type", "Expected `sticks[1].defects[1]` to be an object, got 7 (number)"],
+      [
+        "sticks[1].defects[2].at",
+        "unknown",
+        "Expected `sticks[1].defects[2]` to have no key but `start`, `end`, got `at`",
+      ],
+      [
+        "sticks[1].qty",
+        "unknown",
+        "Expected `sticks[1]` to have no key but `id`, `length`, `count`, `cost`, `defects`, got `qty`",
+      ],
+      [
+        "sticks[2].id",
+        "conflict",
+        'Expected `sticks[2].id` to be another name than `sticks[0].id`, got "ash" (string)',
+      ],
+      [
+        "sticks[2].defects[0].end",
+        "range",
+        "Expected `sticks[2].defects[0].end` to be a number from 590 to 600, got 601 (number)",
+      ],
+      ["sticks[3].id", "missing", "Expected `sticks[3].id` to be a string that is not empty, got undefined"],
+      [
+        "sticks[3].length",
+        "missing",
+        "Expected `sticks[3].length` to be a positive length (1e-100 to 1e100), got undefined",
+      ],
+      ["sticks[4].id", "missing", "Expected `sticks[4].id` to be a string that is not empty, got undefined"],
+      [
+        "sticks[4].length",
+        "missing",
+        "Expected `sticks[4].length` to be a positive length (1e-100 to 1e100), got undefined",
+      ],
+    ]);
+  });
+
+  test("says what is wrong within two kinds of molding or of opening, besides that there are two", () => {
+    const issues = checkBrief({
+      sides: 6,
+      profile: { outline: [], marks: {} },
+      measured: { levelWidth: 0 },
+      opening: { side: -1, contains: { width: 3 }, acrossflats: 5 },
+    });
+    expect(issues.map(({ path, code }) => [path, code])).toEqual([
+      ["opening.side", "conflict"],
+      ["opening.contains.height", "missing"],
+      ["opening.side", "range"],
+      ["opening.acrossflats", "unknown"],
+      ["measured", "conflict"],
+      ["profile.outline", "range"],
+      ["measured.levelWidth", "range"],
+    ]);
+  });
+
+  test("puts a molding that is missing where a form has a field for it", () => {
+    const { profile, ...rest } = sound;
+    expect(profile).toBe(plain);
+    expect(checkBrief(rest)).toEqual([
+      {
+        code: "missing",
+        path: "profile",
+        value: undefined,
+        message: "Expected exactly one of `profile`, `measured`, got none",
+      },
+    ]);
+  });
+
+  test("gives back the opening that cannot be", () => {
+    expect(checkBrief({ ...sound, opening: { side: 2 }, at: "outerFace" })[0]).toMatchObject({
+      code: "impossible",
+      path: "opening",
+      value: { side: 2 },
+    });
+  });
+
+  test("finds a misspelled key wherever it stands, with the known ones", () => {
+    const { miter, bevel, ...saw } = tableSaw();
+    const issues = checkBrief({
+      ...sound,
+      opening: { contains: { width: 300, height: 200, allowence: 3 }, acrossflats: 4 },
+      contents: [
+        { name: "glass", thickness: 2, tickness: 3, price: { amount: 1, per: "piece", each: 2 } },
+        { name: "board", thickness: 2, material: { density: 700, expension: 1 } },
+        { name: "panel", thickness: 2, material: { species: "white ash", graindirection: 90 } },
+      ],
+      saw: { ...saw, depthat45: 60, miter: { ...miter, stepp: 1 }, bevel: { ...bevel, rest: 1 } },
+      rough: { method: "none", allowence: 3 },
+      sticks: [{ id: "ash", length: 2000, qty: 2 }],
+      species: {
+        radial: 4,
+        tangential: 8,
+        specificgravity: 0.6,
+        coefficients: { radial: 0.001, tangential: 0.002, t: 1 },
+      },
+      moisture: {
+        made: { temperature: 20, humidity: 50, rh: 50 },
+        seasons: [{ temperature: 20, humidity: 50, at: 1 }],
+        worst: 3,
+      },
+      price: { amount: 1, per: "meter", currency: "EUR" },
+      hanging: { by: "wire", wireangle: 30 },
+    });
+    expect(issues.every(({ code }) => code === "unknown")).toBe(true);
+    expect(issues.map(({ message }) => message)).toEqual([
+      "Expected `opening.contains` to have no key but `width`, `height`, `allowance`, got `allowence`",
+      "Expected `opening` to have no key but `contains`, `cutFrom`, `side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`, `perimeter`, `area`, got `acrossflats`",
+      "Expected `contents[0].price` to have no key but `amount`, `per`, got `each`",
+      "Expected `contents[0]` to have no key but `name`, `thickness`, `material`, `price`, got `tickness`",
+      "Expected `contents[1].material` to have no key but `density`, `expansion`, got `expension`",
+      "Expected `contents[2].material` to have no key but `species`, `grain`, `grainDirection`, got `graindirection`",
+      "Expected `saw` to have no key but `fence`, `miter`, `bevel`, `depth`, `depthAt45`, `crosscut`, `gaugeReach`, got `depthat45`",
+      "Expected `saw.miter` to have no key but `left`, `right`, `reads`, `step`, got `stepp`",
+      "Expected `saw.bevel` to have no key but `left`, `right`, `reads`, `step`, got `rest`",
+      "Expected `rough` to have no key but `method`, `allowance`, got `allowence`",
+      "Expected `sticks[0]` to have no key but `id`, `length`, `count`, `cost`, `defects`, got `qty`",
+      "Expected `species` to have no key but `name`, `radial`, `tangential`, `coefficients`, `fiberSaturation`, `specificGravity`, `seen`, got `specificgravity`",
+      "Expected `species.coefficients` to have no key but `radial`, `tangential`, got `t`",
+      "Expected `moisture.made` to have no key but `temperature`, `humidity`, got `rh`",
+      "Expected `moisture.seasons[0]` to have no key but `temperature`, `humidity`, got `at`",
+      "Expected `moisture` to have no key but `made`, `seasons`, got `worst`",
+      "Expected `price` to have no key but `amount`, `per`, got `currency`",
+      "Expected `hanging` to have no key but `by`, `wireAngle`, `screwDepth`, `extraMass`, got `wireangle`",
+    ]);
+    const level = checkBrief({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, width: 3 } });
+    expect(level.map(({ message }) => message)).toEqual([
+      "Expected `measured` to have no key but `levelWidth`, `lap`, `depth`, got `width`",
+    ]);
+    const sheet = checkBrief({ ...sound, opening: { cutFrom: { width: 600, height: 400, allowance: 2 } } });
+    expect(sheet.map(({ message }) => message)).toEqual([
+      "Expected `opening.cutFrom` to have no key but `width`, `height`, got `allowance`",
+    ]);
+  });
+
+  test("takes what other functions of ours give, and a profile with data of your own", () => {
+    const profile = { ...plain, maker: "me" };
+    const brief = { ...sound, profile, species: woodSpecies("white ash"), saw: miterSaw() };
+    expect(checkBrief(brief)).toEqual([]);
+    expect(checkBrief(planFrame(brief).brief)).toEqual([]);
+  });
+
   test("takes anything at all", () => {
     for (const value of [undefined, null, 5, "brief", [], () => 0]) {
-      expect(checkBrief(value).map((issue) => issue.path)).toEqual(["brief"]);
+      expect(checkBrief(value).map((issue) => issue.path)).toEqual([""]);
     }
+    expect(checkBrief(null)[0]?.message).toBe("Expected the brief to be an object, got null");
+    expect(checkBrief(undefined)[0]).toMatchObject({
+      code: "missing",
+      message: "Expected the brief to be an object, got undefined",
+    });
+    expect(() => planFrame([sound] as unknown as FrameBrief)).toThrow(
+      "Expected the brief to be an object, got an array of 1",
+    );
     expect(checkBrief({}).map((issue) => issue.code)).toEqual(["missing", "missing", "missing"]);
   });
 });
@@ -179,8 +352,13 @@ test.each([
   [{ measured: { levelWidth: 4 } }, "Expected exactly one of `profile`, `measured`, got `profile` and `measured`"],
   [
     { profile: { outline: [], marks: {} } },
-    "Expected `profile.outline` to be an array of three or more points, got an array",
+    "Expected `profile.outline` to be an array of three or more points, got an empty array",
   ],
+  [
+    { profile: { width: 40, thickness: 20 } },
+    "Expected `profile.outline` to be an array of three or more points, got undefined; `molding` makes a profile of a width and a thickness",
+  ],
+  [{ sticks: [] }, "Expected `sticks` to be an array of one stick or more, got an empty array"],
   [
     { contents: "glass" },
     'Expected `contents` to be an array of layers, each with a name and a thickness, got "glass" (string)',
@@ -198,14 +376,14 @@ test.each([
     "Expected `rough.allowance` to be a positive length (1e-100 to 1e100), got 0 (number)",
   ],
   [{ lay: 400 }, "Expected `lay` to be degrees from -360 to 360, got 400 (number)"],
-  [{ sticks: {} }, "Expected `sticks` to be an array of sticks, each with an id and a length, got an object"],
+  [{ sticks: {} }, "Expected `sticks` to be an array of one stick or more, got an object"],
   [
     { sticks: [{ id: "ash", length: 2000, count: 0.5 }] },
     "Expected `sticks[0].count` to be an integer from 0 to 1000000000, got 0.5 (number)",
   ],
   [
     { sticks: [{ id: "ash", length: 2000, cost: -1 }] },
-    "Expected `sticks[0].cost` to be zero or a positive length (up to 1e100), got -1 (number)",
+    "Expected `sticks[0].cost` to be a number from 0 to 1e+100, got -1 (number)",
   ],
   [{ gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
   [{ fastenerRoom: -1 }, "Expected `fastenerRoom` to be zero or a positive length (up to 1e100), got -1 (number)"],
@@ -213,7 +391,7 @@ test.each([
   [{ grain: 91 }, "Expected `grain` to be degrees from 0 to 90, got 91 (number)"],
   [
     { moisture: { made: 8, seasons: [] } },
-    "Expected `moisture.seasons` to be an array of one or more moistures, got an array",
+    "Expected `moisture.seasons` to be an array of one or more moistures, got an empty array",
   ],
   [
     { moisture: { made: 8, seasons: [6, { temperature: 21, humidity: 101 }] } },
@@ -259,11 +437,11 @@ test.each([
   ],
   [
     { opening: { side: 2 }, at: "outerFace" },
-    "Expected `opening` to leave the sticks a length at every edge, but at sightFace it would be -44.1880215352",
+    "Expected `opening` to leave the sticks a length at every edge, but at the sight edge at the face it would be -44.1880215352",
   ],
   [
     { colour: "oak" },
-    "Expected only known fields in the brief (sides, slope, pose, opening, at, contents, clearance, unit, saw, kerf, rough, lay, sticks, gap, fastenerRoom, species, grain, moisture, price, hanging, profile, measured), got `colour`",
+    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `lay`, `sticks`, `gap`, `fastenerRoom`, `species`, `grain`, `moisture`, `price`, `hanging`, `profile`, `measured`, got `colour`",
   ],
 ])("brief with %j", (changes, message) => {
   expect(onlyIssue(changes)).toBe(message);

@@ -60,7 +60,7 @@ describe("options that are no object", () => {
   test.each([
     [undefined, "missing", "undefined"],
     [null, "type", "null"],
-    [[8, 1], "type", "an array"],
+    [[8, 1], "type", "an array of 2"],
     [8, "type", "8 (number)"],
   ])("%s", (given, code, told) => {
     const refused = [code, "options", given, `Expected \`options\` to be an object, got ${told}`];

@@ -192,7 +192,7 @@ describe("levelWidth refuses", () => {
       at({ outline, marks: { lip: 1 } }, { slope: 0, from: "lip" }),
     ],
     [
-      "Expected `profile.outline` to be an array of three or more points, got an array",
+      "Expected `profile.outline` to be an array of three or more points, got an array of 2",
       "range",
       "profile.outline",
       at({ outline: outline.slice(2), marks: {} }, { slope: 0 }),

@@ -192,7 +192,7 @@ describe("the marks of a molding, in types", () => {
 
   test("a wrong call does not compile", () => {
     // @ts-expect-error -- a misspelled option
-    molding({ width: 40, thickness: 20, rabet: rabbet });
+    expect(() => molding({ width: 40, thickness: 20, rabet: rabbet })).toThrow();
     // @ts-expect-error -- a rabbet without a depth
     expect(() => molding({ width: 40, thickness: 20, rabbet: { width: 8 } })).toThrow();
     const cut = { cut: "chamfer", at: "sightFace", width: 3 } as const;
@@ -323,7 +323,7 @@ describe("molding refuses", () => {
       at({ face: [{ ...chamfer, angle: undefined, depth: 20 }] }),
     ],
     [
-      "Expected `face` to be cuts that do not go through into the rabbet, got an array",
+      "Expected `face` to be cuts that do not go through into the rabbet, got an array of 1",
       "impossible",
       "face",
       at({
@@ -332,6 +332,30 @@ describe("molding refuses", () => {
       }),
     ],
     ["Expected `madeFor` to be an object, got 30 (number)", "type", "madeFor", at({ madeFor: 30 })],
+    [
+      "Expected no key but `width`, `thickness`, `rabbet`, `face`, `madeFor`, got `rabet`",
+      "unknown",
+      "rabet",
+      at({ rabet: { width: 8, depth: 10 } }),
+    ],
+    [
+      "Expected `rabbet` to have no key but `width`, `depth`, got `dept`",
+      "unknown",
+      "rabbet.dept",
+      at({ rabbet: { width: 8, depth: 10, dept: 4 } }),
+    ],
+    [
+      "Expected `face[0]` to have no key but `cut`, `at`, `width`, `depth`, `angle`, got `angel`",
+      "unknown",
+      "face[0].angel",
+      at({ face: [{ cut: "chamfer", at: "sightFace", width: 2, depth: 3, angel: 4 }] }),
+    ],
+    [
+      "Expected `madeFor` to have no key but `slope`, `outer`, `inner`, `rabbet`, `back`, got `outter`",
+      "unknown",
+      "madeFor.outter",
+      at({ madeFor: { slope: 30, outter: false } }),
+    ],
     [
       "Expected `madeFor.slope` to be a number between -90 and 90, bounds excluded, got 90 (number)",
       "range",

@@ -187,15 +187,15 @@ describe("profileFromPoints refuses", () => {
       "outline[1].x",
       at({ outline: [square[0], { x: NaN, y: 0 }] }),
     ],
-    [`Expected \`outline\` to be ${three}, got an array`, "range", "outline", at({ outline: [], marks: {} })],
+    [`Expected \`outline\` to be ${three}, got 0`, "range", "outline", at({ outline: [], marks: {} })],
     [
-      `Expected \`outline\` to be ${three}, got an array`,
+      `Expected \`outline\` to be ${three}, got 2`,
       "range",
       "outline",
       at({ outline: [square[0], square[1], square[0]], marks: {} }),
     ],
     [
-      "Expected `outline` to be at least 1e-100 wide and high, got an array",
+      "Expected `outline` to be at least 1e-100 wide and high, got an array of 4",
       "range",
       "outline",
       at({ outline: square.map(({ x, y }) => ({ x, y: y * 1e-101 })), marks: {} }),

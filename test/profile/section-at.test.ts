@@ -89,7 +89,7 @@ describe("sectionAt refuses", () => {
     ['Expected `slope` to be degrees from -90 to 90, got "30" (string)', "type", "slope", at(stick, "30")],
     ["Expected `slope` to be degrees from -90 to 90, got undefined", "missing", "slope", at(stick, undefined)],
     ["Expected `profile` to be an object, got undefined", "missing", "profile", at(undefined, 0)],
-    ["Expected `profile` to be an object, got an array", "type", "profile", at([], 0)],
+    ["Expected `profile` to be an object, got an empty array", "type", "profile", at([], 0)],
     [
       "Expected `profile.marks` to be an object, got undefined",
       "missing",
@@ -103,7 +103,7 @@ describe("sectionAt refuses", () => {
       at({ outline: "round", marks: {} }, 0),
     ],
     [
-      "Expected `profile.outline` to be an array of three or more points, got an array",
+      "Expected `profile.outline` to be an array of three or more points, got an array of 2",
       "range",
       "profile.outline",
       at({ outline: triangle.slice(1), marks: {} }, 0),

@@ -174,13 +174,13 @@ describe("refused", () => {
       () => innermostPoint(stick, -91),
     ],
     [
-      "Expected `profile.outline` to be an outline that encloses an area, got an array",
+      "Expected `profile.outline` to be an outline that encloses an area, got an array of 3",
       "impossible",
       "profile.outline",
       () => sectionCentroid(line),
     ],
     [
-      "Expected `profile.outline` to be an array of three or more points, got an array",
+      "Expected `profile.outline` to be an array of three or more points, got an empty array",
       "range",
       "profile.outline",
       () => sectionArea({ outline: [] }),

@@ -28,7 +28,7 @@ describe("jobs that are refused", () => {
     [
       "no sticks",
       { pieces, sticks: [] },
-      ["range", "job.sticks", "Expected `job.sticks` to have at least one stick, got none"],
+      ["range", "job.sticks", "Expected `job.sticks` to be an array of one stick or more, got an empty array"],
     ],
     [
       "an unknown key",
@@ -94,7 +94,7 @@ describe("jobs that are refused", () => {
     [
       "an empty run",
       { pieces: [{ id: "p", run: [] }], sticks },
-      ["range", "job.pieces[0].run", "Expected `job.pieces[0].run` to have at least one length, got none"],
+      ["range", "job.pieces[0].run", "Expected `job.pieces[0].run` to be an array of one length or more, got an empty array"],
     ],
     [
       "a run that shares",
@@ -126,7 +126,7 @@ describe("jobs that are refused", () => {
       [
         "conflict",
         "job.pieces[1].share.saving",
-        "Expected `job.pieces[1].share.saving` to be 3 like that of the same key before it, got 4 (number)",
+        "Expected `job.pieces[1].share.saving` to be 3, the saving of its key, got 4 (number)",
       ],
     ],
     [
@@ -189,10 +189,15 @@ describe("jobs that are refused", () => {
   });
 
   test("options", () => {
+    expect(refusal({ pieces, sticks }, { timelimit: 5 })).toEqual([
+      "unknown",
+      "timelimit",
+      "Expected no key but `timeLimit`, `workLimit`, `onProgress`, got `timelimit`",
+    ]);
     expect(refusal({ pieces, sticks }, { timeLimit: -1 })).toEqual([
       "range",
       "timeLimit",
-      "Expected `timeLimit` to be a number from 0, got -1 (number)",
+      "Expected `timeLimit` to be a number from 0 to Infinity, got -1 (number)",
     ]);
     expect(refusal({ pieces, sticks }, { onProgress: 3 })).toEqual([
       "type",
@@ -205,6 +210,10 @@ describe("jobs that are refused", () => {
     await expect(fitStockAsync({ pieces, sticks: [] })).rejects.toBeInstanceOf(InputError);
     await expect(fitStockAsync({ pieces, sticks }, { signal: 3 as never })).rejects.toMatchObject({
       message: "Expected `signal` to be an object, got 3 (number)",
+    });
+    await expect(fitStockAsync({ pieces, sticks }, { abort: 3 } as never)).rejects.toMatchObject({
+      path: "abort",
+      message: "Expected no key but `timeLimit`, `workLimit`, `onProgress`, `signal`, got `abort`",
     });
   });
 });

@@ -162,7 +162,7 @@ describe("formatLength", () => {
     ],
     ["5", "mm", {}, "type", "value", 'Expected `value` to be a finite distance (-1e100 to 1e100), got "5" (string)'],
     [5, "yd", {}, "unknown", "unit", 'Expected `unit` to be one of "mm", "cm", "m", "in", "ft", got "yd" (string)'],
-    [5, "mm", [], "type", "options", "Expected `options` to be an object, got an array"],
+    [5, "mm", [], "type", "options", "Expected `options` to be an object, got an empty array"],
     [
       5,
       "mm",

@@ -170,7 +170,7 @@ describe.each([
     [5, "type", "Expected `text` to be a string, got 5 (number)"],
     [undefined, "missing", "Expected `text` to be a string, got undefined"],
     [null, "type", "Expected `text` to be a string, got null"],
-    [["5"], "type", "Expected `text` to be a string, got an array"],
+    [["5"], "type", "Expected `text` to be a string, got an array of 1"],
   ])("text %j", (text, code, message) => {
     expect(() => parse(text as unknown as string, "in")).toThrow(
       expect.objectContaining({ name: "InputError", code, path: "text", value: text, message }),

@@ -273,7 +273,7 @@ test.each([
     "Expected `grainDirection` to be degrees from -360 to 360, got 400 (number)",
   ],
   [{ seasons: 6 }, "type", "seasons", "Expected `seasons` to be an array of one season or more, got 6 (number)"],
-  [{ seasons: [] }, "range", "seasons", "Expected `seasons` to be an array of one season or more, got an array"],
+  [{ seasons: [] }, "range", "seasons", "Expected `seasons` to be an array of one season or more, got an empty array"],
   [{ seasons: [6, -2] }, "range", "seasons[1]", `Expected \`seasons[1]\` ${MOISTURE} -2 (number)`],
   [
     { species: undefined, sheet: "steel" },
