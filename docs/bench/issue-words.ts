@@ -23,7 +23,7 @@ export function issueWords({ code, path, message }: Refusal): string {
   if (code === "impossible" && path === "opening") {
     return "The opening is too small for this molding and number of sides: the sides would have no length at the inside.";
   }
-  const typed = /^Expected `text` to be (an? \w+), got .*?: at position \d+, (.*)$/s.exec(message);
+  const typed = /^Expected `text` to be (an? \w+), got .*?: at character \d+, (.*)$/s.exec(message);
   if (typed !== null) return `This can't be read as ${typed[1]!}: ${typed[2]!}.`;
   const plain = /^Expected `[^`]+` to be (.*), got .*$/s.exec(message);
   const said = plain === null ? message : `This has to be ${plain[1]!}.`;

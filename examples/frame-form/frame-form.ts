@@ -74,7 +74,7 @@ function readForm(): Answers {
 function shorten(message: string): string {
   return message
     .replace(
-      /^Expected `[^`]+` to be (.*?), got .*?(?:: at position \d+, (.*))?$/s,
+      /^Expected `[^`]+` to be (.*?), got .*?(?:: at character \d+, (.*))?$/s,
       (_, wanted: string, why?: string) => (why === undefined ? `Expected ${wanted}` : `Expected ${wanted}: ${why}`),
     )
     .replace(/ \([^)]*1e100\)/, "")

@@ -2,7 +2,7 @@
  * For a teacher's page: a polygon that follows a slider, drawn by the library, with all its measures in the reader's unit.
  */
 import { drawPlanView } from "miterwright/drawing";
-import { isInputError } from "miterwright/errors";
+import { isInputError, ParseError } from "miterwright/errors";
 import { frameGeometry } from "miterwright/frame";
 import { givenMeasure, regularPolygon } from "miterwright/polygon";
 import { formatAngle, formatLength, parseLength, type LengthUnit } from "miterwright/units";
@@ -70,7 +70,7 @@ function update(): void {
     issue.textContent = "";
   } catch (error) {
     if (!isInputError(error)) throw error;
-    const [, why = "it has to be more than zero"] = error.message.split(/: at position \d+, /);
+    const why = error instanceof ParseError ? error.reason : "it has to be more than zero";
     issue.textContent = `This is no length: ${why}.`;
     // A polygon of what no longer stands in the field would be worse than none.
     for (const place of [picture, summary, measures]) place.replaceChildren();

@@ -4,22 +4,27 @@ import { InputError, type InputErrorFacts } from "./input-error.js";
 export interface ParseErrorFacts extends InputErrorFacts {
   /** Index of the first character that does not fit, from 0; the text's length when it ends too early. */
   readonly position: number;
+  /** Why, as a clause for a form that shows the text itself: `a denominator is missing`. */
+  readonly reason: string;
 }
 
-/** An {@link InputError} about text: it also says at which character the text stops making sense. */
+/** An {@link InputError} about text: it also says at which character the text stops making sense, and why. */
 export class ParseError extends InputError {
   /** The name that stack traces print, and that {@link isInputError} goes by. */
   override readonly name: string = "ParseError";
   /** Index of the first character that does not fit, from 0; the text's length when it ends too early. */
   readonly position: number;
+  /** Why, as a clause for a form that shows the text itself: `a denominator is missing`. */
+  readonly reason: string;
 
   /**
    * Makes an error from its facts.
    *
-   * @param facts - code, path, value, message and position
+   * @param facts - code, path, value, message, position and reason
    */
   constructor(facts: ParseErrorFacts) {
     super(facts);
     this.position = facts.position;
+    this.reason = facts.reason;
   }
 }

@@ -37,8 +37,10 @@ export function fail(
     code,
     path: "text",
     value: text,
-    message: `Expected \`text\` to be ${noun}, got ${describeValue(text)}: at position ${position}, ${why}`,
+    // People count from 1.
+    message: `Expected \`text\` to be ${noun}, got ${describeValue(text)}: at character ${position + 1}, ${why}`,
     position,
+    reason: why,
   });
 }
 

@@ -18,7 +18,10 @@ export type LengthStyle = "decimal" | "fraction" | "feet-inches";
 
 /** Options of {@link formatLength}. */
 export interface FormatLengthOptions extends FormatOptions {
-  /** How the length is written; default `"fraction"` in inches, `"feet-inches"` in feet, else `"decimal"`. */
+  /**
+   * How the length is written; default `"fraction"` in inches, `"feet-inches"` in feet, else `"decimal"`. Where `digits` are
+   * asked for and no `denominator` is, the default is `"decimal"` in every unit.
+   */
   readonly style?: LengthStyle;
   /** The unit to write it in; default the unit of the value, but with `style: "feet-inches"` always feet. */
   readonly as?: LengthUnit;
@@ -33,8 +36,9 @@ export interface FormatLengthOptions extends FormatOptions {
   readonly reduce?: boolean;
 }
 
-/** The style of a unit, unless another is asked for. */
-function styleOf(unit: LengthUnit): LengthStyle {
+/** The style of a unit, unless another is asked for; `digits` without a denominator ask for decimals. */
+function styleOf(unit: LengthUnit, { digits, denominator }: Readonly<Record<string, unknown>>): LengthStyle {
+  if (digits !== undefined && denominator === undefined) return "decimal";
   return unit === "in" ? "fraction" : unit === "ft" ? "feet-inches" : "decimal";
 }
 
@@ -92,6 +96,7 @@ function checkAs(value: unknown, unit: LengthUnit, style: LengthStyle | undefine
  * formatLength(5.4375, "in"); //=> "5 7/16\""
  * formatLength(90.5, "mm", { as: "in" }); //=> "3 9/16\""
  * formatLength(90.5, "mm", { as: "in", style: "decimal", label: "letters" }); //=> "3.563 in"
+ * formatLength(5.4375, "in", { digits: 2 }); //=> "5.44\""
  * formatLength(14.5, "in", { style: "feet-inches" }); //=> "1' 2 1/2\""
  * formatLength(5.2, "in", { denominator: 8, rounding: "up" }); //=> "5 1/4\""
  * ```
@@ -103,7 +108,7 @@ export function formatLength(value: number, unit: LengthUnit, options: FormatLen
   const styles = ["decimal", "fraction", "feet-inches"] as const;
   const asked = given["style"] === undefined ? undefined : checkWord(given["style"], "style", styles);
   const shown = checkAs(given["as"], from, asked);
-  const style = asked ?? styleOf(shown);
+  const style = asked ?? styleOf(shown, given);
   const digits = checkDigits(given["digits"], digitsOf(shown));
   const parts = given["denominator"] === undefined ? 16 : checkDenominator(given["denominator"]);
   const reduce = checkFlag(given["reduce"], "reduce", true);

@@ -15,6 +15,11 @@ export interface Numeral {
   readonly exponent: number;
 }
 
+/** Why a raised numerator is not enough. */
+const NO_SLASH: string = 'a fraction\'s "/" is missing';
+/** Why a hyphen behind a number is refused, unless it joins a fraction without a space. */
+const HYPHEN: string = "the hyphen could be a minus sign; a fraction is joined as in 5-7/16";
+
 /** The integer that digits stand for, 0 without any. */
 function integerOf(digits: string): Integer {
   if (digits.length > 15) return BigInt(digits);
@@ -55,8 +60,8 @@ function takeDenominator(cursor: Cursor): Integer {
   return bottom;
 }
 
-/** Takes a fraction beside a whole number, if any: `7/16`, `⁷⁄₁₆`, `⅞` or `⅟16`. */
-function takeFraction(cursor: Cursor, whole: Integer): Numeral {
+/** Takes a fraction beside a whole number, if any: `7/16`, `⁷⁄₁₆`, `⅞` or `⅟16`. Where its "/" is missing there is none. */
+function takeFraction(cursor: Cursor, whole: Integer): Numeral | undefined {
   if (isNext(cursor, "vulgar")) {
     // The compatibility form of ⅞ is 7⁄8, that of ⅟ is 1⁄.
     const [top, bottom] = cursor.text.charAt(cursor.at).normalize("NFKC").split("⁄") as [string, string];
@@ -65,8 +70,17 @@ function takeFraction(cursor: Cursor, whole: Integer): Numeral {
   }
   const top = integerOf(takeDigits(cursor, isNext(cursor, "raised") ? "raised" : "digit"));
   skipSpace(cursor);
-  if (!skip(cursor, "slash")) fail(cursor, 'a fraction\'s "/" is missing');
+  if (!skip(cursor, "slash")) return undefined;
   return { whole, top, bottom: takeDenominator(cursor), exponent: 0 };
+}
+
+/** Refuses a second number that is no fraction, by what it could be. */
+function refuseSecondNumber(cursor: Cursor, first: string, second: string, end: number): never {
+  if (/^[1-9]\d{0,2}$/.test(first) && /^\d{3}$/.test(second)) {
+    return fail(cursor, `the space could part thousands; write ${first}${second}`, end);
+  }
+  const isRaised = !/^\d/.test(second);
+  return fail(cursor, isRaised ? NO_SLASH : 'two numbers stand side by side; a unit between them or a "/" is missing');
 }
 
 /** Takes the decimals after a point or comma; refuses what could be thousands. */
@@ -112,7 +126,7 @@ export function readNumeral(cursor: Cursor, isFirst: boolean): Numeral {
   const decimals = next === "point" || next === "comma" ? takeDecimals(cursor, digits) : "";
   if (digits === "" && decimals === "") {
     if (!isFractionNext(cursor)) fail(cursor, "a number is missing");
-    return takeFraction(cursor, 0);
+    return takeFraction(cursor, 0) ?? fail(cursor, NO_SLASH);
   }
   const whole = integerOf(digits);
   const end = cursor.at;
@@ -122,15 +136,16 @@ export function readNumeral(cursor: Cursor, isFirst: boolean): Numeral {
 
   const isParted = skipSpace(cursor);
   if (skip(cursor, "slash")) return { whole: 0, top: whole, bottom: takeDenominator(cursor), exponent };
-  if (skip(cursor, "hyphen")) {
-    if (isParted || !isFractionNext(cursor)) {
-      fail(cursor, "the hyphen could be a minus sign; a fraction is joined as in 5-7/16", cursor.at - 1);
-    }
-  } else if (!isFractionNext(cursor)) {
-    return plain;
-  }
+  const joint = cursor.at;
+  const isJoined = skip(cursor, "hyphen");
+  if (!isFractionNext(cursor)) return isJoined ? fail(cursor, HYPHEN, joint) : plain;
   const start = cursor.at;
-  const mixed = takeFraction(cursor, whole);
+  const mixed = isJoined && isParted ? undefined : takeFraction(cursor, whole);
+  if (mixed === undefined) {
+    return isJoined
+      ? fail(cursor, HYPHEN, joint)
+      : refuseSecondNumber(cursor, digits, cursor.text.slice(start, cursor.at).trim(), end);
+  }
   if (mixed.top >= mixed.bottom) fail(cursor, "the fraction beside a whole number is not below 1", start, "range");
   return mixed;
 }

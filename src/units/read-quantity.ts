@@ -15,6 +15,9 @@ export interface Notation {
   readonly sizeAfter: (size: number) => number | undefined;
 }
 
+/** Why a minus sign is refused. */
+const MINUS: string = "a minus sign can only stand in front";
+
 /** Takes the name or sign of a unit, in lower case; nothing when there is none. */
 function takeUnit(cursor: Cursor): string {
   if (skip(cursor, "single")) return skip(cursor, "single") ? '"' : "'";
@@ -41,7 +44,7 @@ function skipJoint(cursor: Cursor): void {
   const joint = cursor.at - 1;
   const isLoose = skipSpace(cursor);
   if (isNext(cursor, "end")) fail(cursor, "a number is missing");
-  if (isHyphen && isParted && !isLoose) fail(cursor, "a minus sign can only stand in front", joint);
+  if (isHyphen && isParted && !isLoose) fail(cursor, MINUS, joint);
 }
 
 /** Checks that a part can follow a larger one: in a unit that divides the larger, and too little to fill one of it. */
@@ -57,6 +60,22 @@ function checkNextPart(cursor: Cursor, last: Part, part: Part, start: number, pl
   }
 }
 
+/** Why what follows a number is no unit. */
+function whyNoUnit(cursor: Cursor, units: string): string {
+  switch (cursor.kind) {
+    case "digit":
+    case "raised":
+    case "vulgar":
+      return "another number follows; a unit between them is missing";
+    case "slash":
+      return "a fraction has two whole numbers, as in 7/16";
+    case "minus":
+      return MINUS;
+    default:
+      return `the unit must be ${units}`;
+  }
+}
+
 /** Takes the next part, with whatever joins it to another. */
 function readPart(cursor: Cursor, notation: Notation, bareSize: number, last: Part | undefined): Part {
   const start = cursor.at;
@@ -64,10 +83,10 @@ function readPart(cursor: Cursor, notation: Notation, bareSize: number, last: Pa
   skipSpace(cursor);
   const place = cursor.at;
   const isBare = isNext(cursor, "end");
+  // Before the unit is taken, since what stands here in its place says why there is none.
+  const why = isBare ? "the last number needs a unit" : whyNoUnit(cursor, notation.units);
   const size = !isBare ? notation.sizeOf(takeUnit(cursor)) : last ? notation.sizeAfter(last.size) : bareSize;
-  if (size === undefined) {
-    return fail(cursor, isBare ? "the last number needs a unit" : `the unit must be ${notation.units}`, place);
-  }
+  if (size === undefined) return fail(cursor, why, place);
   const part: Part = { whole, top, bottom, exponent, size };
   if (last) checkNextPart(cursor, last, part, start, place);
   skipJoint(cursor);

@@ -17,7 +17,8 @@ import { outcomeOf, type ParseOutcome } from "./parse-outcome.js";
  * const outcome = tryParseLength("5 7/", "in");
  * if (!outcome.ok) {
  *   outcome.error.position; //=> 4
- *   outcome.error.message; //=> 'Expected `text` to be a length, got "5 7/" (string): at position 4, a denominator is missing'
+ *   outcome.error.reason; //=> "a denominator is missing"
+ *   outcome.error.message; //=> 'Expected `text` to be a length, got "5 7/" (string): at character 5, a denominator is missing'
  * }
  * ```
  */

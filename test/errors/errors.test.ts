@@ -18,17 +18,17 @@ describe("InputError", () => {
 });
 
 describe("ParseError", () => {
-  test("is an InputError with a position", () => {
-    const error = new ParseError({ ...facts, code: "syntax", position: 4 });
+  test("is an InputError with a position and a reason", () => {
+    const error = new ParseError({ ...facts, code: "syntax", position: 4, reason: "why" });
     expect(error).toBeInstanceOf(InputError);
-    expect(error).toMatchObject({ name: "ParseError", code: "syntax", position: 4 });
+    expect(error).toMatchObject({ name: "ParseError", code: "syntax", position: 4, reason: "why" });
   });
 });
 
 describe("isInputError", () => {
   test("holds for both kinds", () => {
     expect(isInputError(new InputError(facts))).toBe(true);
-    expect(isInputError(new ParseError({ ...facts, position: 0 }))).toBe(true);
+    expect(isInputError(new ParseError({ ...facts, position: 0, reason: "why" }))).toBe(true);
   });
 
   test("holds for the class of another copy of the library, and for a copy that lost its class on the way", () => {

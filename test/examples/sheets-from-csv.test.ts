@@ -111,11 +111,11 @@ describe("a row that is not sound", () => {
     ["Bad,1,6,91,300,300,,birch 40", "slope: Expected `slope` to be degrees from -90 to 90, got 91 (number)."],
     [
       "Bad,1,6,steep,300,300,,birch 40",
-      'slope: Expected `text` to be an angle, got "steep" (string): at position 0, a number is missing.',
+      'slope: Expected `text` to be an angle, got "steep" (string): at character 1, a number is missing.',
     ],
     [
       "Bad,1,6,0,wide,300,,birch 40",
-      'width: Expected `text` to be a length, got "wide" (string): at position 0, a number is missing.',
+      'width: Expected `text` to be a length, got "wide" (string): at character 1, a number is missing.',
     ],
     [
       "Bad,1,6,0,300,,,birch 40",

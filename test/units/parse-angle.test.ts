@@ -57,7 +57,7 @@ describe("parseAngle says where and why a text is no angle", () => {
   test.each([
     ["", "missing", 0, "a number is missing"],
     ["°", "syntax", 0, "a number is missing"],
-    ["22 30", "syntax", 5, 'a fraction\'s "/" is missing'],
+    ["22 30", "syntax", 5, 'two numbers stand side by side; a unit between them or a "/" is missing'],
     ["22:30", "syntax", 2, unit],
     ["22 rad", "syntax", 3, unit],
     ["22 in", "syntax", 3, unit],
@@ -76,7 +76,7 @@ describe("parseAngle says where and why a text is no angle", () => {
     const outcome = tryParseAngle(text);
     expect(outcome.ok).toBe(false);
     if (outcome.ok) return;
-    const message = `Expected \`text\` to be an angle, got ${JSON.stringify(text)} (string): at position ${position}, ${why}`;
+    const message = `Expected \`text\` to be an angle, got ${JSON.stringify(text)} (string): at character ${position + 1}, ${why}`;
     expect(outcome.error).toBeInstanceOf(ParseError);
     expect(outcome.error).toMatchObject({ code, path: "text", value: text, position, message });
     expect(() => parseAngle(text)).toThrow(outcome.error);

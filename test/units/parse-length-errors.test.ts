@@ -12,8 +12,8 @@ const check = ([text, code, position, why]: Row): void => {
   const { error } = outcome;
   expect(error).toBeInstanceOf(ParseError);
   expect(isInputError(error)).toBe(true);
-  const message = `Expected \`text\` to be a length, got ${JSON.stringify(text)} (string): at position ${position}, ${why}`;
-  expect(error).toMatchObject({ code, path: "text", value: text, position, message });
+  const message = `Expected \`text\` to be a length, got ${JSON.stringify(text)} (string): at character ${position + 1}, ${why}`;
+  expect(error).toMatchObject({ code, path: "text", value: text, position, message, reason: why });
 };
 
 const NUMBER = "a number is missing";
@@ -21,6 +21,9 @@ const UNIT = "the unit must be mm, cm, m, in or ft";
 const DECIMALS = "digits are missing after the point or comma";
 const SECOND = "there is a second point or comma; thousands are written without separators";
 const SLASH = 'a fraction\'s "/" is missing';
+const SIDE = 'two numbers stand side by side; a unit between them or a "/" is missing';
+const OTHER = "another number follows; a unit between them is missing";
+const WHOLE = "a fraction has two whole numbers, as in 7/16";
 const HYPHEN = "the hyphen could be a minus sign; a fraction is joined as in 5-7/16";
 const MINUS = "a minus sign can only stand in front";
 const SYSTEM = "units must go down within one system";
@@ -85,10 +88,18 @@ describe("parseLength says where and why a text is no length", () => {
   });
 
   test.each<Row>([
-    ["5 7", "syntax", 3, SLASH],
-    ["5-7", "syntax", 3, SLASH],
-    ["1 234,5", "syntax", 5, SLASH],
+    ["5 7", "syntax", 3, SIDE],
+    ["1 23 mm", "syntax", 5, SIDE],
+    ["1234 567", "syntax", 8, SIDE],
+    ["0 234", "syntax", 5, SIDE],
+    ["5-7", "syntax", 1, HYPHEN],
+    ["2-3 mm", "syntax", 1, HYPHEN],
+    ["1-234", "syntax", 1, HYPHEN],
+    ["1 234,5", "syntax", 1, "the space could part thousands; write 1234"],
+    ["1 234 mm", "syntax", 1, "the space could part thousands; write 1234"],
+    ["12\u202f345", "syntax", 2, "the space could part thousands; write 12345"],
     ["5²", "syntax", 2, SLASH],
+    ["²", "syntax", 1, SLASH],
     ["5 7/", "syntax", 4, "a denominator is missing"],
     ["7/x", "syntax", 2, "a denominator is missing"],
     ["⅟", "syntax", 1, "a denominator is missing"],
@@ -97,10 +108,14 @@ describe("parseLength says where and why a text is no length", () => {
     [`1/${"0".repeat(20)}`, "range", 2, ZERO],
     ["5 16/16", "range", 2, PROPER],
     ["5-17/16", "range", 2, PROPER],
-    ["2.5 1/2", "syntax", 4, UNIT],
-    ["1.5/2", "syntax", 3, UNIT],
-    ["½/2", "syntax", 1, UNIT],
-    ["1/2/3", "syntax", 3, UNIT],
+    ["2.5 1/2", "syntax", 4, OTHER],
+    ["3 1/2 1/4", "syntax", 6, OTHER],
+    ["½½", "syntax", 1, OTHER],
+    ["½ ²⁄₃", "syntax", 2, OTHER],
+    ["1.5/2", "syntax", 3, WHOLE],
+    ["½/2", "syntax", 1, WHOLE],
+    ["1/2/3", "syntax", 3, WHOLE],
+    ["7/16/2", "syntax", 4, WHOLE],
   ])("fractions: %j", (...row) => {
     check(row);
   });
@@ -111,7 +126,7 @@ describe("parseLength says where and why a text is no length", () => {
     ["5µm", "syntax", 1, UNIT],
     ["5°", "syntax", 1, UNIT],
     ["5 $", "syntax", 2, UNIT],
-    ["5−7/16", "syntax", 1, UNIT],
+    ["5−7/16", "syntax", 1, MINUS],
     ["1 e3", "syntax", 2, UNIT],
     ["5e", "syntax", 1, UNIT],
     ["5 constructor", "syntax", 2, UNIT],
@@ -157,7 +172,7 @@ describe("parseLength says where and why a text is no length", () => {
   ])("a number of more than 1000 digits", (text, position) => {
     const shown = `${JSON.stringify(text).slice(0, 39)}…`;
     expect(() => parseLength(text, "in")).toThrow(
-      `Expected \`text\` to be a length, got ${shown} (string): at position ${position}, a number has more than 1000 digits`,
+      `Expected \`text\` to be a length, got ${shown} (string): at character ${position + 1}, a number has more than 1000 digits`,
     );
   });
 });
