@@ -16,33 +16,48 @@ export interface CompoundMiter {
   readonly planMiter: number;
 }
 
+/** Miter, bevel and dihedral in degrees; see {@link CompoundMiter}. */
+type HalvedCorner = Omit<CompoundMiter, "planMiter">;
+
 /**
- * The compound miter on bare numbers, unchecked.
+ * The cut along the plane that halves a corner, for a stick that lies rolled by r away from its place in the frame: on bare numbers, unchecked.
  *
- * With h half the turn and s the slope: a = sin s sin h, b = sqrt(cos^2 h + cos^2 s sin^2 h); bevel = atan2(a, b),
- * dihedral = 2 atan2(b, a), miter = atan2(cos s sin h, cos h). Arc tangents of two legs keep their last digits everywhere,
- * where the arc sine of sin s sin h loses half of them near 90, and 180 - 2 bevel all of a small dihedral.
+ * With h half the turn: a = sin r sin h, b = sqrt(cos^2 h + cos^2 r sin^2 h); bevel = atan2(a, b), dihedral = 2 atan2(b, a),
+ * miter = atan2(cos r sin h, cos h). Arc tangents of two legs keep their last digits everywhere, where the arc sine of
+ * sin r sin h loses half of them near 90, and 180 - 2 bevel all of a small dihedral.
+ *
+ * @param half - half the turn in degrees, strictly between -90 and 90, not -0
+ * @param cosRoll - cosine of the rotation
+ * @param sinRoll - sine of the rotation
+ * @returns the angles; the dihedral is that of a stick that lies flat, rolled by its slope
+ */
+export function halvedCornerKernel(half: number, cosRoll: number, sinRoll: number): HalvedCorner {
+  // Rolled by a multiple of 90 the answer is the half turn itself; an arc tangent of its tangent would be off in the last bit.
+  if (sinRoll === 0) return { miter: cosRoll * half + 0, bevel: 0, dihedral: 180 };
+  if (cosRoll === 0) {
+    const bevel = sinRoll * half + 0;
+    return { miter: 0, bevel, dihedral: 180 - 2 * bevel };
+  }
+  const sinH = sinDeg(half);
+  const cosH = cosDeg(half);
+  const plan = cosRoll * sinH;
+  const a = sinRoll * sinH;
+  const b = Math.sqrt(cosH * cosH + plan * plan);
+  const miter = atan2Deg(plan, cosH);
+  // The one other corner with a bevel of whole degrees: sin 45 sin 45 = sin 30. Its sines are rounded, which would cost the last bit.
+  if (Math.abs(half) === 45 && Math.abs(sinRoll) === Math.abs(cosRoll)) {
+    return a > 0 ? { miter, bevel: 30, dihedral: 120 } : { miter, bevel: -30, dihedral: 240 };
+  }
+  return { miter, bevel: atan2Deg(a, b), dihedral: 2 * atan2Deg(b, a) };
+}
+
+/**
+ * The compound miter on bare numbers, unchecked: lying flat a stick is rolled by its slope.
  *
  * @param half - half the turn in degrees, strictly between -90 and 90, not -0
  * @param slope - slope in degrees, -90 to 90, not -0
  * @returns the four angles
  */
 export function compoundMiterKernel(half: number, slope: number): CompoundMiter {
-  // At 0 and 90 the answer is the half turn itself; an arc tangent of its tangent would be off in the last bit.
-  if (slope === 0) return { miter: half, bevel: 0, dihedral: 180, planMiter: half };
-  if (slope === 90 || slope === -90) {
-    const bevel = slope < 0 ? 0 - half : half;
-    return { miter: 0, bevel, dihedral: 180 - 2 * bevel, planMiter: half };
-  }
-  const sinH = sinDeg(half);
-  const cosH = cosDeg(half);
-  const plan = cosDeg(slope) * sinH;
-  const a = sinDeg(slope) * sinH;
-  const b = Math.sqrt(cosH * cosH + plan * plan);
-  return {
-    miter: atan2Deg(plan, cosH),
-    bevel: atan2Deg(a, b),
-    dihedral: 2 * atan2Deg(b, a),
-    planMiter: half,
-  };
+  return { ...halvedCornerKernel(half, cosDeg(slope), sinDeg(slope)), planMiter: half };
 }

@@ -33,4 +33,9 @@ export interface EndCut extends SawSetting {
   readonly end: StickEnd;
   /** The plane of the cut. */
   readonly plane: CutPlane;
+  /**
+   * Half the corner's turn in degrees, -90 to 90, where the cut halves the corner, as between equal boards; absent where it does not. From it the setting in
+   * every lay follows to the last bit: propped, the miter is this angle and the bevel 0, which the rounded plane cannot give back.
+   */
+  readonly planMiter?: number;
 }

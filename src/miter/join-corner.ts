@@ -127,8 +127,8 @@ export function joinCorner(options: JoinCornerOptions): Corner {
     const { miter, bevel, dihedral } = compoundMiterKernel(half, first.slope);
     const [normal, facing] = bisectorPlanes(half, first.slope);
     return {
-      first: { miter, bevel, slope: first.slope, end: "end", plane: unitPlane(normal) },
-      second: { miter, bevel, slope: second.slope, end: "start", plane: unitPlane(facing) },
+      first: { miter, bevel, slope: first.slope, end: "end", plane: unitPlane(normal), planMiter: half },
+      second: { miter, bevel, slope: second.slope, end: "start", plane: unitPlane(facing), planMiter: half },
       dihedral,
     };
   }

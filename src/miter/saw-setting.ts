@@ -1,5 +1,7 @@
 import { checkNumber, checkObject, checkSlope, reject } from "../core/check.js";
+import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { CutPlane, EndCut, SawSetting } from "./cut-plane.js";
+import { halvedCornerKernel } from "./compound-kernel.js";
 import { checkTilt, type Lay } from "./lay.js";
 import { settingKernel } from "./setting-kernel.js";
 
@@ -42,12 +44,21 @@ function planeSetting(plane: unknown, path: string, slope: number, lay: unknown)
   return settingKernel(along / length, across / length, through / length, tilt, tiltRest(slope, lay, tilt));
 }
 
+/** Setting of a cut that halves its corner: from the rotation alone, which named lays have as slope - tilt with a tilt whose sine and cosine are whole. */
+function halvingSetting(half: number, slope: number, lay: Lay, tilt: number): SawSetting {
+  const [from, to] = typeof lay === "number" ? [lay, 0] : lay === "propped" ? [0, 0] : [slope, tilt];
+  const cosRoll = cosDeg(from) * cosDeg(to) + sinDeg(from) * sinDeg(to);
+  const sinRoll = sinDeg(from) * cosDeg(to) - cosDeg(from) * sinDeg(to);
+  const { miter, bevel } = halvedCornerKernel(half, cosRoll, sinRoll);
+  return { miter, bevel };
+}
+
 /**
  * Miter and bevel of an end cut, for a stick that lies on the saw in a given way.
  *
  * Rolled by r away from its place in the frame, the stick of a regular frame needs tan(miter) = cos r tan h and
  * sin(bevel) = sin r sin h: propped at its slope a plain miter and no bevel. In every lay cos(miter) cos(bevel) = |along|, the
- * cosine of the angle between the cut and a square one.
+ * cosine of the angle between the cut and a square one. A cut that carries its `planMiter` h gets them from these forms: propped, h and 0 exactly.
  *
  * @param cut - the cut, as {@link joinCorner} gives it
  * @param lay - how the stick lies: a name, or degrees from -360 to 360
@@ -60,7 +71,7 @@ function planeSetting(plane: unknown, path: string, slope: number, lay: unknown)
  * const board = { slope: 45, thickness: 18 };
  * const { first } = joinCorner({ turn: 90, first: board, second: board });
  * sawSetting(first, "flat"); //=> { miter: 35.264389682754654, bevel: 30 }
- * sawSetting(first, "propped").miter; //=> 45
+ * sawSetting(first, "propped"); //=> { miter: 45, bevel: 0 }
  * ```
  */
 export function sawSetting(cut: EndCut, lay: Lay): SawSetting;
@@ -97,7 +108,10 @@ export function sawSetting(cutOrPlane: EndCut | CutPlane, layOrOptions: Lay | Sa
   const cut = checkObject(cutOrPlane, "cut");
   const slope = checkSlope(cut["slope"], "cut.slope");
   const setting = planeSetting(cut["plane"], "cut.plane.", slope, layOrOptions);
-  if (checkTilt(layOrOptions, slope) !== 0) return setting;
+  const tilt = checkTilt(layOrOptions, slope);
   // Lying flat is what the cut records. At slope 0 its miter is half the turn to the bit, which a plane can't give back.
-  return { miter: checkAngle(cut["miter"], "cut.miter"), bevel: checkAngle(cut["bevel"], "cut.bevel") };
+  if (tilt === 0) return { miter: checkAngle(cut["miter"], "cut.miter"), bevel: checkAngle(cut["bevel"], "cut.bevel") };
+  return cut["planMiter"] === undefined
+    ? setting
+    : halvingSetting(checkAngle(cut["planMiter"], "cut.planMiter"), slope, layOrOptions, tilt);
 }

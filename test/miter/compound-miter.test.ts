@@ -45,6 +45,19 @@ describe("compoundMiter against 60 digits, built in space", () => {
 });
 
 describe("compoundMiter where it is exact", () => {
+  test("a four-sided ring at 45 degrees, each way, and not beside it", () => {
+    const { miter } = compoundMiter({ sides: 4, slope: 45 });
+    expect(compoundMiter({ sides: 4, slope: 45 })).toStrictEqual({ miter, bevel: 30, dihedral: 120, planMiter: 45 });
+    expect(compoundMiter({ sides: 4, slope: -45 })).toStrictEqual({ miter, bevel: -30, dihedral: 240, planMiter: 45 });
+    const reflex = { miter: -miter, bevel: -30, dihedral: 240, planMiter: -45 };
+    expect(compoundMiter({ turn: -90, slope: 45 })).toStrictEqual(reflex);
+    const steps = [45 - 2 ** -47, 45 + 2 ** -47].map((slope) => compoundMiter({ sides: 4, slope }));
+    for (const [index, step] of steps.entries()) {
+      const want = corner(exact(45), exact(index === 0 ? 45 - 2 ** -47 : 45 + 2 ** -47));
+      expect(ulps(step.bevel, want.bevel)).toBeLessThanOrEqual(2);
+    }
+  });
+
   test.each([3, 4, 5, 6, 7, 11, 12, 49, 1e6])("lying flat, %d sides have the plan miter to the bit", (sides) => {
     const h = 180 / sides;
     expect(compoundMiter({ sides, slope: 0 })).toStrictEqual({ miter: h, bevel: 0, dihedral: 180, planMiter: h });

@@ -277,7 +277,7 @@ describe("joinCorner of equal boards", () => {
           ...pair(0, { slope, thickness: 20, width: 3 }, { slope, thickness: 12 }),
           ...options,
         });
-        const square = { miter: 0, bevel: 0, slope };
+        const square = { miter: 0, bevel: 0, slope, planMiter: 0 };
         expect(corner).toStrictEqual({
           first: { ...square, end: "end", plane: { along: 1, across: 0, through: 0 } },
           second: { ...square, end: "start", plane: { along: -1, across: 0, through: 0 } },

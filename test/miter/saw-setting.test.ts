@@ -9,8 +9,8 @@ import {
   type SawSetting,
   type SawSettingOptions,
 } from "miterwright/miter";
-import { exact } from "../exact.js";
-import { angleError } from "./exact-angles.js";
+import { D, exact, ulps, type Exact } from "../exact.js";
+import { angleError, cosine, direction, sine } from "./exact-angles.js";
 import { axesAt, dec, plus, settingFlat, type Space, times } from "./space.js";
 
 const LAYS = ["propped", "flat", "face-down", "inner-down", "outer-down"] as const;
@@ -50,8 +50,68 @@ describe("sawSetting where the answer is known", () => {
     ];
     settings.forEach(({ miter, bevel }, i) => {
       expect(miter).toBeCloseTo(want[i]![0]!, 12);
-      expect(bevel).toBeCloseTo(want[i]![1]!, 12);
+      expect(bevel).toBe(want[i]![1]!);
     });
+  });
+
+  test("propped, equal boards have half the turn and no bevel, to the bit, and from JSON too", () => {
+    for (const turn of [360 / 3, 360 / 4, 360 / 6, 360 / 7, 360 / 97, -72, 1e-9]) {
+      for (const slope of [-90, -75, -45, -1e-300, 0, 1e-9, 5, 35, 45, 60, 89.9, 90]) {
+        const board = { slope, thickness: 18, width: 40 };
+        const { first, second } = joinCorner({ turn, first: board, second: board });
+        for (const cut of [first, second, JSON.parse(JSON.stringify(first)) as EndCut]) {
+          expect(sawSetting(cut, "propped")).toStrictEqual({ miter: turn / 2, bevel: 0 });
+          expect(sawSetting(cut, 0)).toStrictEqual({ miter: turn / 2, bevel: 0 });
+          expect(sawSetting(cut, 180)).toStrictEqual({ miter: -turn / 2, bevel: 0 });
+          expect(sawSetting(cut, 90)).toStrictEqual({ miter: 0, bevel: turn / 2 });
+          expect(sawSetting(cut, -90)).toStrictEqual({ miter: 0, bevel: -turn / 2 });
+        }
+      }
+    }
+  });
+
+  test("a flat frame's stick has half the turn on its face too, and all of it as bevel on its edge", () => {
+    const cut = cutOf(60, 0);
+    expect(LAYS.map((lay) => sawSetting(cut, lay))).toStrictEqual([
+      { miter: 30, bevel: 0 },
+      { miter: 30, bevel: 0 },
+      { miter: -30, bevel: 0 },
+      { miter: 0, bevel: -30 },
+      { miter: 0, bevel: 30 },
+    ]);
+  });
+
+  test("of equal boards every setting is within 6 units in the last place, however the stick lies", () => {
+    const errors: number[] = [];
+    for (const turn of [360 / 3, 90, 360 / 7, 1, -60]) {
+      for (const slope of [-80, -45, -1e-12, 1e-300, 1e-9, 20, 45, 52, 90 - 1e-9]) {
+        const cut = cutOf(turn, slope);
+        const [cos, sin] = [cosine(exact(slope)), sine(exact(slope))];
+        // The cosine and sine of slope - 180, slope - 90 and slope + 90; a small slope would be rounded away beside them.
+        const rolls: readonly (readonly [Lay, Exact, Exact])[] = [
+          ["face-down", cos.neg(), sin.neg()],
+          ["inner-down", sin, cos.neg()],
+          ["outer-down", sin.neg(), cos],
+          ...[22.5, -150, 300, 1e-9].map((lay) => [lay, cosine(exact(lay)), sine(exact(lay))] as const),
+        ];
+        for (const [lay, cosRoll, sinRoll] of rolls) {
+          const { miter, bevel } = sawSetting(cut, lay);
+          const half = exact(turn).div(2);
+          const [plan, up] = [cosRoll.times(sine(half)), sinRoll.times(sine(half))];
+          errors.push(ulps(miter, direction(plan, cosine(half))));
+          errors.push(ulps(bevel, direction(up, D.sqrt(cosine(half).pow(2).plus(plan.pow(2))))));
+        }
+      }
+    }
+    expect(Math.max(...errors)).toBeLessThanOrEqual(6);
+  });
+
+  test("without its plan miter a cut is taken from its plane", () => {
+    const { planMiter, ...cut } = cutOf(60, 35);
+    expect(planMiter).toBe(30);
+    const { miter, bevel } = sawSetting(cut, "propped");
+    expect(miter).toBeCloseTo(30, 12);
+    expect(bevel).toBeCloseTo(0, 12);
   });
 
   test("lying flat gives what the cut records, to the bit", () => {
@@ -189,6 +249,14 @@ describe("sawSetting refuses", () => {
       "missing",
       "cut.plane",
       "Expected `cut.plane` to be an object, got undefined",
+    ],
+    [
+      "a plan miter beyond a right angle",
+      { ...cut, planMiter: 91 },
+      "propped",
+      "range",
+      "cut.planMiter",
+      "Expected `cut.planMiter` to be degrees from -90 to 90, got 91 (number)",
     ],
     [
       "a cut without a miter",
