@@ -24,25 +24,36 @@ function letterPairs(text: string): string[] {
   return Array.from({ length: Math.max(0, text.length - 1) }, (_, index) => text.slice(index, index + 2));
 }
 
-/** How alike two names are: by the letter pairs that they share, 0 to 1 (Dice's coefficient), and 1 more for a word that both have. */
+/** How alike two names are by the letter pairs that they share, 0 to 1 (Dice's coefficient). */
 function likeness(first: string, second: string): number {
   const [pairs, others] = [letterPairs(first), letterPairs(second)];
   const shared = pairs.filter((pair) => others.includes(pair)).length;
-  const words = second.split(" ");
-  return (
-    (2 * shared) / (pairs.length + others.length) + (first.split(" ").some((word) => words.includes(word)) ? 1 : 0)
-  );
+  return (2 * shared) / (pairs.length + others.length);
 }
 
-/** The names most like a text, the best first. */
+/**
+ * The names most like a text, the best first, each with what it lacks.
+ *
+ * A word that both have counts more than any letters, and the last word, which names the kind, twice: who looks for a red oak is served by another oak, not by
+ * a red pine. Of names as good as each other those come first with which a mass is known.
+ */
 function similarNames(text: string): string[] {
-  const words = sortedWords(text.slice(0, LONGEST));
-  return Object.keys(WOOD_TABLE)
-    .map((name) => ({ name, score: likeness(words, sortedWords(name)) }))
-    .filter(({ score }) => score > LEAST_LIKE)
-    .sort((a, b) => b.score - a.score)
+  const given = sortedWords(text.slice(0, LONGEST));
+  const words = given.split(" ");
+  // "oak, red" has it before the comma.
+  const [before = ""] = text.slice(0, LONGEST).toLowerCase().split(",");
+  const kind = /([a-z]+)[^a-z]*$/.exec(before)?.[1];
+  return Object.entries(WOOD_TABLE)
+    .map(([name, figures]) => {
+      const own = sortedWords(name).split(" ");
+      const shared = [...words, kind].filter((word) => word !== undefined && own.includes(word)).length;
+      const letters = likeness(given, own.join(" "));
+      return { name, hasGravity: figures[4] !== null, shared, letters };
+    })
+    .filter(({ shared, letters }) => shared > 0 || letters > LEAST_LIKE)
+    .sort((a, b) => b.shared - a.shared || Number(b.hasGravity) - Number(a.hasGravity) || b.letters - a.letters)
     .slice(0, OFFERED)
-    .map(({ name }) => `"${name}"`);
+    .map(({ name, hasGravity }) => `"${name}"${hasGravity ? "" : " (without specific gravity)"}`);
 }
 
 /**

@@ -26,7 +26,7 @@ export function woodNames(): WoodName[] {
  *
  * @param name - the wood's name, as `woodNames()` lists it or with its words in another order
  * @returns its shrinkage, coefficients, fiber saturation and specific gravity, and how each was had
- * @throws {InputError} when the table has no such wood; the text offers the names most like it
+ * @throws {InputError} when the table has no such wood; the text offers the names most like it, and says which of them have no specific gravity
  * @example
  * ```ts
  * import { woodSpecies } from "miterwright/wood";

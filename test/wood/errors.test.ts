@@ -36,7 +36,18 @@ const LENGTH = "to be a positive length (1e-100 to 1e100), got";
 
 describe("a wood", () => {
   test.each([
-    ["oak", `Expected \`name\` ${NAME} "oak" (string); the most like it are "live oak", "post oak", "white oak"`],
+    [
+      "oak",
+      `Expected \`name\` ${NAME} "oak" (string); the most like it are "white oak", "live oak" (without specific gravity), "post oak" (without specific gravity)`,
+    ],
+    ...["red oak", "Oak, Red", "northern red oak"].map((name) => [
+      name,
+      `Expected \`name\` ${NAME} "${name}" (string); the most like it are "California red oak" (without specific gravity), "commercial red oak" (without specific gravity), "white oak"`,
+    ]),
+    [
+      "hard maple",
+      `Expected \`name\` ${NAME} "hard maple" (string); the most like it are "sugar maple", "bigleaf maple", "red maple"`,
+    ],
     ["wallnut", `Expected \`name\` ${NAME} "wallnut" (string); the most like it are "black walnut"`],
     ["toString", `Expected \`name\` ${NAME} "toString" (string)`],
     ["", `Expected \`name\` ${NAME} "" (string)`],
