@@ -10,7 +10,7 @@ import { gapPerDegree, otherAngle } from "./regular-closure.js";
 export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "sides" | "width"> {
   /** The V seen at the last joint, all others pulled tight and its one end touching; positive and less than `width`. */
   readonly gap: number;
-  /** Which end of it is open. */
+  /** Which end of it is open. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */
   readonly open: "inside" | "outside";
   /** The slope at which the sticks stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
   readonly slope?: number;
@@ -142,11 +142,18 @@ export function correctionKernel(
  *   is held cannot be
  * @example
  * ```ts
- * import { correctSetting } from "miterwright/closure";
+ * import { correctSetting, ringClosure } from "miterwright/closure";
  *
  * const { correction, words } = correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" });
  * correction.miter.toFixed(3); //=> "0.099"
  * words[1]; //=> "Miter: 0.099° more, further from a square cut."
+ *
+ * // From measured sticks, once it is known that they open somewhere.
+ * const stick = { length: 200, start: { miter: 22.4, bevel: 0 }, end: { miter: 22.4, bevel: 0 } };
+ * const { opens, vGap } = ringClosure({ sticks: Array.from({ length: 8 }, () => stick), at: "outside", width: 40 });
+ * if (opens !== "nowhere") {
+ *   correctSetting({ sides: 8, width: 40, gap: vGap, open: opens }).correction.miter.toFixed(3); //=> "0.100"
+ * }
  * ```
  */
 export function correctSetting(options: CorrectSettingOptions): SettingCorrection {

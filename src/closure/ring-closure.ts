@@ -34,7 +34,7 @@ export interface RingClosure {
   };
   /** The V of the last joint, 0 or more, when it touches at one end of its joint line: (width / cos h) times the open angle. */
   readonly vGap: number;
-  /** Which end of that V is open; `nowhere` below a billionth of a degree. */
+  /** Which end of that V is open; `nowhere` below a billionth of a degree. Only where it is not `"nowhere"` does it go into `correctSetting` as `open`. */
   readonly opens: Opens;
   /** The slope at which the ring closes, in degrees: the mean of its sticks'. */
   readonly slope: number;
