@@ -13,12 +13,12 @@ export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "side
   /** Which end of it is open. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */
   readonly open: "inside" | "outside";
   /** The slope at which the sticks stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
   /**
    * What the correction holds: a slope for the frame in degrees, -90 to 90 (default: the one it has), or `"bevel"` or `"miter"` to leave
    * that angle as it is set and let the slope go where it must.
    */
-  readonly hold?: number | "bevel" | "miter";
+  readonly hold?: number | "bevel" | "miter" | undefined;
 }
 
 /** How to correct the setting of a saw. */

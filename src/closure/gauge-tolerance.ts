@@ -12,7 +12,7 @@ export interface GaugeToleranceOptions {
   /** The V that is accepted at the last joint; positive and less than `width`. */
   readonly gap: number;
   /** Slope in degrees, -90 to 90; default 0, a flat frame. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
 }
 
 /** By how many degrees the angles of a cut may be off. */

@@ -6,7 +6,7 @@ export interface GlueUpOptions {
   /** Number of sides, an integer from 3 to 1000. */
   readonly sides: number;
   /** Slope in degrees, -90 to 90; default 0. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
 }
 
 /** One glue-up: joints that are closed before the clamps come off. */

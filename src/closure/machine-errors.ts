@@ -20,19 +20,19 @@ export interface MachineErrorsOptions {
   /** Number of sides, an integer from 3 to 1e6. */
   readonly sides: number;
   /** Slope in degrees, -90 to 90; default 0. The sticks lie flat on the saw. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
   /** How the stick is moved between its two ends. */
   readonly move: StickMove;
   /** Which side of the blade is kept when the end is cut; default `"left"`. */
-  readonly kept?: "left" | "right";
+  readonly kept?: "left" | "right" | undefined;
   /** The gauge stands off square when it reads 0: degrees by which the line of cut runs too far to the left, -5 to 5; default 0. */
-  readonly square?: number;
+  readonly square?: number | undefined;
   /** The gauge's scale is wrong: degrees by which it swings too far at this miter, to either hand, -5 to 5; default 0. */
-  readonly swing?: number;
+  readonly swing?: number | undefined;
   /** The blade stands off upright when it reads 0: degrees by which its top leans too far to the left, -5 to 5; default 0. */
-  readonly upright?: number;
+  readonly upright?: number | undefined;
   /** The scale of the blade is wrong: degrees by which it leans too far at this bevel, to either hand, -5 to 5; default 0. */
-  readonly lean?: number;
+  readonly lean?: number | undefined;
 }
 
 /** What the errors of a machine do to the two ends of a stick, and to the ring. */

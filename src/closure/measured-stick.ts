@@ -26,7 +26,7 @@ export interface MeasuredRing {
    * Slope at which `at` and `width` are level, in degrees, -90 to 90. Default: of each stick, the slope at which the ring closes;
    * they differ by what the cuts are off, and the gaps by the square of that.
    */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
 }
 
 /** A ring that was checked. */

@@ -9,7 +9,7 @@ export interface RingChecksOptions extends GaugeToleranceOptions {
   /** Distance from the center to the line that is measured at, e.g. the rabbet's wall or the sight edge, 1e-100 to 1e100. */
   readonly apothem: number;
   /** Thickness of the molding at the joint; with it, flatness gets a tolerance. */
-  readonly thickness?: number;
+  readonly thickness?: number | undefined;
 }
 
 /** One thing to measure on a ring. */

@@ -10,15 +10,15 @@ export interface SettingCostOptions {
   /** Level width of the molding, 1e-100 to 1e100. */
   readonly width: number;
   /** Slope in degrees, -90 to 90; default 0. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
   /** Step of the miter scale in degrees, 1e-6 to 45, e.g. 0.5. */
   readonly step: number;
   /** Step of the bevel scale in degrees, 1e-6 to 45; default that of the miter scale. */
-  readonly bevelStep?: number;
+  readonly bevelStep?: number | undefined;
   /** Planned length of a stick, to see what rounding it costs; it comes with `lengthStep`. */
-  readonly length?: number;
+  readonly length?: number | undefined;
   /** Step that lengths are rounded to, e.g. 0.5 mm or 1/16 in, in the unit of `width`. Without it, lengths are not looked at. */
-  readonly lengthStep?: number;
+  readonly lengthStep?: number | undefined;
 }
 
 /** What rounding a length costs. */

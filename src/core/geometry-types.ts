@@ -22,5 +22,8 @@ export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
 
 /** Exactly one of the fields of `T`: any other is forbidden, so that a wrong call does not compile. */
 export type OneOf<T> = {
-  [K in keyof T]: { readonly [P in K]: T[P] } & { readonly [P in Exclude<keyof T, K>]?: never };
+  [K in keyof T]: { readonly [P in K]: T[P] } & { readonly [P in Exclude<keyof T, K>]?: undefined };
 }[keyof T];
+
+/** The same fields, each of them given: options after their defaults are filled in. */
+export type Filled<T> = { readonly [K in keyof T]-?: Exclude<T[K], undefined> };

@@ -1,3 +1,4 @@
+import type { Filled } from "../core/geometry-types.js";
 import { checkNumber, checkObject, refuse } from "../core/check.js";
 
 /** What every drawing has to be told. */
@@ -7,13 +8,13 @@ export interface DrawingOptions {
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
   /** Width that the drawing aims at, from 160 to 2000 in its own units, of which letters are 11 high. Labels that need more room get it. Default: one that suits it. */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** Whether the figure's signs and letters are explained below it; default true. */
-  readonly key?: boolean;
+  readonly key?: boolean | undefined;
 }
 
 /** Options that were checked, and a way to write lengths within sentences. */
-export interface ReadyOptions extends Required<DrawingOptions> {
+export interface ReadyOptions extends Filled<DrawingOptions> {
   /** Writes a length that stays in one piece where a sentence is broken into lines. */
   readonly tied: (value: number) => string;
 }

@@ -5,5 +5,5 @@ export interface FrameTableOptions {
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
   /** What the table shows, in a few words; default words for what it always shows. */
-  readonly caption?: string;
+  readonly caption?: string | undefined;
 }

@@ -8,9 +8,9 @@ export interface MiterTableOptions {
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
   /** The one angle to show, slopes downward and numbers of sides across; default all three, a row for each slope of each number of sides. */
-  readonly show?: "miter" | "bevel" | "dihedral";
+  readonly show?: "miter" | "bevel" | "dihedral" | undefined;
   /** What the table shows, in a few words; default words for what it always shows. */
-  readonly caption?: string;
+  readonly caption?: string | undefined;
 }
 
 type MiterAngle = NonNullable<MiterTableOptions["show"]>;

@@ -10,15 +10,15 @@ export type PolygonQuantity = Exclude<keyof RegularPolygon, "sides">;
 /** How a table of polygons is written. */
 export interface PolygonTableOptions {
   /** Writes a length in the reader's unit; needed where a length is shown. */
-  readonly length?: (value: number) => string;
+  readonly length?: ((value: number) => string) | undefined;
   /** Writes an area in the square of the reader's unit; needed where the area is shown. */
-  readonly area?: (value: number) => string;
+  readonly area?: ((value: number) => string) | undefined;
   /** Writes an angle that is given in degrees; needed where an angle is shown. */
-  readonly angle?: (degrees: number) => string;
+  readonly angle?: ((degrees: number) => string) | undefined;
   /** What to show, in this order; default side, apothem, circumradius, across flats, across corners, interior angle and plan miter. */
-  readonly show?: readonly PolygonQuantity[];
+  readonly show?: readonly PolygonQuantity[] | undefined;
   /** What the table shows, in a few words; default `"Regular polygons"`. */
-  readonly caption?: string;
+  readonly caption?: string | undefined;
 }
 
 const COLUMNS: Readonly<Record<PolygonQuantity, { readonly label: string; readonly kind: CellKind }>> = {

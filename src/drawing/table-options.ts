@@ -4,13 +4,13 @@ import type { CellKind } from "./table-data.js";
 /** How a table's numbers are written. Each is needed only where a column is of its kind. */
 export interface TableOptions {
   /** Writes a length in the reader's unit. */
-  readonly length?: (value: number) => string;
+  readonly length?: ((value: number) => string) | undefined;
   /** Writes an area in the square of the reader's unit. */
-  readonly area?: (value: number) => string;
+  readonly area?: ((value: number) => string) | undefined;
   /** Writes an angle that is given in degrees. */
-  readonly angle?: (degrees: number) => string;
+  readonly angle?: ((degrees: number) => string) | undefined;
   /** Writes any other number, such as a number of sides; default the shortest text that stands for it. */
-  readonly number?: (value: number) => string;
+  readonly number?: ((value: number) => string) | undefined;
 }
 
 /** The kinds of a column, in the order of error texts. */

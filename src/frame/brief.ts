@@ -1,4 +1,4 @@
-import type { Box, LengthUnit, OneOf, Pose } from "../core/geometry-types.js";
+import type { Box, Filled, LengthUnit, OneOf, Pose } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
 import type { PolygonMeasureValues } from "../polygon/index.js";
 import type { Profile } from "../profile/index.js";
@@ -9,7 +9,7 @@ import type { Grain, Moisture, OwnSheetMaterial, SheetMaterialName, Wood } from 
 /** A rectangle that the opening must hold, e.g. a picture. */
 export interface Contained extends Box {
   /** Added once in all to its width and to its height; default 0. */
-  readonly allowance?: number;
+  readonly allowance?: number | undefined;
 }
 
 /** Everything that can decide the frame's size, besides the measures of the opening's polygon. */
@@ -28,9 +28,9 @@ export interface SolidWoodLayer {
   /** The wood, by its name in the table or by figures of your own. */
   readonly species: Wood;
   /** How the growth rings run at the boards' ends; default `"flat-sawn"`, which moves the most. */
-  readonly grain?: Grain;
+  readonly grain?: Grain | undefined;
   /** Direction of the grain in the panel's plane, in degrees counter-clockwise from side 0; -360 to 360, default 0. */
-  readonly grainDirection?: number;
+  readonly grainDirection?: number | undefined;
 }
 
 /** What a layer is made of: glass or acrylic, another sheet with figures of its own, or solid wood. */
@@ -51,9 +51,9 @@ export interface ContentsLayer {
   /** Its thickness, positive. */
   readonly thickness: number;
   /** What it is made of, for its mass and its movement; default unknown. */
-  readonly material?: LayerMaterial;
+  readonly material?: LayerMaterial | undefined;
   /** What it costs, by the piece or by its area; default unknown. */
-  readonly price?: Price;
+  readonly price?: Price | undefined;
 }
 
 /** The moisture of the wood when the frame is made, and what it will meet: contents in percent, 0 to 300, or the climates that lead to them. */
@@ -69,11 +69,11 @@ export interface Hanging {
   /** From a wire between two of its sides that lies over one hook, or from two hooks in the wall. */
   readonly by: "wire" | "two-hooks";
   /** Angle of each half of the wire above level, in degrees, 5 to 85; default 30. */
-  readonly wireAngle?: number;
+  readonly wireAngle?: number | undefined;
   /** How deep the screws of the hangers go into the wood, square to the back; with it their depth is held against the wood that is there. */
-  readonly screwDepth?: number;
+  readonly screwDepth?: number | undefined;
   /** Mass in kilograms of whatever hangs with the frame and is no layer of its contents, 0 to 1000; default 0. */
-  readonly extraMass?: number;
+  readonly extraMass?: number | undefined;
 }
 
 /** A molding known by level measures alone, taken while it stands in its cradle. */
@@ -81,9 +81,9 @@ export interface MeasuredMolding {
   /** Level distance from the rabbet's wall to the outermost point. */
   readonly levelWidth: number;
   /** Level distance from the sight edge to the rabbet's wall: how far the lip laps the contents. */
-  readonly lap?: number;
+  readonly lap?: number | undefined;
   /** Plumb depth of the rabbet. */
-  readonly depth?: number;
+  readonly depth?: number | undefined;
 }
 
 /** The marks of a {@link MeasuredMolding}: the rabbet's wall, the outermost point, and the sight edge where `lap` is given. */
@@ -116,46 +116,46 @@ export interface BriefBase<M extends string> {
   /** Number of sides, an integer from 3 to 1000. */
   readonly sides: number;
   /** Slope of the sides in degrees, -90 to 90; default 0, lying flat. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
   /** How the frame hangs or stands: on a side (default) or on a corner. */
-  readonly pose?: Pose;
+  readonly pose?: Pose | undefined;
   /** What decides the size. */
   readonly opening: Opening;
   /** The arris at which the opening's measure is taken; default `"contents"`, where the contents touch (without a rabbet: the innermost point). */
-  readonly at?: NoInfer<M> | "contents";
+  readonly at?: NoInfer<M> | "contents" | undefined;
   /** What the rabbet holds, from the front; default nothing. */
-  readonly contents?: readonly ContentsLayer[];
+  readonly contents?: readonly ContentsLayer[] | undefined;
   /** Kept free between contents and rabbet at every side; default 0. */
-  readonly clearance?: number;
+  readonly clearance?: number | undefined;
   /** Unit of every length in the brief; it sets the scale of cautions and of the default kerf. Default `"mm"`. */
-  readonly unit?: LengthUnit;
+  readonly unit?: LengthUnit | undefined;
   /** The saw; default a table saw with a miter gauge, see `tableSaw`. */
-  readonly saw?: Saw;
+  readonly saw?: Saw | undefined;
   /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
-  readonly kerf?: number;
+  readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
-  readonly rough?: RoughMethod;
+  readonly rough?: RoughMethod | undefined;
   /** How the stick lies on the saw; default the first lay that works, see `cuttingPlan`. */
-  readonly lay?: Lay;
+  readonly lay?: Lay | undefined;
   /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
-  readonly sticks?: readonly StockStick[];
+  readonly sticks?: readonly StockStick[] | undefined;
   /** The V at the last joint that is accepted when one end of it touches; default 0.25 mm, which is just seen (common practice, no printed source). */
-  readonly gap?: number;
+  readonly gap?: number | undefined;
   /** Plumb depth kept free behind the contents for points, clips or a cover; default 3 mm (common practice, no printed source). */
-  readonly fastenerRoom?: number;
+  readonly fastenerRoom?: number | undefined;
   /** Wood of the molding, by its name in the table or by figures of your own; with it the plan knows masses and a year's movement. */
-  readonly species?: Wood;
+  readonly species?: Wood | undefined;
   /** How the growth rings run at the end of the molding; default `"flat-sawn"`, which moves the most. */
-  readonly grain?: Grain;
+  readonly grain?: Grain | undefined;
   /**
    * Moisture of the wood, when it is made and later; default 8 % when made, then 6 and 12 %. Lumber for furniture usually has 6 to 8 % (Wood
    * Handbook, FPL-GTR-190, p. 13-13); the others are what wood comes to at 21 °C in 30 and in 65 % humidity, common practice without a printed source.
    */
-  readonly moisture?: FrameMoisture;
+  readonly moisture?: FrameMoisture | undefined;
   /** What the molding costs, by length, by volume or by the board foot; default unknown. Sticks have a `cost` of their own. */
-  readonly price?: Price;
+  readonly price?: Price | undefined;
   /** How the frame hangs; default not at all. */
-  readonly hanging?: Hanging;
+  readonly hanging?: Hanging | undefined;
 }
 
 /** A brief with a molding whose section is known. */
@@ -163,7 +163,7 @@ export interface ProfileBrief<M extends string = string> extends BriefBase<M> {
   /** The molding's section. */
   readonly profile: Profile<M>;
   /** Not with a profile. */
-  readonly measured?: never;
+  readonly measured?: undefined;
 }
 
 /** A brief with a molding known by two or three level measures. */
@@ -171,7 +171,7 @@ export interface MeasuredBrief extends BriefBase<MeasuredMark> {
   /** The molding's level measures. */
   readonly measured: MeasuredMolding;
   /** Not with level measures. */
-  readonly profile?: never;
+  readonly profile?: undefined;
 }
 
 /** Everything that `planFrame` has to be told. */
@@ -179,7 +179,7 @@ export type FrameBrief<M extends string = string> = ProfileBrief<M> | MeasuredBr
 
 /** A brief with its defaults filled in. */
 export type FilledBrief<M extends string = string> = FrameBrief<M> &
-  Required<
+  Filled<
     Pick<
       BriefBase<M>,
       "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough" | "gap" | "fastenerRoom"

@@ -12,17 +12,17 @@ import type { TestCuts } from "./test-cuts.js";
 /** Options of `cuttingPlan`. */
 export interface CuttingPlanOptions {
   /** The saw; default `tableSaw()`. */
-  readonly saw?: Saw;
+  readonly saw?: Saw | undefined;
   /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
-  readonly kerf?: number;
+  readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
-  readonly rough?: RoughMethod;
+  readonly rough?: RoughMethod | undefined;
   /** The lay to use; default the first of flat, propped, inner-down, outer-down, face-down that works. */
-  readonly lay?: Lay;
+  readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for cautions and the defaults of lengths; default `"mm"`. */
-  readonly unit?: LengthUnit;
+  readonly unit?: LengthUnit | undefined;
   /** The V at the last joint that is accepted, for cautions; default 0.25 mm, which is just seen (common practice, no printed source). */
-  readonly gap?: number;
+  readonly gap?: number | undefined;
 }
 
 /** How a frame's sticks are cut on one saw. */

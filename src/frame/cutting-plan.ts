@@ -1,4 +1,4 @@
-import type { LengthUnit } from "../core/geometry-types.js";
+import type { Filled, LengthUnit } from "../core/geometry-types.js";
 import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
 import { joinCorner, type EndCut, type Lay } from "../miter/index.js";
 import { checkSaw, stopContact, tableSaw, type CutPlacement, type Saw } from "../saw/index.js";
@@ -89,7 +89,7 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
  */
 export function planCutting(
   geometry: FrameGeometry,
-  options: Required<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
+  options: Filled<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): CuttingPlan {
   const { saw, kerf, rough, lay, unit, gap } = options;
   const stick = geometry.sticks[0]!;

@@ -12,9 +12,9 @@ export interface DescribeOptions {
   /** Writes a small length, such as a gap, which a rule's marks may be too coarse for; default `length`. */
   readonly small?: (value: number) => string;
   /** Writes a mass in kilograms; default three figures in kilograms. */
-  readonly mass?: (kilograms: number) => string;
+  readonly mass?: ((kilograms: number) => string) | undefined;
   /** Writes a force in newtons; default three figures in newtons. */
-  readonly force?: (newtons: number) => string;
+  readonly force?: ((newtons: number) => string) | undefined;
 }
 
 /** An operation in words. */

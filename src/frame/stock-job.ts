@@ -13,24 +13,24 @@ export interface StockJobOptions {
   /** Width of the saw cut, 0 or more. */
   readonly kerf: number;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
-  readonly rough?: RoughMethod;
+  readonly rough?: RoughMethod | undefined;
   /** The sticks on offer. */
   readonly sticks: readonly StockStick[];
   /** Length lost at each end of a stick; default one cut, so that a long point never starts on the raw end. */
-  readonly trim?: number;
+  readonly trim?: number | undefined;
   /** Shortest offcut worth keeping; default 0. */
-  readonly keep?: number;
+  readonly keep?: number | undefined;
   /** Worth of a kept offcut per length; default 0. */
-  readonly credit?: number;
+  readonly credit?: number | undefined;
   /** The grid on which lengths are compared; default as `fitStock` chooses. */
-  readonly resolution?: number;
+  readonly resolution?: number | undefined;
   /** How many such frames are made, an integer from 1 to 1e6; default 1. */
-  readonly frames?: number;
+  readonly frames?: number | undefined;
   /**
    * Lets neighbors share one slanted cut by rolling the stick half a turn about its length between them. Only for flat stock with two good faces: it takes
    * effect only where the section is the same after half a roll. Default false.
    */
-  readonly bothFacesGood?: boolean;
+  readonly bothFacesGood?: boolean | undefined;
 }
 
 /** Points this close, as a share of the section's size, are the same after half a roll. */

@@ -7,7 +7,7 @@ export interface Board {
   /** Thickness from back to face, 1e-100 to 1e100, in the unit of the other board. */
   readonly thickness: number;
   /** Width on the flat board from sight edge to outer edge, 1e-100 to 1e100. Only corners that meet at edges need it. */
-  readonly width?: number;
+  readonly width?: number | undefined;
 }
 
 /** A board that was checked. */

@@ -24,12 +24,12 @@ export interface JoinCornerOptions {
   /** The board that starts there. */
   readonly second: Board;
   /** `"miter"` (default): one plane for both. `"butt"`: `first` ends on `second`, which is cut flush with the outside of `first`. */
-  readonly joint?: Joint;
+  readonly joint?: Joint | undefined;
   /**
    * `"faces"`: the faces meet in a line, and the backs. `"edges"`: the inner edges meet, and the outer ones, as seen from
    * above. Default: edges when both slopes are exactly 0, else faces.
    */
-  readonly meet?: Meet;
+  readonly meet?: Meet | undefined;
 }
 
 /** A joined corner: the cut of each board, and the angle between their faces. */

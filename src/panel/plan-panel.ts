@@ -9,11 +9,11 @@ export interface PlanPanelOptions {
   /** The opening that the panel goes into; only `sides` and `apothem` are read. */
   readonly polygon: PolygonLike;
   /** Kept free at every side, 0 or more; default 0. */
-  readonly clearance?: number;
+  readonly clearance?: number | undefined;
   /** How the panel stands in its blank; default `"side-down"`. For n = 4k a corner-down panel has no side on its blank, so it is cut side-down. */
-  readonly pose?: Pose;
+  readonly pose?: Pose | undefined;
   /** `both` ways round from the blank's sides (default), or `one` way only, which doubles what an error of the setting adds up to. */
-  readonly chain?: "both" | "one";
+  readonly chain?: "both" | "one" | undefined;
 }
 
 /** A corner this close to an edge of the blank, as a share of the blank's size, lies on it: it absorbs rounding. */

@@ -15,7 +15,7 @@ import { blankEdges, cutEdge, sawn } from "./sawn-piece.js";
 /** Options of {@link simulatePanel}. */
 export interface SimulatePanelOptions {
   /** By how many degrees the gauge stands off what the plan says, positive when the kept part between fence and blade is wider; -20 to 20, default 0. */
-  readonly settingError?: number;
+  readonly settingError?: number | undefined;
 }
 
 /** Checks the fields of a plan that are read; it may come from a file. */

@@ -22,7 +22,7 @@ export interface PolygonWithinCircleOptions {
 /** What {@link polygonAroundCircle} goes round. */
 export interface PolygonAroundCircleOptions extends PolygonWithinCircleOptions {
   /** Added once in all to the diameter, 0 to 1e100. Default 0. */
-  readonly allowance?: number;
+  readonly allowance?: number | undefined;
 }
 
 /**

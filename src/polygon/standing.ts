@@ -11,13 +11,13 @@ export type Standing =
       /** The polygon stands so. Default `"side-down"`. */
       readonly pose?: Pose;
       /** Not given together with a pose. */
-      readonly rotation?: never;
+      readonly rotation?: undefined;
     }
   | {
       /** The polygon is rotated to where it fits best. */
       readonly rotation: "free";
       /** Not given together with a free rotation. */
-      readonly pose?: never;
+      readonly pose?: undefined;
     };
 
 const POSES: readonly Pose[] = ["side-down", "corner-down"];

@@ -15,9 +15,9 @@ export interface LevelWidthOptions<M extends string = string> {
    * The mark to measure from. Default: the rabbet's wall at the point that decides the contents' size (`opening` of
    * {@link rabbetFit}; the wall's mouth where nothing can be held); the innermost point of the outline when the profile has no rabbet.
    */
-  readonly from?: M;
+  readonly from?: M | undefined;
   /** The mark to measure to. Default: the outermost point of the outline. */
-  readonly to?: M;
+  readonly to?: M | undefined;
 }
 
 /** The point of a named mark; the error lists the names there are. */

@@ -36,13 +36,13 @@ export interface MadeFor {
   /** The slope in degrees, between -90 and 90, both excluded. */
   readonly slope: number;
   /** Whether the outer edge then stands plumb; else it is square to the face. Default: true. */
-  readonly outer?: boolean;
+  readonly outer?: boolean | undefined;
   /** Whether the sight edge then stands plumb; else it is square to the face. Default: false. */
-  readonly inner?: boolean;
+  readonly inner?: boolean | undefined;
   /** Whether the rabbet's wall then stands plumb and its ledge lies level; else it is square-cut. Default: true. */
-  readonly rabbet?: boolean;
+  readonly rabbet?: boolean | undefined;
   /** Whether the back then lies level; else it is parallel to the face. Default: false. */
-  readonly back?: boolean;
+  readonly back?: boolean | undefined;
 }
 
 /** Options of {@link molding}. Lengths are in the caller's unit. */
@@ -55,11 +55,11 @@ export interface MoldingOptions {
   /** Thickness from the lowest point of the back to the face; positive. */
   readonly thickness: number;
   /** The rabbet. Its width and depth are level and plumb if it is made for a slope. Default: none. */
-  readonly rabbet?: RabbetSize;
+  readonly rabbet?: RabbetSize | undefined;
   /** Cuts that shape the face, at most one at an arris. Default: none. */
-  readonly face?: readonly FaceCut[];
+  readonly face?: readonly FaceCut[] | undefined;
   /** The slope that its surfaces are milled for. Default: every surface is square or parallel to the face. */
-  readonly madeFor?: MadeFor;
+  readonly madeFor?: MadeFor | undefined;
 }
 
 /** The marks that every {@link molding} has: the ends of its sight edge and of its outer edge, at the face and at the back. */

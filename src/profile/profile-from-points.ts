@@ -22,7 +22,7 @@ export interface ProfilePoints<M extends string = string> {
    */
   readonly marks: { readonly [K in M]: Point | number };
   /** The slope in degrees that its surfaces are milled for, -90 to 90. Default: none. */
-  readonly madeFor?: number;
+  readonly madeFor?: number | undefined;
 }
 
 /** How far off the outline a mark may be, as a share of the outline's size: it absorbs the rounding of a point on a sloping edge. */

@@ -15,7 +15,7 @@ export interface RabbetFitOptions {
   /** What lies in the rabbet, front to back: the first lies nearest the viewer. May be empty. */
   readonly contents: readonly RabbetContent[];
   /** Kept free between contents and `opening` at every side, level, in the caller's length unit; zero or more. Default: 0. */
-  readonly clearance?: number;
+  readonly clearance?: number | undefined;
 }
 
 /** Between which heights one thing lies in the rabbet, measured like `up` of {@link SectionPoint}. */

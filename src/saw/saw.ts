@@ -39,14 +39,14 @@ export interface Saw {
   /** The scale of the tilting blade. */
   readonly bevel: BevelScale;
   /** Greatest height of work that the upright blade cuts through, in the caller's length unit; unknown when absent. */
-  readonly depth?: number;
+  readonly depth?: number | undefined;
   /** Greatest height of work with the blade at 45 degrees; without it `depth` times the cosine of the bevel is taken. */
-  readonly depthAt45?: number;
+  readonly depthAt45?: number | undefined;
   /** Longest line of cut across the table, in the caller's length unit; unknown when absent. */
-  readonly crosscut?: number;
+  readonly crosscut?: number | undefined;
   /**
    * How far the gauge's fence can be from the blade's front, with the table still guiding the gauge: the deepest work that a panel's cut can begin on, in the
    * caller's length unit; unknown when absent.
    */
-  readonly gaugeReach?: number;
+  readonly gaugeReach?: number | undefined;
 }

@@ -16,15 +16,15 @@ export interface FitOptions {
    * Milliseconds after which the best plan so far is returned, from 0; overrun by a tenth of a second at most. Default
    * 2000, or none if `workLimit` is given.
    */
-  readonly timeLimit?: number;
+  readonly timeLimit?: number | undefined;
   /**
    * Steps of the search (branches tried in a knapsack, entries updated in a matrix; a million take some milliseconds)
    * after which the best plan so far is returned, from 0. Unlike `timeLimit` it gives the same plan on every machine.
    * Default none.
    */
-  readonly workLimit?: number;
+  readonly workLimit?: number | undefined;
   /** Called now and then; answer "stop" to end the search. What it throws passes through. */
-  readonly onProgress?: (progress: FitProgress) => unknown;
+  readonly onProgress?: ((progress: FitProgress) => unknown) | undefined;
 }
 
 /** What is read of an abort signal; an `AbortSignal` is one. */
@@ -38,5 +38,5 @@ export interface FitSignal {
 /** {@link FitOptions} of the asynchronous search. */
 export interface FitAsyncOptions extends FitOptions {
   /** When it is aborted, the promise rejects with its reason. An `AbortSignal` will do. */
-  readonly signal?: FitSignal;
+  readonly signal?: FitSignal | undefined;
 }

@@ -26,9 +26,9 @@ export type StockPiece = OneOf<{
   /** Name, unique among the pieces. */
   readonly id: string;
   /** How many; an integer from 0 to 1e9. Default 1. */
-  readonly count?: number;
+  readonly count?: number | undefined;
   /** What two neighbors save by sharing a slanted cut. Not for runs: a shared cut rolls the stick between two pieces. */
-  readonly share?: ShareKey;
+  readonly share?: ShareKey | undefined;
 };
 
 /** A stretch of a stick, measured from the stick's start in the job's unit. */
@@ -46,11 +46,11 @@ export interface StockStick {
   /** Length, 1e-100 to 1e100. */
   readonly length: number;
   /** How many there are; an integer from 0 to 1e9. Default: as many as needed, or 1 if the stick has defects. */
-  readonly count?: number;
+  readonly count?: number | undefined;
   /** What using one costs, 0 to 1e100 in any unit. Default: its length. Give every stick 1 for the fewest sticks. */
-  readonly cost?: number;
+  readonly cost?: number | undefined;
   /** Stretches that no piece may reach into, such as knots; each counts as one kerf wide at least. Default none. */
-  readonly defects?: readonly Stretch[];
+  readonly defects?: readonly Stretch[] | undefined;
 }
 
 /** What is lost at the two ends of every stick, the saw cut included. */
@@ -68,16 +68,16 @@ export interface StockJob {
   /** The sticks; at least one. */
   readonly sticks: readonly StockStick[];
   /** Length that a saw cut takes away along the stick, from 0. A mitered cut takes kerf / cos(180/n). Default 0. */
-  readonly kerf?: number;
+  readonly kerf?: number | undefined;
   /** Length lost at each end of a stick, the saw cut included, from 0; or one length for each end. Default 0. */
-  readonly trim?: number | Trims;
+  readonly trim?: number | Trims | undefined;
   /** Shortest offcut worth keeping, from 0. Default: every offcut if there is a `credit`, else none. */
-  readonly keep?: number;
+  readonly keep?: number | undefined;
   /** What an offcut that is kept is worth per length, from 0 in the unit of the costs. Default 0: it is only marked. */
-  readonly credit?: number;
+  readonly credit?: number | undefined;
   /**
    * Grid on which to compute: pieces, kerf and trims are rounded up to it and sticks down. Default: the coarsest grid
    * that holds all lengths exactly, or a fine one if there is none.
    */
-  readonly resolution?: number;
+  readonly resolution?: number | undefined;
 }

@@ -10,9 +10,9 @@ export type AngleStyle = "decimal" | "dms";
 /** Options of {@link formatAngle}. */
 export interface FormatAngleOptions extends FormatOptions {
   /** How the angle is written; default `"decimal"`. */
-  readonly style?: AngleStyle;
+  readonly style?: AngleStyle | undefined;
   /** Most decimals, of degrees or with `style: "dms"` of seconds, an integer from 0 to 20; default 2 and 0. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
 }
 
 /**

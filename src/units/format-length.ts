@@ -22,18 +22,18 @@ export interface FormatLengthOptions extends FormatOptions {
    * How the length is written; default `"fraction"` in inches, `"feet-inches"` in feet, else `"decimal"`. Where `digits` are
    * asked for and no `denominator` is, the default is `"decimal"` in every unit.
    */
-  readonly style?: LengthStyle;
+  readonly style?: LengthStyle | undefined;
   /** The unit to write it in; default the unit of the value, but with `style: "feet-inches"` always feet. */
-  readonly as?: LengthUnit;
+  readonly as?: LengthUnit | undefined;
   /**
    * Most decimals with `style: "decimal"`, an integer from 0 to 20; default 2 in mm, 3 in cm and 5 in m (a hundredth of
    * a millimeter), 3 in inches and 4 in feet (about a thousandth of an inch).
    */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
   /** Parts of the unit that fractions count, an integer from 1 to 1e6; default 16. */
-  readonly denominator?: number;
+  readonly denominator?: number | undefined;
   /** Whether fractions are put in lowest terms, 8/16 as 1/2; default true. */
-  readonly reduce?: boolean;
+  readonly reduce?: boolean | undefined;
 }
 
 /** The style of a unit, unless another is asked for; `digits` without a denominator ask for decimals. */

@@ -10,13 +10,13 @@ export type UnitLabel = "sign" | "letters" | "none";
 /** What the options for writing lengths and angles have in common. */
 export interface FormatOptions {
   /** Most decimals, an integer from 0 to 20. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
   /** Whether zeros at the end of the decimals are written, so that all texts have as many; default false. */
-  readonly trailingZeros?: boolean;
+  readonly trailingZeros?: boolean | undefined;
   /** Which way to round, once, from the exact value; default `"nearest"`, a tie going away from zero. */
-  readonly rounding?: Rounding;
+  readonly rounding?: Rounding | undefined;
   /** How the unit is written; default `"sign"`. */
-  readonly label?: UnitLabel;
+  readonly label?: UnitLabel | undefined;
 }
 
 /** Checked {@link FormatOptions}; `digits` is left to the caller, whose default depends on more. */

@@ -7,9 +7,9 @@ import { checkRounding, roundProduct, type Rounding } from "./rounding.js";
 /** Options of {@link nearestFraction}. */
 export interface NearestFractionOptions {
   /** Which way to round; default `"nearest"`, a tie going away from zero. */
-  readonly rounding?: Rounding;
+  readonly rounding?: Rounding | undefined;
   /** Whether the fraction is put in lowest terms, 8/16 as 1/2; default true. */
-  readonly reduce?: boolean;
+  readonly reduce?: boolean | undefined;
 }
 
 /** A number on a scale of fractions. `whole` and `numerator` both have the sign of the value, or are 0. */

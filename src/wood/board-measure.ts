@@ -16,7 +16,7 @@ export interface BoardMeasureOptions {
   /** Unit of all three. */
   readonly unit: LengthUnit;
   /** Number of boards, an integer from 1 to 100000; default 1. */
-  readonly count?: number;
+  readonly count?: number | undefined;
 }
 
 /** A quantity of lumber. */

@@ -35,7 +35,7 @@ export interface SolidPanel {
   /** The moisture that it will meet, one or more, likewise: the driest and the dampest of the year will do. */
   readonly seasons: readonly Moisture[];
   /** Not given: it is for sheets. */
-  readonly sheet?: never;
+  readonly sheet?: undefined;
 }
 
 /** A panel that moves with its temperature, the same in every direction. */
@@ -47,7 +47,7 @@ export interface SheetPanel {
   /** The temperatures that it will meet, one or more, likewise. */
   readonly seasons: readonly number[];
   /** Not given: it is for wood. */
-  readonly species?: never;
+  readonly species?: undefined;
 }
 
 /** Options of {@link panelRoom}. */

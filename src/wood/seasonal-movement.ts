@@ -22,7 +22,7 @@ export interface SeasonalMovementOptions {
   /** Moisture after, likewise. */
   readonly to: Moisture;
   /** By the shrinkage from green to ovendry (default), or by the coefficient per percent of moisture, which holds from 6 to 14 %. */
-  readonly method?: "shrinkage" | "coefficient";
+  readonly method?: "shrinkage" | "coefficient" | undefined;
 }
 
 /** How much a board moves across its grain. */

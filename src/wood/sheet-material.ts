@@ -6,9 +6,9 @@ export type SheetMaterialName = "glass" | "acrylic";
 /** Figures of a sheet of one's own, from its data sheet; each is needed only where it counts. */
 export interface OwnSheetMaterial {
   /** Kilograms per cubic meter, 1 to 100000. */
-  readonly density?: number;
+  readonly density?: number | undefined;
   /** Linear thermal expansion, as a fraction per kelvin, 0 to 0.001. */
-  readonly expansion?: number;
+  readonly expansion?: number | undefined;
 }
 
 /** A sheet: glass or acrylic, or one with figures of its own. */

@@ -14,7 +14,7 @@ export interface WoodDensityOptions {
   /** The wood, by its name in the table or by figures of your own; its specific gravity must be known. */
   readonly species: Wood;
   /** Its moisture: a content in percent, 0 to 300, or the climate that leads to it; default 12. */
-  readonly moisture?: Moisture;
+  readonly moisture?: Moisture | undefined;
 }
 
 /**

@@ -42,17 +42,17 @@ export interface WoodSpecies {
 /** What any wood given by hand may also have. */
 interface AnyWood {
   /** A name; default none. */
-  readonly name?: string | null;
+  readonly name?: string | null | undefined;
   /** Moisture content in percent below which the wood shrinks, 15 to 40; default 30. */
-  readonly fiberSaturation?: number;
+  readonly fiberSaturation?: number | undefined;
   /** Ovendry mass over the mass of water of the wood's volume at 12 % moisture content, 0.01 to 2. Needed for masses alone. */
-  readonly specificGravity?: number | null;
+  readonly specificGravity?: number | null | undefined;
 }
 
 /** A wood given by its shrinkage, in percent from green to ovendry, 0 to 30. */
 export interface ShrinkingWood extends AnyWood, AcrossGrain {
   /** Change per percent of moisture, 0 to 0.01; by default computed from the shrinkage. */
-  readonly coefficients?: AcrossGrain;
+  readonly coefficients?: AcrossGrain | undefined;
 }
 
 /** A wood given by its change coefficients alone, as handbooks list woods whose shrinkage they do not. */
@@ -60,9 +60,9 @@ export interface CoefficientWood extends AnyWood {
   /** Change per percent of moisture, as a fraction of the size at 10 %, 0 to 0.01. */
   readonly coefficients: AcrossGrain;
   /** Not given: it is computed from the coefficient. */
-  readonly radial?: never;
+  readonly radial?: undefined;
   /** Not given: it is computed from the coefficient. */
-  readonly tangential?: never;
+  readonly tangential?: undefined;
 }
 
 /** A wood, by its name in the table or by figures of one's own. */

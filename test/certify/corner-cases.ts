@@ -5,7 +5,7 @@ import type { Case, Comparison } from "./comparison.js";
 import { exactly } from "./exact.js";
 import { someLength, someSlope, someTurn, type Random } from "./random.js";
 
-type Board = Required<JoinCornerOptions["first"]>;
+type Board = JoinCornerOptions["first"] & { readonly width: number };
 interface CornerInput {
   readonly joint: "miter" | "butt";
   readonly meet: "faces" | "edges";

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
 import { checkBrief, planFrame, type FrameBrief } from "miterwright/frame";
+import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
+import { fitStock, type StockJob } from "miterwright/stock";
 import { woodSpecies } from "miterwright/wood";
 import { plain, rabbeted, throughJson } from "./briefs.js";
 
@@ -291,6 +293,44 @@ describe("checkBrief", () => {
     const brief = { ...sound, profile, species: woodSpecies("white ash"), saw: miterSaw() };
     expect(checkBrief(brief)).toEqual([]);
     expect(checkBrief(planFrame(brief).brief)).toEqual([]);
+  });
+
+  test("takes what a form leaves open as undefined, in types and at run time", () => {
+    // Typed as a form has it: with `exactOptionalPropertyTypes`, which this compiles under, an optional field alone would refuse it.
+    const open = undefined as number | undefined;
+    const brief: FrameBrief = {
+      sides: 6,
+      slope: open,
+      pose: undefined,
+      profile: molding({ width: 40, thickness: 20, rabbet: undefined, face: undefined, madeFor: undefined }),
+      measured: undefined,
+      opening: { contains: { width: 300, height: 200, allowance: open }, side: open as undefined },
+      at: undefined,
+      contents: [
+        { name: "board", thickness: 3, material: { density: open, expansion: open }, price: undefined },
+        { name: "panel", thickness: 3, material: { species: "white ash", grain: undefined, grainDirection: open } },
+      ],
+      clearance: open,
+      unit: undefined,
+      saw: { ...tableSaw(), depth: open, crosscut: open },
+      kerf: open,
+      rough: undefined,
+      lay: undefined,
+      sticks: [{ id: "ash", length: 2400, count: open, cost: open, defects: undefined }],
+      gap: open,
+      fastenerRoom: open,
+      species: { radial: 4, tangential: 8, specificGravity: open, coefficients: undefined },
+      grain: undefined,
+      moisture: undefined,
+      price: undefined,
+      hanging: { by: "wire", wireAngle: open, screwDepth: open, extraMass: open },
+    };
+    expect(checkBrief(brief)).toEqual([]);
+    const job: StockJob = { ...planFrame(brief).job!, keep: open, credit: open, resolution: open };
+    expect(fitStock(job, { timeLimit: open, workLimit: 1e6, onProgress: undefined }).status).toBe("optimal");
+    expect(
+      checkBrief({ sides: 6, opening: { side: 300 }, measured: { levelWidth: 40, lap: open, depth: open } }),
+    ).toEqual([]);
   });
 
   test("takes anything at all", () => {

@@ -253,7 +253,7 @@ describe("laws", () => {
 
 describe("a year", () => {
   test("that the brief does not name starts at the damp end of furniture lumber and ends in a heated and in a damp room", () => {
-    const { made, seasons } = movementOf({ moisture: undefined as never });
+    const { made, seasons } = movementOf({ moisture: undefined });
     // Wood Handbook, FPL-GTR-190, p. 13-13: lumber for furniture, cabinetry and millwork usually has a final moisture content of 6 to 8 %.
     expect(made).toBe(8);
     // Common practice, no printed source: 21 degrees, and 30 % humidity in the heating season, 65 % in a damp summer.

@@ -111,14 +111,16 @@ export const anyLay: fc.Arbitrary<Lay> = fc.oneof(
 );
 
 /** Boards a bench can hold, of slopes of one sign and clear of flat. */
-const anyBoard: fc.Arbitrary<Required<Board>> = fc.record({
+const anyBoard: fc.Arbitrary<Board & { readonly width: number }> = fc.record({
   slope: fc.double({ min: 2, max: 89, noNaN: true }),
   thickness: fc.double({ min: 3, max: 60, noNaN: true }),
   width: fc.double({ min: 20, max: 300, noNaN: true }),
 });
 
 /** Corners of two unequal boards, of either sign of slope and turn. */
-export const anyCorner: fc.Arbitrary<JoinCornerOptions & { first: Required<Board>; second: Required<Board> }> = fc
+export const anyCorner: fc.Arbitrary<
+  JoinCornerOptions & { first: Board & { readonly width: number }; second: Board & { readonly width: number } }
+> = fc
   .record({
     turn: fc.double({ min: 3, max: 170, noNaN: true }),
     first: anyBoard,

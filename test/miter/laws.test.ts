@@ -232,7 +232,7 @@ describe("metamorphic laws", () => {
     fc.assert(
       fc.property(anyCorner, fc.constantFrom(...MODES), fc.integer({ min: -300, max: 300 }), (options, mode, power) => {
         const k = 2 ** power;
-        const scaled = (board: Required<Board>): Board => ({
+        const scaled = (board: Board & { readonly width: number }): Board => ({
           slope: board.slope,
           thickness: board.thickness * k,
           width: board.width * k,

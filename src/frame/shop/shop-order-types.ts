@@ -19,7 +19,7 @@ export interface ShopOrderOptions {
    * By how many degrees readings of one scale may differ and still share a setting, 0 to 5, bounds included; default 0, which leaves only equal ones together. The
    * saw is then set to their middle, so that no cut misses its angle by more than half of it; what that opens at the last joint tells `settingCost` or `reach`.
    */
-  readonly tolerance?: number;
+  readonly tolerance?: number | undefined;
 }
 
 /** One operation of one frame, to be done at a setting. */
