@@ -1,11 +1,8 @@
 import { checkLength, checkLengthOrZero, checkNumber, checkObject, checkOneOf } from "../core/check.js";
 import type { Box } from "../core/geometry-types.js";
 import { POLYGON_MEASURES } from "../polygon/index.js";
-import type { Contained, MeasuredMolding, Opening } from "./brief.js";
+import type { Contained, MeasuredMolding, Opening, OpeningValues } from "./brief.js";
 import { fieldsTogether, ifGiven, knownKeys, together } from "./together.js";
-
-/** What can decide a frame's size. */
-const OPENING_KEYS = ["contains", "cutFrom", ...POLYGON_MEASURES] as const;
 
 function readBox(value: unknown, path: string): Box {
   return fieldsTogether<Box>(value, path, { width: checkLength, height: checkLength });
@@ -19,7 +16,7 @@ function readContained(value: unknown, path: string): Contained {
   });
 }
 
-function readSize(value: unknown, key: (typeof OPENING_KEYS)[number]): Box | number {
+function readSize(value: unknown, key: keyof OpeningValues): Box | number {
   const path = `opening.${key}`;
   if (key === "contains") return readContained(value, path);
   if (key === "cutFrom") return readBox(value, path);
@@ -35,11 +32,12 @@ function readSize(value: unknown, key: (typeof OPENING_KEYS)[number]): Box | num
  */
 export function readOpening(value: unknown): Opening {
   const opening = checkObject(value, "opening");
-  const given = OPENING_KEYS.filter((key) => opening[key] !== undefined);
+  const keys: readonly (keyof OpeningValues)[] = ["contains", "cutFrom", ...POLYGON_MEASURES];
+  const given = keys.filter((key) => opening[key] !== undefined);
   const [, sizes] = together<unknown>([
-    () => checkOneOf(opening, "opening", OPENING_KEYS),
+    () => checkOneOf(opening, "opening", keys),
     () => together(given.map((key) => () => [key, readSize(opening[key], key)] as const)),
-    knownKeys(opening, "opening", OPENING_KEYS),
+    knownKeys(opening, "opening", keys),
   ]);
   return Object.fromEntries(sizes as [string, unknown][]) as unknown as Opening;
 }

@@ -54,11 +54,23 @@ async function probe(kind: "mjs" | "cjs"): Promise<Found> {
 }
 
 describe("the packed package", () => {
-  test("holds the build, the papers and nothing else", () => {
-    const others = installed.packedFiles.filter((file) => !/^dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)$/.test(file));
-    const papers = ["CHANGELOG.md", "LICENSE", "README.md", "package.json"];
-    expect(others.filter((file) => !papers.includes(file))).toEqual([]);
-    expect(others).toEqual(expect.arrayContaining(["CHANGELOG.md", "LICENSE", "package.json"]));
+  test("holds the build, the papers, the guides with their pictures, the examples and nothing else", () => {
+    const known =
+      /^(?:dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)|docs\/guides\/[\w-]+\.md|docs\/pictures\/[\w-]+\.svg|examples\/(?:[\w-]+\/)?[\w-]+\.(?:ts|mjs|html|csv|css|json|ipynb))$/;
+    const papers = ["CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "README.md", "package.json"];
+    expect(installed.packedFiles.filter((file) => !known.test(file) && !papers.includes(file))).toEqual([]);
+    expect(installed.packedFiles).toEqual(expect.arrayContaining([...papers, "docs/guides/wood.md"]));
+  });
+
+  test("holds whatever its README links to or names", () => {
+    const readme = readProjectFile("README.md");
+    const links = [...readme.matchAll(/\]\((?!https?:)([^)#]+)/g)].map(([, path]) => path!);
+    expect(links).toContain("docs/pictures/plan.svg");
+    expect(links.filter((path) => !installed.packedFiles.includes(path))).toEqual([]);
+    for (const folder of ["docs/guides", "examples"]) {
+      expect(readme).toContain(`\`${folder}\``);
+      expect(installed.packedFiles.some((path) => path.startsWith(`${folder}/`))).toBe(true);
+    }
   });
 
   test.each(["mjs", "cjs"] as const)("loads every entry, with one InputError for all (%s)", async (kind) => {
