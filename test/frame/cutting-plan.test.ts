@@ -23,6 +23,17 @@ describe("the chosen lay", () => {
     expect(steep.cradle).toMatchObject({ angle: 60, high: "outer edge" });
   });
 
+  test("propped needs a plain miter and an upright blade, to the bit", () => {
+    for (const sides of [3, 6, 7]) {
+      for (const slope of [-75, 20, 45]) {
+        const propped = plan(slope, {}, sides).lays.find(({ lay }) => lay === "propped");
+        expect(propped).toMatchObject({ miter: 180 / sides, bevel: 0 });
+        expect(propped?.first.underBlade).toBe("none");
+        expect(propped?.first.bevel.degrees).toBe(0);
+      }
+    }
+  });
+
   test("is the one that is asked for, or none when that one cannot be made", () => {
     expect(plan(30, { lay: "outer-down" }).lay?.lay).toBe("outer-down");
     const none = plan(30, { lay: "inner-down" });
