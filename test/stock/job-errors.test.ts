@@ -94,7 +94,11 @@ describe("jobs that are refused", () => {
     [
       "an empty run",
       { pieces: [{ id: "p", run: [] }], sticks },
-      ["range", "job.pieces[0].run", "Expected `job.pieces[0].run` to be an array of one length or more, got an empty array"],
+      [
+        "range",
+        "job.pieces[0].run",
+        "Expected `job.pieces[0].run` to be an array of one length or more, got an empty array",
+      ],
     ],
     [
       "a run that shares",
