@@ -18,8 +18,9 @@ function fact(name: string, value: string): Content[] {
 /** A sum that may be known in part; no fact at all where nothing of it is known. */
 function sumFact(name: string, sum: PartialSum | null, write: (value: number) => string): Content[] {
   if (sum === null) return [];
-  const { total, complete } = sum;
-  return total === null ? [] : fact(name, `${complete ? "" : "at least "}${write(total)}`);
+  const { total, missing } = sum;
+  if (total === null) return [];
+  return fact(name, missing.length === 0 ? write(total) : `at least ${write(total)}, without ${missing.join(", ")}`);
 }
 
 /**

@@ -67,10 +67,9 @@ describe("the packed package", () => {
     const links = [...readme.matchAll(/\]\((?!https?:)([^)#]+)/g)].map(([, path]) => path!);
     expect(links).toContain("docs/pictures/plan.svg");
     expect(links.filter((path) => !installed.packedFiles.includes(path))).toEqual([]);
-    for (const folder of ["docs/guides", "examples"]) {
-      expect(readme).toContain(`\`${folder}\``);
-      expect(installed.packedFiles.some((path) => path.startsWith(`${folder}/`))).toBe(true);
-    }
+    expect(links.filter((path) => path.startsWith("docs/guides/")).length).toBeGreaterThan(10);
+    expect(readme).toContain("`examples`");
+    expect(installed.packedFiles.some((path) => path.startsWith("examples/"))).toBe(true);
   });
 
   test.each(["mjs", "cjs"] as const)("loads every entry, with one InputError for all (%s)", async (kind) => {
