@@ -39,6 +39,13 @@ export const WORDS: readonly Word[] = [
   { word: "dry", forms: ["dry fit", "dry frame"], means: "put together without glue" },
   { word: "end grain", means: "the cut end of the wood's fibers, where glue alone holds badly" },
   { word: "face", means: "the surface of the molding that shows" },
+  { word: "hold-down", forms: ["hold-downs"], means: "a clamp that keeps the wood down so that no hand has to" },
+  { word: "push stick", means: "a notched stick that pushes the wood the last way past the blade instead of a hand" },
+  {
+    word: "rip fence",
+    means: "the long fence of a table saw along which wood is cut lengthwise; it has no part in cuts across the stick",
+  },
+  { word: "sled", means: "a board that slides on a table saw and carries the wood past the blade" },
   { word: "fence", means: "the straight guide on the saw that the stick lies against" },
   {
     word: "flip",
