@@ -24,7 +24,7 @@ thead{display:table-header-group}
 dl{display:grid;grid-template-columns:repeat(5,1fr);gap:.8mm 3mm;margin:0}
 dt{font-size:8pt}
 dd{margin:0;font-weight:bold}
-.columns{columns:2;column-gap:5mm}
+.columns{columns:2;column-gap:7mm}
 .settings{display:grid;grid-template-columns:1fr 1fr;gap:2mm 3mm;align-items:start}
 .two{display:grid;grid-template-columns:1fr 1fr;gap:2mm 4mm;align-items:start}
 .frame{display:grid;grid-template-columns:82mm 1fr;gap:2mm 4mm;align-items:start}
