@@ -1,4 +1,4 @@
-import type { FramePlan } from "miterwright/frame";
+import { markLabel, type FramePlan } from "miterwright/frame";
 import { sectionAt } from "miterwright/profile";
 import { convertLength, type LengthUnit } from "miterwright/units";
 import { html, trusted, type Markup } from "./html.js";
@@ -10,6 +10,12 @@ export const PAPER: { readonly width: number; readonly height: number } = { widt
 /** A page for the full-size section, or why there is none. */
 export type FullSize =
   { readonly page: string; readonly why?: never } | { readonly why: string; readonly page?: never };
+
+/** A named arris on the page, in millimeters from the drawing's corner. */
+interface Placed {
+  readonly letter: string;
+  readonly at: { readonly x: number; readonly y: number };
+}
 
 /** Color of the ruler, so that it can be told from the section. */
 const RULER: string = "#0b5563";
@@ -52,6 +58,20 @@ svg.section{break-inside:avoid}
 @media screen{body{padding:8mm}}
 @media print{body{-webkit-print-color-adjust:exact;print-color-adjust:exact}}`;
 
+/** How far inside its arris a letter stands, in millimeters. */
+const LETTER_INSET: number = 2.6;
+
+/** The letters of the named arrises, each a little toward the middle of the section. */
+function letters(named: readonly Placed[], middle: Placed["at"]): Markup {
+  return html`<g font-size="3" fill="#1d1d1b" text-anchor="middle">
+    ${named.map(({ letter, at }) => {
+      const [dx, dy] = [middle.x - at.x, middle.y - at.y];
+      const share = Math.min(1, LETTER_INSET / Math.max(Math.hypot(dx, dy), LETTER_INSET));
+      return html`<text x="${written(at.x + share * dx)}" y="${written(at.y + share * dy + 1)}">${letter}</text>`;
+    })}
+  </g>`;
+}
+
 /**
  * The section of a side at its full size, as it stands on the bench, on a page of its own with a ruler to check the printer by.
  *
@@ -78,6 +98,13 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     .map(({ x, y }, index) => `${index === 0 ? "M" : "L"}${written(x - left + 6)} ${written(y - top + 3)}`)
     .join("");
   const [w, h] = [written(width + 12), written(height + 6)];
+  const { marks, sticks } = plan.geometry;
+  // The same letters as in the page's drawing: in the order of the marks.
+  const named = Object.keys(marks).map((mark, index) => ({ mark, letter: String.fromCharCode(97 + index) }));
+  const placed = named.map(({ mark, letter }) => {
+    const { out, up } = marks[mark]!;
+    return { letter, at: { x: out * scale - left + 6, y: -(up ?? 0) * scale - top + 3 } };
+  });
   const stands = slope === 0 ? "It lies flat." : `It stands at its slope of ${writers.angle(slope)}.`;
   const bench = written(height + 3);
   const drawing = html`<svg
@@ -90,6 +117,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
   >
     <path data-part="section" d="${path}Z" fill="#f0e4cf" stroke="#1d1d1b" stroke-width=".25" stroke-linejoin="miter" />
     <path data-part="bench" d="M0 ${bench}H${w}" stroke="#1d1d1b" stroke-width=".25" />
+    ${letters(placed, { x: 6 + width / 2, y: 3 + height / 2 })}
   </svg>`;
   const body = html`<h1>Section of a side, full size</h1>
     <p>
@@ -97,6 +125,10 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
       its outermost point it is ${writers.length(width / scale)} wide, and ${writers.length(height / scale)} high.
     </p>
     ${drawing}
+    <p>
+      Length of every piece along its arrises:
+      ${named.map(({ mark, letter }) => `${letter} ${markLabel(mark)} ${writers.length(sticks[0]!.lengths[mark]!)}`).join("; ")}.
+    </p>
     <p>
       Print at 100 %, without fitting to the page. Then lay a rule on the lines below: where they are not true, neither
       is the section.

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { markLabel } from "miterwright/frame";
 import { sectionAt } from "miterwright/profile";
 import { fullSizeSection } from "../../docs/bench/full-size-section.js";
 import { planJob } from "../../docs/bench/plan-job.js";
@@ -33,6 +34,23 @@ describe("the full-size section", () => {
     });
     const [, width, height, box] = /width="([\d.]+)mm"\s+height="([\d.]+)mm"\s+viewBox="([^"]+)"/.exec(page!)!;
     expect(box).toBe(`0 0 ${width!} ${height!}`);
+  });
+
+  test("letters every arris beside its corner of the section, and says how long the pieces are there", () => {
+    const state = jobOf(INCHES);
+    const { geometry } = planJob(state).plan!;
+    const { page } = drawn(INCHES);
+    const path = /data-part="section"\s+d="([^"]+)"/.exec(page!)![1]!;
+    const [first] = [...path.matchAll(/M([\d.]+) ([\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+    const origin = sectionAt(geometry.profile!, 25).outline[0]!;
+    Object.entries(geometry.marks).forEach(([mark, { out, up }], index) => {
+      const letter = "abcdefgh"[index]!;
+      const at = { x: first!.x + (out - origin.out) * 25.4, y: first!.y - (up! - origin.up) * 25.4 };
+      const [, x, y] = new RegExp(`<text\\s+x="([\\d.]+)"\\s+y="([\\d.]+)"\\s*>${letter}</text>`).exec(page!)!;
+      expect(Math.hypot(Number(x) - at.x, Number(y) - 1 - at.y)).toBeLessThan(2.7);
+      const length = writersOf(state.values).length(geometry.sticks[0]!.lengths[mark]!).replaceAll('"', "&quot;");
+      expect(page).toContain(`${letter} ${markLabel(mark)} ${length}`);
+    });
   });
 
   test("comes with rulers of 100 mm and 4 in", () => {
