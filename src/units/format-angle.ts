@@ -22,10 +22,10 @@ export interface FormatAngleOptions extends FormatOptions {
  * `30°00'00"`. A tie goes away from zero; `"up"` is toward the larger number and `"down"` toward the smaller, also below
  * zero, and a value that is the double nearest to what can be written stays there. Minutes and seconds have two digits
  * before the point. The minus sign stands in front of the whole, and what rounds to zero has none. {@link parseAngle}
- * reads every text back.
+ * reads every text back, but for one with three decimals after a comma, where it asks.
  *
  * @param value - an angle in degrees, up to 1e100 in size
- * @param options - `style`, `digits`, `trailingZeros`, `rounding`, `label`
+ * @param options - `style`, `digits`, `trailingZeros`, `rounding`, `label`, `decimalMarker`
  * @returns the text, with as many digits before the point as it takes
  * @throws {InputError} when `value` is not a number up to 1e100 in size, an option is none of those allowed, or
  * `style: "dms"` is asked for with `label: "none"`
@@ -45,7 +45,8 @@ export function formatAngle(value: number, options: FormatAngleOptions = {}): st
   const { style: styleGiven = "decimal" } = given;
   const style = checkWord(styleGiven, "style", ["decimal", "dms"]);
   const digits = checkDigits(given["digits"], style === "dms" ? 0 : 2);
-  const { trailingZeros, rounding, label } = checkFormat(given);
+  const format = checkFormat(given);
+  const { rounding, label } = format;
   if (style === "dms") refuseUnlabeled(label, style);
 
   const perSecond = 10n ** BigInt(digits);
@@ -55,10 +56,10 @@ export function formatAngle(value: number, options: FormatAngleOptions = {}): st
   const minus = signed < 0n ? "-" : "";
   const [degree, minute, second, gap] = label === "letters" ? [" deg", " min", " sec", " "] : ["°", "'", '"', ""];
   if (style === "decimal") {
-    return minus + decimalText(count, digits, trailingZeros) + (label === "none" ? "" : degree);
+    return minus + decimalText(count, digits, format) + (label === "none" ? "" : degree);
   }
   const perMinute = BigInt(MINUTE_SIZE) * perSecond;
   const minutes = ((count % perDegree) / perMinute).toString().padStart(2, "0");
-  const seconds = decimalText(count % perMinute, digits, trailingZeros).replace(/^\d(?!\d)/, "0$&");
+  const seconds = decimalText(count % perMinute, digits, format).replace(/^\d(?!\d)/, "0$&");
   return `${minus}${(count / perDegree).toString()}${degree}${gap}${minutes}${minute}${gap}${seconds}${second}`;
 }

@@ -79,12 +79,12 @@ function checkAs(value: unknown, unit: LengthUnit, style: LengthStyle | undefine
  * `"down"` toward the smaller, also below zero. A value that is the double nearest to what can be written stays there: 76.2 mm
  * is `3"` up and down. The minus sign stands in front of the whole, and what rounds to zero has none. Feet are left out
  * when there are none (`2 1/2"`), inches are not (`1' 0"`, `1' 0 1/2"`). {@link parseLength} reads every text back, in
- * the unit it was written in when the label is left out.
+ * the unit it was written in when the label is left out; but it asks what three decimals after a comma are.
  *
  * @param value - a length or signed distance, up to 1e100 in size
  * @param unit - the unit of `value`
- * @param options - `style`, `as` (the unit to write in), `digits`, `trailingZeros`, `denominator`, `reduce`, `rounding`
- * and `label`
+ * @param options - `style`, `as` (the unit to write in), `digits`, `trailingZeros`, `denominator`, `reduce`, `rounding`,
+ * `label` and `decimalMarker`
  * @returns the text, with as many digits before the point as it takes
  * @throws {InputError} when `value` is not a number up to 1e100 in size, `unit` is not a unit, an option is none of those
  * allowed, or `style: "feet-inches"` is asked for with `label: "none"` or in another unit than feet
@@ -97,6 +97,7 @@ function checkAs(value: unknown, unit: LengthUnit, style: LengthStyle | undefine
  * formatLength(90.5, "mm", { as: "in" }); //=> "3 9/16\""
  * formatLength(90.5, "mm", { as: "in", style: "decimal", label: "letters" }); //=> "3.563 in"
  * formatLength(5.4375, "in", { digits: 2 }); //=> "5.44\""
+ * formatLength(90.5, "mm", { decimalMarker: "," }); //=> "90,5 mm"
  * formatLength(14.5, "in", { style: "feet-inches" }); //=> "1' 2 1/2\""
  * formatLength(5.2, "in", { denominator: 8, rounding: "up" }); //=> "5 1/4\""
  * ```
@@ -112,14 +113,15 @@ export function formatLength(value: number, unit: LengthUnit, options: FormatLen
   const digits = checkDigits(given["digits"], digitsOf(shown));
   const parts = given["denominator"] === undefined ? 16 : checkDenominator(given["denominator"]);
   const reduce = checkFlag(given["reduce"], "reduce", true);
-  const { trailingZeros, rounding, label } = checkFormat(given);
+  const format = checkFormat(given);
+  const { rounding, label } = format;
   if (style === "feet-inches") refuseUnlabeled(label, style);
 
   const perUnit = style === "decimal" ? 10n ** BigInt(digits) : BigInt(style === "fraction" ? parts : 12 * parts);
   const signed = roundProduct(distance, BigInt(UNIT_SIZES[from]) * perUnit, BigInt(UNIT_SIZES[shown]), rounding);
   const count = signed < 0n ? -signed : signed;
   const minus = signed < 0n ? "-" : "";
-  if (style === "decimal") return minus + decimalText(count, digits, trailingZeros) + labelText(shown, label);
+  if (style === "decimal") return minus + decimalText(count, digits, format) + labelText(shown, label);
   if (style === "fraction") return minus + fractionText(count, parts, reduce) + labelText(shown, label);
   const feet = count / perUnit;
   const inches = fractionText(count % perUnit, parts, reduce, feet > 0n) + labelText("in", label);

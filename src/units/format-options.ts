@@ -17,6 +17,8 @@ export interface FormatOptions {
   readonly rounding?: Rounding | undefined;
   /** How the unit is written; default `"sign"`. */
   readonly label?: UnitLabel | undefined;
+  /** What stands between a number and its decimals; default `"."`. The parsers take both, but ask what is meant by three digits after a comma. */
+  readonly decimalMarker?: "." | "," | undefined;
 }
 
 /** Checked {@link FormatOptions}; `digits` is left to the caller, whose default depends on more. */
@@ -27,6 +29,8 @@ export interface CheckedFormat {
   readonly rounding: Rounding;
   /** How the unit is written. */
   readonly label: UnitLabel;
+  /** What stands between a number and its decimals. */
+  readonly decimalMarker: "." | ",";
 }
 
 /**
@@ -60,11 +64,12 @@ export function checkDigits(value: unknown, otherwise: number): number {
  * @returns the checked options with their defaults
  */
 export function checkFormat(given: Readonly<Record<string, unknown>>): CheckedFormat {
-  const { label = "sign" } = given;
+  const { label = "sign", decimalMarker = "." } = given;
   return {
     trailingZeros: checkFlag(given["trailingZeros"], "trailingZeros", false),
     rounding: checkRounding(given["rounding"]),
     label: checkWord(label, "label", ["sign", "letters", "none"]),
+    decimalMarker: checkWord(decimalMarker, "decimalMarker", [".", ","]),
   };
 }
 

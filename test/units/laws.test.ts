@@ -54,6 +54,30 @@ describe("what is written can be read", () => {
     );
   });
 
+  test("lengths and angles with a comma for a point, unless three decimals after it could be thousands", () => {
+    fc.assert(
+      fc.property(anyDistance, anyUnit, anyLengthFormat, anyAngleFormat, (value, unit, lengths, angles) => {
+        fc.pre(Math.abs(value) < 1e90);
+        const texts = [formatLength(value, unit, lengths), formatAngle(value, angles)];
+        const commas = [
+          formatLength(value, unit, { ...lengths, decimalMarker: "," }),
+          formatAngle(value, { ...angles, decimalMarker: "," }),
+        ];
+        expect(commas).toEqual(texts.map((text) => text.replace(".", ",")));
+        const shown = lengths.as;
+        const read = [
+          commas.map((text, index) => (index === 0 ? tryParseLength(text, shown) : tryParseAngle(text))),
+          texts.map((text, index) => (index === 0 ? tryParseLength(text, shown) : tryParseAngle(text))),
+        ];
+        read[0]!.forEach((one, index) => {
+          const isAsked = /(?<!\d)[1-9]\d{0,2},\d{3}(?!\d)/.test(commas[index]!);
+          if (isAsked) expect(one.ok).toBe(false);
+          else expect(one).toEqual(read[1]![index]);
+        });
+      }),
+    );
+  });
+
   test("the largest lengths, in their own unit", () => {
     expect(formatLength(1e100, "ft", { as: "mm" })).toMatch(/^3048\d{99}\.2 mm$/);
     expect(parseLength(formatLength(1e100, "ft", { as: "mm" }), "ft")).toBe(1e100);
