@@ -1,4 +1,4 @@
-import { checkArray, checkInteger, checkNumber, checkObject, checkText } from "../core/check.js";
+import { checkArray, checkInteger, checkNumber, checkObject, checkText, checkWord } from "../core/check.js";
 import { checkJob } from "./check-job.js";
 import { fromGrid, toGrid } from "./grid.js";
 import { integerModel, type ModelPiece, type ModelStick, type StockModel } from "./integer-model.js";
@@ -89,6 +89,9 @@ function readCut(inspection: Inspection, value: unknown, path: string): GridCut 
     return undefined;
   }
   const piece = pieces[place]!;
+  if (!piece.run && cut["part"] !== undefined) {
+    inspection.report("run", path, `Piece ${JSON.stringify(id)} is no run and has no parts`);
+  }
   const part = piece.run ? checkInteger(cut["part"], `${path}.part`, 0, piece.parts.length - 1) : 0;
   // The difference of two positions is as uncertain as the positions are.
   compare(inspection, "length", path, end - start, piece.lengths[part]!, 1e-12 * Math.max(end, fromGrid(1, grid)));
@@ -135,6 +138,8 @@ function add(tally: Tally, id: string, count: number): void {
 /** Sums over all layouts, in grid numbers. */
 interface Sums {
   cost: number;
+  /** The cost if nothing were credited: what its rounding goes by. */
+  price: number;
   used: number;
   kept: number;
   readonly placed: Tally;
@@ -144,7 +149,7 @@ interface Sums {
 function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums {
   const { model, report } = inspection;
   const { grid, keep } = model;
-  const sums: Sums = { cost: 0, used: 0, kept: 0, placed: new Map(), sticks: new Map() };
+  const sums: Sums = { cost: 0, price: 0, used: 0, kept: 0, placed: new Map(), sticks: new Map() };
   const sticks = new Map(model.sticks.map((stick) => [stick.id, stick]));
   layouts.forEach((value, k) => {
     const path = `fit.layouts[${k}]`;
@@ -174,7 +179,8 @@ function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums
       compare(inspection, "offcut", `${path}.kept[${n}].end`, end, fromGrid(rest.end, grid));
     });
     const kept = sumOf(worthy.map(({ start, end }) => end - start));
-    sums.cost += times * (stick.cost - model.credit * kept);
+    sums.cost += times * (stick.price - model.worth * kept);
+    sums.price += times * stick.price;
     sums.used += times * stick.length;
     sums.kept += times * kept;
     add(sums.sticks, id, times);
@@ -198,7 +204,7 @@ function tallyOf(list: unknown, path: string, key: "piece" | "stick"): Tally {
 /** The numbers of pieces and sticks, and the sums. */
 function checkTotals(inspection: Inspection, fit: StockFit, sums: Sums): void {
   const { model, report, places } = inspection;
-  const { grid, costGrid } = model;
+  const { grid } = model;
   const unplaced = tallyOf(fit.unplaced, "fit.unplaced", "piece");
   for (const id of unplaced.keys()) {
     if (!places.has(id)) report("unknown-piece", "fit.unplaced", `The job has no piece ${JSON.stringify(id)}`);
@@ -207,13 +213,17 @@ function checkTotals(inspection: Inspection, fit: StockFit, sums: Sums): void {
   let parts = 0;
   model.ids.forEach((id, k) => {
     const placed = sums.placed.get(id) ?? 0;
-    const { length, parts: all } = model.pieces[k]!;
-    made += placed * (length - (all.length - 1) * model.kerf);
+    const { parts: all } = model.pieces[k]!;
+    made += placed * sumOf(all);
     parts += placed * all.length;
     if (placed + (unplaced.get(id) ?? 0) === model.counts[k]) return;
     report("demand", "fit.layouts", `Expected ${model.counts[k]!} of piece ${JSON.stringify(id)}, got ${placed}`);
   });
   const listed = tallyOf(fit.sticks, "fit.sticks", "stick");
+  const names = new Set(model.sticks.map(({ id }) => id));
+  for (const id of listed.keys()) {
+    if (!names.has(id)) report("unknown-stick", "fit.sticks", `The job has no stick ${JSON.stringify(id)}`);
+  }
   for (const { id, limit } of model.sticks) {
     const count = sums.sticks.get(id) ?? 0;
     if (count > limit)
@@ -221,9 +231,11 @@ function checkTotals(inspection: Inspection, fit: StockFit, sums: Sums): void {
     compare(inspection, "total", "fit.sticks", listed.get(id) ?? 0, count);
   }
   const { status, cost, used } = fit;
+  if (fit.stopped !== undefined) checkWord(fit.stopped, "fit.stopped", ["time", "work", "asked"]);
+  if (fit.shortage !== undefined) checkWord(fit.shortage, "fit.shortage", ["proven", "not found"]);
   const bound = checkNumber(fit.bound, "fit.bound", -Number.MAX_VALUE, Number.MAX_VALUE);
   const short = unplaced.size > 0;
-  compare(inspection, "total", "fit.cost", cost, fromGrid(sums.cost, costGrid));
+  compare(inspection, "total", "fit.cost", cost, sums.cost, 1e-12 * sums.price);
   compare(inspection, "total", "fit.gap", fit.gap, short ? 1 : gapBetween(cost, bound), 1e-12);
   compare(inspection, "total", "fit.resolution", fit.resolution, fromGrid(1, grid));
   // Where lengths were rounded to the grid, the plan's sums are those of the given lengths: off by a step for each.
@@ -233,7 +245,8 @@ function checkTotals(inspection: Inspection, fit: StockFit, sums: Sums): void {
   compare(inspection, "total", "fit.kept", fit.kept, fromGrid(sums.kept, grid), slack);
   compare(inspection, "total", "fit.waste", fit.waste, Math.max(0, used - fit.made - fit.kept), 1e-12 * used);
   const right = short ? "short" : bound === cost ? "optimal" : "feasible";
-  if (!(bound <= cost) || status !== right || short !== (fit.shortage !== undefined)) {
+  const most = short ? Math.min(0, cost) : cost;
+  if (!(bound <= most) || status !== right || short !== (fit.shortage !== undefined)) {
     report("status", "fit.status", `Expected "${right}" and a bound of at most the cost, got "${status}" and ${bound}`);
   }
 }

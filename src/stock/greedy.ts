@@ -1,5 +1,5 @@
 import { type Budget, isSpent } from "./budget.js";
-import { type Entry, makePattern, type Pattern, patternSum, type Problem, type Use } from "./problem.js";
+import { type Entry, makePattern, type Pattern, patternSum, type Problem, setupOf, type Use } from "./problem.js";
 import { sumOf } from "./sums.js";
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
@@ -11,7 +11,7 @@ const MOST_TRIED = 2000;
 
 /** Fills a stick with the largest items that fit, the first-fit decreasing rule; undefined if nothing fits. */
 function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): Pattern | undefined {
-  const { sizes, keys, setups, kinds } = problem;
+  const { sizes, keys, kinds } = problem;
   const spaces = kinds[kind]!.rooms;
   const entries: Entry[] = [];
   const rest = remaining.slice();
@@ -22,10 +22,10 @@ function fillFirstFit(problem: Problem, kind: number, remaining: Float64Array): 
       const size = sizes[item]!;
       if (size > left) continue;
       const key = keys[item]!;
-      const setup = key >= 0 && !paid.has(key) ? setups[key]! : 0;
+      const setup = paid.has(key) ? 0 : setupOf(problem, item);
       const count = Math.min(rest[item]!, Math.floor((left - setup) / size));
       if (!(count > 0)) continue;
-      if (key >= 0) paid.add(key);
+      paid.add(key);
       left -= setup + count * size;
       entries.push([item, count, room]);
       rest[item] = rest[item]! - count;

@@ -1,4 +1,4 @@
-import { refuse, reject } from "../core/check.js";
+import { refuse } from "../core/check.js";
 import type { CheckedJob, CheckedPiece } from "./check-job.js";
 import type { CheckedStick } from "./check-sticks.js";
 import { commonGrid, fineGrid, fromGrid, type Grid, MAX_GRID_NUMBER, toGrid } from "./grid.js";
@@ -36,8 +36,8 @@ export interface ModelStick {
   readonly length: number;
   /** Length as given. */
   readonly given: number;
-  /** Cost in steps of the cost grid. */
-  readonly cost: number;
+  /** Cost as given. */
+  readonly price: number;
   /** How many there are, Infinity for as many as needed. */
   readonly limit: number;
   /** Where pieces may lie, in order; one stretch unless there are defects. */
@@ -48,14 +48,12 @@ export interface ModelStick {
 export interface StockModel {
   /** Grid of the lengths. */
   readonly grid: Grid;
-  /** Grid of the costs. */
-  readonly costGrid: Grid;
   /** Width of a saw cut, rounded up. */
   readonly kerf: number;
   /** Shortest offcut worth keeping, rounded up; Infinity if none is. */
   readonly keep: number;
-  /** Worth of one grid step of a kept offcut, in steps of the cost grid. */
-  readonly credit: number;
+  /** Worth of one grid step of a kept offcut, as given. */
+  readonly worth: number;
   /** Names of the pieces, in the job's order. */
   readonly ids: readonly string[];
   /** How many of each. */
@@ -66,21 +64,17 @@ export interface StockModel {
   readonly sticks: readonly ModelStick[];
 }
 
-function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[]): Grid {
-  const longest = largestOf(
-    job.sticks.map(({ length }) => length),
-    0,
-  );
+function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[], longest: number, kerf: number): Grid {
   if (job.resolution !== undefined) {
     const least = longest / MAX_GRID_NUMBER;
     if (job.resolution < least) {
-      refuse("range", "job.resolution", job.resolution, `at least ${least}, longest stick / 2^40`);
+      refuse("range", "job.resolution", job.resolution, `at least ${least}`);
     }
     // A resolution such as 0.1 is kept as 1/10, so that positions come out as decimals.
     return { ...(commonGrid([job.resolution]) ?? { times: job.resolution, per: 1 }), exact: false };
   }
   const parts = pieces.flatMap((piece) => piece.parts);
-  const lengths = [job.kerf, job.trim.start, job.trim.end, job.keep ?? 0, ...parts];
+  const lengths = [kerf, job.trim.start, job.trim.end, job.keep ?? 0, ...parts];
   for (const { share } of pieces) lengths.push(share?.saving ?? 0);
   for (const { length, defects } of job.sticks) {
     lengths.push(length);
@@ -93,20 +87,6 @@ function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[]): Grid {
       parts.reduce((least, part) => Math.min(least, part), longest),
     )
   );
-}
-
-/**
- * Costs that share no grid are rounded to one that is fine enough for eleven digits and coarse enough for exact sums.
- */
-function chooseCostGrid(job: CheckedJob, grid: Grid): Grid {
-  const costs = job.sticks.map(({ cost }) => cost);
-  const largest = largestOf(costs, 0);
-  if (job.credit > 0) costs.push(job.credit * fromGrid(1, grid));
-  const common = commonGrid(costs);
-  const total = sumOf(job.counts);
-  const mostSum = 2 ** 52 / Math.max(1, total);
-  if (common !== undefined && toGrid(largest, common, "nearest") <= mostSum) return common;
-  return { times: largest === 0 ? 1 : largest / Math.min(MAX_GRID_NUMBER, Math.floor(mostSum)), per: 1, exact: false };
 }
 
 /** What trims and defects leave of a stick. */
@@ -137,14 +117,19 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
 export function integerModel(job: CheckedJob): StockModel {
   // Those that are alike once.
   const distinct = [...new Set(job.pieces)];
-  const grid = chooseGrid(job, distinct);
-  const costGrid = chooseCostGrid(job, grid);
-  const kerf = toGrid(job.kerf, grid, "up");
+  const longest = largestOf(
+    job.sticks.map(({ length }) => length),
+    0,
+  );
+  // Beyond the longest stick a kerf is as wide as can be: no second piece fits.
+  const kerfGiven = Math.min(job.kerf, longest);
+  const grid = chooseGrid(job, distinct, longest, kerfGiven);
+  const kerf = toGrid(kerfGiven, grid, "up");
   const sticks = job.sticks.map((stick) => ({
     id: stick.id,
     length: toGrid(stick.length, grid, "down"),
     given: stick.length,
-    cost: toGrid(stick.cost, costGrid, "nearest"),
+    price: stick.cost,
     limit: stick.count,
     clear: clearStretches(stick, job, grid, kerf),
   }));
@@ -156,7 +141,7 @@ export function integerModel(job: CheckedJob): StockModel {
     distinct.map((piece): [CheckedPiece, ModelPiece] => {
       const { parts: lengths, share, run } = piece;
       const parts = lengths.map((part) => toGrid(part, grid, "up"));
-      const length = parts.reduce((sum, part) => sum + part + kerf, -kerf);
+      const length = sumOf(parts) + (parts.length - 1) * kerf;
       const saving = toGrid(share?.saving ?? 0, grid, "down");
       return [piece, { parts, lengths, length, key: share?.key, saving, run }];
     }),
@@ -165,21 +150,21 @@ export function integerModel(job: CheckedJob): StockModel {
   const long = pieces.findIndex(({ length }, k) => length > room && job.counts[k]! > 0);
   if (long >= 0) {
     const { run, lengths, length } = pieces[long]!;
-    const clear = fromGrid(room, grid);
+    const path = `job.pieces[${long}].${run ? "run" : "length"}`;
     const name = JSON.stringify(job.ids[long]);
-    reject(
+    // A run is given as its parts: its length is told as it counts, kerfs and all.
+    refuse(
       "impossible",
-      `job.pieces[${long}].${run ? "run" : "length"}`,
+      path,
       run ? lengths : lengths[0],
-      `Expected piece ${name} to fit into a stick, of which the longest has ${clear} clear, got ${fromGrid(length, grid)}`,
+      `${fromGrid(room, grid)} at most for ${name}, ${fromGrid(length, grid)} long`,
     );
   }
   return {
     grid,
-    costGrid,
     kerf,
     keep: job.keep === undefined ? Infinity : toGrid(job.keep, grid, "up"),
-    credit: toGrid(job.credit * fromGrid(1, grid), costGrid, "nearest"),
+    worth: job.credit * fromGrid(1, grid),
     ids: job.ids,
     counts: job.counts,
     pieces,

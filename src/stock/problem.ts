@@ -1,4 +1,5 @@
-import { gcd } from "./grid.js";
+import { chooseCostGrid } from "./cost-grid.js";
+import { gcd, type Grid, toGrid } from "./grid.js";
 import type { StockModel } from "./integer-model.js";
 import { sumOf } from "./sums.js";
 
@@ -32,6 +33,8 @@ export interface Problem {
   readonly setups: Float64Array;
   /** The kinds of sticks. */
   readonly kinds: readonly Kind[];
+  /** Grid of the costs. */
+  readonly costGrid: Grid;
   /** Worth of one step of a kept offcut, in steps of the cost grid. */
   readonly credit: number;
   /** What a stretch must have left for its offcut to be kept. */
@@ -75,6 +78,17 @@ export function creditFor(problem: Problem, left: number): number {
 }
 
 /**
+ * What the first item of its share key takes besides its size.
+ *
+ * @param problem - the problem
+ * @param item - the item
+ * @returns the set-up, 0 for an item without a key
+ */
+export function setupOf(problem: Problem, item: number): number {
+  return problem.setups[problem.keys[item]!] ?? 0;
+}
+
+/**
  * Room that items take in one room.
  *
  * @param problem - the problem
@@ -89,9 +103,9 @@ export function roomTaken(problem: Problem, pattern: Pattern, room: number): num
     if (place !== room) continue;
     taken += problem.sizes[item]! * count;
     const key = problem.keys[item]!;
-    if (key < 0 || keys.includes(key)) continue;
+    if (keys.includes(key)) continue;
     keys.push(key);
-    taken += problem.setups[key]!;
+    taken += setupOf(problem, item);
   }
   return taken;
 }
@@ -105,8 +119,7 @@ export function roomTaken(problem: Problem, pattern: Pattern, room: number): num
  * @returns the pattern
  */
 export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
-  const pattern: Pattern = { kind, entries, cost: problem.kinds[kind]!.cost };
-  return problem.credit === 0 ? pattern : withCost(problem, pattern);
+  return withCost(problem, { kind, entries, cost: 0 });
 }
 
 /**
@@ -118,9 +131,9 @@ export function makePattern(problem: Problem, kind: number, entries: readonly En
  */
 export function withCost(problem: Problem, pattern: Pattern): Pattern {
   const { cost, rooms } = problem.kinds[pattern.kind]!;
-  const creditOf = (space: number, room: number): number =>
-    creditFor(problem, space - roomTaken(problem, pattern, room));
-  return { ...pattern, cost: rooms.reduce((left, space, room) => left - creditOf(space, room), cost) };
+  if (problem.credit === 0) return { ...pattern, cost };
+  const credits = rooms.map((space, room) => creditFor(problem, space - roomTaken(problem, pattern, room)));
+  return { ...pattern, cost: cost - sumOf(credits) };
 }
 
 /**
@@ -187,7 +200,7 @@ export function withoutDominated(kinds: readonly Kind[]): Kind[] {
  * @returns the problem
  */
 export function stateProblem(model: StockModel): Problem {
-  const { kerf, keep, credit } = model;
+  const { kerf, keep, worth } = model;
   const keyIndex = new Map<string, number>();
   const setups: number[] = [];
   const merged = new Map<string, { size: number; key: number; demand: number; members: number[] }>();
@@ -213,13 +226,22 @@ export function stateProblem(model: StockModel): Problem {
   const pieces = sumOf(model.counts);
   // A credit that a whole stick of the grid's exact lengths could earn forbids coarser units; without one, only sums of
   // sizes matter, and rooms may be rounded down to what such sums can reach.
-  const divisor = credit > 0 ? 1 : Math.max(1, [...items.map(({ size }) => size), ...setups].reduce(gcd, 0));
-  const kinds = model.sticks.map((stick, k): Kind => {
-    const rooms = stick.clear.map(({ start, end }) => Math.floor((end - start + kerf) / divisor));
-    const most = sumOf(rooms.map((room) => Math.max(0, room * divisor - kerf)));
-    // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
-    const limit = stick.limit === Infinity && credit * most > stick.cost ? pieces : stick.limit;
-    return { stick: k, rooms, cost: stick.cost, limit };
+  const divisor = worth > 0 ? 1 : Math.max(1, [...items.map(({ size }) => size), ...setups].reduce(gcd, 0));
+  const costGrid = chooseCostGrid(
+    model.sticks.map(({ price }) => price),
+    worth,
+    pieces,
+  );
+  const kinds = model.sticks.map(({ clear, price, limit }, stick): Kind => {
+    const spaces = clear.map(({ start, end }) => end - start + kerf);
+    const most = sumOf(spaces.map((space) => Math.max(0, space - kerf)));
+    return {
+      stick,
+      rooms: spaces.map((space) => Math.floor(space / divisor)),
+      cost: toGrid(price, costGrid, "nearest"),
+      // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
+      limit: limit === Infinity && worth * most > price ? pieces : limit,
+    };
   });
   return {
     sizes: Float64Array.from(items, ({ size }) => size / divisor),
@@ -227,7 +249,8 @@ export function stateProblem(model: StockModel): Problem {
     keys: Int32Array.from(items, ({ key }) => key),
     setups: Float64Array.from(setups, (setup) => setup / divisor),
     kinds: withoutDominated(kinds),
-    credit,
+    credit: toGrid(worth, costGrid, "nearest"),
+    costGrid,
     keepRoom: keep + kerf,
     kerf,
     members: items.map(({ members }) => members),

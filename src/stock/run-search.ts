@@ -36,8 +36,8 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Generator<
     if (news === told) return;
     told = news;
     const answer = options.onProgress?.({
-      cost: fromGrid(cost, model.costGrid),
-      bound: fromGrid(bound, model.costGrid),
+      cost: fromGrid(cost, problem.costGrid),
+      bound: fromGrid(bound, problem.costGrid),
       unplaced: sumOf(remaining),
       work: budget.work,
     });

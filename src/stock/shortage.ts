@@ -4,7 +4,7 @@ import { diveForPlan } from "./dive.js";
 import { fillGreedily, takeOff } from "./greedy.js";
 import { relax } from "./column-generation.js";
 import { addPattern, makeMaster } from "./master.js";
-import { type Problem, type Use, withCost } from "./problem.js";
+import { type Problem, setupOf, type Use, withCost } from "./problem.js";
 import { wholeProblem } from "./subproblem.js";
 import { largestOf } from "./sums.js";
 
@@ -15,10 +15,9 @@ import { largestOf } from "./sums.js";
 function scarcePart(problem: Problem): Problem {
   const endless = problem.kinds.filter(({ limit }) => limit === Infinity).flatMap(({ rooms }) => rooms);
   const longest = largestOf(endless, 0);
-  const setup = (item: number): number => (problem.keys[item]! >= 0 ? problem.setups[problem.keys[item]!]! : 0);
   return {
     ...problem,
-    demand: problem.demand.map((count, item) => (problem.sizes[item]! + setup(item) <= longest ? 0 : count)),
+    demand: problem.demand.map((count, item) => (problem.sizes[item]! + setupOf(problem, item) <= longest ? 0 : count)),
     kinds: problem.kinds.map((kind) => ({ ...kind, cost: 0, limit: kind.limit === Infinity ? 0 : kind.limit })),
     credit: 0,
   };

@@ -1,6 +1,6 @@
 import type { Budget } from "./budget.js";
 import { fillRoom } from "./knapsack.js";
-import { type Entry, makePattern, type Pattern, type Problem } from "./problem.js";
+import { type Entry, makePattern, type Pattern, type Problem, setupOf } from "./problem.js";
 
 /** Branches after which a filling is good enough. */
 const MOST_BRANCHES = 500;
@@ -24,8 +24,7 @@ export function fillBySubsetSum(
   const left = remaining.slice();
   const entries: Entry[] = [];
   kinds[kind]!.rooms.forEach((room, place) => {
-    const fits = (count: number, item: number): boolean =>
-      count > 0 && sizes[item]! + (keys[item]! >= 0 ? setups[keys[item]!]! : 0) <= room;
+    const fits = (count: number, item: number): boolean => count > 0 && sizes[item]! + setupOf(problem, item) <= room;
     const first = left.findIndex(fits);
     if (first < 0) return;
     const key = keys[first]!;
@@ -39,7 +38,7 @@ export function fillBySubsetSum(
       keys,
       setups: free,
       setupRate: 0,
-      room: room - sizes[first]! - (key >= 0 ? setups[key]! : 0),
+      room: room - sizes[first]! - setupOf(problem, first),
       above: 0,
       branchLimit: MOST_BRANCHES,
     });

@@ -81,7 +81,7 @@ export function writeFit(
   findings: Findings,
   stopped: StopReason | undefined,
 ): StockFit {
-  const { grid, costGrid, ids, pieces } = model;
+  const { grid, ids, pieces, worth } = model;
   const queues = problem.members.map((members): Queue => ({ members, at: 0, left: model.counts[members[0]!]! }));
   const layouts: StockLayout[] = [];
   const counts = new Float64Array(model.sticks.length);
@@ -141,8 +141,11 @@ export function writeFit(
   const unplaced = ids.flatMap((piece, k) => (missing[k]! > 0 ? [{ piece, count: missing[k]! }] : []));
   const short = unplaced.length > 0;
   const status = short ? "short" : findings.bound >= findings.cost ? "optimal" : "feasible";
-  const cost = fromGrid(findings.cost, costGrid) + 0;
-  const bound = fromGrid(short ? Math.min(0, findings.cost) : Math.min(findings.bound, findings.cost), costGrid) + 0;
+  // Prices that share no grid are rounded for the search alone.
+  const onCosts = (count: number): number => fromGrid(count, problem.costGrid);
+  const price = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.price, -worth * kept);
+  const cost = (problem.costGrid.exact ? onCosts(findings.cost) : price) + 0;
+  const bound = status === "optimal" ? cost : Math.min(short ? 0 : onCosts(findings.bound), cost);
   const sums = { used: length(used), made: length(made), kept: fromGrid(kept, grid) };
   return {
     status,

@@ -23,7 +23,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/miter", limit: 4000 },
   { entry: "miterwright/profile", limit: 7000 },
   { entry: "miterwright/wood", limit: 7500 },
-  { entry: "miterwright/stock", limit: 17_000 },
+  { entry: "miterwright/stock", limit: 17_400 },
   { entry: "miterwright/saw", limit: 4500 },
   { entry: "miterwright/panel", limit: 4000 },
   { entry: "miterwright/closure", limit: 9000 },

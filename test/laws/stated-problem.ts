@@ -31,7 +31,7 @@ export function stateJob(job: StockJob): Stated | undefined {
   const problem = stateProblem(model);
   if (problem.sizes.length === 0) return undefined;
   const least = cheapestByForce(job);
-  return { problem, least: least === undefined ? undefined : least / fromGrid(1, model.costGrid) };
+  return { problem, least: least === undefined ? undefined : least / fromGrid(1, problem.costGrid) };
 }
 
 /**

@@ -90,6 +90,25 @@ describe("checkFit", () => {
     expect(codes((plan) => (plan.layouts[0]!.stick = "lnog"))).toContain("unknown-stick");
   });
 
+  test("sees sticks that are listed and not there, and parts of what is no run", () => {
+    expect(codes((plan) => plan.sticks.push({ stick: "ghost", count: 3 }))).toEqual(["unknown-stick"]);
+    expect(codes((plan) => (find(plan, "rail").cut.part = 0))).toEqual(["run"]);
+  });
+
+  test("sees a bound of a short plan that is above nothing, and words that say nothing", () => {
+    const few: StockJob = { ...job, sticks: [{ id: "rack", length: 60, count: 1 }] };
+    const short = fitStock(few, { workLimit: 1e6 });
+    expect(short).toMatchObject({ status: "short", bound: 0 });
+    expect(checkFit(few, short)).toEqual({ ok: true });
+    expect(checkFit(few, { ...short, bound: short.cost })).toMatchObject({ ok: false, faults: [{ code: "status" }] });
+    expect(() => checkFit(few, { ...short, shortage: "perhaps" as never })).toThrow(
+      'Expected `fit.shortage` to be one of "proven", "not found", got "perhaps" (string)',
+    );
+    expect(() => checkFit(job, { ...fit, stopped: "tired" as never })).toThrow(
+      'Expected `fit.stopped` to be one of "time", "work", "asked", got "tired" (string)',
+    );
+  });
+
   test("sees more sticks than there are", () => {
     const fewer: StockJob = { ...job, sticks: job.sticks.map((stick) => ({ ...stick, count: 0 })) };
     expect(codes(() => undefined, fewer)).toContain("limit");

@@ -21,6 +21,7 @@ function problemOf(total: number, credit: number, given: readonly { room: number
     keys: Int32Array.of(-1),
     setups: new Float64Array(0),
     kinds,
+    costGrid: { times: 1, per: 1, exact: true },
     credit,
     keepRoom: 0,
     kerf: 0,

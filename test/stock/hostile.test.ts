@@ -44,9 +44,17 @@ describe("hostile jobs", () => {
     expect(fitted({ pieces, sticks: [{ id: "s", length: 7e99 }] }, 1e6).sticks).toEqual([{ stick: "s", count: 1 }]);
   });
 
-  test("a kerf longer than a stick", () => {
-    const job = { pieces: [{ id: "p", length: 10, count: 5 }], sticks: [{ id: "s", length: 30 }], kerf: 100 };
-    expect(fitted(job, 1e6).sticks).toEqual([{ stick: "s", count: 5 }]);
+  test("a kerf longer than a stick, however long", () => {
+    for (const kerf of [31, 100, 1e6, 1e15, 1e16, 1e20, 1e100]) {
+      const job = { pieces: [{ id: "p", length: 10, count: 5 }], sticks: [{ id: "s", length: 30 }], kerf };
+      expect(fitted(job, 1e6).sticks).toEqual([{ stick: "s", count: 5 }]);
+      const whole = { ...job, pieces: [{ id: "whole", length: 30, count: 2 }] };
+      expect(fitted(whole, 1e6)).toMatchObject({ status: "optimal", made: 60, waste: 0 });
+      const longer = { ...job, pieces: [{ id: "long", length: 31 }] };
+      expect(() => fitStock(longer)).toThrow('Expected `job.pieces[0].length` to be 30 at most for "long", 31 long');
+      const run = { ...job, pieces: [{ id: "run", run: [10, 10] }] };
+      expect(() => fitStock(run)).toThrow(/Expected `job\.pieces\[0\]\.run` to be 30 at most for "run"/);
+    }
   });
 
   test("ten thousand kinds of sticks, endless or one of each", () => {
@@ -64,15 +72,25 @@ describe("hostile jobs", () => {
     expect(fitted({ pieces, sticks: [{ id: "s", length: 2400 }], kerf: 3 }, 1e7).gap).toBeLessThan(0.05);
   });
 
-  test("costs beyond any sense", () => {
+  test("costs beyond any sense are counted exactly, or refused", () => {
     const pieces = [{ id: "p", length: 30, count: 20 }];
-    const sticks = [
-      { id: "a", length: 100, cost: 1e100 },
-      { id: "b", length: 70, cost: 1e-100 },
-      { id: "free", length: 40, cost: 0, count: 3 },
-    ];
-    expect(fitted({ pieces, sticks }, 1e6).cost).toBeCloseTo(0, 99);
+    const free = { id: "free", length: 40, cost: 0, count: 3 };
+    const dear = (cost: number): StockJob => ({
+      pieces,
+      sticks: [free, { id: "usual", length: 70, cost: 9.6 }, { id: "never", length: 100, cost }],
+    });
+    // 3 pieces are free, and 17 take nine sticks.
+    for (const cost of [1e3, 1e6, 1e9, 1e11]) {
+      const fit = fitted(dear(cost), 1e6);
+      expect([fit.status, fit.cost, fit.bound]).toEqual(["optimal", 86.4, 86.4]);
+    }
+    for (const cost of [1e13, 1e15, 1e100])
+      expect(() => fitStock(dear(cost))).toThrow(/costs nearer to 9\.6, or no such stick/);
+    expect(fitted({ pieces, sticks: [{ id: "tiny", length: 70, cost: 1e-100 }] }, 1e6).cost).toBe(1e-99);
     expect(fitted({ pieces, sticks: [{ id: "free", length: 100, cost: 0 }] }, 1e6).status).toBe("optimal");
+    const odd = [Math.SQRT2, Math.PI, Math.E].map((cost, k) => ({ id: `s${k}`, length: 70 + 30 * k, cost }));
+    // Four to a stick of 130 for e; the cost is that of the prices as they are given.
+    expect(fitted({ pieces, sticks: odd }, 1e6).cost).toBeCloseTo(5 * Math.E, 12);
   });
 
   test("a stick that earns more than it costs is still used for something", () => {

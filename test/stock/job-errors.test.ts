@@ -163,10 +163,21 @@ describe("jobs that are refused", () => {
     [
       "a resolution that would need too many digits",
       { pieces, sticks, resolution: 1e-30 },
+      ["range", "job.resolution", "Expected `job.resolution` to be at least 9.094947017729282e-11, got 1e-30 (number)"],
+    ],
+    [
+      "prices too far apart to be compared on one grid",
+      {
+        pieces: [{ id: "p", length: 10, count: 6 }],
+        sticks: [
+          { id: "a", length: 30, cost: 9.6 },
+          { id: "never", length: 60, cost: 1e15 },
+        ],
+      },
       [
         "range",
-        "job.resolution",
-        "Expected `job.resolution` to be at least 9.094947017729282e-11, longest stick / 2^40, got 1e-30 (number)",
+        "job.sticks",
+        "Expected `job.sticks` to be costs nearer to 9.6, or no such stick, got 1000000000000000 (number)",
       ],
     ],
     [
@@ -175,7 +186,7 @@ describe("jobs that are refused", () => {
       [
         "impossible",
         "job.pieces[0].length",
-        'Expected piece "rail" to fit into a stick, of which the longest has 94 clear, got 95',
+        'Expected `job.pieces[0].length` to be 94 at most for "rail", 95 long, got 95 (number)',
       ],
     ],
     [
@@ -184,7 +195,7 @@ describe("jobs that are refused", () => {
       [
         "impossible",
         "job.pieces[0].run",
-        'Expected piece "rails" to fit into a stick, of which the longest has 100 clear, got 101',
+        'Expected `job.pieces[0].run` to be 100 at most for "rails", 101 long, got an array of 2',
       ],
     ],
   ];

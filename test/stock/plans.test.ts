@@ -88,6 +88,7 @@ describe("plans without a bound", () => {
           keys: Int32Array.from(sizes, () => -1),
           setups: new Float64Array(0),
           kinds: [{ stick: 0, rooms: [room], cost: 1, limit: Infinity }],
+          costGrid: { times: 1, per: 1, exact: true },
           credit: 0,
           keepRoom: Infinity,
           kerf: 0,
