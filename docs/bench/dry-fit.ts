@@ -86,7 +86,11 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
       );
     }
     if (error.path === "hold") return refused("hold", "What is held alone can't close this frame: hold the slope.");
-    if (error.path === "shown") return refused("shownMiter", "From there no setting of this saw closes the frame.");
+    if (error.path === "shown") {
+      const [miterOff, bevelOff] = [shown.miter - marks.best.miter, shown.bevel - marks.best.bevel].map(Math.abs);
+      const field = bevelOff! > miterOff! ? "shownBevel" : "shownMiter";
+      return refused(field, "From there no setting of this saw closes the frame.");
+    }
     return refused("seenSlope", issueWords(error));
   }
 }

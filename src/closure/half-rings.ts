@@ -1,7 +1,8 @@
 import { refuse } from "../core/check.js";
 import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
-import { endPoint, joinChain, minus, squareTo, type Chain } from "./chain.js";
+import { endPoint, joinChain, minus, squareTo, type Chain, type PlacedStick } from "./chain.js";
 import { checkRing, type CheckedRing, type MeasuredRing } from "./measured-stick.js";
+import { rotate } from "./rotation.js";
 
 /** What a straight cut across both ends of a half ring takes off one end. */
 export interface EndTrim {
@@ -32,20 +33,31 @@ export interface HalfRings {
   /** How much narrower the ring becomes across the seam by trimming: the depths of both halves. */
   readonly loss: number;
   /**
-   * By how much the two halves differ along the seam, from end to end, at the inner or the outer arris, whichever is more: so large a step is left, in both joints together. 0 for
-   * halves of sticks that are alike in pairs.
+   * By how much the two trimmed halves differ along the seam, from end to end, at the inner or the outer arris, whichever is more: so large a step is left, in both joints together.
+   * 0 for halves that are alike.
    */
   readonly mismatch: number;
 }
 
-/** A half, and how far apart its ends are along the seam at the inner and the outer arris. */
+/** A half, and how far apart its two ends are along the seam once they are trimmed, at the inner and the outer arris. */
 interface SpacedHalf {
   readonly half: HalfRing;
   readonly apart: readonly [number, number];
 }
 
+/** A point on the bench: level along a half's straight side, and into its wood. */
+type BenchPoint = readonly [along: number, into: number];
+
+/** The ends of a half on the bench. */
+interface BenchEnds {
+  /** The inner and the outer point of its start, and of its end. */
+  readonly points: readonly BenchPoint[];
+  /** The directions of its first and its last stick. */
+  readonly runs: readonly [BenchPoint, BenchPoint];
+}
+
 /** How far points lie below a line through two of them; `null` when one lies above it. */
-function below(points: readonly (readonly [number, number])[], a: number, b: number): number[] | null {
+function below(points: readonly BenchPoint[], a: number, b: number): number[] | null {
   const [ax, ay] = points[a]!;
   const [bx, by] = points[b]!;
   const length = Math.hypot(bx - ax, by - ay);
@@ -55,8 +67,8 @@ function below(points: readonly (readonly [number, number])[], a: number, b: num
   return distances.every((distance) => distance >= 0) ? distances : null;
 }
 
-/** Where the ends of a half lie on the bench: level along its straight side, and into the wood. */
-function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): [number, number][] {
+/** Where the ends of a half lie on the bench. */
+function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): BenchEnds {
   const ends = ([0, -1] as const).flatMap((index) =>
     [-ring.at, ring.width - ring.at].map((t) => endPoint(sticks.at(index)!, index === 0 ? -1 : 1, t / unit)),
   );
@@ -65,18 +77,37 @@ function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): [number, n
   const along: Vector = size > 0 ? scale(chord, 1 / size) : [1, 0, 0];
   // The ring runs counter-clockwise, so the wood lies to the right of the way from its start to its end.
   const into = cross(along, up);
-  return ends.map((point) => [dot(point, along), dot(point, into)]);
+  const onBench = (vector: Vector): BenchPoint => [dot(vector, along), dot(vector, into)];
+  const runOf = ({ rotation }: PlacedStick): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
+  return { points: ends.map(onBench), runs: [runOf(sticks[0]!), runOf(sticks.at(-1)!)] };
+}
+
+/** How far apart the cuts of one arris at both ends are along a line through two points: at 0 the inner, at 1 the outer arris. */
+function apartOn({ points, runs }: BenchEnds, a: number, b: number, arris: 0 | 1): number {
+  const [from, to] = [points[a]!, points[b]!];
+  const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const line: BenchPoint = size > 0 ? [(to[0] - from[0]) / size, (to[1] - from[1]) / size] : [1, 0];
+  const cutAt = (end: 0 | 1): number => {
+    const point = points[2 * end + arris]!;
+    const run = runs[end];
+    const [x, y] = [point[0] - from[0], point[1] - from[1]];
+    const slant = line[0] * run[1] - line[1] * run[0];
+    // Along the arris until it meets the line; one that lies along it stays.
+    const way = slant === 0 ? 0 : -(line[0] * y - line[1] * x) / slant;
+    return line[0] * (x + way * run[0]) + line[1] * (y + way * run[1]);
+  };
+  return Math.abs(cutAt(1) - cutAt(0));
 }
 
 function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
   const chain = joinChain({ ...ring, sticks: ring.sticks.slice(from, to + 1) });
-  const points = endsOnBench(chain, ring);
+  const ends = endsOnBench(chain, ring);
   // The straight cut that takes the least leaves one point of each end standing and passes behind the others.
-  const lines = [0, 1].flatMap((a) => [2, 3].map((b) => below(points, a, b)));
-  const [startInside, startOutside, endInside, endOutside] = (lines.find((line) => line !== null) ?? [0, 0, 0, 0]).map(
+  const lines = [0, 1].flatMap((a) => [2, 3].map((b) => ({ a, b, distances: below(ends.points, a, b) })));
+  const { a, b, distances } = lines.find((line) => line.distances !== null) ?? { a: 0, b: 2, distances: null };
+  const [startInside, startOutside, endInside, endOutside] = (distances ?? [0, 0, 0, 0]).map(
     (distance) => distance * chain.unit,
   ) as [number, number, number, number];
-  const spacing = (start: number, end: number): number => Math.abs(points[end]![0] - points[start]![0]) * chain.unit;
   return {
     half: {
       from,
@@ -85,7 +116,7 @@ function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
       end: { inside: endInside, outside: endOutside },
       depth: Math.max(startInside, startOutside, endInside, endOutside),
     },
-    apart: [spacing(0, 2), spacing(1, 3)],
+    apart: [apartOn(ends, a, b, 0) * chain.unit, apartOn(ends, a, b, 1) * chain.unit],
   };
 }
 

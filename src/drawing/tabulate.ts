@@ -10,9 +10,9 @@ export interface ColumnToWrite {
   /** Its head; not empty. */
   readonly label: string;
   /** What its cells are, which says how numbers are written and on which side they stand; default `"text"`. */
-  readonly kind?: CellKind;
+  readonly kind?: CellKind | undefined;
   /** Writes the numbers of this column; default what the options say for its kind. */
-  readonly format?: (value: number) => string;
+  readonly format?: ((value: number) => string) | undefined;
 }
 
 /** A table to write. One that was written before, or read back from JSON, is as good. */

@@ -18,11 +18,11 @@ export interface SeenGap {
   /** Which end of it is open. */
   readonly open: "inside" | "outside";
   /** Slope of the sides as they stand with their joints tight, in degrees, -180 to 180 (past upright, a side leans over); default the planned slope. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
   /** What the correction holds: a slope in degrees, -90 to 90 (default the planned one), or `"bevel"` or `"miter"` to leave that angle as it is set in the plan's lay. */
-  readonly hold?: number | "bevel" | "miter";
+  readonly hold?: number | "bevel" | "miter" | undefined;
   /** What the scales showed while these pieces were cut, in degrees, 0 to 90; default the plan's own readings. */
-  readonly shown?: SawSetting;
+  readonly shown?: SawSetting | undefined;
 }
 
 /** How a saw is set anew after a dry fit. */

@@ -1,4 +1,4 @@
-import { checkObject } from "../core/check.js";
+import { checkObject, checkText, checkWord } from "../core/check.js";
 import type { Caution } from "../core/caution.js";
 import { COMMON_PRACTICE } from "./cautions/common-practice.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
@@ -49,6 +49,8 @@ export function describeCaution(caution: Caution, options: DescribeOptions): Cau
   const given = checkObject(caution, "caution");
   checkObject(given["numbers"], "caution.numbers");
   checkObject(given["kinds"], "caution.kinds");
+  for (const name of ["code", "sentence", "source"]) checkText(given[name], `caution.${name}`);
+  checkWord(given["severity"], "caution.severity", ["danger", "care", "note"]);
   const words = checkDescribeOptions(options);
   const { severity, code, sentence, numbers, kinds, source } = caution;
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));

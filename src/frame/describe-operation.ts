@@ -10,7 +10,7 @@ export interface DescribeOptions {
   /** Writes an angle in degrees. */
   readonly angle: (degrees: number) => string;
   /** Writes a small length, such as a gap, which a rule's marks may be too coarse for; default `length`. */
-  readonly small?: (value: number) => string;
+  readonly small?: ((value: number) => string) | undefined;
   /** Writes a mass in kilograms; default three figures in kilograms. */
   readonly mass?: ((kilograms: number) => string) | undefined;
   /** Writes a force in newtons; default three figures in newtons. */

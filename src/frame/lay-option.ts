@@ -64,8 +64,14 @@ export interface LayQuestion {
 
 const HANDS: readonly Hand[] = ["left", "right"];
 
-/** Greatest height of work that a saw cuts through at a bevel; infinite where the saw does not say. */
-function depthAt(saw: Saw, bevel: number): number {
+/**
+ * Greatest height of work that a saw cuts through at a bevel.
+ *
+ * @param saw - the saw
+ * @param bevel - the bevel in degrees
+ * @returns the height; infinite where the saw does not say
+ */
+export function depthAt(saw: Saw, bevel: number): number {
   if (saw.depth === undefined) return Infinity;
   const tilted = saw.depth * cosDeg(bevel);
   return saw.depthAt45 === undefined || bevel === 0 ? tilted : Math.min(tilted, saw.depthAt45);

@@ -1,4 +1,4 @@
-import { checkArray, checkLength, checkObject, checkWord } from "../core/check.js";
+import { checkArray, checkFields, checkLength, checkObject, checkWord } from "../core/check.js";
 import { measuredOpening, type MeasuredOpening, type OpeningMeasures } from "../closure/index.js";
 import type { OneOf, Pose } from "../core/geometry-types.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
@@ -11,7 +11,7 @@ import type { FramePlan } from "./plan-frame.js";
 /** Options of {@link panelForOpening}. */
 export interface OpeningPanelOptions {
   /** Where the measures were taken: the name of an arris, or `contents` for the line where the contents touch; default the `mark` of the plan's glued checks. */
-  readonly at?: string;
+  readonly at?: string | undefined;
 }
 
 /** A panel that is made for the frame as it was glued, and what differs from the plan. */
@@ -30,6 +30,8 @@ export interface OpeningPanel extends MeasuredOpening {
 
 /** How much farther from the center than the line where the contents touch an arris is. */
 function beyondContents(geometry: FrameGeometry, at: unknown): number {
+  checkObject(geometry.deciding, "plan.geometry.deciding");
+  checkObject(geometry.marks, "plan.geometry.marks");
   if (at === undefined) return openingArris(geometry).beyond;
   const names = ["contents", ...Object.keys(geometry.marks)];
   const name = checkWord(at, "at", names);
@@ -74,7 +76,7 @@ export function panelForOpening(
   const planned = checkObject(geometry.opening, "plan.geometry.opening");
   const acrossFlats = checkLength(planned["acrossFlats"], "plan.geometry.opening.acrossFlats");
   const apothem = checkLength(planned["apothem"], "plan.geometry.opening.apothem");
-  const beyond = beyondContents(geometry, checkObject(options)["at"]);
+  const beyond = beyondContents(geometry, checkFields(options, "", ["at"])["at"]);
   const measured = measuredOpening({ ...checkObject(measures, "measures"), sides: brief["sides"] } as never);
   const polygon = beyond === 0 ? measured.polygon : offsetPolygon(measured.polygon, -beyond);
   const clearance = brief["clearance"] as number;

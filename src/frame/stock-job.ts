@@ -18,7 +18,7 @@ export interface StockJobOptions {
   readonly sticks: readonly StockStick[];
   /** Length lost at each end of a stick; default one cut, so that a long point never starts on the raw end. */
   readonly trim?: number | undefined;
-  /** Shortest offcut worth keeping; default 0. */
+  /** Shortest offcut worth keeping; without it none is, or with a credit every one. */
   readonly keep?: number | undefined;
   /** Worth of a kept offcut per length; default 0. */
   readonly credit?: number | undefined;

@@ -14,7 +14,7 @@ export type PolygonAroundOptions = {
   /** Height of the rectangle, a length from 1e-100 to 1e100. */
   readonly height: number;
   /** Added once in all to the width and once to the height, 0 to 1e100. Default 0. */
-  readonly allowance?: number;
+  readonly allowance?: number | undefined;
 } & Standing;
 
 /**

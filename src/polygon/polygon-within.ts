@@ -16,11 +16,11 @@ export type PolygonWithinOptions = {
       /** Width of the sheet, a length from 1e-100 to 1e100. No limit when left out. */
       readonly width: number;
       /** Height of the sheet, a length from 1e-100 to 1e100. No limit when left out. */
-      readonly height?: number;
+      readonly height?: number | undefined;
     }
   | {
       /** Width of the sheet, a length from 1e-100 to 1e100. No limit when left out. */
-      readonly width?: number;
+      readonly width?: number | undefined;
       /** Height of the sheet, a length from 1e-100 to 1e100. No limit when left out. */
       readonly height: number;
     }

@@ -11,7 +11,7 @@ export type RectangleWithinOptions = {
    * The rectangle's width divided by its height, from 1e-100 to 1e100. When left out, the rectangle of largest area is
    * found.
    */
-  readonly aspect?: number;
+  readonly aspect?: number | undefined;
 } & Standing;
 
 /**

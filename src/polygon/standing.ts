@@ -9,7 +9,7 @@ import type { Pose } from "../core/geometry-types.js";
 export type Standing =
   | {
       /** The polygon stands so. Default `"side-down"`. */
-      readonly pose?: Pose;
+      readonly pose?: Pose | undefined;
       /** Not given together with a pose. */
       readonly rotation?: undefined;
     }

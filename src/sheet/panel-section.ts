@@ -9,18 +9,24 @@ import type { Words } from "./sheet-options.js";
 const MOST_CUTS: number = 60;
 
 /** What to do about panes among layers that are sawn. */
-const PANES = "Glass is not sawn: have it cut by a glazier to the same sizes, from the same corners.";
+const PANES = "Glass is not sawn: have it cut by a glazier to the same sizes.";
 
 /** The corners that lie inside the blank, from two of its edges; nothing where all lie on its outline. */
 function cornersTable(panel: PanelPlan, caption: string, { length }: Words): Markup[] {
-  const hidden = hiddenCorners(panel).slice(0, MOST_CUTS);
+  const hidden = hiddenCorners(panel);
   if (hidden.length === 0) return [];
-  const rows = hidden.map(({ letter, fromSide, fromBase }) => [
-    letter,
-    `${length(fromSide.distance)} from ${fromSide.edge}`,
-    `${length(fromBase.distance)} from ${fromBase.edge}`,
-  ]);
-  return [table({ caption, heads: ["corner", "from the side", "from the base"], rows })];
+  const rest = hidden.length - MOST_CUTS;
+  const rows = hidden
+    .slice(0, MOST_CUTS)
+    .map(({ letter, fromSide, fromBase }) => [
+      letter,
+      `${length(fromSide.distance)} from ${fromSide.edge}`,
+      `${length(fromBase.distance)} from ${fromBase.edge}`,
+    ]);
+  return [
+    table({ caption, heads: ["corner", "from the side", "from the base"], rows }),
+    ...(rest > 0 ? [element("p", `${rest} more corners follow in the same way.`)] : []),
+  ];
 }
 
 /** What a glazier has to know of a pane, which is not sawn. */

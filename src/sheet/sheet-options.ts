@@ -4,21 +4,24 @@ import type { StockFit } from "../stock/index.js";
 /** Options of {@link shopSheet}. */
 export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
   /** Writes a small length, such as a gap, a tolerance or what wood moves by, which a rule's marks may be too coarse for; default `length`. */
-  readonly small?: (value: number) => string;
+  readonly small?: ((value: number) => string) | undefined;
   /** Writes a mass in kilograms; default three figures in kilograms. */
-  readonly mass?: (kilograms: number) => string;
+  readonly mass?: ((kilograms: number) => string) | undefined;
   /** Writes a force in newtons; default three figures in newtons. */
-  readonly force?: (newtons: number) => string;
+  readonly force?: ((newtons: number) => string) | undefined;
   /** How the sticks are cut up: what `fitStock` made of the plan's `job`. Default: the sheet only says how much molding is needed. */
-  readonly fit?: StockFit;
+  readonly fit?: StockFit | undefined;
   /** Heading of the sheet; default its number of sides and slope. */
-  readonly title?: string;
+  readonly title?: string | undefined;
   /** Remarks below the heading; every line becomes a paragraph. Default none. */
-  readonly note?: string;
+  readonly note?: string | undefined;
 }
 
 /** The formatters, checked. */
-export type Words = Pick<SheetOptions, "length" | "angle" | "mass" | "force"> & Required<Pick<SheetOptions, "small">>;
+export type Words = Pick<SheetOptions, "length" | "angle" | "mass" | "force"> & {
+  /** Writes a small length. */
+  readonly small: (value: number) => string;
+};
 
 /**
  * The formatters for sentences in which lengths and angles may be small.

@@ -20,9 +20,9 @@ export type MiterMovementOptions = OneOf<{
   /** Width of the stick across its face at moisture `from`, in any unit, 1e-100 to 1e100. */
   readonly width: number;
   /** Slope of the sides in degrees, -90 to 90; default 0, lying flat. */
-  readonly slope?: number;
+  readonly slope?: number | undefined;
   /** Thickness of the stick in the width's unit, 1e-100 to 1e100; needed where the slope is not 0. */
-  readonly thickness?: number;
+  readonly thickness?: number | undefined;
   /** Moisture when the joint was fitted: a content in percent, 0 to 300, or the climate that leads to it. */
   readonly from: Moisture;
   /** Moisture later, likewise. */

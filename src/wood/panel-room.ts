@@ -29,7 +29,7 @@ export interface SolidPanel {
   /** How the growth rings run at the boards' ends: `"flat-sawn"`, `"rift-sawn"`, `"quarter-sawn"`, or their angle to the face in degrees, 0 to 90. */
   readonly grain: Grain;
   /** Direction of the grain in the panel's plane, in degrees counter-clockwise from side 0 (the bottom); -360 to 360, default 0. */
-  readonly grainDirection?: number;
+  readonly grainDirection?: number | undefined;
   /** Moisture when the panel is fitted: a content in percent, 0 to 300, or the climate that leads to it. */
   readonly from: Moisture;
   /** The moisture that it will meet, one or more, likewise: the driest and the dampest of the year will do. */

@@ -124,6 +124,9 @@ describe("the dry fit", () => {
     expect(wrong({ gap: "1", shownBevel: "steep" })).toEqual({
       shownBevel: "This can't be read as an angle: a number is missing.",
     });
+    expect(wrong({ gap: "1", open: "outside", shownBevel: "90" })).toEqual({
+      shownBevel: "From there no setting of this saw closes the frame.",
+    });
     expect(wrong({ gap: "1", shownMiter: "90" })).toEqual({
       shownMiter: "From there no setting of this saw closes the frame.",
     });

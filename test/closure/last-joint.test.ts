@@ -4,7 +4,7 @@ import { closingPiece, glueUp, halfRings, ringClosure, type MeasuredStick } from
 import { regularClosingRoom, regularTrim } from "../../src/closure/regular-last-joint.js";
 import { compoundMiter } from "miterwright/miter";
 import { evenlyFlawed, frozen, inMirror, measuredRing, unevenlyFlawed, type FlawedRing } from "../laws/closure.js";
-import { assemble, moved, RADIAN, type Point3 } from "./assemble.js";
+import { assemble, less, moved, RADIAN } from "./assemble.js";
 
 /** The same ring with an even number of sticks. */
 function evened(flawed: FlawedRing): FlawedRing {
@@ -60,7 +60,6 @@ describe("half rings", () => {
         const ring = measuredRing({ ...flawed, errors });
         const at = ring.at === "inside" ? 0 : ring.at === "outside" ? ring.width : ring.at;
         const spacings: [number, number][] = [];
-        const apart = (one: Point3, other: Point3): number => Math.hypot(one[0] - other[0], one[1] - other[1]);
         for (const half of halfRings(ring).halves) {
           const sticks = ring.sticks.slice(half.from, half.to + 1);
           const sections = sticks.map(() => ({ slope: 0, at, width: ring.width, wood: { width: 9, thickness: 9 } }));
@@ -82,11 +81,22 @@ describe("half rings", () => {
             expect(Math.abs(beyond - trims[index]!)).toBeLessThan(1e-9 * flawed.length * flawed.sides);
           }
           expect(half.depth).toBe(Math.max(...trims));
-          spacings.push([apart(points[0]!, points[2]!), apart(points[1]!, points[3]!)]);
+          // Every arris runs on along its stick until it meets that line.
+          const line = [(b![0] - a![0]) / size, (b![1] - a![1]) / size] as const;
+          const met = points.map((point, index) => {
+            const pose = poses.at(index < 2 ? 0 : -1)!;
+            const run = less(moved(pose, [1, 0, 0]), moved(pose, [0, 0, 0]));
+            // Cramer's rule for point + t run = a + s line.
+            const [dx, dy] = [a![0] - point[0], a![1] - point[1]];
+            const slant = run[1] * line[0] - run[0] * line[1];
+            return (run[0] * dy - run[1] * dx) / slant;
+          });
+          spacings.push([Math.abs(met[2]! - met[0]!), Math.abs(met[3]! - met[1]!)]);
         }
         const steps = [0, 1].map((arris) => Math.abs(spacings[0]![arris]! - spacings[1]![arris]!));
-        // Along the chord of the inner points, which leans against that of the outer ones by no more than the trims.
-        expect(Math.abs(halfRings(ring).mismatch - Math.max(...steps))).toBeLessThan(0.02 * flawed.length);
+        expect(Math.abs(halfRings(ring).mismatch - Math.max(...steps))).toBeLessThan(
+          1e-9 * flawed.length * flawed.sides,
+        );
       }),
     );
   });

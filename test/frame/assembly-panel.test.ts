@@ -135,6 +135,16 @@ describe("the panel for a glued frame", () => {
       {},
       "Expected `plan.geometry.opening` to be an object, got 3 (number)",
     ],
+    [
+      { ...plan, geometry: { ...plan.geometry, marks: undefined } },
+      {},
+      "Expected `plan.geometry.marks` to be an object, got undefined",
+    ],
+    [
+      { ...plan, geometry: { ...plan.geometry, deciding: 3 } },
+      {},
+      "Expected `plan.geometry.deciding` to be an object, got 3 (number)",
+    ],
     [{ ...plan, checks: [null] }, {}, "Expected `plan.checks[0]` to be an object, got null"],
     [plan, null, "Expected `measures` to be an object, got null"],
     [plan, {}, "Expected exactly one of `acrossFlats`, `fromCenter`, got none"],

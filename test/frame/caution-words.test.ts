@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Caution } from "miterwright/errors";
-import { describeOperation, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { describeCaution, describeOperation, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { plain, rabbeted } from "./briefs.js";
@@ -90,7 +90,12 @@ describe("a saw that does not reach", () => {
       code: "capacity",
       sentence:
         "The stick can't be cut in the lay that is asked for. The stick stands higher in this lay than the blade reaches at this bevel. The stick tips over in this lay: its center of gravity is not above what it rests on. It can be cut flat on its back.",
-      numbers: { height: 52, depth: 30, miter: 0, bevel: expect.closeTo(30, 9) as unknown },
+      numbers: {
+        height: 52,
+        depth: expect.closeTo(30 * Math.cos(Math.PI / 6), 9) as unknown,
+        miter: 0,
+        bevel: expect.closeTo(30, 9) as unknown,
+      },
       kinds: { height: "length", depth: "length", miter: "angle", bevel: "angle" },
     });
     const none = planOf({ saw: tableSaw({ depth: 5 }) });
@@ -98,6 +103,15 @@ describe("a saw that does not reach", () => {
       "No lay of the stick suits this saw. The stick stands higher in this lay than the blade reaches at this bevel.",
     );
     expect(none.cautions[0]!.numbers).toMatchObject({ height: 19, depth: 5 });
+  });
+
+  test("is said to with the depth that it has at that bevel", () => {
+    const { slope, saw } = { slope: 30, saw: tableSaw({ depth: 30, depthAt45: 16 }) };
+    const [caution] = planOf({ slope, saw, lay: "flat" }).cautions;
+    expect(caution).toMatchObject({ code: "capacity", numbers: { height: 19, depth: 16 } });
+    const steep = planOf({ slope, saw: tableSaw({ depth: 19.5 }), lay: "flat" });
+    const { bevel } = steep.cutting.lays[0]!;
+    expect(steep.cautions[0]!.numbers).toMatchObject({ height: 19, depth: 19.5 * Math.cos((bevel * Math.PI) / 180) });
   });
 
   test("is no reason to hold back what concerns the pieces", () => {
@@ -110,7 +124,54 @@ describe("a saw that does not reach", () => {
   });
 });
 
+describe("a caution in words", () => {
+  const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: String };
+  const [caution] = planOf({ opening: { side: 100 } }).cautions;
+
+  test("has its numbers in the reader's units, finely where rounding would lose what they say", () => {
+    const [first, limit] = [caution!.numbers["length"]!, caution!.numbers["limit"]!];
+    expect(describeCaution(caution!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
+    const gap = { ...caution!, numbers: { gap: 0.3, limit: 0.25 }, kinds: { gap: "length", limit: "length" } } as const;
+    const small = (value: number): string => `${value.toFixed(2)} mm`;
+    expect(describeCaution(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
+    expect(describeCaution(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");
+  });
+
+  test.each<[string, unknown, string]>([
+    ["nothing", null, "Expected `caution` to be an object, got null"],
+    ["no numbers", { ...caution!, numbers: 3 }, "Expected `caution.numbers` to be an object, got 3 (number)"],
+    ["no words", { numbers: {}, kinds: {} }, "Expected `caution.code` to be a string that is not empty, got undefined"],
+    [
+      "another severity",
+      { ...caution!, severity: "dire" },
+      'Expected `caution.severity` to be one of "danger", "care", "note", got "dire" (string)',
+    ],
+  ])("is refused for %s", (_, given, message) => {
+    expect(() => describeCaution(given as never, words)).toThrow(message);
+  });
+});
+
 describe("in the rabbet", () => {
+  test("what can't be held is said to, with what to change", () => {
+    expect(raised({ slope: 70, contents: [board] }, "seat")).toMatchObject([
+      {
+        severity: "danger",
+        sentence:
+          "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents. Choose another rabbet, slope or molding before you cut.",
+        numbers: { slope: 70 },
+        source: "geometry of the tilted rabbet",
+      },
+    ]);
+    expect(raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "seat")).toMatchObject([
+      {
+        severity: "danger",
+        sentence: "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
+        numbers: { clearance: 20 },
+        source: "geometry of the opening",
+      },
+    ]);
+  });
+
   test("little to bear on endangers where it holds glass", () => {
     const narrow = { profile: molding({ width: 50, thickness: 20, rabbet: { width: 4, depth: 9 } }), clearance: 2 };
     expect(raised({ ...narrow, contents: [board] }, "seat")).toMatchObject([

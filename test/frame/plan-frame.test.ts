@@ -204,7 +204,9 @@ describe("cautions", () => {
 
   test("tell the shortest rest that a stick can leave beyond the blade at its last cut", () => {
     // A piece is 400 + 2 * 40 + 2 * 10 long and takes 503 of a stick, whose start is trimmed by 3.
-    const shortRests = (...sticks: { id: string; length: number; defects?: { start: number; end: number }[] }[]) =>
+    const shortRests = (
+      ...sticks: { id: string; length: number; count?: number; defects?: { start: number; end: number }[] }[]
+    ) =>
       planFrame({
         sides: 4,
         profile: plain,
@@ -219,6 +221,8 @@ describe("cautions", () => {
     expect(shortRests({ id: "three pieces", length: 1700 }, { id: "four", length: 2100 })).toMatchObject([
       { numbers: { rest: 2100 - 3 - 4 * 503 } },
     ]);
+    // A stick of which there is none is not cut.
+    expect(shortRests({ id: "none left", length: 1700, count: 0 }, { id: "three pieces", length: 2000 })).toEqual([]);
     // A knot does not make the rest longer.
     expect(shortRests({ id: "knotty", length: 1700, defects: [{ start: 1690, end: 1700 }] })).toHaveLength(1);
     // A long rest; a frame's four pieces and much more; just as long as can be.

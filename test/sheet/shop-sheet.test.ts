@@ -405,6 +405,9 @@ describe("without", () => {
     );
     expect(text).not.toMatch(/Square a blank|miter gauge, swung/);
     expect(tables["Corners inside that rectangle"]).toHaveLength(1 + corners.filter(({ inside }) => inside).length);
+    const many = plan({ sides: 100, contents: [{ name: "pane", thickness: 2, material: "glass" }] });
+    const inside = many.panel!.corners.filter((corner) => corner.inside).length;
+    expect(readSheet(shopSheet(many, SHORT)).text).toContain(`${inside - 60} more corners follow in the same way.`);
     const backed = plan({
       contents: [
         { name: "pane", thickness: 2, material: "glass" },

@@ -4,6 +4,7 @@ import type { Obstacle } from "../../saw/index.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
 import { layLabel } from "../lay-label.js";
+import { depthAt } from "../lay-option.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
 import { fenceOf, raise, type CuttingRule, type PieceRule, type StepCaution } from "./cutting-rule.js";
@@ -149,7 +150,7 @@ const RULES: readonly CuttingRule[] = [
 /** No lay suits the saw, or not the one that was asked for; by whose fault in a lay that is not possible. */
 function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepCaution {
   const asked = lay === undefined ? undefined : lays.find((option) => option.lay === lay);
-  const { first, obstacles, size } = asked ?? lays[0]!;
+  const { first, obstacles, size, bevel } = asked ?? lays[0]!;
   const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
   const others = lays.filter(({ possible }) => possible);
   const instead =
@@ -161,7 +162,7 @@ function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepCautio
   const isBeyond = (code: Obstacle["code"]): boolean => obstacles.some((obstacle) => obstacle.code === code);
   return raise("capacity", "danger", [], sentence, {
     length: {
-      ...(size !== null && isBeyond("depth") ? { height: size.height, depth: saw.depth! } : {}),
+      ...(size !== null && isBeyond("depth") ? { height: size.height, depth: depthAt(saw, bevel) } : {}),
       ...(size !== null && isBeyond("crosscut") ? { line: size.line, crosscut: saw.crosscut! } : {}),
     },
     angle: { miter: first.miter.degrees, bevel: first.bevel.degrees },

@@ -26,9 +26,15 @@ function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, 
  * @returns the cautions
  */
 export function seatCautions(contents: FrameContents, brief: FilledBrief): Caution[] {
-  const { fit, why, possible, lap, stack } = contents;
+  const { fit, why, possible, panel, lap, stack } = contents;
   if (possible === false) {
-    const sentence = `${(why ?? "").replace(/\.$/, "")}: choose another rabbet, slope or molding before you cut.`;
+    if (panel === null) {
+      const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
+      return [
+        makeCaution("seat", "danger", tight, { length: { clearance: brief.clearance } }, "geometry of the opening"),
+      ];
+    }
+    const sentence = `${why ?? ""}. Choose another rabbet, slope or molding before you cut.`;
     return [
       makeCaution("seat", "danger", sentence, { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
     ];

@@ -23,7 +23,8 @@ function restBeyondBlade({ length }: StockStick, { pitch, kerfAlong }: RoughPiec
  * @returns the cautions
  */
 export function stickCautions(brief: FilledBrief, piece: RoughPiece): Caution[] {
-  const { sticks = [], sides, unit } = brief;
+  const { sides, unit } = brief;
+  const sticks = (brief.sticks ?? []).filter(({ count }) => count !== 0);
   const cautions: Caution[] = [];
   const limit = ruleLength(LONG_STICK, unit);
   const longest = sticks.reduce((most, { length }) => Math.max(most, length), 0);

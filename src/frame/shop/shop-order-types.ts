@@ -10,7 +10,7 @@ export interface ShopFrame {
   /** Its plan, from `planFrame`; only `cutting` is read. */
   readonly plan: Pick<FramePlan, "cutting">;
   /** How many such frames are made, an integer from 1 to 1000; default 1. */
-  readonly frames?: number;
+  readonly frames?: number | undefined;
 }
 
 /** Options of `shopOrder`. */
