@@ -23,7 +23,7 @@ export function exampleJob(): JobState {
     },
     lists: {
       layers: [
-        { name: "glass", thickness: "2" },
+        { name: "glass", thickness: "2", material: "glass" },
         { name: "relief model", thickness: "3" },
       ],
       sticks: [
