@@ -90,19 +90,12 @@ export const ringFigure: Figure = defineFigure({
     const closure = ringClosure({ sticks: Array.from({ length: n }, () => stick), at: "inside", width });
     const { shared } = gaugeTolerance({ sides: n, width, gap: ACCEPTED, slope });
     const share = (error: number | null): string => (error === null ? "hardly opens it" : reader.smallAngle(error));
-    const isOpen = closure.opens === "inside" || closure.opens === "outside";
     const words = { inside: "opens inside", outside: "opens outside", nowhere: "closes" } as const;
     const { opens } = closure;
-    const correction = isOpen
-      ? correctSetting({
-          sides: n,
-          width,
-          gap: closure.vGap,
-          open: opens as "inside" | "outside",
-          slope: closure.slope,
-          hold: slope,
-        }).words
-      : ["The last joint closes, and the slope is as planned.", "Miter: leave it.", "Bevel: leave it."];
+    const correction =
+      opens === "nowhere"
+        ? ["The last joint closes, and the slope is as planned.", "Miter: leave it.", "Bevel: leave it."]
+        : correctSetting({ sides: n, width, gap: closure.vGap, open: opens, slope: closure.slope, hold: slope }).words;
 
     // Equal ends make a joint upright in any ring, so from above a splayed one looks as a flat one does whose miter is half the turn.
     const exact = wanted.planMiter;

@@ -17,8 +17,8 @@ export interface CutSize {
  * How high the work stands for a cut, how deep the blade goes and how far across the table it cuts.
  *
  * Work of height H takes H / cos(bevel) of a leaning blade. A point of the section that lies a away from the frame's center and u above the table is cut at
- * a / cos(miter) - u tan(miter) tan(bevel) along the line of cut; the line is as long as these reach. A cradle has a base as high as anything
- * that hangs below it, so the stick's lowest point is at the table in it as in any other lay.
+ * a / cos(miter) - u tan(miter) tan(bevel) along the line of cut; the line is as long as these reach. A cradle's base is as high as whatever hangs
+ * below it, so the stick's lowest point is at the table in it as in any other lay.
  *
  * @param cut - the cut
  * @param profile - the molding's section

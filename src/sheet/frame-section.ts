@@ -8,7 +8,7 @@ import type { Words } from "./sheet-options.js";
 
 /** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */
 const ABOVE: number = 250;
-/** Width of the section, the rest of the sheet. */
+/** Width of the section: less than its column, so that what stands below it stays on the page. */
 const SECTION: number = 310;
 
 function fact(name: string, value: string): Content[] {

@@ -178,7 +178,7 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
       ` ${ORDERS[cutting.order]} Where a step names tear-out, back the wood with scrap or score the line.`,
     ),
     element(
-      'div class="settings keep"',
+      'div class="two keep"',
       element("div", settingsTable(plan, option, words), laysTable(plan, words)),
       proofBlock(plan, words),
     ),

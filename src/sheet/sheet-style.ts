@@ -25,12 +25,11 @@ dl{display:grid;grid-template-columns:repeat(5,1fr);gap:.8mm 3mm;margin:0}
 dt{font-size:8pt}
 dd{margin:0;font-weight:bold}
 .columns{columns:2;column-gap:7mm}
-.settings{display:grid;grid-template-columns:1fr 1fr;gap:2mm 3mm;align-items:start}
 .two{display:grid;grid-template-columns:1fr 1fr;gap:2mm 4mm;align-items:start}
 .frame{display:grid;grid-template-columns:82mm 1fr;gap:2mm 4mm;align-items:start}
 .panel{display:grid;grid-template-columns:1fr 53mm 37mm;gap:2mm;align-items:start}
 .step{display:grid;grid-template-columns:1fr 91mm;gap:2mm;align-items:start;margin-bottom:1mm}
 .beside{display:grid;grid-template-columns:1fr 68mm;gap:4mm;align-items:start}
 @media screen{body{padding:8mm;max-width:206mm}}
-@media screen and (max-width:150mm){.columns{columns:1}.settings,.two,.frame,.panel,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}
+@media screen and (max-width:150mm){.columns{columns:1}.two,.frame,.panel,.step,.beside{grid-template-columns:1fr}dl{grid-template-columns:1fr 1fr}}
 @media print{body{-webkit-print-color-adjust:exact;print-color-adjust:exact}}`;

@@ -1,4 +1,5 @@
 import { largestOf } from "./sums.js";
+
 /**
  * A grid of lengths or costs: grid number k stands for k * times / per.
  *

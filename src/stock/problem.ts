@@ -78,6 +78,17 @@ export function creditFor(problem: Problem, left: number): number {
 }
 
 /**
+ * The most that can be left of a stick.
+ *
+ * @param rooms - its rooms, each its stretch and one kerf
+ * @param kerf - the kerf, in the same steps
+ * @returns the sum of its stretches
+ */
+export function mostLeft(rooms: readonly number[], kerf: number): number {
+  return sumOf(rooms.map((room) => Math.max(0, room - kerf)));
+}
+
+/**
  * What the first item of its share key takes besides its size.
  *
  * @param problem - the problem
@@ -234,13 +245,12 @@ export function stateProblem(model: StockModel): Problem {
   );
   const kinds = model.sticks.map(({ clear, price, limit }, stick): Kind => {
     const spaces = clear.map(({ start, end }) => end - start + kerf);
-    const most = sumOf(spaces.map((space) => Math.max(0, space - kerf)));
     return {
       stick,
       rooms: spaces.map((space) => Math.floor(space / divisor)),
       cost: toGrid(price, costGrid, "nearest"),
       // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
-      limit: limit === Infinity && worth * most > price ? pieces : limit,
+      limit: limit === Infinity && worth * mostLeft(spaces, kerf) > price ? pieces : limit,
     };
   });
   return {

@@ -1,6 +1,6 @@
 import { gcd } from "./grid.js";
 import type { Prices } from "./pricing.js";
-import type { Problem } from "./problem.js";
+import { mostLeft, type Problem } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
 import { largestOf, sumOf } from "./sums.js";
 
@@ -79,7 +79,7 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
   let above = 1n;
   let below = 1n;
   const kinds = problem.kinds.map((kind, k) => {
-    const most = sumOf(kind.rooms.map((room) => Math.max(0, room - problem.kerf)));
+    const most = mostLeft(kind.rooms, problem.kerf);
     const cost = BigInt(kind.cost) * scale;
     // The least that a stick of this kind can cost, whatever is cut from it.
     const least = cost - BigInt(problem.credit) * scale * BigInt(most);

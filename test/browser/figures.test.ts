@@ -27,6 +27,11 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const open = (path: string): Promise<OpenPage> => browser.open(pathToFileURL(join(SITE, path)).href);
+const openNarrow = async (path: string): Promise<Page> => {
+  const { page } = await open(path);
+  await page.setViewportSize({ width: 380, height: 800 });
+  return page;
+};
 const POLYGONS = "documents/Regular_polygons_from_any_measure.html";
 const LEVEL = "documents/Why_the_molding_s_width_is_taken_level.html";
 
@@ -102,8 +107,7 @@ describe.each(guides)("$path", ({ path, html }) => {
   });
 
   test("is not wider than a telephone", async () => {
-    const { page } = await open(path);
-    await page.setViewportSize({ width: 380, height: 800 });
+    const page = await openNarrow(path);
     expect(await page.evaluate("document.documentElement.scrollWidth")).toBe(380);
     await page.close();
   });
@@ -138,8 +142,7 @@ describe.each(guides)("$path", ({ path, html }) => {
 
 describe.each(readSite().filter(({ path }) => path.startsWith("documents/")))("on a telephone $path", ({ path }) => {
   test("has no text in a picture that is too small to read", async () => {
-    const { page } = await open(path);
-    await page.setViewportSize({ width: 380, height: 800 });
+    const page = await openNarrow(path);
     const small = await page.evaluate<[string, number][]>(`[...document.querySelectorAll("figure svg text")]
       .map((text) => [text.textContent, parseFloat(getComputedStyle(text).fontSize) * text.getScreenCTM().a])
       .filter(([, high]) => !(high >= 9))`);
@@ -148,8 +151,7 @@ describe.each(readSite().filter(({ path }) => path.startsWith("documents/")))("o
   });
 
   test("asks nobody to scroll a table sideways", async () => {
-    const { page } = await open(path);
-    await page.setViewportSize({ width: 380, height: 800 });
+    const page = await openNarrow(path);
     const wide = await page.evaluate<string[]>(`[...document.querySelectorAll(".tsd-typography table")]
       .filter((table) => table.scrollWidth > table.clientWidth + 1)
       .map((table) => table.textContent.slice(0, 80))`);
@@ -158,8 +160,7 @@ describe.each(readSite().filter(({ path }) => path.startsWith("documents/")))("o
   });
 
   test("gives no heading an empty line, and no trail that only repeats the title", async () => {
-    const { page } = await open(path);
-    await page.setViewportSize({ width: 380, height: 800 });
+    const page = await openNarrow(path);
     const alone = await page.evaluate<string[]>(`[...document.querySelectorAll(".tsd-typography :is(h1, h2, h3)")]
       .filter((heading) => {
         const words = document.createRange();

@@ -182,7 +182,7 @@ describe("the words", () => {
     );
   });
 
-  test("write gaps finely where the caller can, and scrap as any length", () => {
+  test("write gaps finely where the caller can, and scrap like other lengths", () => {
     const { lines } = describeTestCuts(proofOf(8, 0), {
       length: (value) => `${value.toFixed(0)} mm`,
       small: (value) => `${value.toFixed(3)} mm, finely`,
