@@ -59,5 +59,6 @@ export function halvedCornerKernel(half: number, cosRoll: number, sinRoll: numbe
  * @returns the four angles
  */
 export function compoundMiterKernel(half: number, slope: number): CompoundMiter {
-  return { ...halvedCornerKernel(half, cosDeg(slope), sinDeg(slope)), planMiter: half };
+  const { miter, bevel, dihedral } = halvedCornerKernel(half, cosDeg(slope), sinDeg(slope));
+  return { miter, bevel, dihedral, planMiter: half };
 }
