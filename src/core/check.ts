@@ -7,20 +7,46 @@ export const MAX_LENGTH: number = 1e100;
 /** Most sides that a polygon may have. */
 const MAX_SIDES: number = 1e6;
 
+/** What an object is: an array, another object, or a proxy that was revoked, which throws at whatever is asked of it. */
+function kindOfObject(value: object): "array" | "object" | "revoked" {
+  try {
+    return Array.isArray(value) ? "array" : "object";
+  } catch {
+    return "revoked";
+  }
+}
+
 /**
- * Describes a value for an error text: `2.5 (number)`, `"wide" (string)`, `an array of 2`, `undefined`.
+ * Whether a value is an object with fields: not null, no array and no revoked proxy.
+ *
+ * @param value - anything
+ * @returns whether its fields can be read
+ */
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && kindOfObject(value) === "object";
+}
+
+/**
+ * Describes a value for an error text: `2.5 (number)`, `"wide" (string)`, `an array of 2`, `undefined`. It never throws.
  *
  * @param value - anything
  * @returns a short text, cut after 40 characters
  */
 export function describeValue(value: unknown): string {
   if (value === undefined || value === null) return String(value);
-  // How long it is matters where it is too long or too short.
-  if (Array.isArray(value)) return value.length === 0 ? "an empty array" : `an array of ${value.length}`;
-  if (typeof value === "object") return "an object";
   if (typeof value === "function") return "a function";
+  if (typeof value === "object") {
+    const kind = kindOfObject(value);
+    if (kind !== "array") return kind === "object" ? "an object" : "a revoked proxy";
+    // How long it is matters where it is too long or too short.
+    const { length } = value as readonly unknown[];
+    return length === 0 ? "an empty array" : `an array of ${length}`;
+  }
+  // A text is cut before it is quoted: it may be a megabyte.
   const text =
-    typeof value === "string" ? JSON.stringify(value) : (value as number | bigint | boolean | symbol).toString();
+    typeof value === "string"
+      ? JSON.stringify(value.slice(0, 41))
+      : (value as number | bigint | boolean | symbol).toString();
   return `${text.length > 40 ? `${text.slice(0, 39)}…` : text} (${typeof value})`;
 }
 
@@ -178,10 +204,7 @@ export function checkWord<W extends string>(value: unknown, path: string, words:
  * @returns the object, its fields still unchecked
  */
 export function checkObject(value: unknown, path = "options"): Readonly<Record<string, unknown>> {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    return refuse("type", path, value, "an object");
-  }
-  return value as Record<string, unknown>;
+  return isRecord(value) ? value : refuse("type", path, value, "an object");
 }
 
 /** Names as they stand in error texts. */
@@ -227,7 +250,7 @@ export function checkFields(
 }
 
 /**
- * An array.
+ * An array without holes. Loops like `map` and `every` pass over a hole in silence, so that it would never be checked.
  *
  * @param value - the value to check
  * @param path - its name in error texts
@@ -235,8 +258,17 @@ export function checkFields(
  * @returns the array, its items still unchecked
  */
 export function checkArray(value: unknown, path: string, what = "an array"): readonly unknown[] {
-  if (!Array.isArray(value)) return refuse("type", path, value, what);
-  return value as readonly unknown[];
+  if (typeof value !== "object" || value === null || kindOfObject(value) !== "array") {
+    return refuse("type", path, value, what);
+  }
+  const array = value as readonly unknown[];
+  for (let index = 0; index < array.length; index++) {
+    if (!(index in array)) {
+      const hole = `${path}[${index}]`;
+      reject("missing", hole, undefined, `Expected \`${hole}\` to be given, got a hole in ${describeValue(array)}`);
+    }
+  }
+  return array;
 }
 
 /**

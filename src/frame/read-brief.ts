@@ -6,6 +6,7 @@ import {
   checkSlope,
   checkWord,
   describeValue,
+  isRecord,
   reject,
 } from "../core/check.js";
 import { InputError } from "../core/input-error.js";
@@ -99,11 +100,11 @@ function readRough(value: unknown): RoughMethod {
  */
 export function readBrief(value: unknown): ReadBrief {
   const issues: InputIssue[] = [];
-  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+  if (!isRecord(value)) {
     const message = `Expected the brief to be an object, got ${describeValue(value)}`;
     return { issues: [{ code: value === undefined ? "missing" : "type", path: "", value, message }] };
   }
-  const given = value as Readonly<Record<string, unknown>>;
+  const given = value;
   const read = <T>(key: string, fallback: T, check: (field: unknown) => T): T | undefined =>
     given[key] === undefined ? fallback : attempt(issues, () => check(given[key]));
 

@@ -1,4 +1,4 @@
-import { checkFields, checkObject } from "../core/check.js";
+import { checkFields, checkObject, isRecord } from "../core/check.js";
 import { InputError } from "../core/input-error.js";
 
 /**
@@ -34,7 +34,7 @@ export function together<T>(checks: readonly (() => T)[]): T[] {
  */
 export function knownKeys(value: unknown, path: string, keys: readonly string[]): () => void {
   return () => {
-    if (typeof value === "object" && value !== null && !Array.isArray(value)) checkFields(value, path, keys, together);
+    if (isRecord(value)) checkFields(value, path, keys, together);
   };
 }
 

@@ -47,6 +47,15 @@ const LONGEST_TEXT = 1100;
 /** Numbers nearer to zero, but not zero, are refused: their results would be texts of as many zeros. No double is among them. */
 const SMALLEST = "1e-400";
 
+/** Whether a value is an array. A revoked proxy, which throws at whatever is asked of it, is taken for one: it has no fields either. */
+function isArray(value: unknown): boolean {
+  try {
+    return Array.isArray(value);
+  } catch {
+    return true;
+  }
+}
+
 /** A short text for a value in an error text. */
 function describe(value: unknown): string {
   if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") {
@@ -55,7 +64,7 @@ function describe(value: unknown): string {
   }
   return value === undefined || value === null
     ? String(value)
-    : Array.isArray(value)
+    : isArray(value)
       ? "an array"
       : `a value of type ${typeof value}`;
 }
@@ -93,8 +102,7 @@ export function reject(code: InputErrorCode, path: string, value: unknown, messa
  * @returns the object, its fields still unchecked
  */
 export function checkRecord(value: unknown, path = "options"): Readonly<Record<string, unknown>> {
-  if (typeof value !== "object" || value === null || Array.isArray(value))
-    return refuse("type", path, value, "an object");
+  if (typeof value !== "object" || value === null || isArray(value)) return refuse("type", path, value, "an object");
   return value as Record<string, unknown>;
 }
 

@@ -1,4 +1,4 @@
-import { checkArray, checkDistance, checkNumber, checkObject, refuse, reject } from "../core/check.js";
+import { checkArray, checkDistance, checkNumber, checkObject, checkText, refuse, reject } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
 import type { Profile } from "./profile.js";
 
@@ -64,6 +64,7 @@ export function marksOf(profile: unknown, path = "profile"): Readonly<Record<str
  * ```
  */
 export function checkProfile(value: unknown, path = "profile"): Profile {
+  checkText(path, "path");
   checkOutline(value, path);
   for (const [name, point] of Object.entries(marksOf(value, path))) checkPoint(point, `${path}.marks.${name}`);
   const { madeFor } = value as { madeFor?: unknown };

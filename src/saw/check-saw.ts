@@ -1,4 +1,4 @@
-import { checkLength, checkNumber, checkObject, checkWord } from "../core/check.js";
+import { checkLength, checkNumber, checkObject, checkText, checkWord } from "../core/check.js";
 import type { BevelScale, MiterScale, Saw } from "./saw.js";
 
 function checkStep(value: unknown, path: string): number {
@@ -41,6 +41,7 @@ function checkBevelScale(value: unknown, path: string): BevelScale {
  * ```
  */
 export function checkSaw(value: unknown, path = "saw"): Saw {
+  checkText(path, "path");
   const saw = checkObject(value, path);
   const sizes: { depth?: number; depthAt45?: number; crosscut?: number; gaugeReach?: number } = {};
   for (const key of ["depth", "depthAt45", "crosscut", "gaugeReach"] as const) {

@@ -88,6 +88,30 @@ describe("what is refused", () => {
     expect(refusal(run)).toMatchObject({ code, message });
   });
 
+  test("holds holes in arrays, which loops pass over", () => {
+    expect(refusal(() => check.checkArray(new Array(3), "x"))).toEqual({
+      code: "missing",
+      path: "x[0]",
+      message: "Expected `x[0]` to be given, got a hole in an array of 3",
+    });
+    expect(refusal(() => check.checkArray([1, , 3], "x")).path).toBe("x[1]");
+    expect(refusal(() => check.checkArray(new Array(2 ** 32 - 1), "x")).path).toBe("x[0]");
+    expect(check.checkArray([undefined], "x")).toEqual([undefined]);
+  });
+
+  test("is described without being touched", () => {
+    const { proxy, revoke } = Proxy.revocable<object>([], {});
+    revoke();
+    for (const read of [check.checkObject, check.checkArray, check.checkLength, check.checkText]) {
+      const { code, message } = refusal(() => read(proxy, "x"));
+      expect([code, message.endsWith("got a revoked proxy")]).toEqual(["type", true]);
+    }
+    expect(refusal(() => check.checkLength(Object.create(null), "x")).message).toMatch(/got an object$/);
+    expect(refusal(() => check.checkWord(Symbol(), "x", ["a"])).message).toMatch(/got Symbol\(\) \(symbol\)$/);
+    expect(check.isRecord(proxy)).toBe(false);
+    expect(check.isRecord(Object.create(null))).toBe(true);
+  });
+
   test("names the place of the second of two alternatives", () => {
     expect(refusal(() => check.checkOneOf({ a: 1, b: 2 }, "o", ["a", "b"])).path).toBe("o.b");
     expect(refusal(() => check.checkOneOf({ a: 1, b: 2 }, "", ["a", "b"])).path).toBe("b");

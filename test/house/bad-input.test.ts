@@ -4,7 +4,25 @@ import { describeValue } from "../../src/core/check.js";
 import { listEntries } from "./project.js";
 
 /** What a caller without a compiler may pass by mistake. */
-const MISTAKES: readonly unknown[] = [undefined, null, true, 0, -1, NaN, Infinity, "", "x", [], [[]], {}, () => 0, 1n];
+const MISTAKES: readonly unknown[] = [
+  ...[undefined, null, true, 0, -1, NaN, Infinity, "", "x", [], [[]], {}, () => 0, 1n],
+  ...[
+    Symbol("s"),
+    Symbol(),
+    new Array<unknown>(3),
+    Object.create(null) as unknown,
+    revoked({}),
+    revoked([]),
+    revoked(() => 0),
+  ],
+];
+
+/** A proxy that was revoked: it throws at whatever is asked of it. */
+function revoked(target: object): object {
+  const { proxy, revoke } = Proxy.revocable(target, {});
+  revoke();
+  return proxy;
+}
 
 /** Paths of numbers within a value that no public function may return. */
 function unfitNumbers(value: unknown, path = "result"): string[] {
