@@ -1,12 +1,8 @@
 import { reject } from "../core/check.js";
 import { joinCorner, type Board } from "../miter/index.js";
-import {
-  offsetPolygon,
-  polygonCorners,
-  polygonExtent,
-  type PolygonLike,
-  type RegularPolygon,
-} from "../polygon/index.js";
+import { offsetPolygon, polygonExtent, type PolygonLike, type RegularPolygon } from "../polygon/index.js";
+import { cornerDirections, cornersFrom } from "../polygon/corner-directions.js";
+import { checkPolygon } from "../polygon/polygon-like.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import type { Profile, RabbetFit } from "../profile/index.js";
 import type {
@@ -80,9 +76,14 @@ function refuseTightOpening(opening: Opening, mark: string | null, length: numbe
 }
 
 function heightOf(section: PlacedSection): number | null {
-  const ups = section.points.map((point) => point.up);
-  if (ups.some((up) => up === null)) return null;
-  return Math.max(...(ups as number[])) - Math.min(...(ups as number[]));
+  let high = -Infinity;
+  let low = Infinity;
+  for (const { up } of section.points) {
+    if (up === null) return null;
+    high = Math.max(high, up);
+    low = Math.min(low, up);
+  }
+  return high - low;
 }
 
 /**
@@ -110,10 +111,13 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
   const lengths: Record<string, number> = {};
   const polygons: Record<string, PolygonLike> = {};
   const outline: Record<string, RingOutline> = {};
+  // Every arris runs round the same directions, so they are worked out once.
+  const directions = cornerDirections(sides, pose);
   for (const [mark, point] of Object.entries(section.marks)) {
+    const polygon = { sides, apothem: given.apothem + offsetOf(point) };
     lengths[mark] = lengthOf(point);
-    polygons[mark] = { sides, apothem: given.apothem + offsetOf(point) };
-    outline[mark] = { up: point.up, corners: polygonCorners(polygons[mark], pose) };
+    polygons[mark] = polygon;
+    outline[mark] = { up: point.up, corners: cornersFrom(directions, checkPolygon(polygon).apothem) };
   }
 
   const board: Board = { slope, thickness: ANY_THICKNESS, width: ANY_THICKNESS };

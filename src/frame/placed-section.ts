@@ -59,9 +59,15 @@ export function placeSection(brief: FilledBrief): PlacedSection {
  * @returns the point and its name
  */
 export function extremePoint(section: PlacedSection, side: 1 | -1): PlacedMark & { readonly mark: string | null } {
-  const candidates: (PlacedMark & { mark: string | null })[] = [
-    ...Object.entries(section.marks).map(([mark, point]) => ({ ...point, mark })),
-    ...section.points.map((point) => ({ ...point, mark: null })),
-  ];
-  return candidates.reduce((best, point) => (side * (point.out - best.out) > 0 ? point : best));
+  let best: PlacedMark | undefined;
+  let mark: string | null = null;
+  const beats = (point: PlacedMark): boolean => best === undefined || side * (point.out - best.out) > 0;
+  for (const [name, point] of Object.entries(section.marks)) {
+    if (beats(point)) [best, mark] = [point, name];
+  }
+  for (const point of section.points) {
+    if (beats(point)) [best, mark] = [point, null];
+  }
+  const { out, up } = best!;
+  return { out, up, mark };
 }

@@ -1,7 +1,7 @@
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point, Pose } from "../core/geometry-types.js";
+import { cornerDirections, cornersFrom } from "./corner-directions.js";
 import { checkPolygon, type PolygonLike } from "./polygon-like.js";
-import { cosineOfQuarters, sineOfQuarters } from "./quarter-turns.js";
 import { checkPoseOrRotation } from "./standing.js";
 
 /**
@@ -28,13 +28,7 @@ import { checkPoseOrRotation } from "./standing.js";
 export function polygonCorners(polygon: PolygonLike, pose?: Pose | number): Point[] {
   const { sides: n, apothem } = checkPolygon(polygon);
   const stands = checkPoseOrRotation(pose);
-  // In parts of which n make a quarter turn, corner 0 lies n below the x axis, and half a side (2 parts) before that.
-  const first = stands === "corner-down" ? -n : -n - 2;
-  const cosine = cosineOfQuarters(2, n);
-  const corners = Array.from({ length: n }, (_, k) => ({
-    x: apothem * (cosineOfQuarters(first + 4 * k, n) / cosine) + 0,
-    y: apothem * (sineOfQuarters(first + 4 * k, n) / cosine) + 0,
-  }));
+  const corners = cornersFrom(cornerDirections(n, stands === "corner-down" ? stands : "side-down"), apothem);
   if (typeof stands === "string" || stands === 0) return corners;
   const c = cosDeg(stands);
   const s = sinDeg(stands);

@@ -1,6 +1,24 @@
-import { checkArray, checkDistance, checkNumber, checkObject, checkText, refuse, reject } from "../core/check.js";
+import {
+  checkArray,
+  checkDistance,
+  checkNumber,
+  checkObject,
+  checkText,
+  isRecord,
+  MAX_LENGTH,
+  refuse,
+  reject,
+} from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
 import type { Profile } from "./profile.js";
+
+/** A point that is as it should be; else nothing. Sections are read so often that naming every point would cost more than looking at it. */
+function soundPoint(value: unknown): Point | undefined {
+  if (!isRecord(value)) return undefined;
+  const { x, y } = value;
+  if (typeof x !== "number" || typeof y !== "number") return undefined;
+  return Math.abs(x) <= MAX_LENGTH && Math.abs(y) <= MAX_LENGTH ? { x: x + 0, y: y + 0 } : undefined;
+}
 
 /**
  * A point with finite coordinates.
@@ -31,7 +49,7 @@ export function checkOutline(profile: unknown, path = "profile"): Point[] {
   }
   const outline = checkArray(given["outline"], at, what);
   if (outline.length < 3) return refuse("range", at, outline, what);
-  return outline.map((point, index) => checkPoint(point, `${path}.outline[${index}]`));
+  return outline.map((point, index) => soundPoint(point) ?? checkPoint(point, `${path}.outline[${index}]`));
 }
 
 /**
@@ -66,7 +84,8 @@ export function marksOf(profile: unknown, path = "profile"): Readonly<Record<str
 export function checkProfile(value: unknown, path = "profile"): Profile {
   checkText(path, "path");
   checkOutline(value, path);
-  for (const [name, point] of Object.entries(marksOf(value, path))) checkPoint(point, `${path}.marks.${name}`);
+  const marks = marksOf(value, path);
+  for (const name of Object.keys(marks)) checkMark(marks, name, path);
   const { madeFor } = value as { madeFor?: unknown };
   if (madeFor !== undefined) checkNumber(madeFor, `${path}.madeFor`, -90, 90, "degrees from -90 to 90");
   return value as Profile;
@@ -81,5 +100,5 @@ export function checkProfile(value: unknown, path = "profile"): Profile {
  * @returns its point
  */
 export function checkMark(marks: Readonly<Record<string, unknown>>, name: string, path = "profile"): Point {
-  return checkPoint(marks[name], `${path}.marks.${name}`);
+  return soundPoint(marks[name]) ?? checkPoint(marks[name], `${path}.marks.${name}`);
 }

@@ -1,7 +1,7 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkOutline, checkPoint, marksOf } from "./check-profile.js";
+import { checkMark, checkOutline, marksOf } from "./check-profile.js";
 import type { Profile, Section, SectionPoint } from "./profile.js";
 import { outOf, upOf } from "./tilt.js";
 
@@ -28,13 +28,7 @@ export function sectionAt<M extends string>(profile: Pick<Profile<M>, "outline" 
   const cos = cosDeg(s);
   const sin = sinDeg(s);
   const stand = ({ x, y }: Point): SectionPoint => ({ out: outOf(x, y, cos, sin), up: upOf(x, y, cos, sin) });
-  const marks = Object.entries(marksOf(profile)).map(([name, point]) => [
-    name,
-    stand(checkPoint(point, `profile.marks.${name}`)),
-  ]);
-  return {
-    slope: s,
-    outline: checkOutline(profile).map(stand),
-    marks: Object.fromEntries(marks) as Section<M>["marks"],
-  };
+  const given = marksOf(profile);
+  const marks = Object.fromEntries(Object.keys(given).map((name) => [name, stand(checkMark(given, name))]));
+  return { slope: s, outline: checkOutline(profile).map(stand), marks: marks as Section<M>["marks"] };
 }
