@@ -33,7 +33,10 @@ export interface FrameMaterials {
   readonly pieces: number;
   /** Finished length of all pieces along their longest arris. */
   readonly finishedLength: number;
-  /** Length of stick that all pieces use up, cuts included, before trims and offcuts. */
+  /**
+   * Length that all pieces use up of one stick: their lengths, a cut after each of them, and the cut that squares the stick's end before the first. Each
+   * further stick takes one cut more. Offcuts come on top.
+   */
   readonly stickLength: number;
   /** The lumber that so much molding is milled from, before planing and waste; `null` where no section is known. */
   readonly blank: MoldingBlank | null;
@@ -78,7 +81,7 @@ export function frameMaterials(
   const stick = geometry.sticks[0]!;
   const { unit } = brief;
   const { made } = moistureYear(brief.moisture);
-  const stickLength = stick.count * rough.pitch;
+  const stickLength = stick.count * rough.pitch + rough.kerfAlong;
   const blank = moldingBlank(geometry, stickLength, unit);
   const volume = geometry.profile === null ? null : moldingVolume(geometry, geometry.profile);
   const density = densityOfWood(brief.species, made);

@@ -8,7 +8,7 @@ export interface MoldingBlank {
   readonly width: number;
   /** Thickness of that box. */
   readonly thickness: number;
-  /** Length of stick that all pieces use up. */
+  /** Length that all pieces use up of one stick, cuts included. */
   readonly length: number;
   /** The same as a quantity of lumber, in board feet. */
   readonly boardFeet: number;

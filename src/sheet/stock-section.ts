@@ -68,7 +68,7 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
   const { length } = words;
   const { method, length: size, kerfAlong } = cutting.rough;
   const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
-  const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding; each parting cut takes ${length(kerfAlong)} of it.${lumberText(plan, words)}`;
+  const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding: one cut before the first piece and one after each take ${length(kerfAlong)} a cut, and each further stick takes one cut more.${lumberText(plan, words)}`;
   return element('p class="keep"', needed);
 }
 

@@ -125,7 +125,9 @@ function checkPlaces({ model, report }: Inspection, stick: ModelStick, cuts: rea
     const from = before.end + kerf - shared;
     if (start < from) report("gap", path, `The piece can't start before ${fromGrid(from, grid)}`);
   });
-  return stick.clear.map(({ end }, room) => ({ start: nexts[room]!, end })).filter(({ start, end }) => end > start);
+  return stick.clear
+    .map(({ reach }, room) => ({ start: nexts[room]!, end: reach }))
+    .filter(({ start, end }) => end > start);
 }
 
 /** How many of each name; a name that is not there counts as 0. */

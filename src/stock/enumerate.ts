@@ -47,7 +47,7 @@ export function enumeratePatterns(
   limits: EnumerationLimits,
 ): Enumeration {
   const { sizes, keys, setups, credit } = problem;
-  const { rooms } = problem.kinds[kind]!;
+  const { rooms, losses } = problem.kinds[kind]!;
   const patterns: Pattern[] = [];
   const longest = largestOf(rooms, 0);
   const order: number[] = [];
@@ -65,11 +65,11 @@ export function enumeratePatterns(
   const used = new Float64Array(n);
   const left = Float64Array.from(rooms);
   const keyCounts = rooms.map(() => new Float64Array(setups.length));
-  const creditOf = (rest: number): number => creditFor(problem, rest) * scale;
+  const creditOf = (rest: number, room: number): number => creditFor(problem, rest, losses[room]!) * scale;
   // What the rooms after each can be worth at most.
   const after = new Float64Array(rooms.length + 1);
   for (let room = rooms.length - 1; room >= 0; room--) {
-    after[room] = after[room + 1]! + rooms[room]! * (rates[0] ?? 0) + creditOf(rooms[room]!) + 2;
+    after[room] = after[room + 1]! + rooms[room]! * (rates[0] ?? 0) + creditOf(rooms[room]!, room) + 2;
   }
   let branches = 0;
   let complete = true;
@@ -113,11 +113,11 @@ export function enumeratePatterns(
       return;
     }
     if (j === n) {
-      walk(room + 1, 0, worth + creditOf(left[room]!));
+      walk(room + 1, 0, worth + creditOf(left[room]!, room));
       return;
     }
     // Raised by two units, since the product is rounded; a set-up is left out of it.
-    const most = worth + left[room]! * rates[j]! + creditOf(left[room]!) + after[room + 1]! + 2;
+    const most = worth + left[room]! * rates[j]! + creditOf(left[room]!, room) + after[room + 1]! + 2;
     if (most < limits.least) return;
     const item = order[j]!;
     const space = left[room]! - setupFor(room, item);

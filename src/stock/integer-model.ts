@@ -26,6 +26,11 @@ export interface ClearStretch {
   readonly start: number;
   /** Last one. */
   readonly end: number;
+  /**
+   * Where an offcut in it ends: at the defect, or at the trim less the one kerf that it holds. The cut that takes the trim
+   * is the one that parts a last piece from it; behind an offcut no cut is made.
+   */
+  readonly reach: number;
 }
 
 /** A stick on the grid. */
@@ -91,7 +96,8 @@ function chooseGrid(job: CheckedJob, pieces: readonly CheckedPiece[], longest: n
 
 /** What trims and defects leave of a stick. */
 function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: number): ClearStretch[] {
-  const last = toGrid(stick.length, grid, "down") - toGrid(job.trim.end, grid, "up");
+  const length = toGrid(stick.length, grid, "down");
+  const trim = toGrid(job.trim.end, grid, "up");
   const zones = stick.defects.map(({ start, end }) => ({
     start: toGrid(start, grid, "down"),
     end: toGrid(end, grid, "up"),
@@ -100,7 +106,11 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
   const clear: ClearStretch[] = [];
   let from = toGrid(job.trim.start, grid, "up");
   for (const { start, end } of [...zones, { start: Infinity, end: Infinity }]) {
-    clear.push({ start: from, end: Math.min(start, last) });
+    clear.push({
+      start: from,
+      end: Math.min(start, length - trim),
+      reach: Math.min(start, length - Math.max(0, trim - kerf)),
+    });
     // The kerf of the last piece before a defect falls into the defect, which must be wide enough for it.
     from = Math.max(from, end, start > from ? start + kerf : 0);
   }

@@ -56,19 +56,21 @@ function solve(knapsack: Knapsack, budget: Budget): Filling {
 /**
  * Best fillings of one room, the credit for its offcut included.
  *
- * With a credit there are two cases. Either the offcut is not counted; or at least `keepRoom` stays free, and each unit that
- * is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
+ * With a credit there are two cases. Either the offcut is not counted; or enough stays free for one that is kept, and each
+ * unit that is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
  */
 function priceRoom(
   problem: Problem,
   node: Subproblem,
   prices: Prices,
   room: number,
+  loss: number,
   above: number,
   budget: Budget,
   branchLimit: number,
 ): Pick<Filling, "value" | "found"> {
-  const { sizes, keys, setups, credit, keepRoom, kerf } = problem;
+  const { sizes, keys, setups, credit } = problem;
+  const keepRoom = problem.keep + loss;
   const plain: Knapsack = {
     profits: prices.items,
     sizes,
@@ -82,7 +84,7 @@ function priceRoom(
   };
   if (credit === 0 || keepRoom > room) return solve(plain, budget);
   const rate = credit * prices.scale;
-  const whole = rate * (room - kerf);
+  const whole = rate * (room - loss);
   const kept = solve(
     {
       ...plain,
@@ -120,16 +122,16 @@ export function priceKind(
   budget: Budget,
   branchLimit: number = MOST_BRANCHES,
 ): Offer {
-  const { rooms } = problem.kinds[kind]!;
+  const { rooms, losses } = problem.kinds[kind]!;
   if (rooms.length === 1) {
-    const { value, found } = priceRoom(problem, node, prices, rooms[0]!, above, budget, branchLimit);
+    const { value, found } = priceRoom(problem, node, prices, rooms[0]!, losses[0]!, above, budget, branchLimit);
     return { worth: value, patterns: found.map((filling) => makePattern(problem, kind, filling)) };
   }
   // Rooms are filled one by one: a stick is worth what its rooms are.
   let worth = 0;
   const entries: Entry[] = [];
   rooms.forEach((room, place) => {
-    const { value, found } = priceRoom(problem, node, prices, room, 0, budget, branchLimit);
+    const { value, found } = priceRoom(problem, node, prices, room, losses[place]!, 0, budget, branchLimit);
     worth += value;
     for (const [item, count] of found.at(-1) ?? []) entries.push([item, count, place]);
   });

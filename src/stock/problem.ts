@@ -9,6 +9,8 @@ export interface Kind {
   readonly stick: number;
   /** Room of each clear stretch: its length and one kerf, since the last piece's kerf may hang over. */
   readonly rooms: readonly number[];
+  /** For each room what it loses of what is left in it before that is an offcut: a kerf, less what the trim holds of one. */
+  readonly losses: readonly number[];
   /** Cost in steps of the cost grid. */
   readonly cost: number;
   /** How many there are, Infinity for as many as needed. */
@@ -37,10 +39,8 @@ export interface Problem {
   readonly costGrid: Grid;
   /** Worth of one step of a kept offcut, in steps of the cost grid. */
   readonly credit: number;
-  /** What a stretch must have left for its offcut to be kept. */
-  readonly keepRoom: number;
-  /** What the cut before an offcut takes from what is left. */
-  readonly kerf: number;
+  /** Shortest offcut that is kept; Infinity if none is. */
+  readonly keep: number;
   /** The model's pieces that each item stands for. */
   readonly members: readonly (readonly number[])[];
 }
@@ -67,25 +67,25 @@ export interface Use {
 }
 
 /**
- * Worth of what is left in the rooms of a stick.
+ * Worth of what is left in a room of a stick.
  *
  * @param problem - the problem
- * @param left - what is left in a room
+ * @param left - what is left in the room
+ * @param loss - what it loses before that is an offcut
  * @returns the credit for it
  */
-export function creditFor(problem: Problem, left: number): number {
-  return left >= problem.keepRoom ? problem.credit * (left - problem.kerf) : 0;
+export function creditFor(problem: Problem, left: number, loss: number): number {
+  return left >= problem.keep + loss ? problem.credit * (left - loss) : 0;
 }
 
 /**
- * The most that can be left of a stick.
+ * The longest offcuts that a stick can have.
  *
- * @param rooms - its rooms, each its stretch and one kerf
- * @param kerf - the kerf, in the same steps
- * @returns the sum of its stretches
+ * @param kind - the kind of stick, its rooms and losses in the same steps
+ * @returns their sum
  */
-export function mostLeft(rooms: readonly number[], kerf: number): number {
-  return sumOf(rooms.map((room) => Math.max(0, room - kerf)));
+export function mostLeft(kind: Pick<Kind, "rooms" | "losses">): number {
+  return sumOf(kind.rooms.map((room, place) => Math.max(0, room - kind.losses[place]!)));
 }
 
 /**
@@ -141,9 +141,11 @@ export function makePattern(problem: Problem, kind: number, entries: readonly En
  * @returns the pattern, its cost that of the stick less the credit for its offcuts
  */
 export function withCost(problem: Problem, pattern: Pattern): Pattern {
-  const { cost, rooms } = problem.kinds[pattern.kind]!;
+  const { cost, rooms, losses } = problem.kinds[pattern.kind]!;
   if (problem.credit === 0) return { ...pattern, cost };
-  const credits = rooms.map((space, room) => creditFor(problem, space - roomTaken(problem, pattern, room)));
+  const credits = rooms.map((space, room) =>
+    creditFor(problem, space - roomTaken(problem, pattern, room), losses[room]!),
+  );
   return { ...pattern, cost: cost - sumOf(credits) };
 }
 
@@ -245,12 +247,14 @@ export function stateProblem(model: StockModel): Problem {
   );
   const kinds = model.sticks.map(({ clear, price, limit }, stick): Kind => {
     const spaces = clear.map(({ start, end }) => end - start + kerf);
+    const losses = clear.map(({ end, reach }) => kerf - (reach - end));
     return {
       stick,
       rooms: spaces.map((space) => Math.floor(space / divisor)),
+      losses,
       cost: toGrid(price, costGrid, "nearest"),
       // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
-      limit: limit === Infinity && worth * mostLeft(spaces, kerf) > price ? pieces : limit,
+      limit: limit === Infinity && worth * mostLeft({ rooms: spaces, losses }) > price ? pieces : limit,
     };
   });
   return {
@@ -261,8 +265,7 @@ export function stateProblem(model: StockModel): Problem {
     kinds: withoutDominated(kinds),
     credit: toGrid(worth, costGrid, "nearest"),
     costGrid,
-    keepRoom: keep + kerf,
-    kerf,
+    keep,
     members: items.map(({ members }) => members),
   };
 }

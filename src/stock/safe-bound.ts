@@ -79,7 +79,7 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
   let above = 1n;
   let below = 1n;
   const kinds = problem.kinds.map((kind, k) => {
-    const most = mostLeft(kind.rooms, problem.kerf);
+    const most = mostLeft(kind);
     const cost = BigInt(kind.cost) * scale;
     // The least that a stick of this kind can cost, whatever is cut from it.
     const least = cost - BigInt(problem.credit) * scale * BigInt(most);

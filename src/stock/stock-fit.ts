@@ -16,7 +16,10 @@ export interface StockLayout {
   readonly times: number;
   /** The pieces from the stick's start to its end. Two that share a slanted cut overlap by what they save beyond the kerf. */
   readonly cuts: readonly StockCut[];
-  /** Length of the longest offcut, 0 if there is none. It lies between the last saw cut and the trim or defect that follows. */
+  /**
+   * Length of the longest offcut, 0 if there is none. It lies between the last saw cut and the defect or the stick's end that follows; of the end's `trim` it
+   * loses what is more than one kerf, since the cut in it is not made behind an offcut.
+   */
   readonly offcut: number;
   /** The offcuts of at least `keep`. */
   readonly kept: readonly Stretch[];

@@ -53,7 +53,7 @@ export interface StockStick {
   readonly defects?: readonly Stretch[] | undefined;
 }
 
-/** What is lost at the two ends of every stick, the saw cut included. */
+/** What is lost at the two ends of every stick, the saw cut included. Behind an offcut that cut is not made. */
 export interface Trims {
   /** At its start, from 0. */
   readonly start: number;

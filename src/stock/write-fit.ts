@@ -50,7 +50,7 @@ function cutsOf(model: StockModel, slots: readonly Slot[], members: readonly num
     ends[room] = at;
   });
   // What is left of a clear stretch starts after the last cut.
-  const rests = clear.map(({ end }, room) => ({ start: ends[room]!, end }));
+  const rests = clear.map(({ reach }, room) => ({ start: ends[room]!, end: reach }));
   // The copy is no longer than it has to be; a list that grew has room for many more, and there may be a million of them.
   return { cuts: cuts.slice(), offcuts: rests.filter(({ start, end }) => end > start) };
 }

@@ -136,7 +136,7 @@ describe("checks and materials", () => {
   test("add up what the sticks must give", () => {
     const { materials, cutting } = planOf({});
     expect(materials.pieces).toBe(6);
-    expect(materials.stickLength).toBeCloseTo(6 * cutting.rough.pitch, 10);
+    expect(materials.stickLength).toBeCloseTo(6 * cutting.rough.pitch + cutting.rough.kerfAlong, 10);
     expect(materials.finishedLength).toBeCloseTo(6 * cutting.rough.length, 10);
   });
 });

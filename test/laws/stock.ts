@@ -30,7 +30,14 @@ function lengthOf(units: readonly Unit[], kerf: number): number {
   return length;
 }
 
-function clearOf(stick: StockStick, job: StockJob): { start: number; end: number }[] {
+/** A clear stretch, and where an offcut in it ends: the trim's own cut is not made behind an offcut. */
+interface Clear {
+  readonly start: number;
+  readonly end: number;
+  readonly reach: number;
+}
+
+function clearOf(stick: StockStick, job: StockJob): Clear[] {
   const trim = job.trim ?? 0;
   const [first, last] = typeof trim === "number" ? [trim, trim] : [trim.start, trim.end];
   const blocked = (at: number): boolean => (stick.defects ?? []).some(({ start, end }) => at > start && at < end);
@@ -50,7 +57,20 @@ function clearOf(stick: StockStick, job: StockJob): { start: number; end: number
     const from = previous === undefined ? start : Math.max(start, previous.end + (job.kerf ?? 0));
     if (end > from) apart.push({ start: from, end });
   }
-  return apart;
+  const spared = Math.min(last, job.kerf ?? 0);
+  return apart.map(({ start, end }) => {
+    let reach = end;
+    // It grows over the spared part of the trim, unless a defect is in the way.
+    if (end === stick.length - last) {
+      while (
+        reach < end + spared &&
+        !blocked(reach + 0.5) &&
+        !(stick.defects ?? []).some((zone) => zone.start === reach)
+      )
+        reach++;
+    }
+    return { start, end, reach };
+  });
 }
 
 /** Least cost of cutting all of the units from one stick, trying every way to spread them over its clear stretches. */
@@ -69,7 +89,8 @@ function stickCost(units: readonly Unit[], stick: StockStick, job: StockJob): nu
         const taken = lengthOf(group, kerf);
         const space = stretch.end - stretch.start;
         if (taken > space) return;
-        const offcut = group.length === 0 ? space : space - taken - kerf;
+        const open = stretch.reach - stretch.start;
+        const offcut = group.length === 0 ? open : open - taken - kerf;
         if (offcut > 0 && offcut >= keep) cost -= (job.credit ?? 0) * offcut;
       }
       best = Math.min(best, cost);

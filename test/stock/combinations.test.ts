@@ -13,7 +13,13 @@ const kindOf = fc.record({
 function problemOf(total: number, credit: number, given: readonly { room: number; cost: number; limit: number }[]) {
   const kinds = given.map(({ room, cost, limit }, stick): Kind => {
     // A limit of 3 stands for no limit, but no stick that earns is endless.
-    return { stick, rooms: [room], cost: cost + credit * room, limit: limit === 3 && cost >= 0 ? Infinity : limit };
+    return {
+      stick,
+      rooms: [room],
+      losses: [0],
+      cost: cost + credit * room,
+      limit: limit === 3 && cost >= 0 ? Infinity : limit,
+    };
   });
   const problem: Problem = {
     sizes: Float64Array.of(1),
@@ -23,8 +29,7 @@ function problemOf(total: number, credit: number, given: readonly { room: number
     kinds,
     costGrid: { times: 1, per: 1, exact: true },
     credit,
-    keepRoom: 0,
-    kerf: 0,
+    keep: 0,
     members: [[0]],
   };
   return problem;

@@ -26,7 +26,8 @@ describe("fitStock", () => {
       kerf: 2,
     });
     expect(fit.layouts[0]!.cuts[0]!.start).toBe(3);
-    expect(fit.layouts[0]!.offcut).toBe(1);
+    // The cut before the offcut takes 2; of the trim of 5 the cut behind it is not made.
+    expect(fit.layouts[0]!.offcut).toBe(93 - 3 - 40 - 2 - 40 - 2 - 3);
   });
 
   test("computes on the grid of the lengths", () => {
@@ -151,6 +152,23 @@ describe("fitStock", () => {
     const credited = fitted({ ...job, credit: 0.5 });
     expect([credited.cost, credited.kept]).toEqual([180, 30]);
     expect(credited.layouts[0]!.kept).toEqual([{ start: 160, end: 190 }]);
+  });
+
+  test("subtracts one kerf from an offcut for each cut that is made", () => {
+    const job = { pieces: [{ id: "p", length: 23, count: 4 }], sticks: [{ id: "s", length: 96 }], kerf: 0.125 };
+    // Four cuts part four pieces; trims add the one at the start, but none behind the offcut.
+    expect(fitted(job).layouts[0]!.offcut).toBe(96 - 92 - 4 * 0.125);
+    expect(fitted({ ...job, trim: 0.125 }).layouts[0]!.offcut).toBe(96 - 92 - 5 * 0.125);
+    // An inch of each end is bad: an eighth of it is the cut, which is not made behind an offcut.
+    expect(fitted({ ...job, trim: 1 }).layouts[0]!.offcut).toBe(96 - 92 - 1 - 0.875 - 4 * 0.125);
+    // The last piece ends at the trim: one cut parts the piece and takes the trim.
+    expect(fitted({ ...job, sticks: [{ id: "s", length: 94.375 }], trim: 1 }).layouts[0]!.offcut).toBe(0);
+    const kept = fitted({ ...job, trim: 0.125, keep: 3, credit: 0.5 });
+    expect(kept.layouts[0]!.kept).toEqual([{ start: 92.625, end: 96 }]);
+    expect([kept.kept, kept.cost]).toEqual([3.375, 96 - 1.6875]);
+    // A defect ends an offcut as it ends a piece.
+    const knotty = { id: "s", length: 96, defects: [{ start: 94, end: 95 }] };
+    expect(fitted({ ...job, sticks: [knotty], trim: 0.125 }).layouts[0]!.offcut).toBe(94 - 92.625);
   });
 
   test("keeps clear of defects", () => {

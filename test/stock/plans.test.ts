@@ -87,11 +87,10 @@ describe("plans without a bound", () => {
           demand: Float64Array.from(counts),
           keys: Int32Array.from(sizes, () => -1),
           setups: new Float64Array(0),
-          kinds: [{ stick: 0, rooms: [room], cost: 1, limit: Infinity }],
+          kinds: [{ stick: 0, rooms: [room], losses: [0], cost: 1, limit: Infinity }],
           costGrid: { times: 1, per: 1, exact: true },
           credit: 0,
-          keepRoom: Infinity,
-          kerf: 0,
+          keep: Infinity,
           members: sizes.map((_, k) => [k]),
         };
         const pattern = fillBySubsetSum(problem, 0, problem.demand, makeBudget(Infinity));

@@ -14,6 +14,7 @@ test("a kind is dropped only if an endless one is no shorter and no dearer, and 
       const kinds = given.map(({ room, cost, limit, cut }, stick): Kind => ({
         stick,
         rooms: cut ? [room, 1] : [room],
+        losses: cut ? [0, 0] : [0],
         cost,
         limit,
       }));

@@ -27,7 +27,7 @@ export const materialsCard: Card = {
     const knowsParts = mass.total !== null || cost !== null;
     const { box, panel } = contents;
     return html`${facts([
-      ["molding used up", writers.length(materials.stickLength)],
+      ["molding used up, cuts included", writers.length(materials.stickLength)],
       ...(blank === null
         ? []
         : [

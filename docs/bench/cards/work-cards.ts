@@ -44,7 +44,7 @@ export const answerCard: Card = {
       ])}
       <p>
         The stick lies ${layName(option, angle)}. The length is taken along the ${markLabel(mark)}, from end to end. All
-        pieces together use up ${length(materials.stickLength)} of molding.
+        pieces together use up ${length(materials.stickLength)} of one stick, saw cuts included.
       </p>`;
   },
 };
