@@ -3,6 +3,7 @@ import { find } from "./elements.js";
 import { labelOf } from "./form-view.js";
 import { html } from "./html.js";
 import type { PlannedJob } from "./plan-job.js";
+import { readyText } from "./ready-text.js";
 import type { Writers } from "./writers.js";
 
 /**
@@ -24,13 +25,6 @@ function showWanted(keys: readonly string[]): void {
   list.innerHTML = keys
     .map((key) => html`<li><button type="button" class="quiet" data-go="${key}">${labelOf(key)}</button></li>`.html)
     .join("");
-}
-
-function readyText({ cutting, geometry }: FramePlan, { length, angle }: Writers): string {
-  if (cutting.lay === null) return "No way to lay the stick suits this saw.";
-  const { longest, count } = geometry.sticks[0]!;
-  const { miter, bevel } = cutting.lay.first;
-  return `The plan is ready: ${count} pieces of ${length(longest.length)}, miter scale at ${angle(miter.reading)}, bevel scale at ${angle(bevel.reading)}.`;
 }
 
 /** The three numbers that are looked for first. */

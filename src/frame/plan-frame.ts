@@ -2,9 +2,11 @@ import type { Caution } from "../core/caution.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
 import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
+import { missedLip } from "./cautions/missed-lip.js";
 import { movementCautions } from "./cautions/movement-cautions.js";
 import { panelCautions } from "./cautions/panel-cautions.js";
 import { planCautions } from "./cautions/plan-cautions.js";
+import { containedRest } from "./contained-rest.js";
 import { planContents, type FrameContents } from "./contents-plan.js";
 import { planCutting } from "./cutting-plan.js";
 import type { CuttingPlan } from "./cutting-plan-types.js";
@@ -43,7 +45,7 @@ export interface FramePlan<M extends string = string> {
   readonly materials: FrameMaterials;
   /** How it hangs; `null` where the brief does not hang it. */
   readonly hanging: FrameHanging | null;
-  /** Every caution of the plan. */
+  /** Every caution of the plan; the first is that the contents miss the lip, where they do. */
   readonly cautions: readonly Caution[];
 }
 
@@ -98,6 +100,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const contents = planContents(filled, geometry, movement);
   const materials = frameMaterials(filled, geometry, cutting.rough, contents);
   const hanging = hangFrame(filled, geometry, materials.mass);
+  const rest = containedRest(filled, geometry);
   const panel = contents.panel === null ? undefined : planPanel({ polygon: geometry.opening, clearance, pose });
   const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
   return {
@@ -113,9 +116,10 @@ export function planFrame(brief: FrameBrief): FramePlan {
     materials,
     hanging,
     cautions: [
+      ...missedLip(filled, rest),
       ...cutting.cautions,
       ...panelCautions(contents.work === "sawn" ? panel : undefined, filled),
-      ...planCautions(filled, { contents, piece: cutting.rough, materials, hanging }),
+      ...planCautions(filled, { contents, rest, piece: cutting.rough, materials, hanging }),
       ...movementCautions(filled, movement, contents.room),
     ],
   };

@@ -18,6 +18,20 @@ function cautionItem(caution: Caution, words: Words): Content {
 }
 
 /**
+ * What has to be known before anything else: that the contents miss the lip. A plan with that is not one to cut by.
+ *
+ * @param plan - the plan
+ * @param words - the formatters
+ * @returns a paragraph, or nothing
+ */
+export function firstWord(plan: FramePlan, words: Words): Markup[] {
+  const missed = plan.cautions.find(({ code, severity }) => code === "missed-lip" && severity !== "note");
+  if (missed === undefined) return [];
+  const { sentence, numbers } = describeCaution(missed, words);
+  return [element("p", element("strong", `Not ready to cut. ${sentence} (${numbers})`))];
+}
+
+/**
  * What to beware of: the plan's own cautions, the gravest first, and what always holds.
  *
  * @param plan - the plan

@@ -2,7 +2,7 @@ import { checkArray, checkObject, checkText, reject } from "../core/check.js";
 import { checkDrawingOptions, checkFormatter } from "../drawing/drawing-options.js";
 import { readCutting } from "../drawing/read-frame.js";
 import type { FramePlan } from "../frame/index.js";
-import { cautionSection } from "./caution-section.js";
+import { cautionSection, firstWord } from "./caution-section.js";
 import { checkSection } from "./check-section.js";
 import { contentsBlock } from "./contents-section.js";
 import { factsOf, frameSection } from "./frame-section.js";
@@ -85,7 +85,7 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
     .split(/\r?\n/)
     .flatMap((line) => (line.trim() === "" ? [] : [element("p", line)]));
   const body = join([
-    element("header", element("h1", title), ...note, factsOf(whole, words)),
+    element("header", element("h1", title), ...firstWord(whole, words), ...note, factsOf(whole, words)),
     element(
       "main",
       frameSection(

@@ -67,6 +67,10 @@ const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief | n
   "rip-fence": { raises: calm, quiet: { ...calm, saw: miterSaw() } },
   reach: { raises: { ...calm, sides: 7 }, quiet: { ...calm, sides: 6 } },
   "end-grain": { raises: { ...calm, sides: 9 }, quiet: { ...calm, sides: 8 } },
+  "missed-lip": {
+    raises: { ...held, opening: { contains: { width: 300, height: 400 } } },
+    quiet: { ...held, opening: { contains: { width: 400, height: 400 } } },
+  },
   seat: { raises: { ...held, contents: [{ name: "board", thickness: 10 }] }, quiet: held },
   glass: { raises: { ...held, contents: [pane] }, quiet: { ...held, contents: [acrylic] } },
   heavy: {

@@ -127,7 +127,8 @@ describe("the lip", () => {
     expect(contents.hidden).toBeGreaterThan(10);
     expect(contents.room[0]!.lapLeft).toBeLessThan(0);
     expect(cautions.map(({ code }) => code)).toEqual(expect.arrayContaining(["panel-lap", "seat"]) as unknown);
-    expect(cautions.find(({ code }) => code === "seat")).toMatchObject({ numbers: { lap: contents.lap, limit: 3 } });
+    // The panel can slide by its clearance, which is more than the usual limit of 3 mm.
+    expect(cautions.find(({ code }) => code === "seat")).toMatchObject({ numbers: { lap: contents.lap, limit: 3.5 } });
   });
 
   test("can lose the panel", () => {

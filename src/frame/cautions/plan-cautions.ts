@@ -1,5 +1,6 @@
 import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
+import type { ContainedRest } from "../contained-rest.js";
 import type { FrameContents } from "../contents-plan.js";
 import type { FrameMaterials } from "../frame-materials.js";
 import type { FrameHanging } from "../hanging/frame-hanging.js";
@@ -14,6 +15,8 @@ import { stickCautions } from "./stick-cautions.js";
 export interface PlanFacts {
   /** What goes into the frame. */
   readonly contents: FrameContents;
+  /** How a rectangle that a square frame contains lies on its lip; `null` where there is none. */
+  readonly rest: ContainedRest | null;
   /** What one piece takes of its stick. */
   readonly piece: RoughPiece;
   /** What the frame takes and weighs. */
@@ -35,9 +38,9 @@ function knownMass({ materials, hanging }: PlanFacts): number | null {
  * @returns the cautions
  */
 export function planCautions(brief: FilledBrief, facts: PlanFacts): Caution[] {
-  const { contents, piece, materials, hanging } = facts;
+  const { contents, rest, piece, materials, hanging } = facts;
   return [
-    ...seatCautions(contents, brief),
+    ...seatCautions(contents, rest, brief),
     ...stickCautions(brief, piece),
     ...heavyCaution(knownMass(facts)),
     ...glassCautions(brief, contents, materials),

@@ -1,5 +1,6 @@
 import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
+import type { ContainedRest } from "../contained-rest.js";
 import type { ContentsStack } from "../contents-stack.js";
 import type { FrameContents } from "../contents-plan.js";
 import { ruleLength } from "./common-practice.js";
@@ -18,15 +19,22 @@ function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, 
   return [makeCaution("seat", "care", sentence, { length: { left, limit: room } })];
 }
 
+/** How far the lip laps what it holds at least, and how far that can slide to one side. */
+function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { clearance }: FilledBrief): [number, number] {
+  if (rest?.pose !== "side-down") return [lap, clearance];
+  return [-Math.max(rest.pastAcross, rest.pastUp), Math.max(rest.roomAcross, rest.roomUp)];
+}
+
 /**
  * The cautions of how the contents sit in the rabbet.
  *
  * @param contents - what goes into the frame
+ * @param rest - how a rectangle that a square frame contains lies on its lip; `null` where there is none
  * @param brief - the filled brief
  * @returns the cautions
  */
-export function seatCautions(contents: FrameContents, brief: FilledBrief): Caution[] {
-  const { fit, why, possible, panel, lap, stack } = contents;
+export function seatCautions(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Caution[] {
+  const { fit, why, possible, panel, stack } = contents;
   if (possible === false) {
     if (panel === null) {
       const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
@@ -45,10 +53,12 @@ export function seatCautions(contents: FrameContents, brief: FilledBrief): Cauti
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.";
     cautions.push(makeCaution("seat", "care", sentence, { angle: { slope: brief.slope } }));
   }
-  const limit = ruleLength(LEAST_LAP, brief.unit);
-  if (fit?.possible === true && lap < limit) {
+  const [lap, room] = lapAndRoom(contents, rest, brief);
+  const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
+  // What misses the lip altogether is said elsewhere.
+  if (fit?.possible === true && lap > 0 && lap < limit) {
     const sentence =
-      "The contents bear on little of the lip at this slope: they can slip past it when the wood moves or the frame is knocked.";
+      "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";
     const severity = brief.contents.some(({ material }) => material === "glass") ? "danger" : "care";
     cautions.unshift(makeCaution("seat", severity, sentence, { length: { lap, limit } }));
   }

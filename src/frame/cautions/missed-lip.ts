@@ -1,0 +1,56 @@
+import type { Caution } from "../../core/caution.js";
+import type { FilledBrief } from "../brief.js";
+import type { ContainedRest } from "../contained-rest.js";
+import { makeCaution } from "./make-caution.js";
+
+/** What rounding may leave of a distance, as a share of the contents' size. */
+const ROUNDING: number = 1e-12;
+
+const SOURCE: string = "geometry of the opening";
+const INSTEAD: string =
+  "Fill the opening with a panel or a mat as large as it is and fix the contents to that, or choose contents that are square.";
+
+/** The directions in which the contents fall short, in words. */
+function places(isAcross: boolean, isUp: boolean): string {
+  if (isAcross && isUp) return "at the left, at the right, above and below";
+  return isAcross ? "at the left and the right" : "above and below";
+}
+
+/**
+ * That a frame of four sides is a square, and what it should contain misses its lip.
+ *
+ * @param brief - the filled brief
+ * @param rest - how the contents lie on the lip; `null` where nothing is contained
+ * @returns the caution, or none
+ */
+export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Caution[] {
+  if (rest === null) return [];
+  const { opening, clearance, contents } = brief;
+  const { width, height, allowance = 0 } = opening.contains!;
+  // Without a lip that is known the contents only have to fill the opening, less what is to be free beside them.
+  const wanted = rest.lip === null || rest.lip === 0 ? clearance + allowance / 2 : 0;
+  const least = wanted + ROUNDING * (width + height + clearance + allowance);
+  const isAcross = rest.pastAcross > least;
+  const isUp = rest.pastUp > least;
+  if (!isAcross && !isUp) return [];
+  const length = {
+    ...(isAcross ? { leftAndRight: rest.pastAcross } : {}),
+    ...(isUp ? { aboveAndBelow: rest.pastUp } : {}),
+  };
+  const where = places(isAcross, isUp);
+  const why =
+    rest.pose === "side-down"
+      ? "The frame is square, and what it should contain is not."
+      : "The frame stands on a corner, and what it should contain stands upright.";
+  if (rest.lip === 0) {
+    const sentence = `${why} Centered, the contents leave the opening free ${where}.`;
+    return [makeCaution("missed-lip", "note", sentence, { length }, SOURCE)];
+  }
+  const severity = contents.some(({ material }) => material === "glass") ? "danger" : "care";
+  if (rest.lip === null) {
+    const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and it is not known how far the lip reaches. ${INSTEAD}`;
+    return [makeCaution("missed-lip", severity, sentence, { length }, SOURCE)];
+  }
+  const sentence = `${why} Centered, the contents miss the lip ${where}. ${INSTEAD}`;
+  return [makeCaution("missed-lip", severity, sentence, { length }, SOURCE)];
+}
