@@ -1,10 +1,9 @@
 import { cosDeg } from "../core/degrees.js";
-import { layRotation, sawSetting, type EndCut, type Lay } from "../miter/index.js";
+import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
+import { checkTilt } from "../miter/lay.js";
 import {
   cradleFor,
-  cutSize,
   lieSection,
-  placeCut,
   type Cradle,
   type CutPlacement,
   type CutSize,
@@ -13,6 +12,8 @@ import {
   type Obstacle,
   type Saw,
 } from "../saw/index.js";
+import { cutSizeKernel } from "../saw/cut-size.js";
+import { placementKernel } from "../saw/place-cut.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import type { Profile } from "../profile/index.js";
 import { usualToothRoom } from "./usual-lengths.js";
@@ -62,7 +63,16 @@ export interface LayQuestion {
   readonly unit: LengthUnit;
 }
 
-const HANDS: readonly Hand[] = ["left", "right"];
+/** The sides kept at the two ends of a stick that is flipped between them. */
+const FLIPPED: readonly (readonly [Hand, Hand])[] = [
+  ["left", "left"],
+  ["right", "right"],
+];
+/** The sides kept at the two ends of a stick that slides past the blade between them. */
+const MIRRORED: readonly (readonly [Hand, Hand])[] = [
+  ["left", "right"],
+  ["right", "left"],
+];
 
 /**
  * Greatest height of work that a saw cuts through at a bevel.
@@ -118,19 +128,25 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
  * A blade that leans one way can only keep the same side, so the stick is flipped end for end. Where it leans both ways the stick keeps its edge at the fence
  * and slides past the blade, which spares the errors of a stick whose edges are not parallel.
  */
-function placeBoth(question: LayQuestion): { first: CutPlacement; second: CutPlacement } {
+function placeBoth(
+  question: LayQuestion,
+  setting: SawSetting,
+  rotation: number,
+  tilt: number,
+): { first: CutPlacement; second: CutPlacement } {
   const { cuts, lay, saw } = question;
-  const place = (cut: EndCut, kept: Hand): CutPlacement => placeCut(cut, { lay, saw, kept });
-  const opposite = (hand: Hand): Hand => (hand === "left" ? "right" : "left");
-  const flipped = HANDS.map((hand) => [hand, hand] as const);
-  const mirrored = HANDS.map((hand) => [hand, opposite(hand)] as const);
+  const facing = sawSetting(cuts.start, lay);
+  const first = (kept: Hand): CutPlacement => placementKernel(cuts.end, setting, rotation, tilt, saw, kept);
+  const second = (kept: Hand): CutPlacement => placementKernel(cuts.start, facing, rotation, tilt, saw, kept);
+  const firsts = { left: first("left"), right: first("right") };
+  const seconds = { left: second("left"), right: second("right") };
   const leansBothWays = saw.bevel.left > 0 && saw.bevel.right > 0;
-  const pairs = (leansBothWays ? [...mirrored, ...flipped] : [...flipped, ...mirrored]).map(([first, second]) => ({
-    first: place(cuts.end, first),
-    second: place(cuts.start, second),
+  const pairs = (leansBothWays ? [...MIRRORED, ...FLIPPED] : [...FLIPPED, ...MIRRORED]).map(([one, other]) => ({
+    first: firsts[one],
+    second: seconds[other],
   }));
-  const obstacles = ({ first, second }: { first: CutPlacement; second: CutPlacement }): number =>
-    first.obstacles.length + second.obstacles.length;
+  const obstacles = (pair: { first: CutPlacement; second: CutPlacement }): number =>
+    pair.first.obstacles.length + pair.second.obstacles.length;
   return pairs.reduce((best, pair) => (obstacles(pair) < obstacles(best) ? pair : best));
 }
 
@@ -143,22 +159,24 @@ function placeBoth(question: LayQuestion): { first: CutPlacement; second: CutPla
 export function layOption(question: LayQuestion): LayOption {
   const { lay, cuts, profile, saw, unit } = question;
   const { slope } = cuts.end;
-  const { miter, bevel } = sawSetting(cuts.end, lay);
-  const { first, second } = placeBoth(question);
+  const setting = sawSetting(cuts.end, lay);
+  const { miter, bevel } = setting;
+  const rotation = layRotation(lay, slope);
+  const { first, second } = placeBoth(question, setting, rotation, checkTilt(lay, slope));
   const lying = profile === null ? null : lieSection(profile, { slope, lay });
   const cradle = profile !== null && lay === "propped" ? cradleFor(profile, slope) : null;
   const obstacles: Obstacle[] = [];
   for (const obstacle of [...first.obstacles, ...second.obstacles]) {
     if (!obstacles.some((known) => known.sentence === obstacle.sentence)) obstacles.push(obstacle);
   }
-  const size = profile === null ? null : cutSize(cuts.end, profile, { slope, lay });
+  const size = lying === null ? null : cutSizeKernel(lying, setting);
   if (lying !== null && size !== null)
     obstacles.push(...sizeObstacles(saw, size, bevel), ...supportObstacles(lay, lying, cradle));
   const bladeHeight =
     size === null || saw.fence === "far" ? null : Math.min(size.height + usualToothRoom(unit), depthAt(saw, bevel));
   return {
     lay,
-    rotation: layRotation(lay, slope),
+    rotation,
     miter,
     bevel,
     first,

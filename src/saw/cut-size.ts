@@ -1,7 +1,7 @@
 import { cosDeg, tanDeg } from "../core/degrees.js";
-import { sawSetting, type EndCut } from "../miter/index.js";
+import { sawSetting, type EndCut, type SawSetting } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
-import { lieSection, type LieSectionOptions } from "./lie-section.js";
+import { lieSection, type LieSectionOptions, type LyingSection } from "./lie-section.js";
 
 /** How much of the blade and of the table a cut takes. */
 export interface CutSize {
@@ -40,8 +40,19 @@ export interface CutSize {
  * ```
  */
 export function cutSize(cut: EndCut, profile: Profile, options: LieSectionOptions): CutSize {
-  const { outline, height } = lieSection(profile, options);
-  const { miter, bevel } = sawSetting(cut, options.lay);
+  return cutSizeKernel(lieSection(profile, options), sawSetting(cut, options.lay));
+}
+
+/**
+ * The sizes of a cut in a lay that is worked out already, unchecked.
+ *
+ * @param lying - how the section lies
+ * @param setting - miter and bevel of the cut in this lay
+ * @returns the sizes, in the section's unit
+ */
+export function cutSizeKernel(lying: LyingSection, setting: SawSetting): CutSize {
+  const { outline, height } = lying;
+  const { miter, bevel } = setting;
   const shift = tanDeg(miter) * tanDeg(bevel);
   const along = outline.map(({ across, up }) => across / cosDeg(miter) - up * shift);
   return { height, depth: height / cosDeg(bevel), line: Math.max(...along) - Math.min(...along) };

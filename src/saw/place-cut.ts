@@ -1,6 +1,6 @@
 import { checkObject, checkWord } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
-import { layRotation, sawSetting, type EndCut, type Lay } from "../miter/index.js";
+import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
 import { checkSaw } from "./check-saw.js";
 import type { Hand, Saw } from "./saw.js";
@@ -98,9 +98,30 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
   const { lay } = checkObject(options) as unknown as PlaceCutOptions;
   const saw = checkSaw(options.saw);
   const kept = checkWord(options.kept, "kept", ["left", "right"]);
-  const { miter, bevel } = sawSetting(cut, lay);
-  const rotation = layRotation(lay, cut.slope);
+  const setting = sawSetting(cut, lay);
+  return placementKernel(cut, setting, layRotation(lay, cut.slope), checkTilt(lay, cut.slope), saw, kept);
+}
 
+/**
+ * The placement of a cut whose setting is known, unchecked.
+ *
+ * @param cut - the cut
+ * @param setting - its miter and bevel in the lay
+ * @param rotation - the lay as a rotation, in degrees
+ * @param tilt - angle of the stick's back to the table in degrees, as it lies
+ * @param saw - the saw
+ * @param kept - the side that is kept
+ * @returns the placement
+ */
+export function placementKernel(
+  cut: EndCut,
+  setting: SawSetting,
+  rotation: number,
+  tilt: number,
+  saw: Saw,
+  kept: Hand,
+): CutPlacement {
+  const { miter, bevel } = setting;
   const other: Hand = kept === "left" ? "right" : "left";
   const along = cut.end === "end" ? other : kept;
   const miterSetting = scaleSetting(
@@ -121,7 +142,6 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
 
   // In section axes, the direction away from the frame's center as the stick lies is (cos tilt, -sin tilt), and down is
   // (-sin tilt, -cos tilt).
-  const tilt = checkTilt(lay, cut.slope);
   const [cosine, sine] = [cosDeg(tilt), sinDeg(tilt)];
   const cradled = cosine !== 0 && sine !== 0;
   const outerIsNear = along === "right";

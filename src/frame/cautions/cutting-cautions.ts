@@ -190,5 +190,6 @@ export function cuttingCautions(
   const cutSteps = plan.operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step);
   const pieces = { geometry, plan, unit, gap, cutSteps, lastStep: plan.operations.length };
   if (option === null) return [beyondSaw(plan, lay), ...PIECE_RULES.flatMap((rule) => rule(pieces) ?? [])];
-  return RULES.flatMap((rule) => rule({ ...pieces, option }) ?? []);
+  const situation = { ...pieces, option };
+  return RULES.flatMap((rule) => rule(situation) ?? []);
 }
