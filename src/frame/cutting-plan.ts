@@ -47,37 +47,42 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
   const { lay } = option;
   const contact = profile === null ? null : stopContact(stick.end, profile, { slope, lay });
   const measure = measureAlong(stick, profile);
-  const operation = (
+  const operations: Operation[] = [];
+  const add = (
     kind: OperationKind,
     at: LayOption,
     placement: CutPlacement,
-    rest: Pick<Operation, "marks" | "move" | "stop" | "measure">,
-  ): Omit<Operation, "step"> => ({
-    kind,
-    times: stick.count,
-    placement,
-    ...rest,
-    stopRule: stopRule({ kind, method, placement, stop: rest.stop, lying: at.lying, saw }),
-    size: at.size,
-    bladeHeight: at.bladeHeight,
-    cautions: [],
-  });
-  const operations: Omit<Operation, "step">[] = [];
+    { marks, move, stop, measure }: Pick<Operation, "marks" | "move" | "stop" | "measure">,
+  ): void => {
+    operations.push({
+      step: operations.length + 1,
+      kind,
+      times: stick.count,
+      placement,
+      marks,
+      move,
+      stop,
+      measure,
+      stopRule: stopRule({ kind, method, placement, stop, lying: at.lying, saw }),
+      size: at.size,
+      bladeHeight: at.bladeHeight,
+      cautions: [],
+    });
+  };
   if (method === "square") {
-    const cuts = { start: squareCut(slope), end: squareCut(slope) };
+    const cut = squareCut(slope);
+    const cuts = { start: cut, end: cut };
     const square = layOption({ lay, cuts, profile, saw, unit });
     const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
     const { miter, bevel } = square.first;
     const upright = { miter: miter.nearest, bevel: bevel.nearest };
-    operations.push(
-      operation("crosscut", square, square.first, { marks: upright, move: null, stop: null, measure: roughMeasure }),
-    );
+    add("crosscut", square, square.first, { marks: upright, move: null, stop: null, measure: roughMeasure });
   }
   const parting = method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
-  operations.push(operation("first-end", option, option.first, { marks, move: null, stop: null, measure: parting }));
+  add("first-end", option, option.first, { marks, move: null, stop: null, measure: parting });
   const move = option.first.kept === option.second.kept ? "flip end for end" : "slide past the blade";
-  operations.push(operation("second-end", option, option.second, { marks, move, stop: contact, measure }));
-  return operations.map((made, index) => ({ step: index + 1, ...made }));
+  add("second-end", option, option.second, { marks, move, stop: contact, measure });
+  return operations;
 }
 
 /**

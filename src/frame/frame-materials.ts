@@ -56,7 +56,8 @@ function massOf(volume: number | null, density: number | null, unit: LengthUnit)
 function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUnit): MoldingBlank | null {
   if (profile === null) return null;
   const { width, thickness } = blankSection(profile);
-  return { width, thickness, length, ...lumberOf(width * thickness * length, unit) };
+  const { boardFeet, cubicMeters } = lumberOf(width * thickness * length, unit);
+  return { width, thickness, length, boardFeet, cubicMeters };
 }
 
 /**
@@ -95,7 +96,11 @@ export function frameMaterials(
       volume,
       density,
       mass: massOf(volume, density, unit),
-      price: partPrice(brief.price, { ...blank, length: stickLength }, unit),
+      price: partPrice(
+        brief.price,
+        { length: stickLength, cubicMeters: blank?.cubicMeters ?? null, boardFeet: blank?.boardFeet ?? null },
+        unit,
+      ),
     },
     ...brief.contents.map(({ name, thickness, material, price }, layer) => {
       const filled = panel && finiteOrNull(panel.area * thickness);

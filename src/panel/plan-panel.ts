@@ -30,9 +30,9 @@ function locate(point: Point, blank: Box): LocatedPoint {
 }
 
 function locateCorner(point: Point, blank: Box): PanelCorner {
-  const located = locate(point, blank);
+  const { fromSide, fromBase } = locate(point, blank);
   const near = (blank.width + blank.height) * ON_EDGE;
-  return { ...located, inside: located.fromSide.distance > near && located.fromBase.distance > near };
+  return { point, fromSide, fromBase, inside: fromSide.distance > near && fromBase.distance > near };
 }
 
 /**

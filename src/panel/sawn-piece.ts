@@ -35,14 +35,18 @@ export function leftOf(edge: Edge, point: Point): number {
  * @returns the corners that are left
  */
 export function sawn(piece: readonly Point[], edge: Edge): Point[] {
-  return piece.flatMap((point, index) => {
+  const rest: Point[] = [];
+  for (const [index, point] of piece.entries()) {
     const next = piece[(index + 1) % piece.length]!;
-    const [here, there] = [leftOf(edge, point), leftOf(edge, next)];
-    const kept = here >= 0 ? [point] : [];
-    if (here >= 0 === there >= 0) return kept;
-    const share = here / (here - there);
-    return [...kept, { x: point.x + share * (next.x - point.x), y: point.y + share * (next.y - point.y) }];
-  });
+    const here = leftOf(edge, point);
+    const there = leftOf(edge, next);
+    if (here >= 0) rest.push(point);
+    if (here >= 0 !== there >= 0) {
+      const share = here / (here - there);
+      rest.push({ x: point.x + share * (next.x - point.x), y: point.y + share * (next.y - point.y) });
+    }
+  }
+  return rest;
 }
 
 /**

@@ -32,17 +32,20 @@ export function workAtGauge(plan: PanelPlan): WorkAtGauge[] {
   ];
   return plan.cuts.map((cut) => {
     const fence = edges.get(cut.against)!;
-    const offs = piece.map((point) => leftOf(fence, point));
-    const along = piece
-      .filter((_, index) => offs[index]! <= (width + height) * ON_EDGE)
-      .map(({ x, y }) => x * fence.direction.x + y * fence.direction.y);
+    let depth = 0;
+    let from = Infinity;
+    let to = -Infinity;
+    for (const point of piece) {
+      const off = leftOf(fence, point);
+      depth = Math.max(depth, off);
+      if (off > (width + height) * ON_EDGE) continue;
+      const along = point.x * fence.direction.x + point.y * fence.direction.y;
+      from = Math.min(from, along);
+      to = Math.max(to, along);
+    }
     const edge = cutEdge(fence, cut, 0);
     edges.set(cut.side, edge);
     piece = sawn(piece, edge);
-    return {
-      step: cut.step,
-      depth: offs.reduce((most, off) => Math.max(most, off), 0),
-      bearing: Math.max(...along) - Math.min(...along),
-    };
+    return { step: cut.step, depth, bearing: to - from };
   });
 }
