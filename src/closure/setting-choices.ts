@@ -27,8 +27,14 @@ export interface SettingChoices {
 /** Angles closer than this to a mark, as a share of the step, are on it. */
 const ON_MARK: number = 1e-9;
 
-/** A mark of a scale; where whole numbers of marks make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses. */
-function atMark(mark: number, step: number): number {
+/**
+ * A mark of a scale; where whole numbers of marks make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses.
+ *
+ * @param mark - which mark, counted from 0
+ * @param step - step of the scale in degrees
+ * @returns degrees
+ */
+export function atMark(mark: number, step: number): number {
   const perDegree = Math.round(1 / step);
   return Math.abs(perDegree * step - 1) < ON_MARK ? mark / perDegree : mark * step;
 }
@@ -41,6 +47,28 @@ function marksAround(angle: number, step: number): number[] {
   return [below - 1, below, below + 1, below + 2]
     .map((mark) => atMark(mark, step))
     .filter((mark) => Math.abs(mark) < 90);
+}
+
+/**
+ * A setting and what it costs, unchecked.
+ *
+ * @param sides - number of sides
+ * @param perDegree - how far the V gapes for every degree of open angle
+ * @param slope - planned slope in degrees, -90 to 90
+ * @param miter - miter of every end in degrees
+ * @param bevel - bevel of every end in degrees
+ * @returns the setting with its V and its slope
+ */
+export function choiceAt(sides: number, perDegree: number, slope: number, miter: number, bevel: number): SettingChoice {
+  const closure = regularClosure(sides, miter, bevel);
+  return {
+    miter: miter + 0,
+    bevel: bevel + 0,
+    angle: closure.angle,
+    vGap: Math.abs(closure.angle) * perDegree,
+    opens: opensAt(closure.angle),
+    slopeOff: miter === 0 && bevel === 0 ? 0 : closure.slope - slope,
+  };
 }
 
 /**
@@ -62,17 +90,7 @@ export function settingChoices(
 ): SettingChoices {
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
   const perDegree = gapPerDegree(sides, width);
-  const choice = (m: number, b: number): SettingChoice => {
-    const closure = regularClosure(sides, m, b);
-    return {
-      miter: m + 0,
-      bevel: b + 0,
-      angle: closure.angle,
-      vGap: Math.abs(closure.angle) * perDegree,
-      opens: opensAt(closure.angle),
-      slopeOff: m === 0 && b === 0 ? 0 : closure.slope - slope,
-    };
-  };
+  const choice = (m: number, b: number): SettingChoice => choiceAt(sides, perDegree, slope, m, b);
   const bevels = marksAround(bevel, bevelStep);
   const choices = marksAround(miter, step)
     .flatMap((m) => bevels.map((b) => choice(m, b)))

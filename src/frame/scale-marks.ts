@@ -1,5 +1,5 @@
-import { settingChoices, type SettingChoice } from "../closure/setting-choices.js";
-import type { Opens } from "../closure/index.js";
+import { closingMarks } from "../closure/closing-marks.js";
+import type { Opens, SettingChoice } from "../closure/index.js";
 import type { Saw, ScaleSetting } from "../saw/index.js";
 import type { LayOption } from "./lay-option.js";
 import { flatTwin } from "./lying-plane.js";
@@ -27,24 +27,21 @@ export interface ScaleMarks {
   /** Each angle at its nearest mark. */
   readonly nearest: MarkSetting;
   /**
-   * The marks to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap, they have the
-   * truest slope; where none does, they have the smallest sum of the gap and of how far the outer edge is off for the slope, width times `slopeOff` in radians.
+   * The marks to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap and within
+   * `slopeRange`, they have the truest slope; where none does, they have the smallest sum of the gap and of how far the outer edge is off for the slope, width times `slopeOff` in radians.
    */
   readonly best: MarkSetting;
+  /**
+   * How far marks that close the ring were looked for: all at which its slope is off by no more than this, in degrees. 2, less where 500 marks do not reach so far, on scales finer
+   * than a hundredth of a degree. 0 where one angle is 0: it stays there, and the slope with it.
+   */
+  readonly slopeRange: number;
 }
 
 /** How far a scale goes for both ends of a stick, with room for the rounding of its end. */
 function reachOf(saw: Saw, { first, second }: LayOption, scale: "miter" | "bevel"): number {
   const reaches = [first[scale].leans, second[scale].leans].map((hand) => (hand === "none" ? 90 : saw[scale][hand]));
   return Math.min(...reaches) + 1e-9;
-}
-
-function bestOf(choices: readonly SettingChoice[], width: number, gap: number): SettingChoice {
-  const close = choices.filter((choice) => choice.vGap <= gap);
-  const offFor = ({ slopeOff }: SettingChoice): number => width * Math.abs(slopeOff) * (Math.PI / 180);
-  const costOf = (choice: SettingChoice): number => offFor(choice) + (close.length > 0 ? 0 : choice.vGap);
-  const rivals = close.length > 0 ? close : choices;
-  return rivals.reduce((best, one) => (costOf(one) < costOf(best) ? one : best));
 }
 
 /**
@@ -58,16 +55,21 @@ function bestOf(choices: readonly SettingChoice[], width: number, gap: number): 
  * @param gap - the accepted V
  * @param saw - the saw
  * @param option - how the stick lies
- * @returns the nearest marks and the best
+ * @returns the nearest marks, the best, and how far these were looked for
  */
 export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, option: LayOption): ScaleMarks {
   const twin = flatTwin(option.rotation);
   // Sizes alone: which way the blade leans is the lay's, and a mark beyond 0 would be on the other hand.
-  const { nearest, choices } = settingChoices(sides, width, Math.abs(twin), saw.miter.step, saw.bevel.step);
-  const [miterReach, bevelReach] = [reachOf(saw, option, "miter"), reachOf(saw, option, "bevel")];
-  const reached = choices.filter(
-    ({ miter, bevel }) => miter >= 0 && bevel >= 0 && miter <= miterReach && bevel <= bevelReach,
-  );
+  const { nearest, best, slopeRange } = closingMarks({
+    sides,
+    width,
+    slope: Math.abs(twin),
+    gap,
+    step: saw.miter.step,
+    bevelStep: saw.bevel.step,
+    miterReach: reachOf(saw, option, "miter"),
+    bevelReach: reachOf(saw, option, "bevel"),
+  });
   const reading = (size: number, reads: string): number =>
     reads === "from-blade" || reads === "from-table" ? 90 - size : size;
   const miss = (size: number, { degrees }: ScaleSetting): number => Math.abs(size - degrees);
@@ -80,5 +82,5 @@ export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, 
     opens: choice.opens,
     slopeOff: twin < 0 ? 0 - choice.slopeOff : choice.slopeOff,
   });
-  return { nearest: marks(nearest), best: marks(bestOf(reached, width, gap)) };
+  return { nearest: marks(nearest), best: marks(best), slopeRange };
 }

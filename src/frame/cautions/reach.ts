@@ -2,14 +2,23 @@ import { raise, type CuttingRule } from "./cutting-rule.js";
 
 /** The marks of the scales that cost least still open the last joint by more than is accepted. */
 export const reach: CuttingRule = ({ plan, gap: limit, cutSteps }) => {
-  const best = plan.marks?.best;
+  if (plan.marks === null) return null;
+  const { best, slopeRange } = plan.marks;
   // A setting that is on its marks opens nothing but what rounding leaves.
-  if (best === undefined || best.opens === "nowhere" || !(best.gap > limit)) return null;
+  if (best.opens === "nowhere" || !(best.gap > limit)) return null;
   const { gap, miterMiss, bevelMiss, miter: miterMark, bevel: bevelMark, slopeOff } = best;
-  const sentence =
-    "No marks of the saw's scales close the ring: even those that cost least open the last joint visibly. Set finer than the marks, and prove the setting on scrap by closing a ring of test pieces.";
+  const where =
+    slopeRange === 0 ? "with the angle that has to be 0 left at 0" : "while its sides stand near their slope";
+  const sentence = `No marks of the saw's scales close the ring ${where}: even those that cost least open the last joint visibly. Set finer than the marks, and prove the setting on scrap by closing a ring of test pieces.`;
   return raise("reach", "care", cutSteps, sentence, {
     length: { gap, limit },
-    angle: { miterMiss, bevelMiss, miterMark, bevelMark, slopeOff },
+    angle: {
+      miterMiss,
+      bevelMiss,
+      miterMark,
+      bevelMark,
+      slopeOff,
+      ...(slopeRange === 0 ? {} : { slopeSearched: slopeRange }),
+    },
   });
 };

@@ -1,0 +1,137 @@
+import { atan2Deg, cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
+import { atMark, choiceAt, type SettingChoice } from "./setting-choices.js";
+
+/** Marks that close the ring are taken while the slope is off by no more than this, in degrees. */
+const SLOPE_RANGE: number = 2;
+
+/** Most marks of the miter scale that are tried on either side of the exact angle: scales of a hundredth of a degree need no more. */
+const MOST_MARKS: number = 500;
+
+/** Angles closer than this to 0, in degrees, are 0. */
+const ZERO: number = 1e-9;
+
+/** What {@link closingMarks} works from. */
+export interface ClosingMarksTask {
+  /** Number of sides. */
+  readonly sides: number;
+  /** Level width of the joint. */
+  readonly width: number;
+  /** Slope in degrees, 0 to 90. */
+  readonly slope: number;
+  /** The accepted V. */
+  readonly gap: number;
+  /** Step of the miter scale in degrees. */
+  readonly step: number;
+  /** Step of the bevel scale in degrees. */
+  readonly bevelStep: number;
+  /** How far the miter scale goes, in degrees. */
+  readonly miterReach: number;
+  /** How far the bevel scale goes, in degrees. */
+  readonly bevelReach: number;
+}
+
+/** The marks to set, and how far they were looked for. */
+export interface ClosingMarks {
+  /** Each angle at its nearest mark. */
+  readonly nearest: SettingChoice;
+  /** The marks that cost least. */
+  readonly best: SettingChoice;
+  /** By how many degrees the slope may be off at marks that were looked at; 0 where an angle of 0 stays at 0, so that no mark changes the slope. */
+  readonly slopeRange: number;
+}
+
+/** The slope at which a ring closes whose joints turn by twice a half, with a given miter: cos s = tan m / tan h. */
+function slopeAt(half: number, miter: number): number {
+  if (half <= miter) return 0;
+  if (half >= 90) return 90;
+  const [along, across] = [tanDeg(miter), tanDeg(half)];
+  return atan2Deg(Math.sqrt((across - along) * (across + along)), along);
+}
+
+/** The bevels that are worth a look at one miter: the marks beside the closing one, beside the one that keeps the slope, and those between which the gap is accepted. */
+function bevelsAt(half: number, error: number, miter: number, task: ClosingMarksTask): Set<number> {
+  const { slope, bevelStep, bevelReach } = task;
+  const keeps = slope < 90 ? atan2Deg(sinDeg(miter) * sinDeg(slope), cosDeg(slope)) : half;
+  const closes = otherAngle(half, miter) ?? 0;
+  const least = otherAngle(Math.max(half - error, 0), miter) ?? 0;
+  const most = otherAngle(Math.min(half + error, 90), miter) ?? 0;
+  const last = Math.floor(bevelReach / bevelStep);
+  const marks = new Set<number>();
+  for (const bevel of [keeps, closes, least, most]) {
+    const mark = bevel / bevelStep;
+    marks.add(Math.min(Math.floor(mark), last)).add(Math.min(Math.ceil(mark), last));
+  }
+  return marks;
+}
+
+/**
+ * The marks of both scales that cost least, among all that can matter, on bare numbers, unchecked.
+ *
+ * Of the marks that keep within the accepted V and within 2 degrees of the slope, the ones with the truest slope; where there are none, the ones with the smallest sum of the V and of
+ * what the slope puts the outer edge off, width times the slope's error in radians. An angle that has to be 0 stays at 0: it is not set.
+ *
+ * Every miter mark is tried, outward from the exact angle to both hands. At one miter V and slope depend on the bevel alone, the slope steadily, so only the bevels
+ * beside a few values count. With a joint's half turn within e of h, the slope of a ring of miter m lies between acos(tan m / tan(h - e)) and acos(tan m / tan(h + e)), which
+ * moves away from what is planned as m does: the search ends where that alone costs more than the best marks found.
+ *
+ * @param task - ring, scales and accepted V
+ * @returns the marks and how far they were looked for
+ */
+export function closingMarks(task: ClosingMarksTask): ClosingMarks {
+  const { sides, width, slope, gap, step, bevelStep, miterReach } = task;
+  const half = 180 / sides;
+  const perDegree = gapPerDegree(sides, width);
+  const exact = compoundMiterKernel(half, slope);
+  const [noMiter, noBevel] = [exact.miter < ZERO, exact.bevel < ZERO];
+  const halfFor = (vGap: number): number => vGap / perDegree / (2 * sides);
+  const costOf = ({ vGap, slopeOff }: SettingChoice): number => vGap + width * (Math.abs(slopeOff) / DEGREES);
+
+  let truest: SettingChoice | undefined;
+  let cheapest: SettingChoice | undefined;
+  const look = (miter: number, bevel: number): void => {
+    const one = choiceAt(sides, perDegree, slope, miter, bevel);
+    if (cheapest === undefined || costOf(one) < costOf(cheapest)) cheapest = one;
+    if (one.vGap > gap || Math.abs(one.slopeOff) > SLOPE_RANGE) return;
+    if (truest === undefined || Math.abs(one.slopeOff) < Math.abs(truest.slopeOff)) truest = one;
+  };
+  const lookAt = (miter: number): void => {
+    if (noBevel) return look(miter, 0);
+    for (const mark of bevelsAt(half, halfFor(gap), miter, task)) look(miter, atMark(mark, bevelStep));
+  };
+  /** By how much the slope is off at least at a miter, where the half turn is off by an error at most. */
+  const leastOff = (miter: number, error: number): number =>
+    miter < exact.miter ? slopeAt(half - error, miter) - slope : slope - slopeAt(half + error, miter);
+  /** Whether a miter, or one still farther out, may have better marks than the best so far. */
+  const mayHelp = (miter: number): boolean => {
+    // Without a bevel the slope is right at all marks, and the nearest ones open least.
+    if (noBevel) return Math.abs(miter - exact.miter) < 2 * step;
+    const most = truest === undefined ? SLOPE_RANGE : Math.abs(truest.slopeOff);
+    if (cheapest === undefined || leastOff(miter, halfFor(gap)) <= most) return true;
+    const cost = costOf(cheapest);
+    return truest === undefined && (leastOff(miter, halfFor(cost)) / DEGREES) * width < cost;
+  };
+
+  const below = Math.floor(exact.miter / step);
+  let slopeRange = noMiter || noBevel ? 0 : SLOPE_RANGE;
+  if (noMiter) lookAt(0);
+  for (const hand of noMiter ? [] : [-1, 1]) {
+    const first = hand < 0 ? below : below + 1;
+    for (let count = 0; ; count += 1) {
+      const miter = atMark(first + hand * count, step);
+      if (miter < 0 || miter > miterReach || miter >= 90 || !mayHelp(miter)) break;
+      if (count === MOST_MARKS) {
+        slopeRange = Math.min(slopeRange, Math.max(leastOff(miter, halfFor(gap)), 0));
+        break;
+      }
+      lookAt(miter);
+    }
+  }
+  const nearest = (angle: number, scale: number): number => atMark(Math.round(angle / scale), scale);
+  return {
+    nearest: choiceAt(sides, perDegree, slope, nearest(exact.miter, step), nearest(exact.bevel, bevelStep)),
+    best: (truest ?? cheapest)!,
+    slopeRange,
+  };
+}
