@@ -97,7 +97,10 @@ export function closingMarks(task: ClosingMarksTask): ClosingMarks {
     if (truest === undefined || Math.abs(one.slopeOff) < Math.abs(truest.slopeOff)) truest = one;
   };
   const lookAt = (miter: number): void => {
-    if (noBevel) return look(miter, 0);
+    if (noBevel) {
+      look(miter, 0);
+      return;
+    }
     for (const mark of bevelsAt(half, halfFor(gap), miter, task)) look(miter, atMark(mark, bevelStep));
   };
   /** By how much the slope is off at least at a miter, where the half turn is off by an error at most. */

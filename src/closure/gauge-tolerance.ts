@@ -1,7 +1,7 @@
 import { checkLength, checkObject, checkSides, checkSlope, reject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
-import { gapPerDegree, otherAngle } from "./regular-closure.js";
+import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
 
 /** Options of {@link gaugeTolerance}. */
 export interface GaugeToleranceOptions {
@@ -21,8 +21,14 @@ export interface AngleTolerance {
   readonly miter: number | null;
   /** The bevel, with the miter right; `null` in flat and nearly flat frames, which it dishes or twists rather than opens. */
   readonly bevel: number | null;
-  /** Each of both at once: when they add up (shared errors), or independent of each other (random ones). */
+  /** Each of both at once, when they add up. */
   readonly each: number;
+}
+
+/** By how many degrees the angles of a cut may scatter. */
+export interface AngleScatter extends Omit<AngleTolerance, "each"> {
+  /** Each of both at once, independent of each other; `null` where the law of first order is off by more than a tenth, as in wide gaps of many sides. */
+  readonly each: number | null;
 }
 
 /** What a V at the last joint leaves to the saw. */
@@ -35,20 +41,44 @@ export interface GaugeTolerance {
    * When the errors of all cuts are independent and scatter about 0 in the normal way: the standard deviation with which 95 of
    * 100 rings keep within the V. They add up as the square root of 2n.
    */
-  readonly random: AngleTolerance;
+  readonly random: AngleScatter;
 }
 
 /** Two-sided 95 % point of the normal distribution, from any table of it: P(|x| < 1.959964) = 0.95. */
 const NINETY_FIVE: number = 1.959963984540054;
 
-/** The law of first order is good to this share; where it is not, the slope goes wrong long before the joint opens. */
+/** Tolerances are as near as this share to the true ones; where the law of first order is not, the slope goes wrong long before the joint opens. */
 const GOOD_TO: number = 0.1;
+
+/**
+ * By how much one angle must really change, the other one right, until half the turn is off by an error; `undefined` where no change does it.
+ *
+ * cos h = cos m cos b holds before and after, so sin(m' - m) = sin(e) sin(2h + e) / (cos^2 b sin(m' + m)): a small change is no difference of two large angles.
+ */
+function changeFor(half: number, error: number, own: number, other: number): number | undefined {
+  const then = otherAngle(half + error, other);
+  if (then === undefined) return undefined;
+  const cosine = cosDeg(other);
+  const sine = (sinDeg(error) * sinDeg(2 * half + error)) / (cosine * cosine * sinDeg(then + own));
+  return Math.abs(Math.asin(sine)) * DEGREES;
+}
 
 /** How far one angle must really be off, the other one right, until half the turn is off by an error: the nearer of both ways. */
 function trueError(half: number, error: number, own: number, other: number): number {
-  const more = otherAngle(half + error, other)! - Math.abs(own);
-  const least = otherAngle(half - error, other);
-  return least === undefined ? more : Math.min(more, Math.abs(own) - least);
+  const more = changeFor(half, error, own, other)!;
+  const less = changeFor(half, -error, own, other);
+  return less === undefined ? more : Math.min(more, less);
+}
+
+/**
+ * Whether 95 of 100 rings keep within the V when a tolerance for random errors is a tenth less, at the most.
+ *
+ * By second order the turns of n joints are off by b standard deviations on average, which is b = sqrt(n/8) k d for a standard deviation d of one angle, where
+ * k is the curvature of half the turn over its slope. A normal sum that is b off its middle keeps within 1.96 (1 + 0.453 b^2), and its own scatter is greater by b^2 / n.
+ */
+function holdsInRings(sides: number, deviation: number, curvature: number, effect: number): boolean {
+  const off = (Math.sqrt(sides / 8) * curvature * deviation) / DEGREES / effect;
+  return off * off * (0.453 + 1 / sides) <= GOOD_TO;
 }
 
 /**
@@ -81,19 +111,34 @@ export function toleranceKernel(sides: number, width: number, gap: number, slope
   const byMiter = cosDeg(slope);
   const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
   const angle = gap / gapPerDegree(sides, width);
+  const isGood = (tolerance: number, truth: number): boolean => Math.abs(tolerance / truth - 1) <= GOOD_TO;
   const single = (error: number, effect: number, own: number, other: number): number | null => {
     const tolerance = error / effect;
-    return Math.abs(trueError(half, error, own, other) / tolerance - 1) <= GOOD_TO ? tolerance : null;
+    return isGood(tolerance, trueError(half, error, Math.abs(own), Math.abs(other))) ? tolerance : null;
   };
   const tolerance = (error: number, both: number): AngleTolerance => ({
     miter: single(error, byMiter, miter, bevel),
     bevel: single(error, byBevel, bevel, miter),
     each: error / both,
   });
+  // Second derivatives of half the turn by the angles, per radian: cot h (1 - slope^2).
+  const cotangent = cosDeg(half) / sinDeg(half);
+  const [curveMiter, curveBevel] = [byMiter, byBevel].map((effect) => cotangent * (1 - effect) * (1 + effect)) as [
+    number,
+    number,
+  ];
+  const both = Math.hypot(byMiter, byBevel);
+  const { miter: ofMiter, bevel: ofBevel, each } = tolerance(angle / (NINETY_FIVE * Math.sqrt(2 * sides)), both);
+  const inRings = (deviation: number | null, curvature: number, effect: number): number | null =>
+    deviation !== null && holdsInRings(sides, deviation, curvature, effect) ? deviation : null;
   return {
     angle,
     shared: tolerance(angle / (2 * sides), byMiter + byBevel),
-    random: tolerance(angle / (NINETY_FIVE * Math.sqrt(2 * sides)), Math.hypot(byMiter, byBevel)),
+    random: {
+      miter: inRings(ofMiter, curveMiter, byMiter),
+      bevel: inRings(ofBevel, curveBevel, byBevel),
+      each: inRings(each, curveMiter + curveBevel, both),
+    },
   };
 }
 
@@ -102,7 +147,9 @@ export function toleranceKernel(sides: number, width: number, gap: number, slope
  *
  * A V of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
  * plan error of a cut is a 2n-th of it; independent ones add up as their squares do, so their standard deviation is
- * 1 / (1.96 sqrt(2n)) of it. This is the law of first order; a tolerance for which it is off by more than a tenth is not given.
+ * 1 / (1.96 sqrt(2n)) of it. This is the law of first order. A tolerance is given where it is within a tenth of the true one: the error that makes the V to all
+ * orders, the other angle right, or, by second order, the standard deviation with which 95 of 100 rings keep within it. Elsewhere it is `null`. A shared `each` is always given: the
+ * law is off by less than 7 % at the widest gap.
  *
  * @param options - sides, level width, the accepted V and the slope
  * @returns tolerances of miter and bevel in degrees, positive

@@ -8,6 +8,7 @@ export { closingPiece, type ClosingPiece } from "./closing-piece.js";
 export { correctSetting, type CorrectSettingOptions, type SettingCorrection } from "./correct-setting.js";
 export {
   gaugeTolerance,
+  type AngleScatter,
   type AngleTolerance,
   type GaugeTolerance,
   type GaugeToleranceOptions,

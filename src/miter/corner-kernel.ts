@@ -11,7 +11,7 @@ import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
  *   N2.u1 = -sin s2 sin T,  N1.u2 = sin s1 sin T      A2.u1 = cos s2 sin T,  A1.u2 = -cos s1 sin T
  */
 
-/** A normal by its components along, across and through a stick, of any length. */
+/** A unit normal by its components along, across and through a stick. */
 export type Normal = readonly [along: number, across: number, through: number];
 
 /** The end planes of the two sticks at a corner: the normal of each points out of its own stick. */
@@ -50,6 +50,18 @@ function facesCosine(half: number, s1: number, s2: number): number {
   return cosDeg(s1) * cosDeg(s2) + sinDeg(s1) * sinDeg(s2) * cosDeg(2 * half);
 }
 
+/**
+ * Length of t2 N1 - t1 N2: the root of (t2 - t1)^2 + 2 t1 t2 (1 - N1.N2), which has no term below 0, so that it keeps its digits where the components are small differences.
+ */
+function facesLength(half: number, s1: number, t1: number, s2: number, t2: number): number {
+  const product = sinDeg(s1) * sinDeg(s2);
+  // A product of two tiny sines has no digits left; their roots have.
+  const sines =
+    product > 1e-290 ? Math.sqrt(product) : Math.sqrt(Math.abs(sinDeg(s1))) * Math.sqrt(Math.abs(sinDeg(s2)));
+  const apart = Math.hypot(sinDeg((s1 - s2) / 2), sines * sinDeg(half));
+  return Math.hypot(t2 - t1, 2 * Math.sqrt(t1 * t2) * apart);
+}
+
 /** 1 - N1.N2 = 2 sin^2((s1 - s2)/2) + 2 sin s1 sin s2 sin^2 h: no term is negative when the slopes have one sign. */
 function facesVersine(half: number, s1: number, s2: number): number {
   return versine((s1 - s2) / 2) + sinDeg(s1) * sinDeg(s2) * versine(half);
@@ -60,7 +72,7 @@ function facesVersine(half: number, s1: number, s2: number): number {
  *
  * @param half - half the turn in degrees
  * @param slope - slope of both boards
- * @returns the normals, of length 1
+ * @returns the unit normals
  */
 export function bisectorPlanes(half: number, slope: number): NormalPair {
   const sinH = sinDeg(half);
@@ -78,30 +90,31 @@ export function bisectorPlanes(half: number, slope: number): NormalPair {
  *
  * Every plane through the first line has a normal p N1 + q N2; the second line lies t1 and t2 below the faces, so
  * p t1 + q t2 = 0 and the normal is M = t2 N1 - t1 N2. It points out of the first board where M.u1 = t1 sin s2 sin T is
- * positive, which is where slope and turn have the same sign.
+ * positive, which is where slope and turn have the same sign. Both thicknesses are divided by the length of M.
  *
  * @param half - half the turn in degrees, not 0
  * @param s1 - slope of the first board, not 0
  * @param t1 - its thickness
  * @param s2 - slope of the second board, of the first one's sign
  * @param t2 - its thickness
- * @returns the normals
+ * @returns the unit normals
  */
 export function facePlanes(half: number, s1: number, t1: number, s2: number, t2: number): NormalPair {
   const out = s1 < 0 === half < 0 ? 1 : -1;
   const sinTurn = sinDeg(2 * half);
   const cos = facesCosine(half, s1, s2);
   const oneLessCos = facesVersine(half, s1, s2);
+  const length = facesLength(half, s1, t1, s2, t2);
   return [
     [
-      out * t1 * sinDeg(s2) * sinTurn,
-      -out * t1 * crossTilt(s1, s2, half),
-      out * lessProjection(t2, t1, t2 - t1, cos, oneLessCos),
+      (out * t1 * sinDeg(s2) * sinTurn) / length,
+      (-out * t1 * crossTilt(s1, s2, half)) / length,
+      (out * lessProjection(t2, t1, t2 - t1, cos, oneLessCos)) / length,
     ],
     [
-      -out * t2 * sinDeg(s1) * sinTurn,
-      -out * t2 * crossTilt(s2, s1, half),
-      out * lessProjection(t1, t2, t1 - t2, cos, oneLessCos),
+      (-out * t2 * sinDeg(s1) * sinTurn) / length,
+      (-out * t2 * crossTilt(s2, s1, half)) / length,
+      (out * lessProjection(t1, t2, t1 - t2, cos, oneLessCos)) / length,
     ],
   ];
 }
@@ -116,6 +129,12 @@ function planDifference(s1: number, w1: number, s2: number, w2: number): number 
   return Math.abs(s1) > Math.abs(s2) ? (w2 - w1) * cosDeg(s1) + w2 * cosines : (w2 - w1) * cosDeg(s2) + w1 * cosines;
 }
 
+/** A normal, brought to length 1. */
+function unitNormal(along: number, across: number, through: number): Normal {
+  const length = Math.hypot(along, across, through);
+  return [along / length, across / length, through / length];
+}
+
 /**
  * The upright joint plane that holds, seen from above, the points where the inner and where the outer edges meet.
  *
@@ -128,7 +147,7 @@ function planDifference(s1: number, w1: number, s2: number, w2: number): number 
  * @param w1 - its width
  * @param s2 - slope of the second board, not 90 or -90
  * @param w2 - its width
- * @returns the normals
+ * @returns the unit normals
  */
 export function edgePlanes(half: number, s1: number, w1: number, s2: number, w2: number): NormalPair {
   const out = half < 0 ? -1 : 1;
@@ -141,8 +160,8 @@ export function edgePlanes(half: number, s1: number, w1: number, s2: number, w2:
   const inward1 = out * lessProjection(q2, q1, difference, cosTurn, oneLessCos);
   const inward2 = out * lessProjection(q1, q2, -difference, cosTurn, oneLessCos);
   return [
-    [out * q1 * sinTurn, -inward1 * cosDeg(s1), inward1 * sinDeg(s1)],
-    [-out * q2 * sinTurn, -inward2 * cosDeg(s2), inward2 * sinDeg(s2)],
+    unitNormal(out * q1 * sinTurn, -inward1 * cosDeg(s1), inward1 * sinDeg(s1)),
+    unitNormal(-out * q2 * sinTurn, -inward2 * cosDeg(s2), inward2 * sinDeg(s2)),
   ];
 }
 
@@ -153,7 +172,7 @@ export function edgePlanes(half: number, s1: number, w1: number, s2: number, w2:
  * @param half - half the turn in degrees, not 0
  * @param s1 - slope of the first board, not 0
  * @param s2 - slope of the second board, of the first one's sign
- * @returns the normals, of length 1
+ * @returns the unit normals
  */
 export function buttFacePlanes(half: number, s1: number, s2: number): NormalPair {
   const out = s1 < 0 === half < 0 ? 1 : -1;
@@ -172,7 +191,7 @@ export function buttFacePlanes(half: number, s1: number, s2: number): NormalPair
  * @param half - half the turn in degrees, not 0
  * @param s1 - slope of the first board, not 90 or -90
  * @param s2 - slope of the second board, not 90 or -90
- * @returns the normals, of length 1
+ * @returns the unit normals
  */
 export function buttEdgePlanes(half: number, s1: number, s2: number): NormalPair {
   const out = half < 0 ? -1 : 1;

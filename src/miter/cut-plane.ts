@@ -4,6 +4,9 @@
  * `along` runs counter-clockwise round the frame, `across` outward from the sight edge, `through` from the back to the
  * face. In this order the three axes are left-handed: `along` x `through` = `across`. A saw of kerf k takes k / |along| of
  * the stick's length.
+ *
+ * Between equal boards every part is within 6 units in the last place. Between others a part is a sum of terms of both signs, and within 6 units of the sum of their
+ * magnitudes; where edges meet, the errors of the other parts come in by way of the length.
  */
 export interface CutPlane {
   /** Component along the stick: positive where the stick ends, negative where it starts; never 0. */

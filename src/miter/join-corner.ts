@@ -42,15 +42,14 @@ export interface Corner {
   readonly dihedral: number;
 }
 
-/** A normal, brought to length 1. */
-function unitPlane([along, across, through]: Normal): CutPlane {
-  const length = Math.hypot(along, across, through);
-  return { along: along / length, across: across / length + 0, through: through / length + 0 };
+/** A unit normal by the names of its components. */
+function planeWith([along, across, through]: Normal): CutPlane {
+  return { along, across: across + 0, through: through + 0 };
 }
 
 /** The cut along a plane. */
 function endCut(normal: Normal, slope: number, end: StickEnd): EndCut {
-  const plane = unitPlane(normal);
+  const plane = planeWith(normal);
   const { miter, bevel } = settingKernel(plane.along, plane.across, plane.through, 0);
   return { miter, bevel, slope, end, plane };
 }
@@ -127,8 +126,8 @@ export function joinCorner(options: JoinCornerOptions): Corner {
     const { miter, bevel, dihedral } = compoundMiterKernel(half, first.slope);
     const [normal, facing] = bisectorPlanes(half, first.slope);
     return {
-      first: { miter, bevel, slope: first.slope, end: "end", plane: unitPlane(normal), planMiter: half },
-      second: { miter, bevel, slope: second.slope, end: "start", plane: unitPlane(facing), planMiter: half },
+      first: { miter, bevel, slope: first.slope, end: "end", plane: planeWith(normal), planMiter: half },
+      second: { miter, bevel, slope: second.slope, end: "start", plane: planeWith(facing), planMiter: half },
       dihedral,
     };
   }

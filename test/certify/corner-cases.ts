@@ -43,7 +43,12 @@ function isMirrored({ joint, meet, first, second }: CornerInput): boolean {
   return meet === "faces" ? first.thickness === second.thickness : first.width === second.width;
 }
 
-/** The sums of the terms' magnitudes, on the scale of the unit normal. */
+/**
+ * The sums of the terms' magnitudes, on the scale of the unit normal.
+ *
+ * A normal that is brought to length 1 by its own components carries the errors of all of them. Only that of a miter at edges is: other lengths are known
+ * without cancellation.
+ */
 function magnitudes(input: CornerInput, own: Board, other: Board, unit: Parts): Parts {
   if (isMirrored(input)) return [Math.abs(unit[0]), Math.abs(unit[1]), Math.abs(unit[2])];
   const sums = normalTerms(input, own, other).map((terms) => terms.reduce((sum, term) => sum + Math.abs(term), 0));
@@ -70,9 +75,9 @@ function cornerCase(input: CornerInput): Case {
         const [along, across, through] = [want[`${end}.along`], want[`${end}.across`], want[`${end}.through`]];
         const unit: Parts = [along.mid.toNumber(), across.mid.toNumber(), through.mid.toNumber()];
         const sums = end === "first" ? magnitudes(input, first, second, unit) : magnitudes(input, second, first, unit);
-        const carried = unitTerms(unit, sums);
+        const carried = joint === "miter" && meet === "edges" && !isMirrored(input) ? unitTerms(unit, sums) : sums;
         const angles = settingTerms(unit, sums);
-        const kind = `corner, ${joint} at ${meet}:`;
+        const kind = isMirrored(input) ? "corner of equal boards:" : `corner, ${joint} at ${meet}:`;
         return [
           { quantity: `${kind} miter`, got: cut.miter, want: want[`${end}.miter`], angle: true, terms: angles.miter },
           { quantity: `${kind} bevel`, got: cut.bevel, want: want[`${end}.bevel`], angle: true, terms: angles.bevel },

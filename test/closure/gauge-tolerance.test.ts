@@ -126,6 +126,133 @@ describe("100,000 rings cut at random", () => {
   });
 });
 
+describe("a tolerance is within a tenth of the true one, or not given", () => {
+  /** The V of a ring whose cuts are all off by the same. */
+  const vGapOff = (sides: number, width: number, slope: number, dm: number, db: number): number => {
+    const { miter, bevel } = compoundMiter({ sides, slope });
+    const half = Math.acos(Math.cos((miter + dm) * RADIAN) * Math.cos((bevel + db) * RADIAN));
+    return (Math.abs(2 * Math.PI - 2 * sides * half) * width) / Math.cos(Math.PI / sides);
+  };
+  /** The smallest error that makes a V, either way, by halving; no larger than makes the half turn go back. */
+  const trueOf = (off: (error: number) => number, gap: number, most: number): number => {
+    const oneWay = (sign: 1 | -1, end: number): number => {
+      if (off(sign * end) < gap) return Infinity;
+      let [low, high] = [0, end];
+      for (let step = 0; step < 80; step += 1) {
+        const middle = (low + high) / 2;
+        if (off(sign * middle) < gap) low = middle;
+        else high = middle;
+      }
+      return low;
+    };
+    return Math.min(oneWay(1, 60), oneWay(-1, most));
+  };
+
+  test("of 19 sides at a slope of 76, whose miter opens the V when it is 0.553 off, not 0.615", () => {
+    const given = { sides: 19, width: 20, gap: 2, slope: 76 };
+    const truth = trueOf((dm) => vGapOff(19, 20, 76, dm, 0), 2, compoundMiter(given).miter);
+    expect(truth.toFixed(3)).toBe("0.553");
+    const { miter } = gaugeTolerance(given).shared;
+    expect(miter === null || Math.abs(miter / truth - 1) <= 0.1).toBe(true);
+  });
+
+  test("when all cuts are off alike, at every slope and gap; it is given wherever the law of first order is so good", () => {
+    let [kept, dropped] = [0, 0];
+    for (const sides of [3, 4, 6, 9, 19, 40]) {
+      for (const slope of [0, 3, 12, 30, 45, 60, 76, 85, 88, 90, -50]) {
+        for (const gap of [1e-3, 0.05, 0.5, 2, 8, 19]) {
+          const { shared } = gaugeTolerance({ sides, width: 20, gap, slope });
+          const { miter, bevel } = compoundMiter({ sides, slope: Math.abs(slope) });
+          const share = ((gap / 20) * Math.cos(Math.PI / sides)) / RADIAN / (2 * sides);
+          const effects = {
+            miter: Math.cos(slope * RADIAN),
+            bevel: Math.cos(miter * RADIAN) * Math.sin(Math.abs(slope) * RADIAN),
+          };
+          const v = (dm: number, db: number): number => vGapOff(sides, 20, Math.abs(slope), dm, db);
+          const truths = {
+            miter: trueOf((dm) => v(dm, 0), gap, miter),
+            bevel: trueOf((db) => v(0, db), gap, bevel),
+          };
+          for (const name of ["miter", "bevel"] as const) {
+            const linear = share / effects[name];
+            const off = Math.abs(linear / truths[name] - 1);
+            if (Math.abs(off - 0.1) < 1e-4) continue;
+            if (off > 0.1) {
+              expect(shared[name]).toBeNull();
+              dropped += 1;
+            } else {
+              expect(shared[name]! / linear).toBeCloseTo(1, 9);
+              kept += 1;
+            }
+          }
+          const both = trueOf((d) => v(d, d), gap, Math.min(miter, bevel));
+          expect(Math.abs(shared.each / both - 1)).toBeLessThan(0.07);
+          expect(shared.each / (share / (effects.miter + effects.bevel))).toBeCloseTo(1, 9);
+        }
+      }
+    }
+    expect([kept > 300, dropped > 100]).toEqual([true, true]);
+  });
+
+  test("however narrow the V is", () => {
+    for (const gap of [1e-6, 1e-20, 1e-90]) {
+      const { shared, random } = gaugeTolerance({ sides: 8, width: 40, gap, slope: 30 });
+      const wide = gaugeTolerance({ sides: 8, width: 40, gap: 1e-3, slope: 30 });
+      for (const name of ["miter", "bevel", "each"] as const) {
+        expect(shared[name]! / gap / (wide.shared[name]! / 1e-3)).toBeCloseTo(1, 9);
+        expect(random[name]! / gap / (wide.random[name]! / 1e-3)).toBeCloseTo(1, 9);
+      }
+    }
+  });
+
+  test("when each is off by its own: what is not given would not hold in rings", () => {
+    const RINGS_HERE = 1500;
+    /** How many rings of a hundred keep within the V by the sum of their turns, when the angles scatter so. */
+    const within = (sides: number, slope: number, width: number, gap: number, dm: number, db: number): number => {
+      const exact = compoundMiter({ sides, slope });
+      const normal = normalNumbers(sides + slope);
+      let good = 0;
+      for (let ring = 0; ring < RINGS_HERE; ring += 1) {
+        let turns = 0;
+        for (let joint = 0; joint < sides; joint += 1) {
+          // A joint turns by the means of its two ends.
+          const m = exact.miter + (dm * (normal() + normal())) / 2;
+          const b = exact.bevel + (db * (normal() + normal())) / 2;
+          turns += 2 * Math.acos(Math.cos(m * RADIAN) * Math.cos(b * RADIAN));
+        }
+        if ((Math.abs(2 * Math.PI - turns) * width) / Math.cos(Math.PI / sides) <= gap) good += 1;
+      }
+      return good / RINGS_HERE;
+    };
+    // Four standard errors of a share.
+    const error = 4 * Math.sqrt((0.95 * 0.05) / RINGS_HERE);
+    const found = { given: 0, dropped: 0 };
+    for (const sides of [4, 12, 30]) {
+      for (const slope of [15, 75]) {
+        for (const gap of [0.5, 2, 12]) {
+          const { random } = gaugeTolerance({ sides, width: 20, gap, slope });
+          for (const name of ["miter", "bevel", "each"] as const) {
+            const deviation = random[name];
+            if (deviation === null) {
+              found.dropped += 1;
+              continue;
+            }
+            found.given += 1;
+            const [dm, db] = [name === "bevel" ? 0 : deviation, name === "miter" ? 0 : deviation];
+            // The true standard deviation lies between ten elevenths of the one given and ten ninths.
+            expect(within(sides, slope, 20, gap, dm / 1.1, db / 1.1)).toBeGreaterThan(0.95 - error);
+            expect(within(sides, slope, 20, gap, dm / 0.9, db / 0.9)).toBeLessThan(0.95 + error);
+          }
+        }
+      }
+    }
+    expect([found.given > 15, found.dropped > 10]).toEqual([true, true]);
+    // By the law of first order 0.39 degrees: the ring would open by more than the V on average.
+    expect(gaugeTolerance({ sides: 1000, width: 1, gap: 0.6, slope: 45 }).random.each).toBeNull();
+    expect(within(1000, 45, 1, 0.6, 0.39, 0.39)).toBeLessThan(0.01);
+  });
+});
+
 describe("laws", () => {
   const anySides = fc.integer({ min: 3, max: 40 });
   const anySlope = fc.oneof(fc.double({ min: -89, max: 89, noNaN: true }), fc.constantFrom(0, 90, -90));
@@ -164,6 +291,7 @@ describe("laws", () => {
     const upright = gaugeTolerance({ sides: 4, width: 40, gap: 0.2, slope: 90 });
     expect([upright.shared.miter, upright.random.miter]).toEqual([null, null]);
     expect(upright.shared.each).toBe(upright.shared.bevel);
+    expect(upright.random.bevel).not.toBeNull();
   });
 
   test("half the V leaves half the tolerance; scaling both lengths leaves it all", () => {
