@@ -68,9 +68,12 @@ interface DepthLeft {
 function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
   const { measured, slope, marks } = geometry;
   if (fit?.possible === true) {
-    const wall = fit.depthUsed + fit.depthLeft;
-    const drop = marks["wallLedge"]!.up! - marks["wallMouth"]!.up!;
-    return { left: fit.depthLeft * (drop / wall), wall: drop };
+    const [ledge, mouth] = [marks["wallLedge"]!, marks["wallMouth"]!];
+    const drop = ledge.up! - mouth.up!;
+    // Contents whose back lies above the corner of ledge and wall use none of the wall, and leave more depth than its own.
+    const back = fit.layers.at(-1)!.back;
+    if (fit.depthUsed === 0) return { left: back - mouth.up!, wall: drop };
+    return { left: fit.depthLeft * (drop / Math.hypot(ledge.out - mouth.out, drop)), wall: drop };
   }
   // Of a sloping rabbet that is known by level measures nobody can tell how much of its depth lies in front of the contents.
   const wall = slope === 0 ? measured?.depth : undefined;
@@ -80,8 +83,8 @@ function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: nu
 /**
  * Holds the contents' stack against the rabbet as it stands at the slope.
  *
- * On the wall, from the ledge, contents use the depth that `rabbetFit` gives; what is left of it counts plumb, by the wall's fall over its length. Glass may be
- * thicker than its name, layer by layer in the same direction.
+ * On the wall, from the ledge, contents use the depth that `rabbetFit` gives; what is left of it counts plumb, by the wall's fall over its length. On a ledge
+ * that falls outward their back may lie above the corner: then it counts from there. Glass may be thicker than its name, layer by layer in the same direction.
  *
  * @param brief - the filled brief
  * @param geometry - the frame

@@ -1,15 +1,18 @@
 import {
   checkArray,
   checkDistance,
-  checkNumber,
   checkObject,
+  checkSlope,
   checkText,
   isRecord,
   MAX_LENGTH,
+  MIN_LENGTH,
   refuse,
   reject,
 } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
+import { findCrossing } from "./find-crossing.js";
+import { runOf } from "./orientation.js";
 import type { Profile } from "./profile.js";
 
 /** A point that is as it should be; else nothing. Sections are read so often that naming every point would cost more than looking at it. */
@@ -33,7 +36,66 @@ export function checkPoint(value: unknown, path: string): Point {
 }
 
 /**
- * The outline of a profile: three or more points.
+ * Refuses an outline that crosses or touches itself.
+ *
+ * @param corners - its points, no two in a row equal, each with its index as it was given where that is another
+ * @param path - its name in error texts
+ * @param outline - the outline as it was given
+ */
+export function refuseCrossing(
+  corners: readonly (Point & { readonly index?: number })[],
+  path: string,
+  outline: unknown,
+): void {
+  const crossing = findCrossing(corners);
+  if (crossing === undefined) return;
+  const [first, second] = crossing.map((edge) => corners[edge]!.index ?? edge);
+  const fault = `the edges from its points ${first} and ${second} meet`;
+  reject("impossible", path, outline, `Expected \`${path}\` not to cross or touch itself, but ${fault}`);
+}
+
+/**
+ * Greater of an outline's width and height. Refuses one that is too thin for a length.
+ *
+ * @param corners - its points
+ * @param path - its name in error texts
+ * @param outline - the outline as it was given
+ * @returns the greater one
+ */
+export function outlineSize(corners: readonly Point[], path: string, outline: unknown): number {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { x, y } of corners) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    low = Math.min(low, y);
+    high = Math.max(high, y);
+  }
+  const [width, height] = [right - left, high - low];
+  if (!(width >= MIN_LENGTH && height >= MIN_LENGTH)) refuse("range", path, outline, "at least 1e-100 wide and high");
+  return Math.max(width, height);
+}
+
+/** Refuses what each function of a profile would answer wrongly: a point twice in a row, no area, and a clockwise run. */
+function refuseRun(points: readonly Point[], path: string, outline: unknown): void {
+  let last = points.at(-1)!;
+  points.forEach((point, index) => {
+    if (point.x === last.x && point.y === last.y) {
+      const [at, before] = [`${path}[${index}]`, `${path}[${(index + points.length - 1) % points.length}]`];
+      const message = `Expected \`${at}\` to differ from \`${before}\`, got the same point; \`profileFromPoints\` drops repeated points`;
+      reject("impossible", at, point, message);
+    }
+    last = point;
+  });
+  const run = runOf(points);
+  if (run === 0) refuse("impossible", path, outline, "an outline that encloses an area");
+  if (run < 0) {
+    const message = `Expected \`${path}\` to run counter-clockwise, got a clockwise outline; \`profileFromPoints\` turns it round`;
+    reject("impossible", path, outline, message);
+  }
+}
+
+/**
+ * The outline of a profile: three or more points, counter-clockwise, no two in a row equal. Whether it crosses itself is not looked at.
  *
  * @param profile - the profile
  * @param path - the profile's name in error texts
@@ -49,7 +111,9 @@ export function checkOutline(profile: unknown, path = "profile"): Point[] {
   }
   const outline = checkArray(given["outline"], at, what);
   if (outline.length < 3) return refuse("range", at, outline, what);
-  return outline.map((point, index) => soundPoint(point) ?? checkPoint(point, `${path}.outline[${index}]`));
+  const points = outline.map((point, index) => soundPoint(point) ?? checkPoint(point, `${at}[${index}]`));
+  refuseRun(points, at, outline);
+  return points;
 }
 
 /**
@@ -66,13 +130,15 @@ export function marksOf(profile: unknown, path = "profile"): Readonly<Record<str
 /**
  * Checks that a value of any origin, such as parsed JSON, is a profile.
  *
- * Only the shape is checked: an outline of three or more points, marks that are points, and a slope if it has one. That the
- * outline is counter-clockwise and does not cross itself is what {@link profileFromPoints} sees to.
+ * Its outline must have three or more points, run counter-clockwise, have no point twice in a row (the last joins the first
+ * without repeating it) and neither cross nor touch itself. A clockwise outline is refused, not turned round: it is often one
+ * whose y points down, and then its face is where the back should be. {@link profileFromPoints} turns an outline round and
+ * drops repeated points. Marks must be points, and `madeFor` a slope if there is one.
  *
  * @param value - anything
  * @param path - its name in error texts
- * @returns the same object, now with a type
- * @throws {InputError} when it has not the shape of a profile
+ * @returns a copy with the fields of a profile and no others
+ * @throws {InputError} when it is not the section of a molding
  * @example
  * ```ts
  * import { checkProfile, levelWidth } from "miterwright/profile";
@@ -83,12 +149,21 @@ export function marksOf(profile: unknown, path = "profile"): Readonly<Record<str
  */
 export function checkProfile(value: unknown, path = "profile"): Profile {
   checkText(path, "path");
-  checkOutline(value, path);
-  const marks = marksOf(value, path);
-  for (const name of Object.keys(marks)) checkMark(marks, name, path);
+  const outline = checkOutline(value, path);
+  const at = `${path}.outline`;
+  refuseCrossing(outline, at, outline);
+  outlineSize(outline, at, outline);
+  const given = marksOf(value, path);
+  const marks: Record<string, Point> = {};
+  for (const name of Object.keys(given)) {
+    const point = checkMark(given, name, path);
+    // A plain assignment would take this name for the prototype.
+    if (name === "__proto__") Object.defineProperty(marks, name, { value: point, enumerable: true });
+    else marks[name] = point;
+  }
   const { madeFor } = value as { madeFor?: unknown };
-  if (madeFor !== undefined) checkNumber(madeFor, `${path}.madeFor`, -90, 90, "degrees from -90 to 90");
-  return value as Profile;
+  if (madeFor === undefined) return { outline, marks };
+  return { outline, marks, madeFor: checkSlope(madeFor, `${path}.madeFor`) };
 }
 
 /**

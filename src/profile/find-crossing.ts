@@ -10,6 +10,7 @@ function between(a: Point, b: Point, p: Point): boolean {
 
 /** Whether two edges have a point in common, ends included. */
 function meet(a: Point, b: Point, c: Point, d: Point): boolean {
+  if (Math.max(a.y, b.y) < Math.min(c.y, d.y) || Math.max(c.y, d.y) < Math.min(a.y, b.y)) return false;
   const atA = turnOf(c, d, a);
   const atB = turnOf(c, d, b);
   const atC = turnOf(a, b, c);
@@ -28,6 +29,14 @@ function doublesBack(a: Point, b: Point, c: Point): boolean {
   return turnOf(a, b, c) === 0 && (between(a, b, c) || between(b, c, a));
 }
 
+/** Whether two edges, the first by its index first, have more in common than the corner that neighbors share. */
+function areFaulty(outline: readonly Point[], i: number, j: number): boolean {
+  const n = outline.length;
+  const [a, b, c, d] = [outline[i]!, outline[i + 1]!, outline[j]!, outline[(j + 1) % n]!];
+  if (j === i + 1) return doublesBack(a, b, d);
+  return i === 0 && j === n - 1 ? doublesBack(c, a, b) : meet(a, b, c, d);
+}
+
 /**
  * Two edges of a closed outline that cross, touch or run over each other. Edge k goes from point k to the next. Unchecked.
  *
@@ -39,24 +48,25 @@ function doublesBack(a: Point, b: Point, c: Point): boolean {
  */
 export function findCrossing(outline: readonly Point[]): readonly [number, number] | undefined {
   const n = outline.length;
-  const at = (index: number): Point => outline[index % n]!;
-  const left = (edge: number): number => Math.min(at(edge).x, at(edge + 1).x);
-  const right = (edge: number): number => Math.max(at(edge).x, at(edge + 1).x);
-  const edges = outline.map((_, index) => index).sort((i, j) => left(i) - left(j));
+  const lefts: number[] = [];
+  const rights: number[] = [];
+  const edges: number[] = [];
+  for (let k = 0; k < n; k++) {
+    const [x, next] = [outline[k]!.x, outline[(k + 1) % n]!.x];
+    lefts.push(Math.min(x, next));
+    rights.push(Math.max(x, next));
+    edges.push(k);
+  }
+  edges.sort((i, j) => lefts[i]! - lefts[j]!);
   let first: readonly [number, number] | undefined;
   for (let k = 0; k < n; k++) {
     const edge = edges[k]!;
-    for (let l = k + 1; l < n && left(edges[l]!) <= right(edge); l++) {
+    const right = rights[edge]!;
+    for (let l = k + 1; l < n && lefts[edges[l]!]! <= right; l++) {
       const i = Math.min(edge, edges[l]!);
       const j = Math.max(edge, edges[l]!);
       if (first !== undefined && (i > first[0] || (i === first[0] && j >= first[1]))) continue;
-      const faulty =
-        j === i + 1
-          ? doublesBack(at(i), at(j), at(j + 1))
-          : i === 0 && j === n - 1
-            ? doublesBack(at(j), at(0), at(1))
-            : meet(at(i), at(i + 1), at(j), at(j + 1));
-      if (faulty) first = [i, j];
+      if (areFaulty(outline, i, j)) first = [i, j];
     }
   }
   return first;

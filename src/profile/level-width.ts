@@ -64,13 +64,13 @@ export function levelWidth<M extends string>(
   const given = checkObject(options);
   const slope = checkSlope(given["slope"]);
   const marks = marksOf(profile);
+  const outline = checkOutline(profile);
   const cos = cosDeg(slope);
   const sin = sinDeg(slope);
   const from =
     given["from"] === undefined
-      ? (decidingPoint(marks, cos, sin) ?? farthest(checkOutline(profile), -cos, -sin))
+      ? (decidingPoint(marks, cos, sin) ?? farthest(outline, -cos, -sin))
       : namedMark(marks, given["from"], "from");
-  const to =
-    given["to"] === undefined ? farthest(checkOutline(profile), cos, sin) : namedMark(marks, given["to"], "to");
+  const to = given["to"] === undefined ? farthest(outline, cos, sin) : namedMark(marks, given["to"], "to");
   return outOf(to.x - from.x, to.y - from.y, cos, sin);
 }

@@ -43,5 +43,23 @@ export function turnOf(a: Point, b: Point, c: Point): -1 | 0 | 1 {
   const determinant = left - right;
   const doubt = ERROR_SHARE * (Math.abs(left) + Math.abs(right)) + SMALLEST_NORMAL;
   if (Math.abs(determinant) > doubt) return determinant > 0 ? 1 : -1;
+  // Usual sections are full of plumb and level edges: both products are exactly zero there.
+  if ((a.x === c.x || b.y === c.y) && (a.y === c.y || b.x === c.x)) return 0;
   return exactTurn(a, b, c);
+}
+
+/**
+ * Which way a simple outline runs, exactly: which way it turns at its leftmost corner, of several the lowest.
+ *
+ * @param corners - three or more points, no two in a row equal
+ * @returns 1 for counter-clockwise, -1 for clockwise, 0 for an outline that doubles back there and so is not simple
+ */
+export function runOf(corners: readonly Point[]): -1 | 0 | 1 {
+  let at = 0;
+  corners.forEach(({ x, y }, index) => {
+    const least = corners[at]!;
+    if (x < least.x || (x === least.x && y < least.y)) at = index;
+  });
+  const n = corners.length;
+  return turnOf(corners[(at + n - 1) % n]!, corners[at]!, corners[(at + 1) % n]!);
 }

@@ -1,8 +1,7 @@
-import { checkArray, checkInteger, checkObject, checkSlope, MIN_LENGTH, refuse, reject } from "../core/check.js";
+import { checkArray, checkInteger, checkObject, checkSlope, reject } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkPoint } from "./check-profile.js";
-import { findCrossing } from "./find-crossing.js";
-import { turnOf } from "./orientation.js";
+import { checkPoint, outlineSize, refuseCrossing } from "./check-profile.js";
+import { runOf } from "./orientation.js";
 import type { Profile } from "./profile.js";
 
 /**
@@ -45,17 +44,6 @@ function distinctCorners(points: readonly Point[]): Corner[] {
   return corners;
 }
 
-/** Whether a simple outline runs clockwise: whether it turns right at its leftmost corner, of several the lowest. */
-function isClockwise(corners: readonly Point[]): boolean {
-  let at = 0;
-  corners.forEach(({ x, y }, index) => {
-    const least = corners[at]!;
-    if (x < least.x || (x === least.x && y < least.y)) at = index;
-  });
-  const n = corners.length;
-  return turnOf(corners[(at + n - 1) % n]!, corners[at]!, corners[(at + 1) % n]!) < 0;
-}
-
 /** Distance of a point from the edge a to b. */
 function distanceToEdge(point: Point, a: Point, b: Point): number {
   const size = Math.hypot(b.x - a.x, b.y - a.y);
@@ -63,22 +51,6 @@ function distanceToEdge(point: Point, a: Point, b: Point): number {
   const y = (b.y - a.y) / size;
   const along = Math.min(size, Math.max(0, (point.x - a.x) * x + (point.y - a.y) * y));
   return Math.hypot(point.x - a.x - along * x, point.y - a.y - along * y);
-}
-
-/** Greater of the outline's width and height; refuses one that is too thin for a length. */
-function outlineSize(corners: readonly Point[], outline: unknown): number {
-  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (const { x, y } of corners) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    low = Math.min(low, y);
-    high = Math.max(high, y);
-  }
-  const [width, height] = [right - left, high - low];
-  if (!(width >= MIN_LENGTH && height >= MIN_LENGTH)) {
-    refuse("range", "outline", outline, "at least 1e-100 wide and high");
-  }
-  return Math.max(width, height);
 }
 
 /**
@@ -112,17 +84,8 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
     const what = "an outline of three or more different points";
     reject("range", "outline", given["outline"], `Expected \`outline\` to be ${what}, got ${corners.length}`);
   }
-  const crossing = findCrossing(corners);
-  if (crossing !== undefined) {
-    const [first, second] = crossing.map((edge) => corners[edge]!.index);
-    reject(
-      "impossible",
-      "outline",
-      given["outline"],
-      `Expected \`outline\` not to cross or touch itself, but the edges from its points ${first} and ${second} meet`,
-    );
-  }
-  const size = outlineSize(corners, given["outline"]);
+  refuseCrossing(corners, "outline", given["outline"]);
+  const size = outlineSize(corners, "outline", given["outline"]);
 
   const readMark = (name: string, value: unknown): Point => {
     const path = `marks.${name}`;
@@ -143,7 +106,7 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
 
   const [first, ...rest] = corners.map(({ x, y }): Point => ({ x, y }));
   return {
-    outline: isClockwise(corners) ? [first!, ...rest.reverse()] : [first!, ...rest],
+    outline: runOf(corners) < 0 ? [first!, ...rest.reverse()] : [first!, ...rest],
     marks: Object.fromEntries(marks) as Profile<M>["marks"],
     ...(madeFor === undefined ? {} : { madeFor }),
   };

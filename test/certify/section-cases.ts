@@ -20,12 +20,19 @@ const exactPoint = ({ x, y }: Point): { x: ReturnType<typeof exactly>; y: Return
 /** What a point's level distance outward is the sum of, in magnitude; its height likewise with x and y exchanged. */
 const outTerms = ({ x, y }: Point, slope: number): number => Math.abs(x * cosine(slope)) + Math.abs(y * sine(slope));
 
+/** An outline for a profile of which only the marks are looked at. */
+const ANY_OUTLINE: readonly Point[] = [
+  { x: 0, y: 0 },
+  { x: 1, y: 0 },
+  { x: 0, y: 1 },
+];
+
 /** Where a point of a section stands, and the level width between two of them. */
 function sectionCase(from: Point, to: Point, slope: number): Case {
   return {
     input: { from, to, slope },
     compare: (field) => {
-      const profile = { outline: [from, to, { x: from.x, y: to.y }], marks: { from, to } };
+      const profile = { outline: ANY_OUTLINE, marks: { from, to } };
       const place = sectionAt(profile, slope).marks.to;
       const want = deriveSection(field, exactPoint(to), exactly(slope));
       const start = deriveSection(field, exactPoint(from), exactly(slope));

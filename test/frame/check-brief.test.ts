@@ -51,6 +51,14 @@ describe("checkBrief", () => {
     expect(planFrame(brief as FrameBrief).brief).toMatchObject(brief);
   });
 
+  test("takes a profile's -0 as 0 and leaves out what a profile has not", () => {
+    const outline = plain.outline.map(({ x, y }) => ({ x: x === 0 ? -0 : x, y, note: NaN }));
+    const profile = { ...plain, outline, madeFor: -0, note: NaN };
+    const { brief, geometry } = planFrame({ ...sound, profile } as FrameBrief);
+    expect(brief.profile).toStrictEqual({ ...plain, madeFor: 0 });
+    expect(geometry.profile).toStrictEqual({ ...plain, madeFor: 0 });
+  });
+
   test("reports every issue at once, in the order of the fields", () => {
     const issues = checkBrief({
       sides: 2.5,
@@ -397,6 +405,32 @@ test.each([
   [
     { profile: { width: 40, thickness: 20 } },
     "Expected `profile.outline` to be an array of three or more points, got undefined; `molding` makes a profile of a width and a thickness",
+  ],
+  [
+    { profile: { ...plain, outline: [...plain.outline].reverse() } },
+    "Expected `profile.outline` to run counter-clockwise, got a clockwise outline; `profileFromPoints` turns it round",
+  ],
+  [
+    { slope: 90, profile: { ...plain, outline: [...plain.outline, plain.outline[0]] } },
+    "Expected `profile.outline[0]` to differ from `profile.outline[4]`, got the same point; `profileFromPoints` drops repeated points",
+  ],
+  [
+    { profile: { ...plain, outline: [0, 1, 2].map((x) => ({ x, y: x })) } },
+    "Expected `profile.outline` to be an outline that encloses an area, got an array of 3",
+  ],
+  [
+    { profile: { ...plain, outline: [...plain.outline.slice(0, 2), { x: 20, y: 20 }, ...plain.outline.slice(2)] } },
+    "Expected `profile.outline` not to cross or touch itself, but the edges from its points 1 and 3 meet",
+  ],
+  [
+    { profile: { ...plain, outline: new Array(4) } },
+    "Expected `profile.outline[0]` to be given, got a hole in an array of 4",
+  ],
+  [{ contents: new Array(3) }, "Expected `contents[0]` to be given, got a hole in an array of 3"],
+  [{ sticks: new Array(3) }, "Expected `sticks[0]` to be given, got a hole in an array of 3"],
+  [
+    { moisture: { made: 8, seasons: new Array(2) } },
+    "Expected `moisture.seasons[0]` to be given, got a hole in an array of 2",
   ],
   [{ sticks: [] }, "Expected `sticks` to be an array of one stick or more, got an empty array"],
   [

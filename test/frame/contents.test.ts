@@ -67,9 +67,24 @@ describe("the stack", () => {
         const s = (slope * Math.PI) / 180;
         const { stack } = contentsOf({ slope, contents: [board] });
         const used = 3 / Math.cos(s) - 11 * Math.tan(s) ** 2;
-        expect(stack!.left).toBeCloseTo((11 - Math.max(0, used)) * Math.cos(s), 9);
+        expect(stack!.left).toBeCloseTo((11 - used) * Math.cos(s), 9);
       }),
     );
+  });
+
+  test("in a reverse one leaves more than the wall's depth where its back lies above the corner", () => {
+    const profile = molding({ width: 60, thickness: 24, rabbet: { width: 12, depth: 10 } });
+    const { stack, fit } = contentsOf({ slope: -45, profile, contents: [pane] });
+    expect(fit).toMatchObject({ possible: true, depthUsed: 0 });
+    // Its front touches the mouth's plumb line on the ledge: d sin 45 above the corner, which is d cos 45 above the mouth.
+    expect(stack!.left).toBeCloseTo(20 * Math.SQRT1_2 - 2, 12);
+    expect(stack!.left).toBeCloseTo(12.14, 2);
+  });
+
+  test.each([1e16, 1e18, 1e40])("stands proud by its thickness where it is %d times as deep as the rabbet", (times) => {
+    const { stack } = contentsOf({ slope: 20, contents: [{ name: "block", thickness: 11 * times }] });
+    expect(stack!.left! / (-11 * times)).toBeCloseTo(1, 12);
+    expect(stack!.verdict).toBe("proud");
   });
 
   test("may be as thick as its glass may be", () => {

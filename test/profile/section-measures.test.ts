@@ -2,6 +2,7 @@ import fc from "fast-check";
 import {
   checkProfile,
   innermostPoint,
+  levelWidth,
   molding,
   outermostPoint,
   sectionArea,
@@ -107,16 +108,16 @@ describe("sectionArea and sectionCentroid", () => {
     );
   });
 
-  test("move, mirror and scale with the section, whichever way round and from whichever corner it runs", () => {
+  test("move, mirror and scale with the section, from whichever corner it runs", () => {
     fc.assert(
       fc.property(anyProfile, between(-1e6, 1e6), (profile, shift) => {
         const { x, y } = sectionCentroid(profile);
         const area = sectionArea(profile);
-        const moved = { outline: profile.outline.map((point) => ({ x: point.x + shift, y: 3 - point.y })) };
+        const moved = { outline: profile.outline.map((point) => ({ x: point.x + shift, y: 3 - point.y })).reverse() };
         expect(sectionCentroid(moved).x).toBeCloseTo(x + shift, 6);
         expect(sectionCentroid(moved).y).toBeCloseTo(3 - y, 6);
         expect(sectionArea(moved)).toBeCloseTo(area, 5);
-        const renumbered = { outline: [...profile.outline.slice(1), profile.outline[0]!].reverse() };
+        const renumbered = { outline: [...profile.outline.slice(1), profile.outline[0]!] };
         expect(sectionCentroid(renumbered).x).toBeCloseTo(x, 10);
         expect(sectionArea(renumbered)).toBeCloseTo(area, 9);
         const grown = { outline: profile.outline.map((point) => ({ x: 128 * point.x, y: 128 * point.y })) };
@@ -132,7 +133,6 @@ describe("sectionArea and sectionCentroid", () => {
       expect(sectionArea(profile) / unit / unit).toBeCloseTo(8, 12);
       expect(sectionCentroid(profile).x / unit).toBeCloseTo(2, 12);
     }
-    expect(sectionArea(line)).toBe(0);
   });
 
   test("take frozen profiles and return clean numbers", () => {
@@ -145,10 +145,72 @@ describe("sectionArea and sectionCentroid", () => {
 });
 
 describe("checkProfile", () => {
-  test("gives back the same object, typed", () => {
-    const parsed: unknown = JSON.parse(JSON.stringify(stick));
-    expect(checkProfile(parsed)).toBe(parsed);
+  test("gives back a copy of what a profile has, typed", () => {
+    const parsed: unknown = { ...stick, madeFor: -0, note: NaN };
+    expect(checkProfile(parsed)).toStrictEqual({ ...stick, madeFor: 0 });
+    expect(checkProfile(stick)).toStrictEqual(stick);
+    expect(checkProfile(stick).outline[0]).not.toBe(stick.outline[0]);
     expectTypeOf(checkProfile(parsed)).toEqualTypeOf<Profile>();
+  });
+
+  test("takes every section that the makers of profiles make", () => {
+    fc.assert(
+      fc.property(anyProfile, (profile) => {
+        expect(checkProfile(profile)).toStrictEqual(profile);
+      }),
+    );
+  });
+});
+
+describe("an outline that is not one of a molding", () => {
+  const { outline, marks } = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+  const taking: Readonly<Record<string, (profile: Profile) => unknown>> = {
+    checkProfile: (profile) => checkProfile(profile),
+    levelWidth: (profile) => levelWidth(profile, { slope: 20, from: "sightBack" }),
+    sectionAt: (profile) => sectionAt(profile, 20),
+    sectionArea: (profile) => sectionArea(profile),
+    sectionCentroid: (profile) => sectionCentroid(profile),
+    sectionExtent: (profile) => sectionExtent(profile, 20),
+    innermostPoint: (profile) => innermostPoint(profile, 20),
+    outermostPoint: (profile) => outermostPoint(profile, 20),
+  };
+  const rows = Object.entries(taking).map(([name, call]) => ({ name, call }));
+
+  test.each(rows)("is refused by $name where it runs clockwise", ({ call }) => {
+    const path = "profile.outline";
+    const message = `Expected \`${path}\` to run counter-clockwise, got a clockwise outline; \`profileFromPoints\` turns it round`;
+    expect(() => call({ outline: [...outline].reverse(), marks })).toThrow(
+      expect.objectContaining({ name: "InputError", code: "impossible", path, message }),
+    );
+  });
+
+  test.each(rows)("is refused by $name where a point stands twice in a row", ({ call }) => {
+    const said = (path: string, before: string): unknown =>
+      expect.objectContaining({
+        name: "InputError",
+        code: "impossible",
+        path,
+        message: `Expected \`${path}\` to differ from \`${before}\`, got the same point; \`profileFromPoints\` drops repeated points`,
+      });
+    expect(() => call({ outline: [...outline, outline[0]!], marks })).toThrow(
+      said("profile.outline[0]", "profile.outline[6]"),
+    );
+    expect(() => call({ outline: [outline[0]!, outline[1]!, ...outline.slice(1)], marks })).toThrow(
+      said("profile.outline[2]", "profile.outline[1]"),
+    );
+  });
+
+  test.each(rows)("is refused by $name where it encloses nothing", ({ call }) => {
+    expect(() => call({ ...line, marks })).toThrow(
+      expect.objectContaining({ code: "impossible", path: "profile.outline" }),
+    );
+  });
+
+  test("is refused by checkProfile where it crosses or touches itself", () => {
+    const touching = [...outline.slice(0, 3), { x: 20, y: 20 }, ...outline.slice(3)];
+    expect(() => checkProfile({ outline: touching, marks })).toThrow(
+      "Expected `profile.outline` not to cross or touch itself, but the edges from its points",
+    );
   });
 });
 
