@@ -1,5 +1,6 @@
-import { checkArray, checkNumber, checkObject, refuse } from "../core/check.js";
-import type { StockCut, StockFit, StockJob, StockLayout, StockPiece } from "../stock/index.js";
+import { checkArray, checkInteger, checkNumber, checkObject, checkText, refuse } from "../core/check.js";
+import { checkJob } from "../stock/check-job.js";
+import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 
 /** Equal pieces of one layout. */
 export interface LayoutPieces {
@@ -11,38 +12,92 @@ export interface LayoutPieces {
   readonly count: number;
 }
 
+/** Equal pieces that follow one another. */
+export interface LayoutRow extends LayoutPieces, Stretch {
+  /** For a run: which of its parts. */
+  readonly part: number;
+  /** From the start of one to the start of the next; 0 where there is one only. */
+  readonly pitch: number;
+}
+
 /** A layout with the lengths that the job knows. */
 export interface LayoutSummary {
-  /** The layout. */
-  readonly layout: StockLayout;
+  /** Id of the stick. */
+  readonly stick: string;
+  /** How many sticks are cut so. */
+  readonly times: number;
   /** Length of the stick. */
   readonly length: number;
+  /** What lies in it, equal neighbors together. */
+  readonly rows: readonly LayoutRow[];
+  /** How many pieces come out of it. */
+  readonly made: number;
   /** Its pieces, equal ones together, in the order of their first. */
   readonly pieces: readonly LayoutPieces[];
-  /** The length of each cut's piece, as the job gives it. */
-  readonly lengths: readonly number[];
+  /** Length of the longest offcut. */
+  readonly offcut: number;
+  /** The offcuts worth keeping. */
+  readonly kept: readonly Stretch[];
 }
 
-function lengthOf(piece: StockPiece, cut: StockCut, path: string): number {
-  const length = piece.run === undefined ? piece.length : piece.run[cut.part ?? 0];
-  return checkNumber(length, `${path}.part`, 0, Number.MAX_VALUE, "a part of the piece");
+/** Most pieces or sticks of one kind in a plan. */
+const MOST: number = 1e9;
+/** How far a position may lie beyond its stick for the rounding of its decimals. */
+const ROUNDING: number = 2 ** -40;
+/** More kinds of pieces in one stick than this are only counted. */
+const MOST_KINDS: number = 24;
+/** A name longer than this is cut off: a picture of it would hide the sticks. */
+const LONGEST_NAME: number = 500;
+
+type Pieces = ReadonlyMap<string, readonly number[]>;
+
+/** A stretch of a stick, and where its last copy ends. */
+function checkStretch(value: unknown, path: string, length: number): Stretch {
+  const stretch = checkObject(value, path);
+  const reach = length * (1 + ROUNDING);
+  const start = checkNumber(stretch["start"], `${path}.start`, 0, reach);
+  return { start, end: checkNumber(stretch["end"], `${path}.end`, start, reach) };
 }
 
-function summarize(job: StockJob, layout: StockLayout, path: string): LayoutSummary {
-  const stick = job.sticks.find(({ id }) => id === layout.stick);
-  if (stick === undefined) return refuse("unknown", `${path}.stick`, layout.stick, "the id of a stick of the job");
-  const pieces: { piece: string; length: number; count: number }[] = [];
-  const lengths = layout.cuts.map((cut, index) => {
-    const piece = job.pieces.find(({ id }) => id === cut.piece);
-    if (piece === undefined)
-      return refuse("unknown", `${path}.cuts[${index}].piece`, cut.piece, "the id of a piece of the job");
-    const length = lengthOf(piece, cut, `${path}.cuts[${index}]`);
-    const known = pieces.find((other) => other.piece === cut.piece && other.length === length);
-    if (known === undefined) pieces.push({ piece: cut.piece, length, count: 1 });
-    else known.count++;
-    return length;
-  });
-  return { layout, length: stick.length, pieces, lengths };
+function checkRow(value: unknown, path: string, pieces: Pieces, length: number): LayoutRow {
+  const cut = checkObject(value, path);
+  const piece = checkText(cut["piece"], `${path}.piece`);
+  const parts = pieces.get(piece);
+  if (parts === undefined) return refuse("unknown", `${path}.piece`, piece, "the id of a piece of the job");
+  const given = cut["part"] ?? 0;
+  const part = checkInteger(given, `${path}.part`, 0, parts.length - 1);
+  const { start, end } = checkStretch(cut, path, length);
+  const count = checkInteger(cut["count"], `${path}.count`, 1, MOST);
+  const most = count === 1 ? 0 : (length * (1 + ROUNDING) - end) / (count - 1);
+  const pitch = count === 1 ? 0 : checkNumber(cut["pitch"], `${path}.pitch`, 0, most);
+  return { piece, part, length: parts[part]!, count, start, end, pitch };
+}
+
+function summarize(value: unknown, path: string, pieces: Pieces, lengths: ReadonlyMap<string, number>): LayoutSummary {
+  const layout = checkObject(value, path);
+  const stick = checkText(layout["stick"], `${path}.stick`);
+  const length = lengths.get(stick);
+  if (length === undefined) return refuse("unknown", `${path}.stick`, stick, "the id of a stick of the job");
+  const rows = checkArray(layout["cuts"], `${path}.cuts`, "an array of cuts").map((cut, index) =>
+    checkRow(cut, `${path}.cuts[${index}]`, pieces, length),
+  );
+  const kinds = new Map<string, { piece: string; length: number; count: number }>();
+  for (const { piece, length: size, count } of rows) {
+    const name = `${size} ${piece}`;
+    const known = kinds.get(name);
+    if (known === undefined) kinds.set(name, { piece, length: size, count });
+    else known.count += count;
+  }
+  return {
+    stick,
+    times: checkInteger(layout["times"], `${path}.times`, 1, MOST),
+    length,
+    rows,
+    made: rows.reduce((sum, { count }) => sum + count, 0),
+    pieces: [...kinds.values()],
+    offcut: checkNumber(layout["offcut"], `${path}.offcut`, 0, length * (1 + ROUNDING)),
+    kept: checkArray(layout["kept"], `${path}.kept`).map((rest, k) => checkStretch(rest, `${path}.kept[${k}]`, length)),
+  };
 }
 
 /**
@@ -51,18 +106,39 @@ function summarize(job: StockJob, layout: StockLayout, path: string): LayoutSumm
  * @param job - the job
  * @param fit - a plan for it
  * @returns every layout with its lengths
- * @throws {InputError} when the plan is not one for the job
+ * @throws {InputError} when the job is not sound, or the plan is not one for it
  */
 export function summarizeLayouts(job: StockJob, fit: Pick<StockFit, "layouts">): LayoutSummary[] {
-  const given = checkObject(job, "job");
-  checkArray(given["sticks"], "job.sticks", "an array of sticks");
-  checkArray(given["pieces"], "job.pieces", "an array of pieces");
-  checkArray(checkObject(fit, "fit")["layouts"], "fit.layouts", "an array of layouts");
-  return fit.layouts.map((layout, index) => {
-    const path = `fit.layouts[${index}]`;
-    checkArray(checkObject(layout, path)["cuts"], `${path}.cuts`, "an array of cuts");
-    return summarize(job, layout, path);
-  });
+  const { ids, pieces, sticks } = checkJob(job);
+  const parts = new Map(ids.map((id, k) => [id, pieces[k]!.parts]));
+  const lengths = new Map(sticks.map(({ id, length }) => [id, length]));
+  const layouts: readonly unknown[] = checkArray(
+    checkObject(fit, "fit")["layouts"],
+    "fit.layouts",
+    "an array of layouts",
+  );
+  return layouts.map((layout, index) => summarize(layout, `fit.layouts[${index}]`, parts, lengths));
+}
+
+/** A name as it is written. */
+function shortName(name: string): string {
+  return name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…` : name;
+}
+
+/**
+ * What comes out of one stick, in words.
+ *
+ * @param summary - the layout
+ * @param length - writes a length
+ * @returns the pieces by their kinds, and how many there are of kinds beyond some
+ */
+export function describePieces(summary: LayoutSummary, length: (value: number) => string): string {
+  const { pieces } = summary;
+  const told = pieces
+    .slice(0, MOST_KINDS)
+    .map(({ piece, length: size, count }) => `${count} × ${shortName(piece)} ${length(size)}`);
+  const others = pieces.slice(MOST_KINDS).reduce((sum, { count }) => sum + count, 0);
+  return [...told, ...(others > 0 ? [`${others} other pieces`] : [])].join(", ");
 }
 
 /**
@@ -73,11 +149,9 @@ export function summarizeLayouts(job: StockJob, fit: Pick<StockFit, "layouts">):
  * @returns what is cut from the stick, how often, and what is left
  */
 export function describeLayout(summary: LayoutSummary, length: (value: number) => string): string {
-  const { layout, length: whole, pieces } = summary;
-  const made = pieces.map(({ piece, length: size, count }) => `${count} × ${piece} ${length(size)}`);
-  const kept = layout.kept.map(({ start, end }) => length(end - start));
-  const times = layout.times === 1 ? "" : `${layout.times} times `;
-  const left =
-    kept.length > 0 ? `; keep ${kept.join(" and ")}` : layout.offcut > 0 ? `; offcut ${length(layout.offcut)}` : "";
-  return `${times}${layout.stick} ${length(whole)}: ${made.join(", ")}${left}`;
+  const { stick, times, length: whole, offcut, kept } = summary;
+  const often = times === 1 ? "" : `${times} times `;
+  const keep = kept.map(({ start, end }) => length(end - start));
+  const left = keep.length > 0 ? `; keep ${keep.join(" and ")}` : offcut > 0 ? `; offcut ${length(offcut)}` : "";
+  return `${often}${shortName(stick)} ${length(whole)}: ${describePieces(summary, length)}${left}`;
 }

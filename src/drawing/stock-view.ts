@@ -3,7 +3,7 @@ import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 import { drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
-import { describeLayout, summarizeLayouts, type LayoutSummary } from "./layout-summary.js";
+import { describeLayout, summarizeLayouts, type LayoutRow, type LayoutSummary } from "./layout-summary.js";
 import { LINE_HEIGHT, SMALL_SIZE, TEXT_SIZE } from "./looks.js";
 import { textWidth, wrapText } from "./text-width.js";
 import { boxCorners } from "./paper.js";
@@ -12,8 +12,30 @@ import { boxCorners } from "./paper.js";
 const BAR: number = 24;
 /** From one bar to the text of the next. */
 const APART: number = 10;
-/** More pieces than this in one stick are drawn as one block. */
+/** Pieces of more than this number in one stick are drawn as blocks. */
 const MOST: number = 150;
+/** More layouts than this are only counted. */
+const MOST_BARS: number = 200;
+
+/** A text longer than this is no label. */
+const LONGEST_LABEL: number = 400;
+
+/** One piece at its place. */
+interface DrawnPiece extends Stretch {
+  readonly row: LayoutRow;
+}
+
+/** The pieces of a stick one by one, from its start to its end. The parts of runs that follow one another take turns. */
+function piecesOf(rows: readonly LayoutRow[]): DrawnPiece[] {
+  const pieces = rows.flatMap((row) =>
+    Array.from({ length: row.count }, (_, k) => ({
+      row,
+      start: row.start + k * row.pitch,
+      end: row.end + k * row.pitch,
+    })),
+  );
+  return pieces.sort((a, b) => a.start - b.start);
+}
 
 /** The pieces of a stick as outlines: square ends, or the slanted line between two that share a cut. */
 function pieceOutlines(cuts: readonly Stretch[], scale: number, y: number): Point[][] {
@@ -41,31 +63,55 @@ function pieceOutlines(cuts: readonly Stretch[], scale: number, y: number): Poin
 
 /** The first of some texts that fits into a stretch, centered in it. */
 function labelStretch(canvas: Canvas, from: number, to: number, y: number, texts: readonly string[]): void {
-  const text = texts.find((candidate) => textWidth(candidate, SMALL_SIZE).width + 8 <= to - from);
+  const text = texts.find(
+    (candidate) => candidate.length <= LONGEST_LABEL && textWidth(candidate, SMALL_SIZE).width + 8 <= to - from,
+  );
   if (text !== undefined)
     drawText(canvas, { x: (from + to) / 2, y: y + BAR / 2 + 3.5 }, text, { anchor: "middle", size: SMALL_SIZE });
 }
 
+/** Rows of pieces as blocks; the runs of one row are one block with all their parts. */
+function drawRows(
+  { rows, made }: LayoutSummary,
+  drawBlock: (from: number, to: number, texts: readonly string[]) => void,
+  length: (value: number) => string,
+): void {
+  if (rows.length > MOST) {
+    const to = rows.reduce((most, { end, count, pitch }) => Math.max(most, end + (count - 1) * pitch), 0);
+    drawBlock(rows[0]!.start, to, [`${made} pieces`]);
+    return;
+  }
+  rows.forEach(({ piece, part, length: size, start, count }, index) => {
+    if (part > 0 && rows[index - 1]?.piece === piece) return;
+    let last = index;
+    while (rows[last + 1]?.piece === piece && rows[last + 1]!.part > rows[last]!.part) last++;
+    const { end, pitch } = rows[last]!;
+    const texts = last === index ? [`${count} × ${piece} ${length(size)}`, `${count} pieces`] : [`${count} × ${piece}`];
+    drawBlock(start, end + (count - 1) * pitch, [...texts, String(count)]);
+  });
+}
+
 function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: number, { length }: ReadyOptions): void {
-  const { layout, lengths } = summary;
   const block = (from: number, to: number): Point[] => boxCorners(from * scale, y, to * scale, y + BAR);
   drawShape(canvas, "stick", "edge", block(0, summary.length));
-  const { cuts } = layout;
-  if (cuts.length > MOST) {
-    const [from, to] = [cuts[0]!.start, cuts.at(-1)!.end];
-    drawShape(canvas, "pieces", "section", block(from, to));
-    labelStretch(canvas, from * scale, to * scale, y, [`${cuts.length} pieces`]);
+  if (summary.made > MOST) {
+    const drawBlock = (from: number, to: number, texts: readonly string[]): void => {
+      drawShape(canvas, "pieces", "section", block(from, to));
+      labelStretch(canvas, from * scale, to * scale, y, texts);
+    };
+    drawRows(summary, drawBlock, length);
   } else {
-    pieceOutlines(cuts, scale, y).forEach((outline, index) => {
+    const pieces = piecesOf(summary.rows);
+    pieceOutlines(pieces, scale, y).forEach((outline, index) => {
       drawShape(canvas, "piece", "section", outline);
-      const { piece } = cuts[index]!;
-      const size = length(lengths[index]!);
+      const { piece, length: own } = pieces[index]!.row;
+      const size = length(own);
       const from = Math.max(outline[0]!.x, outline[3]!.x);
       const to = Math.min(outline[1]!.x, outline[2]!.x);
       labelStretch(canvas, from, to, y, [`${piece} ${size}`, size]);
     });
   }
-  for (const { start, end } of layout.kept) {
+  for (const { start, end } of summary.kept) {
     drawShape(canvas, "kept-offcut", "hidden", block(start, end));
     labelStretch(canvas, start * scale, end * scale, y, [`keep ${length(end - start)}`, "keep"]);
   }
@@ -73,6 +119,8 @@ function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: numbe
 
 /**
  * Draws how sticks are cut up: a bar for every layout, with its pieces, what is lost between them, and the offcuts worth keeping.
+ *
+ * In a stick of more than 150 pieces equal neighbors are one block with their number; more than 150 such blocks are one. Beyond 200 layouts the rest is counted.
  *
  * @param job - what was to be cut
  * @param fit - a plan for it, from `fitStock`; both may have been read back from JSON
@@ -94,10 +142,11 @@ export function drawStock(job: StockJob, fit: Pick<StockFit, "layouts">, options
   const summaries = summarizeLayouts(job, fit);
   const canvas = startCanvas();
   const width = ready.width - 12;
-  const scale = width / Math.max(...summaries.map(({ length }) => length));
+  const drawn = summaries.slice(0, MOST_BARS);
+  const scale = width / drawn.reduce((most, { length }) => Math.max(most, length), 0);
   let y = 0;
   if (summaries.length === 0) drawText(canvas, { x: 0, y }, "No stick is cut.");
-  for (const summary of summaries) {
+  for (const summary of drawn) {
     for (const line of wrapText(describeLayout(summary, ready.tied), TEXT_SIZE, width)) {
       drawText(canvas, { x: 0, y: y + TEXT_SIZE }, line);
       y += LINE_HEIGHT;
@@ -105,10 +154,14 @@ export function drawStock(job: StockJob, fit: Pick<StockFit, "layouts">, options
     drawBar(canvas, summary, scale, y + 2, ready);
     y += 2 + BAR + APART;
   }
-  const sticks = summaries.reduce((sum, { layout }) => sum + layout.times, 0);
+  const others = summaries.slice(MOST_BARS).reduce((sum, { times }) => sum + times, 0);
+  const rest =
+    others === 0 ? [] : [`${others} more ${others === 1 ? "stick is" : "sticks are"} cut in ways that are not drawn`];
+  for (const text of rest) drawText(canvas, { x: 0, y: y + TEXT_SIZE }, `${text}.`);
+  const sticks = summaries.reduce((sum, { times }) => sum + times, 0);
   return finishDrawing(
     canvas,
     `How ${sticks} ${sticks === 1 ? "stick is" : "sticks are"} cut up`,
-    `${summaries.map((summary) => describeLayout(summary, ready.length)).join(". ")}.`,
+    `${[...drawn.map((summary) => describeLayout(summary, ready.length)), ...rest].join(". ")}.`,
   );
 }

@@ -37,6 +37,12 @@ export interface TextWidth {
  * @returns its width, and whether that is certain
  */
 export function textWidth(text: string, size: number): TextWidth {
+  const { sum, known } = measure(text);
+  return { width: (sum * size) / 1000, known };
+}
+
+/** Width of a text in thousandths of the font size, and whether all its characters are in the table. */
+function measure(text: string): { readonly sum: number; readonly known: boolean } {
   let sum = 0;
   let known = true;
   // Decomposed, an accent is a mark of its own that takes no room.
@@ -47,7 +53,7 @@ export function textWidth(text: string, size: number): TextWidth {
     known &&= row !== undefined;
     sum += row?.[0] ?? (code < 0x590 ? OTHER_LETTER : code < 0x10000 ? WIDE_SIGN : PICTOGRAM);
   }
-  return { width: (sum * size) / 1000, known };
+  return { sum, known };
 }
 
 /**
@@ -69,12 +75,17 @@ export function wrapText(text: string, size: number, width: number): string[] {
     }
     if (line !== "") lines.push(line);
     line = "";
+    // A name may be a megabyte long: each character is measured once.
+    let sum = 0;
     for (const character of word) {
-      if (line !== "" && textWidth(line + character, size).width > width) {
+      const own = measure(character).sum;
+      if (line !== "" && ((sum + own) * size) / 1000 > width) {
         lines.push(line);
         line = "";
+        sum = 0;
       }
       line += character;
+      sum += own;
     }
   }
   return [...lines, line];

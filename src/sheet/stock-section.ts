@@ -1,7 +1,7 @@
 import { drawStock } from "../drawing/index.js";
 import type { FramePlan } from "../frame/index.js";
 import type { StockFit, StockJob } from "../stock/index.js";
-import { summarizeLayouts } from "../drawing/layout-summary.js";
+import { describePieces, summarizeLayouts } from "../drawing/layout-summary.js";
 import { costText } from "./cost-text.js";
 import { element, join, table, type Markup } from "./html.js";
 import { quantityText } from "../frame/quantity-text.js";
@@ -22,13 +22,13 @@ function statusText({ status, gap, shortage, unplaced }: StockFit): string {
 }
 
 function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
-  const rows = summarizeLayouts(job, fit).map(({ layout, length: whole, pieces }) => [
-    `${layout.times} × ${layout.stick}`,
-    length(whole),
-    pieces.map(({ piece, length: size, count }) => `${count} × ${piece} ${length(size)}`).join(", "),
-    layout.kept.length > 0
-      ? `keep ${layout.kept.map(({ start, end }) => length(end - start)).join(", ")}`
-      : length(layout.offcut),
+  const rows = summarizeLayouts(job, fit).map((summary) => [
+    `${summary.times} × ${summary.stick}`,
+    length(summary.length),
+    describePieces(summary, length),
+    summary.kept.length > 0
+      ? `keep ${summary.kept.map(({ start, end }) => length(end - start)).join(", ")}`
+      : length(summary.offcut),
   ]);
   return table({
     caption: "Cut list",

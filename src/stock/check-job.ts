@@ -50,8 +50,8 @@ type Fields = Readonly<Record<string, unknown>>;
 
 function checkShare(value: unknown, path: string, length: number): ShareKey {
   const { key, saving } = checkFields(value, path, ["key", "saving"]);
-  // The piece after must not start before this one.
-  return { key: checkText(key, `${path}.key`), saving: checkNumber(saving, `${path}.saving`, 0, length) };
+  // The neighbors on both sides save, and must not reach each other: the shorter long side of a mitered piece is 0 at least.
+  return { key: checkText(key, `${path}.key`), saving: checkNumber(saving, `${path}.saving`, 0, length / 2) };
 }
 
 function checkPiece(piece: Fields, path: string): CheckedPiece {

@@ -3,9 +3,10 @@
  *
  * @module
  */
-export { checkFit, type FitCheck, type FitFails, type FitFault, type FitHolds } from "./check-fit.js";
+export { checkFit, type FitCheck, type FitFails, type FitHolds } from "./check-fit.js";
 export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-options.js";
 export { fitStock } from "./fit-stock.js";
 export { fitStockAsync } from "./fit-stock-async.js";
+export type { FitFault } from "./inspection.js";
 export type { PieceCount, StickCount, StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 export type { ShareKey, StockJob, StockPiece, StockStick, Stretch, Trims } from "./stock-job.js";

@@ -1,11 +1,19 @@
 import type { Stretch } from "./stock-job.js";
 
-/** One piece, or one part of a run, at its place in a stick. */
+/**
+ * Equal pieces that follow one another in a stick, or one piece alone. `start` and `end` are those of the first; piece k, from 0, lies `k * pitch` further on.
+ *
+ * Of runs that follow one another each part has one record: they have the same `count`, and their `pitch` is that from run to run.
+ */
 export interface StockCut extends Stretch {
   /** Id of the piece. */
   readonly piece: string;
   /** For a run: which of its parts, from 0. */
   readonly part?: number;
+  /** How many there are, an integer from 1. */
+  readonly count: number;
+  /** From the start of one to the start of the next: length and kerf, less what a shared cut saves. Missing where there is one only. */
+  readonly pitch?: number;
 }
 
 /** How to cut one stick, and how many sticks to cut that way. */
@@ -14,7 +22,7 @@ export interface StockLayout {
   readonly stick: string;
   /** How many sticks are cut so, from 1. */
   readonly times: number;
-  /** The pieces from the stick's start to its end. Two that share a slanted cut overlap by what they save beyond the kerf. */
+  /** The pieces from the stick's start to its end, equal neighbors together. Two that share a slanted cut overlap by what they save beyond the kerf. */
   readonly cuts: readonly StockCut[];
   /**
    * Length of the longest offcut, 0 if there is none. It lies between the last saw cut and the defect or the stick's end that follows; of the end's `trim` it

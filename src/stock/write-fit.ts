@@ -13,46 +13,70 @@ interface Queue {
   left: number;
 }
 
-/** One place of a layout: which item, in which room. */
-interface Slot {
+/** Equal pieces side by side in a room of a layout: of which item, how many, and which of the model's pieces they are. */
+interface Row {
   readonly item: number;
   readonly room: number;
+  readonly count: number;
 }
 
-/** Slots of a pattern in the order in which they are cut: room by room, pieces of one share key side by side, long ones first. */
-function slotsOf(problem: Problem, pattern: Pattern): Slot[] {
-  const slots: Slot[] = [];
-  for (const [item, count, room = 0] of pattern.entries) {
-    for (let n = 0; n < count; n++) slots.push({ item, room });
-  }
+/** The rows of a pattern in the order in which they are cut: room by room, pieces of one share key side by side, long ones first. */
+function rowsOf(problem: Problem, pattern: Pattern): Row[] {
   const { keys } = problem;
-  return slots.sort((a, b) => a.room - b.room || keys[b.item]! - keys[a.item]! || a.item - b.item);
+  const rows = pattern.entries.map(([item, count, room = 0]): Row => ({ item, room, count }));
+  return rows
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => a.room - b.room || keys[b.item]! - keys[a.item]! || a.item - b.item);
+}
+
+/** A row, or a part of one, with the piece of the model that it is. */
+interface NamedRow extends Row {
+  readonly member: number;
+}
+
+/** Gives the rows of one stick their pieces: as many of a name as there still are, then of the next. */
+function nameRows(model: StockModel, queues: readonly Queue[], rows: readonly Row[]): NamedRow[] {
+  const named: NamedRow[] = [];
+  for (const { item, room, count } of rows) {
+    const queue = queues[item]!;
+    for (let left = count; left > 0;) {
+      while (queue.left === 0) queue.left = model.counts[queue.members[++queue.at]!]!;
+      const some = Math.min(left, queue.left);
+      queue.left -= some;
+      left -= some;
+      named.push({ item, room, count: some, member: queue.members[queue.at]! });
+    }
+  }
+  return named;
 }
 
 /** Positions are grid numbers until here; a decimal grid gives decimal positions. */
-function cutsOf(model: StockModel, slots: readonly Slot[], members: readonly number[], stick: number) {
+function cutsOf(model: StockModel, rows: readonly NamedRow[], stick: number) {
   const { grid, kerf, ids, pieces } = model;
   const { clear } = model.sticks[stick]!;
   const cuts: StockCut[] = [];
   const ends = clear.map(({ start }) => start);
-  slots.forEach(({ room }, k) => {
-    const { parts, lengths, run, key, saving } = pieces[members[k]!]!;
+  rows.forEach(({ room, member, count }, k) => {
+    const { parts, lengths, length, run, key, saving } = pieces[member]!;
+    const before = rows[k - 1];
     // The cut before a piece is shared with a neighbor of the same key.
-    const shared = key !== undefined && slots[k - 1]?.room === room && pieces[members[k - 1]!]!.key === key;
-    let at = ends[room]! - (shared ? saving : 0);
+    const shared = key !== undefined && before?.room === room && pieces[before.member]!.key === key;
+    const piece = ids[member]!;
+    const step = length + kerf - (key === undefined ? 0 : saving);
+    const several = count === 1 ? { count } : { count, pitch: fromGrid(step, grid) };
+    const first = ends[room]! - (shared ? saving : 0);
+    let at = first;
     parts.forEach((part, n) => {
       const start = fromGrid(at, grid);
       const end = grid.exact ? fromGrid(at + part, grid) : start + lengths[n]!;
-      const piece = ids[members[k]!]!;
-      cuts.push(run ? { piece, part: n, start, end } : { piece, start, end });
+      cuts.push(run ? { piece, part: n, start, end, ...several } : { piece, start, end, ...several });
       at += part + kerf;
     });
-    ends[room] = at;
+    ends[room] = first + (count - 1) * step + length + kerf;
   });
   // What is left of a clear stretch starts after the last cut.
   const rests = clear.map(({ reach }, room) => ({ start: ends[room]!, end: reach }));
-  // The copy is no longer than it has to be; a list that grew has room for many more, and there may be a million of them.
-  return { cuts: cuts.slice(), offcuts: rests.filter(({ start, end }) => end > start) };
+  return { cuts, offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
 /**
@@ -88,25 +112,20 @@ export function writeFit(
   let kept = 0;
   for (const { pattern, times } of findings.plan) {
     const { stick } = problem.kinds[pattern.kind]!;
-    const slots = slotsOf(problem, pattern);
+    const rows = rowsOf(problem, pattern);
     for (let left = times; left > 0;) {
-      const members = slots.map(({ item }) => {
-        const queue = queues[item]!;
-        while (queue.left === 0) queue.left = model.counts[queue.members[++queue.at]!]!;
-        queue.left--;
-        return queue.members[queue.at]!;
-      });
+      const named = nameRows(model, queues, rows);
       // The same names serve again as often as every one of them is still there in that number.
       let more = left - 1;
       const own = new Map<Queue, number>();
-      slots.forEach(({ item }, k) => {
+      for (const { item, member, count } of named) {
         const queue = queues[item]!;
-        if (queue.members[queue.at] !== members[k]) more = 0;
-        own.set(queue, (own.get(queue) ?? 0) + 1);
-      });
+        if (queue.members[queue.at] !== member) more = 0;
+        own.set(queue, (own.get(queue) ?? 0) + count);
+      }
       for (const [queue, count] of own) more = Math.min(more, Math.floor(queue.left / count));
       for (const [queue, count] of own) queue.left -= more * count;
-      const { cuts, offcuts } = cutsOf(model, slots, members, stick);
+      const { cuts, offcuts } = cutsOf(model, named, stick);
       const worthy = offcuts.filter(({ start, end }) => end - start >= model.keep);
       const longest = largestOf(
         offcuts.map(({ start, end }) => end - start),

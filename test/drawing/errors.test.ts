@@ -160,7 +160,9 @@ describe("refused are", () => {
       'Expected `fit.layouts[0].stick` to be the id of a stick of the job, got "oak" (string)',
     ]);
     expect(
-      refusal(() => drawStock(job, { layouts: [{ ...layout, cuts: [{ piece: "lid", start: 0, end: 9 }] }] }, SHORT)),
+      refusal(() =>
+        drawStock(job, { layouts: [{ ...layout, cuts: [{ piece: "lid", start: 0, end: 9, count: 1 }] }] }, SHORT),
+      ),
     ).toEqual([
       "unknown",
       "fit.layouts[0].cuts[0].piece",
@@ -169,12 +171,16 @@ describe("refused are", () => {
     const runs: StockJob = { ...job, pieces: [{ id: "side", run: [100, 50] }] };
     expect(
       refusal(() =>
-        drawStock(runs, { layouts: [{ ...layout, cuts: [{ piece: "side", part: 2, start: 0, end: 9 }] }] }, SHORT),
+        drawStock(
+          runs,
+          { layouts: [{ ...layout, cuts: [{ piece: "side", part: 2, start: 0, end: 9, count: 1 }] }] },
+          SHORT,
+        ),
       ),
     ).toEqual([
-      "missing",
+      "range",
       "fit.layouts[0].cuts[0].part",
-      "Expected `fit.layouts[0].cuts[0].part` to be a part of the piece, got undefined",
+      "Expected `fit.layouts[0].cuts[0].part` to be an integer from 0 to 1, got 2 (number)",
     ]);
     expect(refusal(() => drawStock(job, {} as never, SHORT))).toEqual([
       "missing",
@@ -183,8 +189,8 @@ describe("refused are", () => {
     ]);
     expect(refusal(() => drawStock({} as never, fit, SHORT))).toEqual([
       "missing",
-      "job.sticks",
-      "Expected `job.sticks` to be an array of sticks, got undefined",
+      "job.pieces",
+      "Expected `job.pieces` to be an array of pieces, got undefined",
     ]);
   });
 });

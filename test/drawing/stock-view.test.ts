@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { drawStock } from "miterwright/drawing";
-import { fitStock, type StockJob } from "miterwright/stock";
+import { fitStock, type StockCut, type StockJob } from "miterwright/stock";
 import { SHORT, WORDS } from "./frames.js";
 import { layoutFaults, readDrawing } from "./read-drawing.js";
 
@@ -8,6 +8,11 @@ const widthOf = (shape: readonly { readonly x: number }[]): number => {
   const xs = shape.map(({ x }) => x);
   return Math.max(...xs) - Math.min(...xs);
 };
+
+/** Each piece of a record at its place. */
+function placesOf({ start, end, count, pitch = 0 }: StockCut): { start: number; end: number }[] {
+  return Array.from({ length: count }, (_, k) => ({ start: start + k * pitch, end: end + k * pitch }));
+}
 
 const job: StockJob = {
   pieces: [
@@ -39,7 +44,7 @@ describe("layouts", () => {
 
   test("have their pieces where the plan puts them", () => {
     const scale = widthOf(read.parts("stick")[0]!) / job.sticks.find(({ id }) => id === fit.layouts[0]!.stick)!.length;
-    const wanted = fit.layouts.flatMap(({ cuts }) => cuts);
+    const wanted = fit.layouts.flatMap(({ cuts }) => cuts.flatMap(placesOf));
     read.parts("piece").forEach((piece, index) => {
       expect(Math.min(...piece.map(({ x }) => x))).toBeCloseTo(wanted[index]!.start * scale, 1);
       expect(Math.max(...piece.map(({ x }) => x))).toBeCloseTo(wanted[index]!.end * scale, 1);
@@ -91,11 +96,11 @@ test("a run's parts are drawn one by one, with their own lengths", () => {
   expect(read.texts[0]!.text).toContain("1 × grain 100 mm, 1 × grain 150 mm");
 });
 
-test("very many pieces are one block", () => {
+test("very many equal pieces are one block with their number", () => {
   const pins: StockJob = { pieces: [{ id: "pin", length: 5, count: 200 }], sticks: [{ id: "larch", length: 1200 }] };
   const read = readDrawing(drawStock(pins, fitStock(pins), SHORT));
   expect(read.parts("piece")).toEqual([]);
-  expect(read.texts.map(({ text }) => text)).toContain("200 pieces");
+  expect(read.texts.map(({ text }) => text)).toContain("200 × pin 5 mm");
 });
 
 test("nothing to cut is said", () => {

@@ -181,7 +181,7 @@ const piece: fc.Arbitrary<object> = fc.oneof(
   {
     weight: 2,
     arbitrary: fc.record({
-      length: fc.integer({ min: 3, max: 11 }),
+      length: fc.integer({ min: 6, max: 11 }),
       count: fc.integer({ min: 1, max: 3 }),
       share: fc.constantFrom({ key: "a", saving: 2 }, { key: "b", saving: 3 }),
     }),

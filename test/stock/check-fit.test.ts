@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type FitFault, type StockFit, type StockJob } from "miterwright/stock";
+import { checkFit, fitStock, type FitFault, type StockFit, type StockJob, type StockLayout } from "miterwright/stock";
 
 const job: StockJob = {
   pieces: [
@@ -16,6 +16,12 @@ const job: StockJob = {
   keep: 10,
 };
 const fit = fitStock(job, { workLimit: 1e6 });
+
+/** The codes of the faults of a plan. */
+function codesOf(of: StockJob, plan: StockFit): FitFault["code"][] {
+  const check = checkFit(of, plan);
+  return check.ok ? [] : [...new Set(check.faults.map(({ code }) => code))];
+}
 
 /** The codes of the faults of a plan that was changed by hand. */
 function codes(change: (fit: Mutable<StockFit>) => void, of: StockJob = job): FitFault["code"][] {
@@ -78,6 +84,259 @@ describe("checkFit", () => {
         layout.cuts.splice(k, 1);
       }),
     ).toContain("run");
+  });
+
+  test("sees parts of a run in another order, a run without its first or last part, and one part twice", () => {
+    const matched: StockJob = {
+      pieces: [{ id: "front", run: [20, 20, 20] }],
+      sticks: [{ id: "s", length: 100 }],
+      kerf: 2,
+    };
+    const part = (n: number, start: number) => ({ piece: "front", part: n, start, end: start + 20, count: 1 });
+    const whole = fitStock(matched, { workLimit: 1e6 });
+    expect(whole.layouts[0]!.cuts).toEqual([part(0, 0), part(1, 22), part(2, 44)]);
+    const cutAs = (...parts: number[]): FitFault["code"][] =>
+      codesOf(matched, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: parts.map((n, k) => part(n, 22 * k)) }] });
+    expect(cutAs(0, 1, 2)).toEqual([]);
+    for (const parts of [
+      [1, 0, 2],
+      [0, 2, 1],
+      [2, 1, 0],
+      [0, 1],
+      [1, 2],
+      [0, 0, 1, 2],
+      [0, 1, 1],
+      [0, 1, 2, 2],
+    ])
+      expect(cutAs(...parts)).toContain("run");
+    // Whole runs one after another are more than are wanted, and nothing else.
+    expect(cutAs(0, 1, 2, 0)).toContain("run");
+  });
+
+  test("sees parts of a run that lie apart, or with a knot between them", () => {
+    const matched: StockJob = {
+      pieces: [{ id: "front", run: [20, 20] }],
+      sticks: [{ id: "s", length: 100, count: 1 }],
+      kerf: 2,
+    };
+    const whole = fitStock(matched, { workLimit: 1e6 });
+    const apart = (from: number) => {
+      const [first, second] = whole.layouts[0]!.cuts;
+      const cuts = [first!, { ...second!, start: from, end: from + 20 }];
+      return { ...whole, layouts: [{ ...whole.layouts[0]!, cuts, offcut: 100 - from - 22 }] };
+    };
+    expect(codesOf(matched, apart(22))).toEqual([]);
+    expect(codesOf(matched, apart(40))).toEqual(["run"]);
+    expect(codesOf(matched, apart(21.5))).toEqual(["gap"]);
+    // Two millimeters of knot where the cut is: no wood is lost, and still it is not one stretch of grain.
+    const knotty: StockJob = { ...matched, sticks: [{ id: "s", length: 100, defects: [{ start: 20, end: 22 }] }] };
+    expect(codesOf(knotty, apart(22))).toContain("clear");
+  });
+
+  test("lets only neighbors of one key share a cut, by the saving of that key", () => {
+    const share = (key: string, saving: number) => ({ share: { key, saving } });
+    const shared: StockJob = {
+      pieces: [
+        { id: "a", length: 50, ...share("frame", 12) },
+        { id: "b", length: 50, ...share("frame", 12) },
+        { id: "c", length: 50, ...share("box", 12) },
+        { id: "d", length: 50 },
+      ],
+      sticks: [{ id: "s", length: 300 }],
+      kerf: 4,
+    };
+    const whole = fitStock(shared, { workLimit: 1e6 });
+    const inRow = (from: number, ...ids: string[]): FitFault[] => {
+      const cuts = ids.map((piece, k) => ({ piece, start: k * from, end: k * from + 50, count: 1 }));
+      const check = checkFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts }] });
+      return check.ok ? [] : check.faults.filter(({ code }) => code === "gap");
+    };
+    expect(inRow(42, "a", "b")).toEqual([]);
+    expect(inRow(42, "b", "a")).toEqual([]);
+    expect(inRow(41.5, "a", "b")).toHaveLength(1);
+    for (const pair of [
+      ["a", "c"],
+      ["c", "b"],
+      ["a", "d"],
+      ["d", "a"],
+      ["d", "d"],
+    ]) {
+      expect(inRow(42, ...pair)).toHaveLength(1);
+      expect(inRow(54, ...pair)).toEqual([]);
+    }
+    // Cuts are not shared across a knot.
+    const knot: StockJob = { ...shared, sticks: [{ id: "s", length: 300, defects: [{ start: 50, end: 50 }] }] };
+    const over = [
+      { piece: "a", start: 0, end: 50, count: 1 },
+      { piece: "b", start: 50, end: 100, count: 1 },
+    ];
+    expect(codesOf(knot, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: over }] })).toContain("clear");
+  });
+
+  test("refuses a job whose saving lets the first piece reach the third", () => {
+    const job: StockJob = {
+      pieces: [{ id: "p", length: 30, count: 3, share: { key: "k", saving: 20 } }],
+      sticks: [{ id: "s", length: 50 }],
+    };
+    const text = "Expected `job.pieces[0].share.saving` to be a number from 0 to 15, got 20 (number)";
+    expect(() => fitStock(job)).toThrow(text);
+    expect(() => checkFit(job, fit)).toThrow(text);
+    const half = {
+      ...job,
+      pieces: [{ ...job.pieces[0]!, share: { key: "k", saving: 15 } }],
+      sticks: [{ id: "s", length: 60 }],
+    };
+    const touching = fitStock(half as StockJob, { workLimit: 1e6 });
+    expect(touching.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 30, count: 3, pitch: 15 }]);
+    expect(checkFit(half as StockJob, touching)).toEqual({ ok: true });
+  });
+
+  test("looks at every piece of a record", () => {
+    const row: StockJob = { pieces: [{ id: "p", length: 10, count: 5 }], sticks: [{ id: "s", length: 70 }], kerf: 2 };
+    const whole = fitStock(row, { workLimit: 1e6 });
+    const cut = { piece: "p", start: 0, end: 10, count: 5, pitch: 12 };
+    expect(whole.layouts).toEqual([{ stick: "s", times: 1, cuts: [cut], offcut: 10, kept: [] }]);
+    const changed = (change: object, offcut = 10): FitFault["code"][] =>
+      codesOf(row, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: [{ ...cut, ...change }], offcut }] });
+    expect(changed({ pitch: 11.5 }, 12)).toEqual(["gap"]);
+    // Wider apart than they must be they are sound as long as they are on the stick.
+    expect(changed({ pitch: 13 }, 6)).toEqual([]);
+    expect(changed({ pitch: 16 }, 0)).toContain("clear");
+    expect(changed({ count: 4 }, 22)).toContain("demand");
+    expect(changed({ start: 1, end: 11 }, 9)).toEqual([]);
+    expect(changed({ start: 13, end: 23 }, 0)).toContain("clear");
+    expect(() => changed({ pitch: undefined })).toThrow("Expected `fit.layouts[0].cuts[0].pitch` to be a number from");
+    expect(() => changed({ count: 0 })).toThrow("Expected `fit.layouts[0].cuts[0].count` to be an integer from 1 to");
+    const runs: StockJob = {
+      pieces: [{ id: "r", run: [10, 5], count: 3 }],
+      sticks: [{ id: "s", length: 70 }],
+      kerf: 2,
+    };
+    const plan = fitStock(runs, { workLimit: 1e6 });
+    const [first, second] = plan.layouts[0]!.cuts;
+    const withParts = (one: object, other: object): FitFault["code"][] =>
+      codesOf(runs, {
+        ...plan,
+        layouts: [
+          {
+            ...plan.layouts[0]!,
+            cuts: [
+              { ...first!, ...one },
+              { ...second!, ...other },
+            ],
+          },
+        ],
+      });
+    expect(withParts({}, {})).toEqual([]);
+    expect(withParts({}, { pitch: 20 })).toContain("run");
+    expect(withParts({}, { count: 2 })).toContain("run");
+    expect(withParts({ pitch: 18 }, { pitch: 18 })).toContain("gap");
+  });
+
+  test("sees a place before the stick", () => {
+    const change = (plan: Mutable<StockFit>) => {
+      const { cut } = find(plan, "slat");
+      [cut.start, cut.end] = [-12.5, 0];
+    };
+    expect(codes(change)).toContain("clear");
+    expect(codes((plan) => (find(plan, "slat").cut.start = -1))).toContain("length");
+    expect(codes((plan) => (find(plan, "slat").cut.end = 0))).toContain("length");
+  });
+
+  test("sees a shortage where sticks never run out, and one said to be proven that is none", () => {
+    const endless: StockJob = { pieces: [{ id: "p", length: 40, count: 4 }], sticks: [{ id: "s", length: 100 }] };
+    const nothing: StockFit = {
+      ...{ status: "short", layouts: [], cost: 0, bound: 0, gap: 1, resolution: 20 },
+      ...{
+        unplaced: [{ piece: "p", count: 4 }],
+        shortage: "not found",
+        sticks: [],
+        used: 0,
+        made: 0,
+        kept: 0,
+        waste: 0,
+      },
+    };
+    expect(codesOf(endless, nothing)).toEqual(["status"]);
+    const rack = (length: number, count: number): StockJob => ({ ...endless, sticks: [{ id: "s", length, count }] });
+    expect(codesOf(rack(100, 2), nothing)).toEqual([]);
+    expect(codesOf(rack(100, 2), { ...nothing, shortage: "proven" })).toEqual(["status"]);
+    expect(codesOf(rack(100, 1), { ...nothing, shortage: "proven" })).toEqual([]);
+    // Sticks without end that are too short for the piece don't help.
+    const short: StockJob = {
+      ...rack(100, 1),
+      sticks: [
+        { id: "s", length: 100, count: 1 },
+        { id: "t", length: 20 },
+      ],
+    };
+    expect(codesOf(short, nothing)).toEqual([]);
+    // 6 5 4 and 6 5 4 fill two sticks of 15; the longest first, each where it fits best or first, does not find it.
+    const tight: StockJob = {
+      pieces: [4, 5, 6].map((length) => ({ id: `p${length}`, length, count: 2 })),
+      sticks: [{ id: "s", length: 15, count: 2 }],
+    };
+    const found = fitStock(tight, { workLimit: 1e6 });
+    expect(found.status).toBe("optimal");
+    const none = {
+      ...nothing,
+      resolution: 1,
+      unplaced: [4, 5, 6].map((length) => ({ piece: `p${length}`, count: 2 })),
+    };
+    expect(codesOf(tight, { ...none, shortage: "proven" })).toEqual(["status"]);
+    expect(codesOf(tight, none)).toEqual([]);
+  });
+
+  test("uses the job's own lengths, whatever grid the plan was made on", () => {
+    const kerf = 3 / Math.cos(Math.PI / 5);
+    const odd: StockJob = {
+      pieces: [
+        { id: "p", length: 476.29, count: 5 },
+        { id: "r", run: [100 / 3, 50], count: 2 },
+      ],
+      sticks: [{ id: "s", length: 2600 }],
+      kerf,
+      keep: 10,
+    };
+    const plan = fitStock(odd, { workLimit: 1e6 });
+    expect(plan.resolution).toBe(0.01);
+    expect(codesOf(odd, plan)).toEqual([]);
+    const [layout] = plan.layouts;
+    const withCuts = (change: (cuts: Mutable<StockLayout>["cuts"]) => void): FitFault["code"][] => {
+      const cuts = structuredClone(layout!.cuts) as Mutable<StockLayout>["cuts"];
+      change(cuts);
+      return codesOf(odd, { ...plan, layouts: [{ ...layout!, cuts }] });
+    };
+    const k = layout!.cuts.findIndex(({ piece }) => piece === "p");
+    expect(withCuts((cuts) => (cuts[k]!.pitch = 476.29 + kerf))).not.toContain("gap");
+    expect(withCuts((cuts) => (cuts[k]!.pitch = 476.29 + kerf - 1e-6))).toContain("gap");
+    expect(withCuts((cuts) => (cuts[k]!.end += 1e-6))).toContain("length");
+    const coarser = { ...plan, resolution: 1 };
+    expect(codesOf(odd, coarser)).toContain("total");
+    expect(codesOf({ ...odd, resolution: 0.5 }, plan)).toContain("total");
+  });
+
+  test("holds for any number of pieces", () => {
+    for (const [count, length] of [
+      [1e7, 1e-7],
+      [1e9, 1e-9],
+    ] as const) {
+      const many: StockJob = { pieces: [{ id: "p", length, count }], sticks: [{ id: "s", length: 1 }] };
+      const plan = fitStock(many, { workLimit: 1e6 });
+      expect(plan.layouts).toEqual([
+        {
+          stick: "s",
+          times: 1,
+          cuts: [{ piece: "p", start: 0, end: length, count, pitch: length }],
+          offcut: 0,
+          kept: [],
+        },
+      ]);
+      expect(codesOf(many, plan)).toEqual([]);
+      const [cut] = plan.layouts[0]!.cuts;
+      const closer = { ...plan.layouts[0]!, cuts: [{ ...cut!, pitch: length * (1 - 1e-12) }] };
+      expect(codesOf(many, { ...plan, layouts: [closer] })).toContain("gap");
+    }
   });
 
   test("sees a missing piece, and one too many", () => {

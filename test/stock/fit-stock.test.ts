@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
+import { checkFit, fitStock, type StockCut, type StockFit, type StockJob } from "miterwright/stock";
 
 /** A plan that the verifier passed. */
 function fitted(job: StockJob): StockFit {
@@ -12,8 +12,7 @@ describe("fitStock", () => {
   test("takes kerfs between pieces only", () => {
     const job = { pieces: [{ id: "p", length: 49, count: 2 }], kerf: 2 };
     expect(fitted({ ...job, sticks: [{ id: "s", length: 100 }] }).layouts[0]!.cuts).toEqual([
-      { piece: "p", start: 0, end: 49 },
-      { piece: "p", start: 51, end: 100 },
+      { piece: "p", start: 0, end: 49, count: 2, pitch: 51 },
     ]);
     expect(fitted({ ...job, sticks: [{ id: "s", length: 99 }] }).sticks).toEqual([{ stick: "s", count: 2 }]);
   });
@@ -39,11 +38,7 @@ describe("fitStock", () => {
       kerf: 3,
     });
     expect(fit.resolution).toBe(0.1);
-    expect(fit.layouts[0]!.cuts.map(({ start, end }) => [start, end])).toEqual([
-      [0, 433.3],
-      [436.3, 869.6],
-      [872.6, 1305.9],
-    ]);
+    expect(fit.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 433.3, count: 3, pitch: 436.3 }]);
     expect([fit.layouts[0]!.offcut, fit.used, fit.made, fit.waste]).toEqual([1091.1, 2400, 1299.9, 1100.1]);
   });
 
@@ -53,10 +48,12 @@ describe("fitStock", () => {
     const fit = fitted(job);
     expect(fit.resolution).toBe(0.01);
     const { cuts } = fit.layouts[0]!;
-    for (const [k, cut] of cuts.entries()) {
-      expect(cut.end - cut.start).toBeCloseTo(476.29, 9);
-      if (k > 0) expect(cut.start - cuts[k - 1]!.end).toBeGreaterThanOrEqual(kerf - 1e-12);
-    }
+    expect(cuts).toHaveLength(1);
+    const [{ start, end, count, pitch = 0 }] = cuts as [StockCut];
+    expect(end - start).toBeCloseTo(476.29, 9);
+    expect(count).toBe(5);
+    expect(pitch - (end - start)).toBeGreaterThanOrEqual(kerf - 1e-12);
+    expect(pitch - (end - start)).toBeLessThan(kerf + 0.02);
   });
 
   test("computes on the grid that is asked for", () => {
@@ -181,7 +178,10 @@ describe("fitStock", () => {
       kerf: 1,
     });
     expect(fit.sticks).toEqual([{ stick: "knotty", count: 1 }]);
-    expect(fit.layouts[0]!.cuts.map(({ start }) => start)).toEqual([0, 38, 69]);
+    expect(fit.layouts[0]!.cuts.map(({ start, count, pitch }) => [start, count, pitch])).toEqual([
+      [0, 1, undefined],
+      [38, 2, 31],
+    ]);
   });
 
   test("keeps a run together and in order", () => {
@@ -202,6 +202,18 @@ describe("fitStock", () => {
     ]);
   });
 
+  test("writes runs that follow one another as one record for each part", () => {
+    const fit = fitted({
+      pieces: [{ id: "front", run: [20, 10], count: 3 }],
+      sticks: [{ id: "s", length: 100 }],
+      kerf: 1,
+    });
+    expect(fit.layouts[0]!.cuts).toEqual([
+      { piece: "front", part: 0, start: 0, end: 20, count: 3, pitch: 32 },
+      { piece: "front", part: 1, start: 21, end: 31, count: 3, pitch: 32 },
+    ]);
+  });
+
   test("lets neighbors of one key share a cut", () => {
     const side = { length: 50, count: 2 };
     const share = { key: "frame", saving: 12 };
@@ -210,10 +222,7 @@ describe("fitStock", () => {
     expect(fitted({ pieces: [{ id: "p", ...side }], sticks, kerf }).cost).toBe(184);
     const shared = fitted({ pieces: [{ id: "p", ...side, share }], sticks, kerf });
     expect(shared.cost).toBe(92);
-    expect(shared.layouts[0]!.cuts.map(({ start, end }) => [start, end])).toEqual([
-      [0, 50],
-      [42, 92],
-    ]);
+    expect(shared.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 50, count: 2, pitch: 42 }]);
     const other = { id: "q", length: 50, share: { key: "box", saving: 12 } };
     expect(fitted({ pieces: [{ id: "p", length: 50, share }, other], sticks, kerf }).cost).toBe(184);
   });

@@ -110,12 +110,12 @@ describe("jobs that are refused", () => {
       ],
     ],
     [
-      "a saving longer than its piece",
+      "a saving longer than half its piece",
       { pieces: [{ id: "p", length: 2, share: { key: "k", saving: 3 } }], sticks },
       [
         "range",
         "job.pieces[0].share.saving",
-        "Expected `job.pieces[0].share.saving` to be a number from 0 to 2, got 3 (number)",
+        "Expected `job.pieces[0].share.saving` to be a number from 0 to 1, got 3 (number)",
       ],
     ],
     [
