@@ -1,3 +1,4 @@
+import { reject } from "../core/check.js";
 import { cosDeg, tanDeg } from "../core/degrees.js";
 import { sawSetting, type EndCut, type SawSetting } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
@@ -13,6 +14,13 @@ export interface CutSize {
   readonly line: number;
 }
 
+/** Refuses a cut that, to the last bit, runs along the stick or along the table. */
+function refuseFlatBlade(name: "miter" | "bevel", degrees: number, setting: SawSetting): void {
+  if (Math.abs(degrees) < 90) return;
+  const message = `Expected \`cut\` to cross the stick in this lay, but its ${name} there is ${degrees} degrees`;
+  reject("impossible", "cut", setting, message);
+}
+
 /**
  * How high the work stands for a cut, how deep the blade goes and how far across the table it cuts.
  *
@@ -24,7 +32,7 @@ export interface CutSize {
  * @param profile - the molding's section
  * @param options - the frame's slope and the lay
  * @returns the sizes, in the section's unit
- * @throws {InputError} when the cut, the profile, the slope or the lay is not sound
+ * @throws {InputError} when the cut, the profile, the slope or the lay is not sound, or the cut has a miter or a bevel of 90 degrees in this lay (`"impossible"`)
  * @example
  * ```ts
  * import { joinCorner } from "miterwright/miter";
@@ -53,6 +61,8 @@ export function cutSize(cut: EndCut, profile: Profile, options: LieSectionOption
 export function cutSizeKernel(lying: LyingSection, setting: SawSetting): CutSize {
   const { outline, height } = lying;
   const { miter, bevel } = setting;
+  refuseFlatBlade("miter", miter, setting);
+  refuseFlatBlade("bevel", bevel, setting);
   const shift = tanDeg(miter) * tanDeg(bevel);
   const along = outline.map(({ across, up }) => across / cosDeg(miter) - up * shift);
   return { height, depth: height / cosDeg(bevel), line: Math.max(...along) - Math.min(...along) };

@@ -460,3 +460,60 @@ test("boards whose joint would run along them without end are refused with the r
     "Expected the boards to meet at an angle, but at a `turn` of 90 their joint runs along them without end",
   );
 });
+
+/** Every number in a result, with its path. */
+function numbersOf(value: unknown, path = ""): (readonly [path: string, value: number])[] {
+  if (typeof value === "number") return [[path, value]];
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => numbersOf(inner, `${path}.${key}`));
+}
+
+describe("a plane crosses its board, or is refused", () => {
+  const nearlyFlat = (slope: number, thickness: number): Board => ({ slope, thickness, width: thickness });
+
+  test("slopes so far apart that the normal has nothing left along the board are refused", () => {
+    const options = { turn: 1e-100, first: nearlyFlat(1e-240, 1e-100), second: nearlyFlat(30, 1e100) };
+    for (const given of [options, { ...options, first: options.second, second: options.first }]) {
+      expect(() => joinCorner(given)).toThrow(
+        "Expected the boards to meet at an angle, but at a `turn` of 1e-100 their joint runs along them without end",
+      );
+    }
+  });
+
+  test("near 0 no number is -0, and none along the board is 0", () => {
+    const tiny = [5e-324, 1e-320, 1e-300, 1e-252, 1e-251, 1e-250, 1e-160, 1e-30, 1e-8];
+    const steep = [...tiny, 30, 60, 90];
+    const turns = [...tiny, 90, 120, 179.99999999999997].flatMap((turn) => [turn, -turn]);
+    const sizes = [
+      [18, 12],
+      [1e-100, 1e100],
+      [1e100, 1e-100],
+    ] as const;
+    let made = 0;
+    for (const turn of turns) {
+      for (const a of tiny) {
+        for (const b of steep) {
+          for (const [t1, t2] of sizes) {
+            for (const sign of [1, -1]) {
+              const given = { turn, first: nearlyFlat(sign * a, t1), second: nearlyFlat(sign * b, t2) };
+              let corner: Corner;
+              try {
+                corner = joinCorner(given);
+              } catch (error) {
+                expect((error as Error).name).toBe("InputError");
+                continue;
+              }
+              made++;
+              const wrong = numbersOf(corner).filter(
+                ([path, value]) =>
+                  !Number.isFinite(value) || Object.is(value, -0) || (value === 0 && path.endsWith(".along")),
+              );
+              if (wrong.length > 0) expect([given, wrong]).toEqual([given, []]);
+            }
+          }
+        }
+      }
+    }
+    expect(made).toBeGreaterThan(2500);
+  });
+});

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { EndCut } from "miterwright/miter";
 import { molding } from "miterwright/profile";
 import { cradleFor, cutSize, lieSection, placeCut, tableSaw } from "miterwright/saw";
 import { crossed, planeFromWords, stickAxes, type Shop } from "../laws/saw.js";
@@ -98,6 +99,28 @@ describe("cutSize", () => {
       "Expected `slope` to be degrees from -90 to 90, got 91 (number)",
     );
     expect(() => cutSize({} as never, rabbeted, { slope: 30, lay: "flat" })).toThrow(/^Expected `/);
+  });
+
+  test("a cut that does not come through the stick has no size and is refused", () => {
+    const cut = (along: number, across: number, through: number): EndCut => ({
+      miter: 0,
+      bevel: 0,
+      slope: 0,
+      end: "end",
+      plane: { along, across, through },
+    });
+    expect(() => cutSize(cut(1e-20, 0, -1), rabbeted, { slope: 0, lay: "face-down" })).toThrow(
+      "Expected `cut` to cross the stick in this lay, but its bevel there is 90 degrees",
+    );
+    expect(() => cutSize(cut(1e-20, 0, 1), rabbeted, { slope: 0, lay: "face-down" })).toThrow(/its bevel there is -90/);
+    expect(() => cutSize(cut(1e-20, 1, 0), rabbeted, { slope: 0, lay: "face-down" })).toThrow(/its miter there is 90/);
+    // Lying flat the cut's own angles count.
+    expect(() => cutSize({ ...cut(0.1, 0, 1), bevel: 90 }, rabbeted, { slope: 0, lay: "flat" })).toThrow(
+      /its bevel there is 90/,
+    );
+    // A hair less steep, the blade goes through, if far along the stick.
+    const grazing = cutSize(cut(1e-15, 0, 1), rabbeted, { slope: 0, lay: "face-down" });
+    expect(Object.values(grazing).every((size) => Number.isFinite(size) && !Object.is(size, -0))).toBe(true);
   });
 });
 
