@@ -4,6 +4,7 @@
  */
 import loadHighs from "highs";
 import type { StockJob } from "miterwright/stock";
+import { makeBudget } from "../../src/stock/budget.js";
 import { fillRoomByTable } from "../../src/stock/knapsack-table.js";
 
 /** What it came to. */
@@ -65,18 +66,23 @@ export function fitWithHighs(job: StockJob, seconds: number): OtherFit {
     bound = solved.ObjectiveValue;
     let added = 0;
     job.sticks.forEach(({ length, cost }, stick) => {
-      const filling = fillRoomByTable({
-        profits: sizes.map((_, item) => Math.max(0, Math.floor((duals.get(`r${item}`) ?? 0) * 2 ** 20))),
-        sizes,
-        most: Float64Array.from(demand),
-        keys: new Int32Array(sizes.length).fill(-1),
-        setups: new Float64Array(0),
-        setupRate: 0,
-        room: length + kerf,
-        above: Math.ceil(((cost ?? length) - (duals.get(`l${stick}`) ?? 0) + 1e-5) * 2 ** 20),
-        branchLimit: 0,
-      });
-      const best = filling.found.at(-1);
+      const steps = fillRoomByTable(
+        {
+          profits: sizes.map((_, item) => Math.max(0, Math.floor((duals.get(`r${item}`) ?? 0) * 2 ** 20))),
+          sizes,
+          most: Float64Array.from(demand),
+          keys: new Int32Array(sizes.length).fill(-1),
+          setups: new Float64Array(0),
+          setupRate: 0,
+          room: length + kerf,
+          above: Math.ceil(((cost ?? length) - (duals.get(`l${stick}`) ?? 0) + 1e-5) * 2 ** 20),
+          branchLimit: 0,
+        },
+        makeBudget(Infinity),
+      );
+      let step = steps.next();
+      while (step.done !== true) step = steps.next();
+      const best = step.value?.found.at(-1);
       if (best === undefined) return;
       columns.push({ stick, counts: best });
       added++;

@@ -1,3 +1,4 @@
+import { type Budget, isSpent, spend, type Steps } from "./budget.js";
 import type { LinearProgram } from "./linear-program.js";
 
 /**
@@ -13,6 +14,7 @@ export function setValues(program: LinearProgram): void {
     for (let k = 0; k < n; k++) sum += inverse[row * n + k]! * rhs[k]!;
     values[row] = sum;
   }
+  program.work += n * n;
 }
 
 /**
@@ -80,6 +82,7 @@ export function restart(program: LinearProgram): void {
   }
   program.values.set(program.rhs);
   program.sinceFresh = 0;
+  program.work += n * n;
 }
 
 /**
@@ -87,8 +90,10 @@ export function restart(program: LinearProgram): void {
  * largest. What comes in no more, since its pivot has become too small, stays out.
  *
  * @param program - the program; its inverse, values and duals are changed
+ * @param budget - where the steps are counted; once it is spent, the basis is left as far as it got
+ * @yields {undefined} nothing, at each pause
  */
-export function refresh(program: LinearProgram): void {
+export function* refresh(program: LinearProgram, budget: Budget): Steps<void> {
   const { basis } = program;
   const n = basis.length;
   const wanted = new Set(basis);
@@ -106,10 +111,25 @@ export function refresh(program: LinearProgram): void {
     if (row < 0) continue;
     pivot(program, row, variable, direction, 0);
     free[row] = 0;
+    if (countWork(program, budget)) yield;
+    if (isSpent(budget)) break;
   }
   program.sinceFresh = 0;
   setValues(program);
   priceRows(program);
+}
+
+/**
+ * Counts the entries updated since the last call.
+ *
+ * @param program - the program; changed
+ * @param budget - where they are counted
+ * @returns whether the caller has to yield
+ */
+export function countWork(program: LinearProgram, budget: Budget): boolean {
+  const steps = program.work;
+  program.work = 0;
+  return spend(budget, steps);
 }
 
 /**

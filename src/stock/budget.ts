@@ -3,17 +3,25 @@ import type { StopReason } from "./stock-fit.js";
 /**
  * What a search may still spend.
  *
- * Kernels add their steps to `work`; the search looks at `stopped` between them. Only the driver reads the clock, and it
- * only ever sets `stopped`, so that time can end a search but never steer it.
+ * Every loop that can be long counts its steps by {@link spend} and pauses when that asks for it. Only the driver reads the
+ * clock, between two pauses, and it only ever sets `stopped`, so that time can end a search but never steer it.
  */
 export interface Budget {
   /** Steps taken. */
   work: number;
   /** Steps after which the search ends. */
   readonly workLimit: number;
+  /** Steps at which the search pauses next. */
+  pauseAt: number;
   /** Why the search has to end. */
   stopped: StopReason | undefined;
 }
+
+/** A part of the search: it yields at each pause, and returns its result. */
+export type Steps<T> = Generator<undefined, T>;
+
+/** Steps between two pauses: about a millisecond, some where each takes long. */
+export const STEPS_BETWEEN_PAUSES = 100_000;
 
 /**
  * A budget.
@@ -22,7 +30,22 @@ export interface Budget {
  * @returns the budget, nothing spent
  */
 export function makeBudget(workLimit: number): Budget {
-  return { work: 0, workLimit, stopped: undefined };
+  return { work: 0, workLimit, pauseAt: Math.min(STEPS_BETWEEN_PAUSES, workLimit), stopped: undefined };
+}
+
+/**
+ * Counts steps.
+ *
+ * @param budget - the budget; changed
+ * @param steps - steps that were taken, or will be before the next call
+ * @returns whether the caller has to yield, and then look whether the budget is spent
+ */
+export function spend(budget: Budget, steps: number): boolean {
+  budget.work += steps;
+  if (budget.work < budget.pauseAt) return false;
+  const next = budget.work + STEPS_BETWEEN_PAUSES;
+  budget.pauseAt = budget.work < budget.workLimit ? Math.min(next, budget.workLimit) : next;
+  return true;
 }
 
 /**

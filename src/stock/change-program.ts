@@ -107,5 +107,6 @@ export function setBarred(
     program.barred[column] = isBarred(column);
     program.costs[column] = program.barred[column]! ? 100 * program.penalty : cost(column);
   }
+  program.work += 10 * program.costs.length;
   priceRows(program);
 }

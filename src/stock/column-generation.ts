@@ -1,10 +1,11 @@
 import { missed, programValue } from "./basis.js";
-import { type Budget, isSpent } from "./budget.js";
+import { type Budget, isSpent, spend, type Steps } from "./budget.js";
 import { setPenalty } from "./change-program.js";
-import { addPattern, aimMaster, fractionsOf, type Master, pricesOf, solveMaster } from "./master.js";
+import { addPattern, aimMaster, fractionsOf, type Master, pricesOf } from "./master.js";
 import { priceKind, type Prices } from "./pricing.js";
 import type { Pattern } from "./problem.js";
 import { costStep, roundPrices, type SafeBound, safeBound } from "./safe-bound.js";
+import { solveProgram } from "./simplex.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** A reduced cost, over the dearest stick's cost, from which a pattern is worth adding; above the simplex's own tolerance. */
@@ -12,8 +13,6 @@ const WORTH_ADDING = 5e-10;
 /** Penalty, over the dearest stick's cost, beyond which a missed row is taken to be impossible. */
 const MOST_PENALTY = 1e5;
 
-/** Kinds that are priced between two looks at the clock. */
-const KINDS_BETWEEN_PAUSES = 8;
 /** Items from which more patterns a round are worth their time. */
 const MANY_ITEMS = 40;
 /** Kinds up to which they are: with more, each round adds enough. */
@@ -24,7 +23,9 @@ const MOST_DISJOINT = 25;
 const QUICK_BRANCHES = 3000;
 
 /** What a round takes besides the simplex and the knapsacks, in steps. */
-const STEPS_OF_A_ROUND = 2000;
+const STEPS_OF_A_ROUND = 5000;
+/** What it takes besides for each kind and item: numbers of any size are slow. */
+const STEPS_OF_A_NUMBER = 50;
 
 /** The linear relaxation of a subproblem. */
 export interface Relaxation {
@@ -40,20 +41,21 @@ export interface Relaxation {
  * Adds more patterns that are worth their cost, each without the items of those before: where there are many lengths, one
  * pattern a round would change the prices of a few of them only.
  */
-function addDisjoint(
+function* addDisjoint(
   master: Master,
   node: Subproblem,
   prices: Prices,
   kind: number,
   above: number,
   budget: Budget,
-): number {
+): Steps<number> {
   const { problem } = master;
   if (problem.sizes.length < MANY_ITEMS || problem.kinds.length > FEW_KINDS) return 0;
   const items = prices.items.slice();
   let added = 0;
   for (let n = 0; n < MOST_DISJOINT; n++) {
-    const best = priceKind(problem, node, { ...prices, items }, kind, above, budget, QUICK_BRANCHES).patterns.at(-1);
+    const offer = yield* priceKind(problem, node, { ...prices, items }, kind, above, budget, QUICK_BRANCHES);
+    const best = offer.patterns.at(-1);
     if (best === undefined) break;
     for (const [item] of best.entries) items[item] = 0;
     if (addPattern(master, best)) added++;
@@ -73,14 +75,9 @@ function addDisjoint(
  * @param cutoff - a bound from which the subproblem is of no interest
  * @param budget - what may be spent
  * @returns the relaxation
- * @yields {undefined} nothing, between two rounds
+ * @yields {undefined} nothing, at each pause
  */
-export function* relax(
-  master: Master,
-  node: Subproblem,
-  cutoff: number,
-  budget: Budget,
-): Generator<undefined, Relaxation> {
+export function* relax(master: Master, node: Subproblem, cutoff: number, budget: Budget): Steps<Relaxation> {
   const { problem, program, unit } = master;
   const step = costStep(problem);
   let bound = -Infinity;
@@ -88,30 +85,28 @@ export function* relax(
   yield* aimMaster(master, node, budget);
   const worths = new Float64Array(problem.kinds.length);
   for (;;) {
-    yield* solveMaster(master, budget);
+    yield* solveProgram(program, budget);
     const value = programValue(program) * unit;
     const met = master.priced || missed(program) < 1e-5;
-    budget.work += STEPS_OF_A_ROUND;
+    const numbers = problem.sizes.length + problem.kinds.length;
+    if (spend(budget, STEPS_OF_A_ROUND + STEPS_OF_A_NUMBER * numbers)) yield;
     const end = (): Relaxation => ({ bound, fractions: fractionsOf(master), last });
     if (isSpent(budget)) return end();
     const duals = pricesOf(master);
     const prices = roundPrices(problem, node, duals.items);
     let added = 0;
     for (let kind = 0; kind < problem.kinds.length; kind++) {
-      if (kind % KINDS_BETWEEN_PAUSES === KINDS_BETWEEN_PAUSES - 1) {
-        yield undefined;
-        if (isSpent(budget)) return end();
-      }
       if (node.most[kind] === 0) {
         worths[kind] = 0;
         continue;
       }
       const cost = problem.kinds[kind]!.cost - duals.kinds[kind]! + WORTH_ADDING * unit;
-      const offer = priceKind(problem, node, prices, kind, Math.ceil(cost * prices.scale), budget);
+      const offer = yield* priceKind(problem, node, prices, kind, Math.ceil(cost * prices.scale), budget);
       worths[kind] = offer.worth;
       for (const pattern of offer.patterns) if (addPattern(master, pattern)) added++;
       if (offer.patterns.length > 0)
-        added += addDisjoint(master, node, prices, kind, Math.ceil(cost * prices.scale), budget);
+        added += yield* addDisjoint(master, node, prices, kind, Math.ceil(cost * prices.scale), budget);
+      if (isSpent(budget)) return end();
     }
     const safe = safeBound(problem, node, prices, worths);
     last = { prices, worths, safe };
@@ -123,6 +118,5 @@ export function* relax(
     } else if (met && bound >= Math.ceil(value / step - 1e-6) * step) {
       return end();
     }
-    yield undefined;
   }
 }

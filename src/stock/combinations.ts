@@ -1,3 +1,4 @@
+import { type Budget, isSpent, spend, type Steps } from "./budget.js";
 import { totalSize } from "./bounds.js";
 import type { Problem } from "./problem.js";
 import { sumOf } from "./sums.js";
@@ -14,6 +15,10 @@ export interface Combinations {
 
 /** Steps after which to give up: some hundredths of a second. */
 const MOST_STEPS = 1e6;
+/** What such a step takes, in entries of the simplex. */
+const STEPS_OF_A_STEP = 4;
+/** Steps between two looks at the budget. */
+const STEPS_AT_A_TIME = 1024;
 /** Most combinations of one cost. */
 const MOST_CHOICES = 2000;
 
@@ -27,9 +32,11 @@ const MOST_CHOICES = 2000;
  * @param problem - the problem
  * @param from - costs below this are of no interest
  * @param most - costs above this aren't either
+ * @param budget - where the steps are counted; once it is spent, the combinations are not complete
  * @returns the combinations
+ * @yields {undefined} nothing, at each pause
  */
-export function leastCombinations(problem: Problem, from: number, most: number): Combinations {
+export function* leastCombinations(problem: Problem, from: number, most: number, budget: Budget): Steps<Combinations> {
   const { kinds, credit, demand } = problem;
   const total = Number(totalSize(problem));
   const rooms = kinds.map((kind) => sumOf(kind.rooms));
@@ -55,33 +62,59 @@ export function leastCombinations(problem: Problem, from: number, most: number):
   let choices: Combinations["choices"][number][] = [];
   let steps = 0;
   let crowded = NaN;
-  const walk = (place: number, cost: number, need: number, sticks: number): void => {
-    if (++steps > MOST_STEPS) return;
-    const kind = order[place]!;
+  /** Takes the last kind's number, which follows from the others', if that makes a plan that costs no more than the best. */
+  const finish = (cost: number, need: number, sticks: number): void => {
+    const kind = order[last]!;
     const [own, room] = [costs[kind]!, rooms[kind]!];
-    const limit = Math.min(kinds[kind]!.limit, sticks);
-    if (place === last) {
-      let count = Math.max(0, Math.ceil(need / room), Math.ceil((from - offset - cost) / own));
-      // A quotient that was rounded down to a whole number is one short.
-      if (count * room < need) count++;
-      const sum = cost + count * own;
-      if (count > limit || sum > best) return;
-      if (sum < best) [best, choices] = [sum, []];
-      counts[kind] = count;
-      if (choices.length === MOST_CHOICES) crowded = sum;
-      else choices.push({ most: counts.slice(), least: counts.map((some, k) => (costs[k]! > 0 ? some : 0)) });
-      return;
-    }
-    for (let count = 0; count <= limit; count++) {
-      const [paid, left] = [cost + count * own, need - count * room];
-      if (paid > best) return;
-      if (paid + left * rates[place + 1]! > best) continue;
-      counts[kind] = count;
-      walk(place + 1, paid, left, sticks - count);
-    }
+    let count = Math.max(0, Math.ceil(need / room), Math.ceil((from - offset - cost) / own));
+    // A quotient that was rounded down to a whole number is one short.
+    if (count * room < need) count++;
+    const sum = cost + count * own;
+    if (count > Math.min(kinds[kind]!.limit, sticks) || sum > best) return;
+    if (sum < best) [best, choices] = [sum, []];
+    counts[kind] = count;
+    if (choices.length === MOST_CHOICES) crowded = sum;
+    else choices.push({ most: counts.slice(), least: counts.map((some, k) => (costs[k]! > 0 ? some : 0)) });
   };
   const free = rooms.reduce((sum, room, k) => (costs[k]! > 0 ? sum : sum + room * kinds[k]!.limit), 0);
-  walk(0, 0, total - free, sumOf(demand));
+  // What the kinds before each leave: what they cost, what is needed still, and how many sticks may come. One place is
+  // turned to its next number after another, the last ones fastest.
+  const paid = new Float64Array(order.length);
+  const needs = new Float64Array(order.length);
+  const sticks = new Float64Array(order.length);
+  [needs[0], sticks[0]] = [total - free, sumOf(demand)];
+  if (last > 0) counts[order[0]!] = -1;
+  else finish(0, needs[0]!, sticks[0]!);
+  for (let place = 0; last > 0 && place >= 0;) {
+    steps++;
+    if (steps % STEPS_AT_A_TIME === 0 && spend(budget, STEPS_OF_A_STEP * STEPS_AT_A_TIME)) {
+      yield;
+      if (isSpent(budget)) steps = Infinity;
+    }
+    if (steps > MOST_STEPS) break;
+    const kind = order[place]!;
+    const count = ++counts[kind]!;
+    const cost = paid[place]! + count * costs[kind]!;
+    if (count > Math.min(kinds[kind]!.limit, sticks[place]!) || cost > best) {
+      place--;
+      continue;
+    }
+    const need = needs[place]! - count * rooms[kind]!;
+    const over = cost + need * rates[place + 1]! - best;
+    if (over > 0) {
+      // The kinds that follow are dearer for their length: it takes some more of this one, but that many at least.
+      const saved = rooms[kind]! * rates[place + 1]! - costs[kind]!;
+      if (saved > 0) counts[kind] = count + Math.max(0, Math.floor((over / saved) * (1 - 1e-9)) - 1);
+      else place--;
+      continue;
+    }
+    if (place + 1 === last) finish(cost, need, sticks[place]! - count);
+    else {
+      place++;
+      [paid[place], needs[place], sticks[place]] = [cost, need, sticks[place - 1]! - count];
+      counts[order[place]!] = -1;
+    }
+  }
   // Few long sticks come first: they are easier to fill than many short ones.
   choices.sort((a, b) => sumOf(a.least) - sumOf(b.least));
   const complete = steps <= MOST_STEPS && crowded !== best;

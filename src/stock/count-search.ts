@@ -1,4 +1,4 @@
-import { isSpent } from "./budget.js";
+import { isSpent, spend, type Steps } from "./budget.js";
 import { relax } from "./column-generation.js";
 import { leastCombinations } from "./combinations.js";
 import { type Dive, diveForPlan } from "./dive.js";
@@ -20,6 +20,10 @@ interface Box {
 
 /** From this effort on a combination has to wait for dearer ones. */
 const DEEP = 2;
+/** Combinations beyond which they are given up, so that memory has a bound. */
+const MOST_OPEN = 20_000;
+/** What looking at a combination takes for each kind and item: numbers of any size are slow. */
+const STEPS_OF_A_NUMBER = 30;
 /** Searches of a combination after which it is given up. */
 const MOST_EFFORT = 30;
 
@@ -35,9 +39,9 @@ const MOST_EFFORT = 30;
  * @param found - its plan and its bound; changed
  * @param root - the whole problem
  * @returns nothing
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
-export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Generator<undefined, void> {
+export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Steps<void> {
   const { master, budget } = dive;
   const { problem } = master;
   const step = costStep(problem);
@@ -54,12 +58,13 @@ export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Ge
       Math.min(Math.max(level, dive.goal), cutoff()),
     );
     found.bound = Math.max(found.bound, bound);
-    if (isSpent(budget) || bound >= cutoff()) return;
+    if (spend(budget, 20 * open.length)) yield;
+    if (isSpent(budget) || bound >= cutoff() || open.length > MOST_OPEN) return;
     open.sort((a, b) => a.effort - b.effort || a.bound - b.bound);
     let [box] = open;
     // Dearer combinations are looked at before too much is spent on the cheaper ones.
     if (level < cutoff() && (box?.effort ?? DEEP) >= DEEP) {
-      const { cost, choices, complete } = leastCombinations(problem, level, cutoff() - step);
+      const { cost, choices, complete } = yield* leastCombinations(problem, level, cutoff() - step, budget);
       if (!complete) return;
       level = cost + step;
       for (const choice of choices)
@@ -75,10 +80,16 @@ export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Ge
       if (reached >= beyond(box)) {
         // What refutes one combination refutes others like it. Kinds of which this one has none were not priced.
         const { prices, worths: priced } = last!;
-        const worths = priced.map((worth, kind) =>
-          node.most[kind]! > 0 ? worth : priceKind(problem, node, prices, kind, 0, budget).worth,
-        );
-        open = open.filter((other) => safeBound(problem, other.node, prices, worths).bound < beyond(other));
+        const worths = priced.slice();
+        for (let kind = 0; kind < worths.length; kind++) {
+          if (node.most[kind] === 0) worths[kind] = (yield* priceKind(problem, node, prices, kind, 0, budget)).worth;
+        }
+        const rest: Box[] = [];
+        for (const other of open) {
+          if (safeBound(problem, other.node, prices, worths).bound < beyond(other)) rest.push(other);
+          if (spend(budget, STEPS_OF_A_NUMBER * (problem.kinds.length + problem.sizes.length))) yield;
+        }
+        open = rest;
         continue;
       }
       box = { ...box, bound: Math.max(box.bound, reached) };

@@ -1,6 +1,6 @@
-import { type Budget, isSpent } from "./budget.js";
+import { type Budget, isSpent, type Steps } from "./budget.js";
 import { relax } from "./column-generation.js";
-import { type Fill, fillGreedily } from "./greedy.js";
+import { fillGreedily } from "./greedy.js";
 import { cutoffFor, type Incumbent, offerRest } from "./incumbent.js";
 import type { Master } from "./master.js";
 import type { Pattern, Use } from "./problem.js";
@@ -20,21 +20,25 @@ export interface Dive {
   readonly budget: Budget;
 }
 
+/** What a layout takes to be copied and compared, in entries of the simplex. */
+const STEPS_OF_AN_OFFER = 50;
+
 /**
  * Completes a subproblem in two greedy ways.
  *
  * @param dive - the search around it
  * @param node - the subproblem
  * @returns nothing; the incumbent changes
- * @yields {undefined} nothing, between some sticks
+ * @yields {undefined} nothing, at each pause
  */
-export function* completeGreedily(dive: Dive, node: Subproblem): Generator<undefined, void> {
+export function* completeGreedily(dive: Dive, node: Subproblem): Steps<void> {
   const { master, incumbent, budget } = dive;
   const { problem } = master;
-  budget.work += 1000 + 20 * problem.sizes.length;
-  offerRest(problem, incumbent, node, yield* fillGreedily(problem, node.demand, node.most));
-  const fill: Fill = (...given) => fillBySubsetSum(...given, budget);
-  offerRest(problem, incumbent, node, yield* fillGreedily(problem, node.demand, node.most, fill, budget));
+  for (const fill of [undefined, fillBySubsetSum]) {
+    const rest = yield* fillGreedily(problem, node.demand, node.most, budget, fill);
+    budget.work += STEPS_OF_AN_OFFER * (node.fixed.length + rest.plan.length);
+    offerRest(problem, incumbent, node, rest);
+  }
 }
 
 /** A fraction this close to a whole number is one. */
@@ -63,9 +67,9 @@ export function roundDown(fractions: readonly { readonly pattern: Pattern; reado
  * @param discrepancies - how often, in sum, the dive may depart from the best candidate
  * @returns nothing; the incumbent changes
  * @see W. D. Harvey, M. L. Ginsberg, Limited discrepancy search, Proceedings of IJCAI 1995, 607-613.
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
-export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number): Generator<undefined, void> {
+export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number): Steps<void> {
   const { master, incumbent, budget } = dive;
   const { problem } = master;
   if (isDone(node)) {

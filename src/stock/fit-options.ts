@@ -13,8 +13,9 @@ export interface FitProgress {
 /** When a search has to end. */
 export interface FitOptions {
   /**
-   * Milliseconds after which the best plan so far is returned, from 0; overrun by a tenth of a second at most. Default
-   * 2000, or none if `workLimit` is given.
+   * Milliseconds after which the best plan so far is returned, from 0. The search overruns it by a tenth of a second at
+   * most; a very large job is read, filled once and written whatever that takes. Default 2000, or none if `workLimit` is
+   * given.
    */
   readonly timeLimit?: number | undefined;
   /**
@@ -23,7 +24,10 @@ export interface FitOptions {
    * Default none.
    */
   readonly workLimit?: number | undefined;
-  /** Called now and then; answer "stop" to end the search. What it throws passes through. */
+  /**
+   * Called when something better is found, and after every million steps; answer "stop" to end the search. What it throws
+   * passes through.
+   */
   readonly onProgress?: ((progress: FitProgress) => unknown) | undefined;
 }
 

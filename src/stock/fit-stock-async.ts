@@ -1,22 +1,13 @@
 import { checkObject } from "../core/check.js";
 import { checkOptions } from "./check-options.js";
 import type { FitAsyncOptions, FitSignal } from "./fit-options.js";
+import { nextTurn, readClock } from "./host.js";
 import { runSearch } from "./run-search.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
 
 /** Milliseconds of work between two turns of the event loop: short enough for a smooth page. */
 const TURN = 10;
-
-/** Every host of JavaScript has timers, but the language itself has none. */
-interface Host {
-  readonly setTimeout?: (callback: () => void, milliseconds: number) => unknown;
-}
-
-function nextTurn(): Promise<void> {
-  const { setTimeout: later } = globalThis as Host;
-  return later === undefined ? Promise.resolve() : new Promise((resolve) => later(resolve, 0));
-}
 
 /** A reason to reject with that is an error, whatever the signal carries. */
 function reasonOf({ reason }: FitSignal): Error {
@@ -49,14 +40,14 @@ export async function fitStockAsync(job: StockJob, options: FitAsyncOptions = {}
   const { signal } = options;
   if (signal !== undefined) checkObject(signal, "signal");
   const steps = runSearch(job, checked);
-  let turn = Date.now();
+  let turn = readClock();
   for (;;) {
     if (signal?.aborted === true) throw reasonOf(signal);
     const step = steps.next();
     if (step.done === true) return step.value;
-    if (Date.now() - turn >= TURN) {
+    if (readClock() - turn >= TURN) {
       await nextTurn();
-      turn = Date.now();
+      turn = readClock();
     }
   }
 }

@@ -1,5 +1,5 @@
 import type { PartialPlan } from "./greedy.js";
-import { planCost, type Problem, roomTaken, type Use } from "./problem.js";
+import { planCost, type Problem, roomsTaken, type Use } from "./problem.js";
 import type { Subproblem } from "./subproblem.js";
 
 /** The best plan so far. */
@@ -58,8 +58,9 @@ function missing(problem: Problem, remaining: Float64Array): number {
 function longestRest(problem: Problem, plan: readonly Use[]): number {
   let longest = 0;
   for (const { pattern } of plan) {
+    const taken = roomsTaken(problem, pattern);
     problem.kinds[pattern.kind]!.rooms.forEach((space, room) => {
-      longest = Math.max(longest, space - roomTaken(problem, pattern, room));
+      longest = Math.max(longest, space - taken[room]!);
     });
   }
   return longest;

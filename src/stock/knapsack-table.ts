@@ -1,7 +1,12 @@
+import { type Budget, isSpent, spend, type Steps } from "./budget.js";
 import type { Filling, Knapsack } from "./knapsack.js";
 
 /** Most entries of a table, of a byte each. */
 export const MOST_TABLE_ENTRIES: number = 2.5e7;
+/** Most room that a table is made for: for each unit it also holds a number of eight bytes. */
+const MOST_ROOM = 4e6;
+/** Entries between two looks at the budget. */
+const ENTRIES_AT_A_TIME = 100_000;
 
 /** Some of one item, taken together or not at all. */
 interface Lot {
@@ -28,10 +33,10 @@ function lotsOf(knapsack: Knapsack): Lot[] {
  * Entries that the table of a knapsack would have.
  *
  * @param knapsack - the knapsack
- * @returns their number
+ * @returns their number, Infinity for a table that would be too wide
  */
 export function tableEntries(knapsack: Knapsack): number {
-  return lotsOf(knapsack).length * (knapsack.room + 1);
+  return knapsack.room > MOST_ROOM ? Infinity : lotsOf(knapsack).length * (knapsack.room + 1);
 }
 
 /**
@@ -41,27 +46,36 @@ export function tableEntries(knapsack: Knapsack): number {
  * can't tell apart.
  *
  * @param knapsack - the knapsack; its `keys` are all -1 and its sizes positive
- * @returns the best filling
+ * @param budget - where the steps are counted
+ * @returns the best filling; undefined if the budget is spent before it is known
+ * @yields {undefined} nothing, at each pause
  */
-export function fillRoomByTable(knapsack: Knapsack): Filling {
+export function* fillRoomByTable(knapsack: Knapsack, budget: Budget): Steps<Filling | undefined> {
   const { profits, sizes, room, above } = knapsack;
   const lots = lotsOf(knapsack);
   const width = room + 1;
   // values[c] is the best profit that takes c at most.
   const values = new Float64Array(width);
   const taken = new Uint8Array(width * lots.length);
-  lots.forEach(({ item, count }, row) => {
+  for (const [row, { item, count }] of lots.entries()) {
     const size = sizes[item]! * count;
     const profit = profits[item]! * count;
     const start = row * width;
-    for (let c = room; c >= size; c--) {
-      const value = values[c - size]! + profit;
-      if (value > values[c]!) {
-        values[c] = value;
-        taken[start + c] = 1;
+    for (let c = room; c >= size;) {
+      const last = Math.max(size, c - ENTRIES_AT_A_TIME);
+      if (spend(budget, 2 * (c - last))) {
+        yield;
+        if (isSpent(budget)) return undefined;
+      }
+      for (; c >= last; c--) {
+        const value = values[c - size]! + profit;
+        if (value > values[c]!) {
+          values[c] = value;
+          taken[start + c] = 1;
+        }
       }
     }
-  });
+  }
   const branches = width * lots.length;
   if (!(values[room]! > above)) return { value: above, exact: true, found: [], branches };
   const counts = new Map<number, number>();

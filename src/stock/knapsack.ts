@@ -1,3 +1,5 @@
+import { type Budget, isSpent, spend, type Steps } from "./budget.js";
+
 /** A bounded knapsack in integers: how to fill one room at most profit. */
 export interface Knapsack {
   /** Profit of one of each item, an integer; items with none are left out. */
@@ -32,6 +34,10 @@ export interface Filling {
   readonly branches: number;
 }
 
+/** A branch takes as long as that many entries of the simplex. */
+const STEPS_OF_A_BRANCH = 8;
+/** An item takes that many times as long as an entry of the simplex to be put in its place. */
+const STEPS_OF_AN_ITEM = 10;
 /** How many of the fillings found are handed back: the last ones differ enough to be columns of their own. */
 const MOST_FOUND = 4;
 
@@ -43,9 +49,11 @@ const MOST_FOUND = 4;
  * a bound may be too large but never too small. A share key's set-up is left out of the bound.
  *
  * @param knapsack - the knapsack
+ * @param budget - where the steps are counted; once it is spent, the search gives up
  * @returns the best fillings
+ * @yields {undefined} nothing, at each pause
  */
-export function fillRoom(knapsack: Knapsack): Filling {
+export function* fillRoom(knapsack: Knapsack, budget: Budget): Steps<Filling> {
   const { profits, sizes, most, keys, setups, setupRate, room, above, branchLimit } = knapsack;
   const order: number[] = [];
   for (let item = 0; item < sizes.length; item++) {
@@ -77,7 +85,9 @@ export function fillRoom(knapsack: Knapsack): Filling {
   let value = 0;
   let left = room;
   let branches = 0;
+  let counted = 0;
   let k = 0;
+  if (spend(budget, STEPS_OF_AN_ITEM * sizes.length)) yield;
   for (;;) {
     // Forward: take as many of each item as fit, until nothing fits or nothing can come of it.
     let hopeless = false;
@@ -107,9 +117,13 @@ export function fillRoom(knapsack: Knapsack): Filling {
       best = value;
       const filling: [number, number][] = [];
       for (let j = 0; j < n; j++) if (count[j]! > 0) filling.push([order[j]!, count[j]!]);
+      if (found.length === MOST_FOUND) found.shift();
       found.push(filling);
     }
-    if (branches > branchLimit) return answer(Math.max(best, upperBound()), false);
+    const due = spend(budget, STEPS_OF_A_BRANCH * (branches - counted));
+    counted = branches;
+    if (due) yield;
+    if (branches > branchLimit || (due && isSpent(budget))) return answer(Math.max(best, upperBound()), false);
     // Back: give back one of the last item that was taken; once that is hopeless, all of it.
     let j = k - 1;
     for (;;) {
@@ -126,7 +140,7 @@ export function fillRoom(knapsack: Knapsack): Filling {
   }
 
   function answer(reached: number, exact: boolean): Filling {
-    return { value: reached, exact, found: found.slice(-MOST_FOUND), branches };
+    return { value: reached, exact, found, branches };
   }
 
   function giveBack(j: number, times: number): void {

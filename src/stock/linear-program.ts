@@ -31,6 +31,6 @@ export interface LinearProgram {
   readonly duals: Float64Array;
   /** Pivots since the inverse was last computed afresh. */
   sinceFresh: number;
-  /** Entries updated so far. */
+  /** Entries updated and not counted yet. */
   work: number;
 }

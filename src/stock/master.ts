@@ -1,4 +1,4 @@
-import { type Budget, isSpent } from "./budget.js";
+import type { Budget, Steps } from "./budget.js";
 import { addColumn, makeProgram, setBarred, setRhs } from "./change-program.js";
 import type { LinearProgram } from "./linear-program.js";
 import { type Pattern, patternName, type Problem } from "./problem.js";
@@ -95,28 +95,6 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
   return true;
 }
 
-/** Entries of the simplex between two looks at the clock: some hundredths of a second. */
-const STEPS_BETWEEN_PAUSES = 4e6;
-
-/**
- * Solves a master's program, with pauses; once the budget is spent, it is left as it is.
- *
- * @param master - the master; changed
- * @param budget - what may be spent
- * @returns nothing
- * @yields {undefined} nothing, between two pieces of work
- */
-export function* solveMaster(master: Master, budget: Budget): Generator<undefined, void> {
-  const { program } = master;
-  while (!isSpent(budget)) {
-    const before = program.work;
-    const state = solveProgram(program, STEPS_BETWEEN_PAUSES);
-    budget.work += program.work - before;
-    if (state !== "paused") return;
-    yield undefined;
-  }
-}
-
 /**
  * Turns a master to a subproblem: new right-hand sides, and patterns barred that make more than is needed of an item.
  *
@@ -124,13 +102,13 @@ export function* solveMaster(master: Master, budget: Budget): Generator<undefine
  * @param node - the subproblem
  * @param budget - what may be spent
  * @returns nothing
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
-export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Generator<undefined, void> {
+export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Steps<void> {
   const { program, patterns, unit } = master;
   setRhs(program, rhsOf(master, node));
   // The basis is repaired while its columns still have their costs; those that are barred are driven out after that.
-  yield* solveMaster(master, budget);
+  yield* solveProgram(program, budget);
   setBarred(
     program,
     (column) => patterns[column]!.entries.some(([item, count]) => count > node.demand[item]!),

@@ -1,4 +1,4 @@
-import { isSpent } from "./budget.js";
+import { isSpent, spend, type Steps } from "./budget.js";
 import { type Relaxation, relax } from "./column-generation.js";
 import { completeGreedily, type Dive, roundDown } from "./dive.js";
 import { enumeratePatterns } from "./enumerate.js";
@@ -11,47 +11,58 @@ import { decide, isDeep, isDone, type Subproblem } from "./subproblem.js";
 const MOST_PATTERNS = 3000;
 /** Branches of their enumeration beyond which it isn't either; some hundredths of a second. */
 const MOST_BRANCHES = 200_000;
-/** What such a branch takes, in entries of the simplex. */
-const STEPS_OF_A_BRANCH = 20;
+/** What a pattern takes to be named and put in its place, in entries of the simplex. */
+const STEPS_OF_A_PATTERN = 300;
 
-/** All patterns that can hold the first item still needed in a plan cheaper than the cutoff; likely ones first. */
-function branchesOf(
+/** A pattern to branch on. */
+interface Branch {
+  readonly name: string;
+  readonly pattern: Pattern;
+}
+
+/**
+ * The patterns that can hold the first item still needed in a plan cheaper than the cutoff; likely ones first.
+ *
+ * No more of them are kept than will be tried: there is such a list for every step down the tree.
+ *
+ * @yields {undefined} nothing, at each pause
+ */
+function* branchesOf(
   dive: Dive,
   node: Subproblem,
   relaxation: Relaxation,
   cutoff: number,
-): { patterns: Pattern[]; complete: boolean } {
+  banned: ReadonlySet<string>,
+  most: number,
+): Steps<{ branches: Branch[]; complete: boolean }> {
   const { problem } = dive.master;
   const { last } = relaxation;
-  if (last === undefined) return { patterns: [], complete: false };
+  if (last === undefined) return { branches: [], complete: false };
   const item = node.demand.findIndex((count) => count > 0);
   const { prices, safe } = last;
   // A plan with this pattern costs at least the bound plus what the pattern costs beyond its worth.
   const slack = (cutoff - costStep(problem)) * prices.scale - safe.worth;
-  const patterns: Pattern[] = [];
+  const times = new Map(relaxation.fractions.map((entry) => [patternName(entry.pattern), entry.times]));
+  const named = new Map<string, Branch & { readonly rank: number }>();
   let complete = true;
   let left = MOST_BRANCHES;
   for (let kind = 0; kind < problem.kinds.length; kind++) {
     if (!(node.most[kind]! > 0)) continue;
     const least = problem.kinds[kind]!.cost * prices.scale - safe.rests[kind]! - slack - 8;
     const limits = { item, least, patterns: MOST_PATTERNS, branches: left };
-    const found = enumeratePatterns(problem, node, kind, prices.items, prices.scale, limits);
-    dive.budget.work += STEPS_OF_A_BRANCH * found.branches;
+    const found = yield* enumeratePatterns(problem, node, kind, prices.items, prices.scale, limits, dive.budget);
     left -= found.branches;
-    patterns.push(...found.patterns);
     complete &&= found.complete;
+    for (const pattern of found.patterns) {
+      const name = patternName(pattern);
+      if (banned.has(name)) continue;
+      const worth = patternSum(pattern, prices.items) / prices.scale;
+      named.set(name, { name, pattern, rank: (times.get(name) ?? 0) + (worth - pattern.cost) / dive.master.unit });
+    }
+    if (spend(dive.budget, STEPS_OF_A_PATTERN * found.patterns.length)) yield;
   }
-  const times = new Map(relaxation.fractions.map((entry) => [patternName(entry.pattern), entry.times]));
-  const rank = new Map<Pattern, number>();
-  for (const pattern of patterns) {
-    const worth = patternSum(pattern, prices.items);
-    rank.set(
-      pattern,
-      (times.get(patternName(pattern)) ?? 0) + (worth / prices.scale - pattern.cost) / dive.master.unit,
-    );
-  }
-  patterns.sort((a, b) => rank.get(b)! - rank.get(a)!);
-  return { patterns, complete };
+  const branches = [...named.values()].sort((a, b) => b.rank - a.rank);
+  return { branches: branches.slice(0, most), complete };
 }
 
 /**
@@ -65,14 +76,14 @@ function branchesOf(
  * @param discrepancies - how often, in sum, it may depart from the likeliest pattern
  * @param banned - patterns that have been tried in vain
  * @returns whether the search was complete
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
 export function* searchPatterns(
   dive: Dive,
   node: Subproblem,
   discrepancies: number,
   banned: ReadonlySet<string> = new Set(),
-): Generator<undefined, boolean> {
+): Steps<boolean> {
   const { master, incumbent, budget } = dive;
   const { problem } = master;
   if (isDone(node)) {
@@ -85,20 +96,16 @@ export function* searchPatterns(
   if (isSpent(budget) || isDeep(node)) return false;
   yield* completeGreedily(dive, decide(problem, node, roundDown(relaxation.fractions)));
   if (relaxation.bound >= cutoffNow()) return true;
-  const { patterns, complete } = branchesOf(dive, node, relaxation, cutoffNow());
+  const { branches, complete } = yield* branchesOf(dive, node, relaxation, cutoffNow(), banned, discrepancies + 2);
   const tried = new Set(banned);
   let all = complete;
-  let rank = 0;
-  for (const pattern of patterns) {
-    const name = patternName(pattern);
-    if (tried.has(name)) continue;
+  for (const [rank, { name, pattern }] of branches.entries()) {
     if (rank > discrepancies) return false;
     const child = decide(problem, node, [{ pattern, times: 1 }]);
     all = (yield* searchPatterns(dive, child, discrepancies - rank, tried)) && all;
     if (relaxation.bound >= cutoffNow()) return true;
     if (isSpent(budget)) return false;
     tried.add(name);
-    rank++;
   }
   return all;
 }

@@ -1,4 +1,4 @@
-import type { Budget } from "./budget.js";
+import type { Budget, Steps } from "./budget.js";
 import { type Filling, fillRoom, type Knapsack } from "./knapsack.js";
 import { fillRoomByTable, MOST_TABLE_ENTRIES, tableEntries } from "./knapsack-table.js";
 import { type Entry, makePattern, type Pattern, type Problem } from "./problem.js";
@@ -10,8 +10,6 @@ const MOST_BRANCHES = 2e6;
 const QUICK_BRANCHES = 20_000;
 /** Entries of a table that takes no longer than those. */
 const SMALL_TABLE = 200_000;
-/** A branch takes as long as that many entries of the simplex. */
-const STEPS_OF_A_BRANCH = 8;
 
 /** Integer prices of the items, in units of 1 / `scale` of a step of the cost grid. */
 export interface Prices {
@@ -29,28 +27,19 @@ export interface Offer {
   readonly patterns: readonly Pattern[];
 }
 
-/** Branch and bound, its steps counted. */
-function branch(knapsack: Knapsack, branchLimit: number, budget: Budget): Filling {
-  const filling = fillRoom({ ...knapsack, branchLimit });
-  budget.work += STEPS_OF_A_BRANCH * filling.branches + knapsack.sizes.length;
-  return filling;
-}
-
 /**
  * Solves one room's knapsack: by a quick branch and bound if that comes to an end or finds anything, else by the table if
  * it is not too large, else by a long branch and bound.
  */
-function solve(knapsack: Knapsack, budget: Budget): Filling {
-  if (knapsack.branchLimit < MOST_BRANCHES) return branch(knapsack, knapsack.branchLimit, budget);
+function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
+  if (knapsack.branchLimit < MOST_BRANCHES) return yield* fillRoom(knapsack, budget);
   const simple = knapsack.keys.every((key) => key < 0) && knapsack.sizes.every((size) => size > 0);
   const entries = simple ? tableEntries(knapsack) : Infinity;
   const small = entries <= SMALL_TABLE;
-  const quick = branch(knapsack, small ? entries / 10 : QUICK_BRANCHES, budget);
+  const quick = yield* fillRoom({ ...knapsack, branchLimit: small ? entries / 10 : QUICK_BRANCHES }, budget);
   if (quick.exact || (!small && quick.found.length > 0)) return quick;
-  if (entries > MOST_TABLE_ENTRIES) return branch(knapsack, MOST_BRANCHES, budget);
-  const filling = fillRoomByTable(knapsack);
-  budget.work += 2 * filling.branches;
-  return filling;
+  if (entries > MOST_TABLE_ENTRIES) return yield* fillRoom(knapsack, budget);
+  return (yield* fillRoomByTable(knapsack, budget)) ?? quick;
 }
 
 /**
@@ -59,7 +48,7 @@ function solve(knapsack: Knapsack, budget: Budget): Filling {
  * With a credit there are two cases. Either the offcut is not counted; or enough stays free for one that is kept, and each
  * unit that is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
  */
-function priceRoom(
+function* priceRoom(
   problem: Problem,
   node: Subproblem,
   prices: Prices,
@@ -68,7 +57,7 @@ function priceRoom(
   above: number,
   budget: Budget,
   branchLimit: number,
-): Pick<Filling, "value" | "found"> {
+): Steps<Pick<Filling, "value" | "found">> {
   const { sizes, keys, setups, credit } = problem;
   const keepRoom = problem.keep + loss;
   const plain: Knapsack = {
@@ -82,10 +71,10 @@ function priceRoom(
     above,
     branchLimit,
   };
-  if (credit === 0 || keepRoom > room) return solve(plain, budget);
+  if (credit === 0 || keepRoom > room) return yield* solve(plain, budget);
   const rate = credit * prices.scale;
   const whole = rate * (room - loss);
-  const kept = solve(
+  const kept = yield* solve(
     {
       ...plain,
       profits: prices.items.map((price, item) => price - rate * sizes[item]!),
@@ -97,7 +86,7 @@ function priceRoom(
   );
   // An empty room is worth its whole credit, found or not.
   const best = Math.max(above, kept.value + whole);
-  const filled = solve({ ...plain, above: best }, budget);
+  const filled = yield* solve({ ...plain, above: best }, budget);
   return { value: Math.max(filled.value, best), found: [...kept.found, ...filled.found] };
 }
 
@@ -112,8 +101,9 @@ function priceRoom(
  * @param budget - where the steps are counted
  * @param branchLimit - branches after which a knapsack is given up; below the default, the first good patterns will do
  * @returns the patterns, and a worth that none exceeds
+ * @yields {undefined} nothing, at each pause
  */
-export function priceKind(
+export function* priceKind(
   problem: Problem,
   node: Subproblem,
   prices: Prices,
@@ -121,20 +111,20 @@ export function priceKind(
   above: number,
   budget: Budget,
   branchLimit: number = MOST_BRANCHES,
-): Offer {
+): Steps<Offer> {
   const { rooms, losses } = problem.kinds[kind]!;
   if (rooms.length === 1) {
-    const { value, found } = priceRoom(problem, node, prices, rooms[0]!, losses[0]!, above, budget, branchLimit);
+    const { value, found } = yield* priceRoom(problem, node, prices, rooms[0]!, losses[0]!, above, budget, branchLimit);
     return { worth: value, patterns: found.map((filling) => makePattern(problem, kind, filling)) };
   }
   // Rooms are filled one by one: a stick is worth what its rooms are.
   let worth = 0;
   const entries: Entry[] = [];
-  rooms.forEach((room, place) => {
-    const { value, found } = priceRoom(problem, node, prices, room, losses[place]!, 0, budget, branchLimit);
+  for (const [place, room] of rooms.entries()) {
+    const { value, found } = yield* priceRoom(problem, node, prices, room, losses[place]!, 0, budget, branchLimit);
     worth += value;
     for (const [item, count] of found.at(-1) ?? []) entries.push([item, count, place]);
-  });
+  }
   const better = worth > above && entries.length > 0;
   return { worth: Math.max(worth, above), patterns: better ? [makePattern(problem, kind, entries)] : [] };
 }

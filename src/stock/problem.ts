@@ -100,23 +100,22 @@ export function setupOf(problem: Problem, item: number): number {
 }
 
 /**
- * Room that items take in one room.
+ * What the items of a pattern take.
  *
  * @param problem - the problem
  * @param pattern - a pattern
- * @param room - which of its rooms
- * @returns the sum of sizes and set-ups
+ * @returns for each of its rooms the sum of sizes and set-ups
  */
-export function roomTaken(problem: Problem, pattern: Pattern, room: number): number {
-  let taken = 0;
-  const keys: number[] = [];
-  for (const [item, count, place = 0] of pattern.entries) {
-    if (place !== room) continue;
-    taken += problem.sizes[item]! * count;
+export function roomsTaken(problem: Problem, pattern: Pattern): Float64Array {
+  const taken = new Float64Array(problem.kinds[pattern.kind]!.rooms.length);
+  const paid = new Set<number>();
+  for (const [item, count, room = 0] of pattern.entries) {
+    taken[room] = taken[room]! + problem.sizes[item]! * count;
     const key = problem.keys[item]!;
-    if (keys.includes(key)) continue;
-    keys.push(key);
-    taken += setupOf(problem, item);
+    if (key < 0) continue;
+    const name = room * problem.setups.length + key;
+    if (!paid.has(name)) taken[room] = taken[room]! + problem.setups[key]!;
+    paid.add(name);
   }
   return taken;
 }
@@ -143,9 +142,8 @@ export function makePattern(problem: Problem, kind: number, entries: readonly En
 export function withCost(problem: Problem, pattern: Pattern): Pattern {
   const { cost, rooms, losses } = problem.kinds[pattern.kind]!;
   if (problem.credit === 0) return { ...pattern, cost };
-  const credits = rooms.map((space, room) =>
-    creditFor(problem, space - roomTaken(problem, pattern, room), losses[room]!),
-  );
+  const taken = roomsTaken(problem, pattern);
+  const credits = rooms.map((space, room) => creditFor(problem, space - taken[room]!, losses[room]!));
   return { ...pattern, cost: cost - sumOf(credits) };
 }
 

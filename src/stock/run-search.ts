@@ -1,7 +1,8 @@
-import { type Budget, isSpent, makeBudget } from "./budget.js";
+import { type Budget, makeBudget, type Steps } from "./budget.js";
 import { checkJob } from "./check-job.js";
 import type { CheckedOptions } from "./check-options.js";
 import { fromGrid } from "./grid.js";
+import { readClock } from "./host.js";
 import { nothingFound } from "./incumbent.js";
 import { integerModel } from "./integer-model.js";
 import { stateProblem } from "./problem.js";
@@ -22,8 +23,8 @@ const STEPS_BETWEEN_REPORTS = 1_000_000;
  * @returns the plan
  * @yields {undefined} nothing, between two pieces of work
  */
-export function* runSearch(value: StockJob, options: CheckedOptions): Generator<undefined, StockFit> {
-  const start = Date.now();
+export function* runSearch(value: StockJob, options: CheckedOptions): Steps<StockFit> {
+  const start = readClock();
   const model = integerModel(checkJob(value));
   const problem = stateProblem(model);
   const budget: Budget = makeBudget(options.workLimit);
@@ -44,8 +45,9 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Generator<
     if (answer === "stop") budget.stopped ??= "asked";
   };
   for (const step of search(problem, budget, found)) {
-    if (!isSpent(budget) && Date.now() - start >= options.timeLimit) budget.stopped = "time";
-    report();
+    if (readClock() - start >= options.timeLimit) budget.stopped ??= "time";
+    // Nobody is told more than was asked for.
+    if (budget.stopped !== "asked") report();
     yield step;
   }
   return writeFit(model, problem, found, budget.stopped);

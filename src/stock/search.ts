@@ -1,9 +1,9 @@
 import { materialBound } from "./bounds.js";
-import { type Budget, isSpent } from "./budget.js";
+import { type Budget, isSpent, type Steps } from "./budget.js";
 import { relax } from "./column-generation.js";
 import { type Dive, diveForPlan } from "./dive.js";
 import { searchCounts } from "./count-search.js";
-import { type Fill, fillGreedily } from "./greedy.js";
+import { fillGreedily } from "./greedy.js";
 import { cutoffFor, type Findings, nothingFound, offerRest } from "./incumbent.js";
 import { addPattern, makeMaster } from "./master.js";
 import { searchPatterns } from "./pattern-tree.js";
@@ -33,9 +33,9 @@ function mostCost(problem: Problem): number {
  * @param budget - what may be spent
  * @param found - where to tell what is known so far
  * @returns nothing
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
-export function* search(problem: Problem, budget: Budget, found: Findings): Generator<undefined, void> {
+export function* search(problem: Problem, budget: Budget, found: Findings): Steps<void> {
   yield* searchWhole(problem, budget, found);
   if (isSpent(budget) || found.whole) return;
   // What has a place may still have it at a lower cost.
@@ -52,12 +52,11 @@ export function* search(problem: Problem, budget: Budget, found: Findings): Gene
  * linear relaxation by column generation; dives into it; and at last the trees that can prove what the relaxation can't.
  * It ends as soon as the bound meets the plan.
  *
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
-function* searchWhole(problem: Problem, budget: Budget, found: Findings): Generator<undefined, void> {
+function* searchWhole(problem: Problem, budget: Budget, found: Findings): Steps<void> {
   const node = wholeProblem(problem);
-  const first = yield* fillGreedily(problem, node.demand, node.most);
-  budget.work += problem.sizes.length * first.plan.length;
+  const first = yield* fillGreedily(problem, node.demand, node.most, budget, undefined, true);
   offerRest(problem, found, node, first);
   const quick = problem.sizes.length === 0 ? 0 : materialBound(problem);
   found.bound = quick ?? 0;
@@ -69,8 +68,7 @@ function* searchWhole(problem: Problem, budget: Budget, found: Findings): Genera
   const rows = problem.sizes.length + (counting ? problem.kinds.length : limited);
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
   if (first.plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !done())) {
-    const fill: Fill = (...given) => fillBySubsetSum(...given, budget);
-    offerRest(problem, found, node, yield* fillGreedily(problem, node.demand, node.most, fill, budget));
+    offerRest(problem, found, node, yield* fillGreedily(problem, node.demand, node.most, budget, fillBySubsetSum));
     yield undefined;
   }
   if (done() || rows > MOST_ROWS) return;

@@ -1,4 +1,4 @@
-import { type Budget, isSpent } from "./budget.js";
+import { type Budget, isSpent, type Steps } from "./budget.js";
 import { type Incumbent, offerPlan } from "./incumbent.js";
 import { diveForPlan } from "./dive.js";
 import { fillGreedily, takeOff } from "./greedy.js";
@@ -26,16 +26,16 @@ function scarcePart(problem: Problem): Problem {
 /**
  * The sticks of a plan for the scarce part as sticks of the problem, and the rest of the demand placed greedily.
  *
- * @yields {undefined} nothing, between some sticks
+ * @yields {undefined} nothing, at each pause
  */
-function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[]): Generator<undefined, void> {
+function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[], budget: Budget): Steps<void> {
   const remaining = problem.demand.slice();
   const available = Float64Array.from(problem.kinds, ({ limit }) => limit);
   const plan: Use[] = scarce.map(({ pattern, times }) => {
     takeOff(pattern, times, remaining, available);
     return { pattern: withCost(problem, pattern), times };
   });
-  const rest = yield* fillGreedily(problem, remaining, available);
+  const rest = yield* fillGreedily(problem, remaining, available, budget, undefined, true);
   offerPlan(problem, incumbent, [...plan, ...rest.plan], rest.remaining);
 }
 
@@ -49,9 +49,9 @@ function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly 
  * @param incumbent - the best plan so far; changed when one that makes more is found
  * @param budget - what may be spent
  * @returns whether a shortage is proven
- * @yields {undefined} nothing, between two pieces of work
+ * @yields {undefined} nothing, at each pause
  */
-export function* searchShortage(problem: Problem, incumbent: Incumbent, budget: Budget): Generator<undefined, boolean> {
+export function* searchShortage(problem: Problem, incumbent: Incumbent, budget: Budget): Steps<boolean> {
   const scarce = scarcePart(problem);
   const node = wholeProblem(scarce);
   const master = makeMaster(scarce, node, false, scarce.sizes);
@@ -61,6 +61,6 @@ export function* searchShortage(problem: Problem, incumbent: Incumbent, budget: 
   for (let discrepancies = 0; discrepancies < 3 && !inner.whole && !isSpent(budget); discrepancies++) {
     yield* diveForPlan({ master, incumbent: inner, goal: 0, budget }, node, discrepancies);
   }
-  yield* completePlan(problem, incumbent, inner.plan);
+  yield* completePlan(problem, incumbent, inner.plan, budget);
   return relaxation.bound > 0;
 }

@@ -1,8 +1,9 @@
-import { costOf, directionOf, pivot, priceRows, product, refresh, restart } from "./basis.js";
+import { costOf, countWork, directionOf, pivot, priceRows, product, refresh, restart } from "./basis.js";
+import { type Budget, isSpent, type Steps } from "./budget.js";
 import type { LinearProgram } from "./linear-program.js";
 
 /** How an attempt to solve a program ended. */
-export type SolveState = "solved" | "paused" | "stuck";
+export type SolveState = "solved" | "spent" | "stuck";
 
 /** Reduced costs below this are worth a pivot; costs are scaled to about 1. */
 const OPTIMALITY = 1e-10;
@@ -12,7 +13,12 @@ const PIVOT = 1e-8;
 const FEASIBILITY = 1e-8;
 
 /** Pivots that keep the reduced costs right until no value is negative. */
-function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: number, pauseAt: number): SolveState {
+function* dualSteps(
+  program: LinearProgram,
+  inBasis: Uint8Array,
+  mostPivots: number,
+  budget: Budget,
+): Steps<SolveState> {
   const { basis, values } = program;
   const n = basis.length;
   const direction = new Float64Array(n);
@@ -24,7 +30,8 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
     }
     if (row < 0) return "solved";
     if (pivots === mostPivots) return "stuck";
-    if (program.work > pauseAt) return "paused";
+    if (countWork(program, budget)) yield;
+    if (isSpent(budget)) return "spent";
     let entering = -1;
     let bestRatio = Infinity;
     let bestSize = 0;
@@ -43,24 +50,25 @@ function dualSteps(program: LinearProgram, inBasis: Uint8Array, mostPivots: numb
     if (entering < 0) return "stuck";
     directionOf(program, entering, direction);
     const reduced = costOf(program, entering) - product(program, entering, program.duals, 0);
-    enter(program, inBasis, row, entering, direction, reduced);
+    yield* enter(program, inBasis, row, entering, direction, reduced, budget);
   }
 }
 
 /** Brings a variable into the basis, and computes the inverse afresh now and then. */
-function enter(
+function* enter(
   program: LinearProgram,
   inBasis: Uint8Array,
   row: number,
   variable: number,
   direction: Float64Array,
   reduced: number,
-): void {
+  budget: Budget,
+): Steps<void> {
   inBasis[program.basis[row]!] = 0;
   inBasis[variable] = 1;
   pivot(program, row, variable, direction, reduced);
   if (program.sinceFresh <= 100 + program.basis.length) return;
-  refresh(program);
+  yield* refresh(program, budget);
   markBasis(program, inBasis);
 }
 
@@ -73,26 +81,27 @@ function markBasis(program: LinearProgram, inBasis: Uint8Array): void {
  * Solves a program from its present basis: first with dual steps if values are negative, then with primal ones.
  *
  * @param program - the program; its basis, values and duals are changed
- * @param steps - entries to update before it pauses
- * @returns "paused" if calling it again would go on; "stuck" after very many pivots, the duals are still good for a bound
+ * @param budget - where the steps are counted; once it is spent, the program is left as it is
+ * @returns "stuck" after very many pivots, the duals are still good for a bound
+ * @yields {undefined} nothing, at each pause
  */
-export function solveProgram(program: LinearProgram, steps: number = Infinity): SolveState {
+export function* solveProgram(program: LinearProgram, budget: Budget): Steps<SolveState> {
   const { basis, values } = program;
   const n = basis.length;
   const inBasis = new Uint8Array(2 * n + program.costs.length);
   const direction = new Float64Array(n);
   markBasis(program, inBasis);
   const mostPivots = 50 * (n + 10);
-  const pauseAt = program.work + steps;
-  const repaired = dualSteps(program, inBasis, mostPivots, pauseAt);
-  if (repaired === "paused") return "paused";
+  const repaired = yield* dualSteps(program, inBasis, mostPivots, budget);
+  if (repaired === "spent") return "spent";
   if (repaired === "stuck") {
     restart(program);
     priceRows(program);
     markBasis(program, inBasis);
   }
   for (let pivots = 0; pivots < mostPivots; pivots++) {
-    if (program.work > pauseAt) return "paused";
+    if (countWork(program, budget)) yield;
+    if (isSpent(budget)) return "spent";
     let entering = -1;
     let steepest = -OPTIMALITY;
     for (let variable = 0; variable < 2 * n + program.costs.length; variable++) {
@@ -115,11 +124,11 @@ export function solveProgram(program: LinearProgram, steps: number = Infinity): 
     // Costs are 0 or more but for credits, whose kinds are limited: an endless ray is an error of rounding.
     if (row < 0) {
       if (program.sinceFresh === 0) return "stuck";
-      refresh(program);
+      yield* refresh(program, budget);
       markBasis(program, inBasis);
       continue;
     }
-    enter(program, inBasis, row, entering, direction, steepest);
+    yield* enter(program, inBasis, row, entering, direction, steepest, budget);
   }
   return "stuck";
 }

@@ -35,6 +35,16 @@ export function stateJob(job: StockJob): Stated | undefined {
 }
 
 /**
+ * States a job's problem, whatever its size.
+ *
+ * @param job - a job that is not refused
+ * @returns the problem
+ */
+export function problemOf(job: StockJob): Problem {
+  return stateProblem(integerModel(checkJob(job)));
+}
+
+/**
  * Runs a part of the search to its end.
  *
  * @param steps - the part

@@ -48,7 +48,7 @@ describe("bounds", () => {
         const budget = makeBudget(Infinity);
         const worths = Float64Array.from(
           problem.kinds,
-          (_, kind) => priceKind(problem, node, prices, kind, 0, budget).worth,
+          (_, kind) => runSteps(priceKind(problem, node, prices, kind, 0, budget)).worth,
         );
         expect(safeBound(problem, node, prices, worths).bound).toBeLessThanOrEqual(least + 1e-6);
         const relaxation: Relaxation = runSteps(relax(makeMaster(problem, node, true), node, Infinity, budget));
@@ -68,7 +68,8 @@ describe("bounds", () => {
         const node = wholeProblem(problem);
         const items = Float64Array.from(problem.sizes, (_, item) => any[item]! + 1);
         problem.kinds.forEach((kind, index) => {
-          const { worth, patterns } = priceKind(problem, node, { items, scale: 1 }, index, 0, makeBudget(Infinity));
+          const budget = makeBudget(Infinity);
+          const { worth, patterns } = runSteps(priceKind(problem, node, { items, scale: 1 }, index, 0, budget));
           const worthOf = (pattern: (typeof patterns)[number]): number =>
             pattern.entries.reduce((sum, [item, count]) => sum + items[item]! * count, kind.cost - pattern.cost);
           const best = patterns.at(-1);
@@ -76,7 +77,7 @@ describe("bounds", () => {
           if (best !== undefined && problem.credit === 0) expect(worthOf(best)).toBe(worth);
           problem.sizes.forEach((_, item) => {
             const limits = { item, least: -1e9, patterns: 1e5, branches: 1e6 };
-            const all = enumeratePatterns(problem, node, index, items, 1, limits);
+            const all = runSteps(enumeratePatterns(problem, node, index, items, 1, limits, budget));
             expect(all.complete).toBe(true);
             for (const pattern of all.patterns) {
               expect(pattern.entries.map(([other]) => other)).toContain(item);
@@ -84,7 +85,7 @@ describe("bounds", () => {
             }
             // Those that are worth enough are what is left of all of them.
             const least = worth / 2;
-            const some = enumeratePatterns(problem, node, index, items, 1, { ...limits, least });
+            const some = runSteps(enumeratePatterns(problem, node, index, items, 1, { ...limits, least }, budget));
             const names = new Set(all.patterns.filter((pattern) => worthOf(pattern) >= least).map(patternName));
             expect(new Set(some.patterns.map(patternName))).toEqual(names);
           });

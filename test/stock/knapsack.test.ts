@@ -1,7 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { fillRoom, type Filling, type Knapsack } from "../../src/stock/knapsack.js";
-import { fillRoomByTable } from "../../src/stock/knapsack-table.js";
+import { makeBudget } from "../../src/stock/budget.js";
+import * as branching from "../../src/stock/knapsack.js";
+import type { Filling, Knapsack } from "../../src/stock/knapsack.js";
+import * as table from "../../src/stock/knapsack-table.js";
+import { runSteps } from "../laws/stated-problem.js";
+
+const fillRoom = (knapsack: Knapsack): Filling => runSteps(branching.fillRoom(knapsack, makeBudget(Infinity)));
+const fillRoomByTable = (knapsack: Knapsack): Filling =>
+  runSteps(table.fillRoomByTable(knapsack, makeBudget(Infinity)))!;
 
 interface Item {
   readonly size: number;

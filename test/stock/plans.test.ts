@@ -6,7 +6,7 @@ import { type Fill, fillGreedily } from "../../src/stock/greedy.js";
 import { type Findings, nothingFound, offerRest } from "../../src/stock/incumbent.js";
 import { makeMaster } from "../../src/stock/master.js";
 import { searchPatterns } from "../../src/stock/pattern-tree.js";
-import { patternSum, planCost, type Problem, roomTaken, type Use } from "../../src/stock/problem.js";
+import { patternSum, planCost, type Problem, roomsTaken, type Use } from "../../src/stock/problem.js";
 import { searchShortage } from "../../src/stock/shortage.js";
 import { wholeProblem } from "../../src/stock/subproblem.js";
 import { fillBySubsetSum } from "../../src/stock/subset-sum.js";
@@ -18,8 +18,9 @@ function expectSound(problem: Problem, plan: readonly Use[], remaining: Float64A
   const made = problem.demand.map((count, item) => count - remaining[item]!);
   const used = problem.kinds.map(() => 0);
   for (const { pattern, times } of plan) {
+    const taken = roomsTaken(problem, pattern);
     problem.kinds[pattern.kind]!.rooms.forEach((space, room) => {
-      expect(roomTaken(problem, pattern, room)).toBeLessThanOrEqual(space);
+      expect(taken[room]).toBeLessThanOrEqual(space);
     });
     used[pattern.kind]! += times;
     for (const [item, count] of pattern.entries) made[item]! -= count * times;
@@ -34,7 +35,7 @@ function expectSound(problem: Problem, plan: readonly Use[], remaining: Float64A
 function startGreedily(problem: Problem): { found: Findings; node: ReturnType<typeof wholeProblem> } {
   const node = wholeProblem(problem);
   const found = nothingFound(problem);
-  offerRest(problem, found, node, runSteps(fillGreedily(problem, node.demand, node.most)));
+  offerRest(problem, found, node, runSteps(fillGreedily(problem, node.demand, node.most, makeBudget(Infinity))));
   return { found, node };
 }
 
@@ -54,14 +55,14 @@ function fullest(sizes: readonly number[], counts: readonly number[], room: numb
 describe("plans without a bound", () => {
   test.each<[string, Fill | undefined]>([
     ["longest first", undefined],
-    ["as full as can be", (problem, kind, rest) => fillBySubsetSum(problem, kind, rest, makeBudget(Infinity))],
+    ["as full as can be", fillBySubsetSum],
   ])("greedy filling, %s, goes on until nothing fits", (_name, fill) => {
     fc.assert(
       fc.property(smallJob, (job) => {
         const { problem } = stateJob(job) ?? {};
         if (problem === undefined) return;
         const node = wholeProblem(problem);
-        const { plan, remaining } = runSteps(fillGreedily(problem, node.demand, node.most, fill));
+        const { plan, remaining } = runSteps(fillGreedily(problem, node.demand, node.most, makeBudget(Infinity), fill));
         expectSound(problem, plan, remaining);
         remaining.forEach((count, item) => {
           if (count === 0) return;
@@ -93,7 +94,7 @@ describe("plans without a bound", () => {
           keep: Infinity,
           members: sizes.map((_, k) => [k]),
         };
-        const pattern = fillBySubsetSum(problem, 0, problem.demand, makeBudget(Infinity));
+        const pattern = runSteps(fillBySubsetSum(problem, 0, problem.demand, makeBudget(Infinity)));
         const first = sizes.findIndex((size, k) => size <= room && counts[k]! > 0);
         if (first < 0) expect(pattern).toBeUndefined();
         else {

@@ -3,9 +3,14 @@ import loadHighs from "highs";
 import { describe, expect, test } from "vitest";
 import { missed, programValue } from "../../src/stock/basis.js";
 import { addColumn, makeProgram, setBarred, setRhs } from "../../src/stock/change-program.js";
-import { solveProgram } from "../../src/stock/simplex.js";
+import { makeBudget } from "../../src/stock/budget.js";
+import type { LinearProgram } from "../../src/stock/linear-program.js";
+import { solveProgram as stepsOf, type SolveState } from "../../src/stock/simplex.js";
+import { runSteps } from "../laws/stated-problem.js";
 
 const highs = await loadHighs();
+
+const solveProgram = (program: LinearProgram): SolveState => runSteps(stepsOf(program, makeBudget(Infinity)));
 
 interface Case {
   readonly atLeast: readonly number[];
