@@ -5,10 +5,10 @@
  * Options: `--quick` runs a few of each class, a word runs the classes whose names hold it; `highs` and `limits` are words
  * too.
  */
-import { existsSync, readFileSync } from "node:fs";
-import { checkFit, fitStock, type StockJob } from "miterwright/stock";
+import { checkFit, fitStock } from "miterwright/stock";
 import * as draw from "./generate.js";
 import type { Instance } from "./generate.js";
+import { knownJobs } from "./known-jobs.js";
 
 interface Class {
   readonly name: string;
@@ -21,41 +21,8 @@ const quick = process.argv.includes("--quick");
 const wanted = process.argv.slice(2).find((word) => !word.startsWith("--")) ?? "";
 const some = (count: number): number => (quick ? Math.max(1, Math.ceil(count / 5)) : count);
 
-/** Jobs that lie beside the repository on some machines. */
-const BESIDE = new URL("../../../shared/stock-instances/trade.json", import.meta.url);
-
-interface Beside {
-  readonly name: string;
-  readonly kerf: number;
-  readonly items: readonly { readonly length: number; readonly quantity: number }[];
-  readonly stocks: readonly { readonly length: number; readonly cost: number; readonly limit?: number }[];
-  readonly bestKnown: number;
-  readonly proven: boolean;
-}
-
-function besides(): Instance[] {
-  if (!existsSync(BESIDE)) {
-    console.log("The trade jobs beside the repository are absent; the ones drawn here stand alone.");
-    return [];
-  }
-  const jobs = JSON.parse(readFileSync(BESIDE, "utf8")) as Beside[];
-  return jobs.map(({ name, kerf, items, stocks, bestKnown, proven }) => {
-    const job: StockJob = {
-      pieces: items.map(({ length, quantity }, k) => ({ id: `p${k}`, length, count: quantity })),
-      sticks: stocks.map(({ length, cost, limit }, k) => ({
-        id: `s${k}`,
-        length,
-        cost,
-        ...(limit === undefined ? {} : { count: limit }),
-      })),
-      kerf,
-    };
-    return proven ? { name, job, optimum: bestKnown } : { name, job };
-  });
-}
-
 const classes: Class[] = [
-  { name: "trade, beside the repository", instances: besides(), limit: 250 },
+  { name: "trade, known to other solvers", instances: knownJobs(), limit: 250 },
   { name: "trade, one length", instances: draw.trade("one length", some(30)), limit: 2000 },
   { name: "trade, several, cost by length", instances: draw.trade("by length", some(30)), limit: 2000 },
   { name: "trade, several, rack by length", instances: draw.trade("all by length", some(30)), limit: 2000 },

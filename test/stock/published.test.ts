@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkFit, fitStock } from "miterwright/stock";
 import { planted, triplets } from "../../bench/stock/generate.js";
+import { knownJobs } from "../../bench/stock/known-jobs.js";
 import { PUBLISHED_JOBS } from "../published/stock.js";
 
 describe("jobs with a known optimum", () => {
@@ -23,4 +24,14 @@ describe("jobs with a known optimum", () => {
       expect([fit.status, fit.cost]).toEqual(["optimal", optimum]);
     },
   );
+});
+
+describe("jobs that other solvers have worked on", () => {
+  test.each(knownJobs())("$name", ({ job, best, needed }) => {
+    const fit = fitStock(job, { workLimit: 1e8 });
+    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(fit.cost).toBeLessThanOrEqual(best);
+    expect(fit.cost).toBeGreaterThanOrEqual(needed);
+    expect(fit.bound).toBeLessThanOrEqual(best);
+  });
 });
