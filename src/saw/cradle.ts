@@ -2,7 +2,8 @@ import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import { sectionCentroid, type Profile } from "../profile/index.js";
-import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
+import { CONTACT_TOLERANCE, NARROWEST_SUPPORT } from "./contact-tolerance.js";
+import { lieSection } from "./lie-section.js";
 
 /** The wedge that props a stick at its slope on the saw. */
 export interface Cradle {
@@ -40,7 +41,8 @@ export interface Cradle {
  *
  * @param profile - the molding's section
  * @param slope - the frame's slope in degrees, -90 to 90
- * @returns the wedge, or `null` where none is needed: at slopes 0, 90 and -90 the stick lies on a surface of its own
+ * @returns the wedge, or `null` where there is none: at slopes 0, 90 and -90, and at any slope where the stick lies still on a surface of its own, as on a back that
+ *   is milled level, none is needed; and a back that is pointed or round, flat over less than a tenth of the stick's width, gives a wedge nothing to carry
  * @throws {InputError} when the profile or the slope is not sound
  * @example
  * ```ts
@@ -54,17 +56,31 @@ export interface Cradle {
  */
 export function cradleFor(profile: Profile, slope: number): Cradle | null {
   const angle = Math.abs(checkSlope(slope));
+  const { steady } = lieSection(profile, { slope, lay: "propped" });
+  return angle === 0 || angle === 90 || steady ? null : wedgeUnder(profile, slope);
+}
+
+/**
+ * The wedge for a stick that needs one, unchecked.
+ *
+ * @param profile - the molding's section
+ * @param slope - the slope in degrees, neither 0 nor upright
+ * @returns the wedge; `null` where the back has no flat that it could carry
+ */
+export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
+  const angle = Math.abs(slope);
   const center = sectionCentroid(profile);
-  if (angle === 0 || angle === 90) return null;
   const { outline } = profile;
   const xs = outline.map((point) => point.x);
   const ys = outline.map((point) => point.y);
   const bottom = Math.min(...ys);
-  const size = Math.max(...xs) - Math.min(...xs) + Math.max(...ys) - bottom;
+  const width = Math.max(...xs) - Math.min(...xs);
+  const size = width + Math.max(...ys) - bottom;
   const resting = outline.filter((point) => point.y - bottom <= size * CONTACT_TOLERANCE).map((point) => point.x);
   const left = Math.min(...resting);
   const right = Math.max(...resting);
   const top = right - left;
+  if (top < width * NARROWEST_SUPPORT) return null;
   const [cosine, sine] = [cosDeg(angle), sinDeg(angle)];
   const run = top * cosine;
   const rise = top * sine;

@@ -8,7 +8,7 @@ export { miterSaw, tableSaw } from "./usual-saws.js";
 export { checkSaw } from "./check-saw.js";
 export type { ScaleSetting } from "./scale-setting.js";
 export { placeCut, type CutPlacement, type Obstacle, type PlaceCutOptions } from "./place-cut.js";
-export type { StickSurface } from "./stick-surface.js";
+export type { ShowingSide, StickSurface } from "./stick-surface.js";
 export type { TearOut } from "./tear-out.js";
 export { cutSize, type CutSize } from "./cut-size.js";
 export { lieSection, type LieSectionOptions, type LyingPoint, type LyingSection, type Support } from "./lie-section.js";

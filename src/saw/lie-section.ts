@@ -4,7 +4,7 @@ import type { Point } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
 import { sectionCentroid, type Profile } from "../profile/index.js";
-import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
+import { CONTACT_TOLERANCE, NARROWEST_SUPPORT } from "./contact-tolerance.js";
 
 /** A point of the section as the stick lies on the saw. */
 export interface LyingPoint {
@@ -44,7 +44,7 @@ export interface LyingSection {
   readonly support: Support;
   /** Center of gravity of the section. */
   readonly center: LyingPoint;
-  /** Whether the center of gravity is above the support, so that the stick lies still by itself. */
+  /** Whether the stick lies still by itself: the center of gravity is above the support, which is at least a tenth of the section's level size. */
   readonly steady: boolean;
 }
 
@@ -99,6 +99,9 @@ export function lieSection(profile: Profile, options: LieSectionOptions): LyingS
     height,
     support,
     center: raised(center),
-    steady: support.from + touch < center.across && center.across < support.to - touch,
+    steady:
+      support.from + touch < center.across &&
+      center.across < support.to - touch &&
+      support.to - support.from >= width * NARROWEST_SUPPORT,
   };
 }

@@ -2,11 +2,14 @@ import { checkObject, checkWord } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
+import { checkProfile, type Profile } from "../profile/index.js";
 import { checkSaw } from "./check-saw.js";
 import type { Hand, Saw } from "./saw.js";
+import { lieSection } from "./lie-section.js";
 import { scaleSetting, withinScale, type ScaleSetting } from "./scale-setting.js";
-import type { StickSurface } from "./stick-surface.js";
-import { tearOutOf, type TearOut } from "./tear-out.js";
+import { SQUARE_SIDES, sideSurfaces } from "./side-surfaces.js";
+import type { ShowingSide, StickSurface } from "./stick-surface.js";
+import { tearOutOf, type StickLook, type TearOut } from "./tear-out.js";
 
 /** A reason why a cut cannot be made, as a code and a sentence. */
 export interface Obstacle {
@@ -24,6 +27,13 @@ export interface PlaceCutOptions {
   readonly saw: Saw;
   /** On which side of the blade the part lies that is kept. */
   readonly kept: Hand;
+  /**
+   * The molding's section. With it a stick that lies on a surface of its own needs no cradle at any tilt, and the angles where the teeth leave are those of its own
+   * surfaces; without it edges are taken to be square.
+   */
+  readonly profile?: Profile | undefined;
+  /** The side that shows in the finished frame; default the face. */
+  readonly shows?: ShowingSide | undefined;
 }
 
 /** How a stick lies on a saw and how the saw is set, for one cut, in the words of a person in front of the saw. */
@@ -98,8 +108,17 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
   const { lay } = checkObject(options) as unknown as PlaceCutOptions;
   const saw = checkSaw(options.saw);
   const kept = checkWord(options.kept, "kept", ["left", "right"]);
+  const look: StickLook = {
+    isLying: false,
+    sides: SQUARE_SIDES,
+    shows: checkWord(options.shows ?? "face", "shows", ["face", "back"]),
+  };
   const setting = sawSetting(cut, lay);
-  return placementKernel(cut, setting, layRotation(lay, cut.slope), checkTilt(lay, cut.slope), saw, kept);
+  const roll = { rotation: layRotation(lay, cut.slope), tilt: checkTilt(lay, cut.slope) };
+  if (options.profile === undefined) return placementKernel(cut, setting, roll, saw, kept, look);
+  const profile = checkProfile(options.profile, "profile");
+  const isLying = lieSection(profile, { slope: cut.slope, lay }).steady;
+  return placementKernel(cut, setting, roll, saw, kept, { isLying, sides: sideSurfaces(profile), shows: look.shows });
 }
 
 /**
@@ -107,21 +126,22 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
  *
  * @param cut - the cut
  * @param setting - its miter and bevel in the lay
- * @param rotation - the lay as a rotation, in degrees
- * @param tilt - angle of the stick's back to the table in degrees, as it lies
+ * @param roll - the lay as a rotation, and the angle of the stick's back to the table as it lies, in degrees
  * @param saw - the saw
  * @param kept - the side that is kept
+ * @param look - what is known of the stick's surfaces
  * @returns the placement
  */
 export function placementKernel(
   cut: EndCut,
   setting: SawSetting,
-  rotation: number,
-  tilt: number,
+  roll: { readonly rotation: number; readonly tilt: number },
   saw: Saw,
   kept: Hand,
+  look: StickLook,
 ): CutPlacement {
   const { miter, bevel } = setting;
+  const { rotation, tilt } = roll;
   const other: Hand = kept === "left" ? "right" : "left";
   const along = cut.end === "end" ? other : kept;
   const miterSetting = scaleSetting(
@@ -143,10 +163,11 @@ export function placementKernel(
   // In section axes, the direction away from the frame's center as the stick lies is (cos tilt, -sin tilt), and down is
   // (-sin tilt, -cos tilt).
   const [cosine, sine] = [cosDeg(tilt), sinDeg(tilt)];
-  const cradled = cosine !== 0 && sine !== 0;
+  const tilted = cosine !== 0 && sine !== 0;
+  const cradled = tilted && !look.isLying;
   const outerIsNear = along === "right";
   const fenceSign = outerIsNear === (saw.fence === "near") ? 1 : -1;
-  const down = cradled ? surfaceToward(0, -cosine) : surfaceToward(-sine, -cosine);
+  const down = tilted ? surfaceToward(0, -cosine) : surfaceToward(-sine, -cosine);
   const atFence = surfaceToward(fenceSign * cosine, -fenceSign * sine);
   return {
     end: cut.end,
@@ -159,7 +180,7 @@ export function placementKernel(
     miter: miterSetting,
     bevel: bevelSetting,
     underBlade: bevelSetting.degrees === 0 ? "none" : bevel > 0 ? "kept" : "offcut",
-    tearOut: tearOutOf(cut.plane, down, atFence, cradled),
+    tearOut: tearOutOf({ plane: cut.plane, down, atFence, cradled, look }),
     obstacles,
   };
 }

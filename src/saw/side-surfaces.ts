@@ -1,0 +1,55 @@
+import type { Profile } from "../profile/index.js";
+import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
+import { SURFACE_NORMALS, type StickSurface } from "./stick-surface.js";
+
+/** A direction in the section: outward from the sight edge, and from the back to the face. */
+export type Direction = readonly [across: number, through: number];
+
+/** For each side of a stick, which way the surfaces face that make it. */
+export type SideSurfaces = { readonly [S in StickSurface]: readonly Direction[] };
+
+/** The sides of a stick whose edges are square, and whose face is parallel to its back. */
+export const SQUARE_SIDES: SideSurfaces = {
+  back: [SURFACE_NORMALS.back],
+  face: [SURFACE_NORMALS.face],
+  "sight edge": [SURFACE_NORMALS["sight edge"]],
+  "outer edge": [SURFACE_NORMALS["outer edge"]],
+};
+
+/**
+ * The surfaces of a section that face one of its sides, at the points that reach farthest there: of the two beside such a point, the one that faces the side
+ * more, or both where they face it alike.
+ */
+function facing(profile: Profile, [across, through]: Direction): Direction[] {
+  const { outline } = profile;
+  const reach = outline.map(({ x, y }) => x * across + y * through);
+  const farthest = Math.max(...reach);
+  const touch = (farthest - Math.min(...reach)) * CONTACT_TOLERANCE;
+  const faces: Direction[] = [];
+  outline.forEach((from, index) => {
+    const after = (index + 1) % outline.length;
+    const to = outline[after]!;
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    // An outline runs counter-clockwise, so the wood lies to the left of its way.
+    if (farthest - Math.max(reach[index]!, reach[after]!) <= touch && length > 0)
+      faces.push([(to.y - from.y) / length, (from.x - to.x) / length]);
+  });
+  const turned = ([x, y]: Direction): number => x * across + y * through;
+  const most = Math.max(...faces.map(turned));
+  return faces.filter((face) => most - turned(face) <= CONTACT_TOLERANCE);
+}
+
+/**
+ * The surfaces that make the four sides of a section.
+ *
+ * @param profile - the section
+ * @returns for each side which way its surfaces face
+ */
+export function sideSurfaces(profile: Profile): SideSurfaces {
+  return {
+    back: facing(profile, SURFACE_NORMALS.back),
+    face: facing(profile, SURFACE_NORMALS.face),
+    "sight edge": facing(profile, SURFACE_NORMALS["sight edge"]),
+    "outer edge": facing(profile, SURFACE_NORMALS["outer edge"]),
+  };
+}
