@@ -48,13 +48,14 @@ export function tabulateLays(plan: CuttingToDraw, options: FrameTableOptions): T
     const lay = option["lay"] as Lay;
     const rotation = layRotation(lay, geometry.slope);
     const first = checkObject(option["first"], `${path}.first`);
-    const possible = option["possible"] === true ? "yes" : reasonOf(option, path);
+    const doubt = option["depthInDoubt"] === true ? ", depth not known" : "";
+    const possible = option["possible"] === true ? `yes${doubt}` : reasonOf(option, path);
     return [
       layLabel(lay, angle),
       rotation,
       readingOf(first, "miter", path),
       readingOf(first, "bevel", path),
-      lay === used ? "used here" : possible,
+      lay === used ? `used here${doubt}` : possible,
     ];
   });
   return tabulate(

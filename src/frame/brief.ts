@@ -2,7 +2,7 @@ import type { Box, Filled, LengthUnit, OneOf, Pose } from "../core/geometry-type
 import type { Lay } from "../miter/index.js";
 import type { PolygonMeasureValues } from "../polygon/index.js";
 import type { Profile } from "../profile/index.js";
-import type { Saw } from "../saw/index.js";
+import type { Saw, ShowingSide } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
 import type { Grain, Moisture, OwnSheetMaterial, SheetMaterialName, Wood } from "../wood/index.js";
 
@@ -135,7 +135,9 @@ export interface BriefBase<M extends string> {
   readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
   readonly rough?: RoughMethod | undefined;
-  /** How the stick lies on the saw; default the first lay that works, see `cuttingPlan`. */
+  /** Which side shows: the face (default), or the back, as of a box or a planter, whose faces look inward. It decides how the stick is best laid, and what tear-out shows. */
+  readonly shows?: ShowingSide | undefined;
+  /** How the stick lies on the saw; default the lay that gives up least, see `cuttingPlan`. */
   readonly lay?: Lay | undefined;
   /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
   readonly sticks?: readonly StockStick[] | undefined;
@@ -182,7 +184,7 @@ export type FilledBrief<M extends string = string> = FrameBrief<M> &
   Filled<
     Pick<
       BriefBase<M>,
-      "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough" | "gap" | "fastenerRoom"
+      "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough" | "shows" | "gap" | "fastenerRoom"
     >
   > & {
     /** The arris at which the opening's measure is taken. */

@@ -1,7 +1,7 @@
 import type { Caution } from "../core/caution.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
-import type { Cradle, Saw, StopContact } from "../saw/index.js";
+import type { Cradle, Saw, ShowingSide, StopContact } from "../saw/index.js";
 import type { RoughMethod } from "./brief.js";
 import type { LayOption } from "./lay-option.js";
 import type { Operation } from "./operation.js";
@@ -17,12 +17,14 @@ export interface CuttingPlanOptions {
   readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
   readonly rough?: RoughMethod | undefined;
-  /** The lay to use; default the first of flat, propped, inner-down, outer-down, face-down that works. */
+  /** The lay to use; a rotation that is that of a named lay stands for it. Default: of those that work the one that gives up least, see `cuttingPlan`. */
   readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for cautions and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
   /** The V at the last joint that is accepted, for cautions; default 0.25 mm, which is just seen (common practice, no printed source). */
   readonly gap?: number | undefined;
+  /** The side that shows in the finished frame; default the face. */
+  readonly shows?: ShowingSide | undefined;
 }
 
 /** How a frame's sticks are cut on one saw. */

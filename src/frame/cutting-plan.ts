@@ -1,13 +1,15 @@
 import type { Filled, LengthUnit } from "../core/geometry-types.js";
 import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
-import { joinCorner, type EndCut, type Lay } from "../miter/index.js";
-import { checkSaw, stopContact, tableSaw, type CutPlacement, type Saw } from "../saw/index.js";
+import { joinCorner, layRotation, type EndCut, type Lay, type LayName } from "../miter/index.js";
+import { checkSaw, stopContact, tableSaw, type CutPlacement, type Saw, type ShowingSide } from "../saw/index.js";
+import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/side-surfaces.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
 import { cuttingCautions } from "./cautions/cutting-cautions.js";
 import type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { layOption, type LayOption } from "./lay-option.js";
+import { preferredLay } from "./lay-preference.js";
 import { measureAlong } from "./measure-along.js";
 import type { OperationKind } from "./operation-kind.js";
 import type { Operation } from "./operation.js";
@@ -19,9 +21,19 @@ import { scaleMarks } from "./scale-marks.js";
 import { testCuts } from "./test-cuts.js";
 import { usualGap, usualKerf } from "./usual-lengths.js";
 
-const LAYS: readonly Lay[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
+/** Among lays that are wanted alike the first is chosen: low ones that need nothing to be made come first. */
+const LAYS: readonly LayName[] = ["flat", "face-down", "propped", "inner-down", "outer-down"];
+/** Rotations that differ by less are the same, in degrees: far below what a saw can be set to, far above what rounding leaves of a difference. */
+const SAME_ROTATION: number = 1e-9;
 /** With level measures alone it is not known what the other lays would rest on. */
-const LAYS_WITHOUT_SECTION: readonly Lay[] = ["flat", "propped"];
+const LAYS_WITHOUT_SECTION: readonly LayName[] = ["flat", "propped"];
+
+/** The named lay that a rotation is, full turns apart; the rotation itself where it is none. */
+function namedLay(rotation: number, slope: number, names: readonly LayName[]): Lay {
+  return (
+    names.find((name) => Math.abs(((rotation - layRotation(name, slope)) / 360) % 1) * 360 < SAME_ROTATION) ?? rotation
+  );
+}
 
 /** A square cut at the end of a stick, for roughs. */
 function squareCut(slope: number): EndCut {
@@ -35,12 +47,14 @@ interface Work {
   readonly saw: Saw;
   readonly rough: RoughMethod;
   readonly unit: LengthUnit;
+  readonly shows: ShowingSide;
+  readonly sides: SideSurfaces;
   /** The marks to set for the ends. */
   readonly marks: Operation["marks"];
 }
 
 function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operation[] {
-  const { geometry, saw, rough, unit, marks } = work;
+  const { geometry, saw, rough, unit, marks, shows, sides } = work;
   const { method } = rough;
   const stick = geometry.sticks[0]!;
   const { profile, slope } = geometry;
@@ -72,7 +86,7 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
   if (method === "square") {
     const cut = squareCut(slope);
     const cuts = { start: cut, end: cut };
-    const square = layOption({ lay, cuts, profile, saw, unit });
+    const square = layOption({ lay, cuts, profile, saw, unit, shows, sides });
     const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
     const { miter, bevel } = square.first;
     const upright = { miter: miter.nearest, bevel: bevel.nearest };
@@ -89,25 +103,30 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
  * Plans the cutting of checked input.
  *
  * @param geometry - the frame
- * @param options - saw, kerf, rough, lay, unit and gap, all given
+ * @param options - saw, kerf, rough, lay, unit, gap and the side that shows, all given
  * @returns the plan
  */
 export function planCutting(
   geometry: FrameGeometry,
   options: Filled<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): CuttingPlan {
-  const { saw, kerf, rough, lay, unit, gap } = options;
+  const { saw, kerf, rough, lay, unit, gap, shows } = options;
   const stick = geometry.sticks[0]!;
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
-  const wanted = lay === undefined || names.includes(lay) ? names : [...names, lay];
-  const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw, unit }));
-  const chosen = lays.find((option) => option.possible && (lay === undefined || option.lay === lay)) ?? null;
+  const asked = typeof lay === "number" ? namedLay(lay, geometry.slope, names) : lay;
+  const wanted: readonly Lay[] =
+    asked === undefined || names.some((name) => name === asked) ? names : [...names, asked];
+  const sides = profile === null ? SQUARE_SIDES : sideSurfaces(profile);
+  const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw, unit, shows, sides }));
+  const chosen = preferredLay(asked === undefined ? lays : lays.filter((option) => option.lay === asked));
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
   const marks = chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen);
   const best = marks === null ? null : { miter: marks.best.miter, bevel: marks.best.bevel };
   const operations =
-    chosen === null || best === null ? [] : operationsFor({ geometry, saw, rough, unit, marks: best }, chosen, piece);
+    chosen === null || best === null
+      ? []
+      : operationsFor({ geometry, saw, rough, unit, shows, sides, marks: best }, chosen, piece);
   const bare = {
     saw,
     lays,
@@ -119,7 +138,7 @@ export function planCutting(
     cradle: chosen?.cradle ?? null,
     rough: piece,
   };
-  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit, gap, lay);
+  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit, gap, asked);
   const marked = operations.map((operation) => ({
     ...operation,
     cautions: cautions.filter(({ steps }) => steps.includes(operation.step)).map(({ caution }) => caution.code),
@@ -130,11 +149,14 @@ export function planCutting(
 /**
  * Plans how a frame's sticks are cut: every lay with its settings and whether it can be done, then the instructions in order of work.
  *
+ * Of the lays that the saw can cut, the one is chosen that gives up least, in this order: that the stick lies steady by itself, that the piece lies on the open side of
+ * a leaning blade, that the side that shows lies up (common practice, no printed source). Before all that, the saw has to cut deep enough for sure.
+ *
  * The stick's `end` is cut first and its `start` against a stop. On a saw whose blade leans one way, the stick is flipped end for end between the two, so that
  * the other edge is at the fence and the miter swings the other way; on one whose blade leans both ways, miter and bevel are mirrored and the stick slides past the blade.
  *
  * @param geometry - from `frameGeometry`
- * @param options - saw, kerf, rough, lay, unit and the accepted gap
+ * @param options - saw, kerf, rough, lay, unit, the accepted gap and the side that shows
  * @returns the plan, in the geometry's unit and degrees
  * @throws {InputError} when an option is not sound
  * @example
@@ -144,7 +166,7 @@ export function planCutting(
  *
  * const profile = molding({ width: 40, thickness: 20 });
  * const plan = cuttingPlan(frameGeometry({ sides: 6, slope: 30, profile, opening: { side: 200 } }), { kerf: 3 });
- * plan.lay?.lay; //=> "flat"
+ * plan.lay?.lay; //=> "face-down"
  * plan.operations.length; //=> 2
  * plan.operations[0]?.placement.miter.nearest; //=> 26.5
  * plan.operations[1]?.move; //=> "flip end for end"
@@ -160,5 +182,6 @@ export function cuttingPlan(geometry: FrameGeometry, options: CuttingPlanOptions
     lay: options.lay,
     unit,
     gap: checkLength(given["gap"] ?? usualGap(unit), "gap"),
+    shows: checkWord(given["shows"] ?? "face", "shows", ["face", "back"]),
   });
 }

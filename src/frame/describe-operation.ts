@@ -91,16 +91,21 @@ function stopLine(operation: Operation, { length }: DescribeOptions): string[] {
 }
 
 /** Where a stop must never stand, and what to heed where one may. */
-function stopRuleLine({ stopRule, kind }: Operation, { length }: DescribeOptions): string {
-  const { side, never, touches, fromFence, moveAway } = stopRule;
+function stopRuleLine({ stopRule, stop }: Operation, { length }: DescribeOptions): string {
+  const { side, never, touches, fromFence, comesFree, moveAway } = stopRule;
   const none = `No stop to the ${never} of the blade`;
-  if (kind === "crosscut") return `${none}; one to the ${side} only sets the length: move it away before the cut.`;
   if (touches === null) return "No stop on either side of the blade at this cut.";
-  const why = moveAway
-    ? `${none}; move the one to the ${side} away before the cut, since the piece comes free.`
-    : `${none}: what is there must come free.`;
-  if (moveAway || fromFence === null || fromFence === 0) return why;
-  return `${why} The point meets it ${length(fromFence)} out from the fence: press the stick to the fence.`;
+  // Only where a line before this one sets the stop is there one to speak of.
+  const isSet = stop !== null;
+  if (moveAway)
+    return isSet
+      ? `${none}; move the one to the ${side} away before the cut, since the piece comes free.`
+      : `${none}; one to the ${side} only sets the length: move it away before the cut.`;
+  const at = fromFence === null || fromFence === 0 ? "" : ` The point meets it ${length(fromFence)} out from the fence`;
+  if (!comesFree)
+    return `${none}: what is there must come free.${at === "" ? "" : `${at}: press the stick to the fence.`}`;
+  const one = isSet ? `The one to the ${side}` : `One to the ${side} that sets the length`;
+  return `${none}. ${one} sits on the gauge's own fence and travels with the piece, which comes free: hold the piece itself against fence and stop until the blade is behind it.${at === "" ? "" : `${at}.`}`;
 }
 
 const BESIDE: Readonly<Record<TearOut["at"], string>> = {

@@ -36,6 +36,8 @@ export { frameGeometry, type FrameGeometry, type OverallSize } from "./frame-geo
 export { cuttingPlan } from "./cutting-plan.js";
 export type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
 export type { LayOption } from "./lay-option.js";
+export type { LayWish } from "./lay-preference.js";
+export { describeLay } from "./describe-lay.js";
 export type { MeasureAlong } from "./measure-along.js";
 export type { OperationKind } from "./operation-kind.js";
 export type { Operation } from "./operation.js";

@@ -2,7 +2,6 @@ import { cosDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
 import {
-  cradleFor,
   lieSection,
   type Cradle,
   type CutPlacement,
@@ -11,12 +10,16 @@ import {
   type LyingSection,
   type Obstacle,
   type Saw,
+  type ShowingSide,
 } from "../saw/index.js";
+import { wedgeUnder } from "../saw/cradle.js";
 import { cutSizeKernel } from "../saw/cut-size.js";
 import { placementKernel } from "../saw/place-cut.js";
+import type { SideSurfaces } from "../saw/side-surfaces.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import type { Profile } from "../profile/index.js";
-import { usualToothRoom } from "./usual-lengths.js";
+import { givenUpBy, type LayWish } from "./lay-preference.js";
+import { usualDepth, usualToothRoom } from "./usual-lengths.js";
 
 /** One way to lay the stick on the saw: what the scales must show for both ends, and whether it can be done. */
 export interface LayOption {
@@ -43,8 +46,15 @@ export interface LayOption {
    * printed source), or as high as it goes. `null` on a saw whose blade comes down from above, and where no section is known.
    */
   readonly bladeHeight: number | null;
-  /** Whether the saw can make both cuts and the stick lies still. */
+  /** Whether the saw can make both cuts and the stick lies still, as far as the saw's limits are given; see `depthInDoubt`. */
   readonly possible: boolean;
+  /**
+   * Whether it is not known that the saw cuts deep enough: the saw does not say, and the cut takes more of the blade than usual saws have, 75 mm or 3 in (common
+   * practice, no printed source).
+   */
+  readonly depthInDoubt: boolean;
+  /** What this lay gives up of what is wanted of one, the weightiest first; empty when nothing. */
+  readonly givenUp: readonly LayWish[];
   /** Why not; empty when possible. */
   readonly obstacles: readonly Obstacle[];
 }
@@ -61,6 +71,10 @@ export interface LayQuestion {
   readonly saw: Saw;
   /** Unit of the lengths. */
   readonly unit: LengthUnit;
+  /** The side that shows in the finished frame. */
+  readonly shows: ShowingSide;
+  /** Which way the surfaces of its sides face. */
+  readonly sides: SideSurfaces;
 }
 
 /** The sides kept at the two ends of a stick that is flipped between them. */
@@ -102,8 +116,10 @@ function sizeObstacles(saw: Saw, size: CutSize, bevel: number): Obstacle[] {
 }
 
 function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null): Obstacle[] {
-  if (lay === "propped" && cradle !== null) return [];
+  if (cradle !== null) return [];
   if (lying.support.to - lying.support.from <= 0) {
+    if (lay === "propped")
+      return [{ code: "no-support", sentence: "The stick's back has no flat that a wedge could carry." }];
     return [
       {
         code: "needs-cradle",
@@ -111,7 +127,13 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
       },
     ];
   }
-  if (!lying.steady) {
+  const { support, center, steady } = lying;
+  if (!steady && support.from < center.across && center.across < support.to) {
+    return [
+      { code: "no-support", sentence: "The stick rocks in this lay: what it rests on is narrower than a tenth of it." },
+    ];
+  }
+  if (!steady) {
     return [
       {
         code: "no-support",
@@ -127,17 +149,23 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
  *
  * A blade that leans one way can only keep the same side, so the stick is flipped end for end. Where it leans both ways the stick keeps its edge at the fence
  * and slides past the blade, which spares the errors of a stick whose edges are not parallel.
+ * The hand that is kept does not decide which part lies under the blade: that is the lay's, since the blade leans over the wood whose higher part is the shorter.
  */
 function placeBoth(
   question: LayQuestion,
   setting: SawSetting,
   rotation: number,
   tilt: number,
+  isLying: boolean,
 ): { first: CutPlacement; second: CutPlacement } {
-  const { cuts, lay, saw } = question;
+  const { cuts, lay, saw, sides, shows } = question;
+  const [roll, look] = [
+    { rotation, tilt },
+    { isLying, sides, shows },
+  ];
   const facing = sawSetting(cuts.start, lay);
-  const first = (kept: Hand): CutPlacement => placementKernel(cuts.end, setting, rotation, tilt, saw, kept);
-  const second = (kept: Hand): CutPlacement => placementKernel(cuts.start, facing, rotation, tilt, saw, kept);
+  const first = (kept: Hand): CutPlacement => placementKernel(cuts.end, setting, roll, saw, kept, look);
+  const second = (kept: Hand): CutPlacement => placementKernel(cuts.start, facing, roll, saw, kept, look);
   const firsts = { left: first("left"), right: first("right") };
   const seconds = { left: second("left"), right: second("right") };
   const leansBothWays = saw.bevel.left > 0 && saw.bevel.right > 0;
@@ -157,14 +185,15 @@ function placeBoth(
  * @returns the option
  */
 export function layOption(question: LayQuestion): LayOption {
-  const { lay, cuts, profile, saw, unit } = question;
+  const { lay, cuts, profile, saw, unit, shows } = question;
   const { slope } = cuts.end;
   const setting = sawSetting(cuts.end, lay);
   const { miter, bevel } = setting;
   const rotation = layRotation(lay, slope);
-  const { first, second } = placeBoth(question, setting, rotation, checkTilt(lay, slope));
+  const tilt = checkTilt(lay, slope);
   const lying = profile === null ? null : lieSection(profile, { slope, lay });
-  const cradle = profile !== null && lay === "propped" ? cradleFor(profile, slope) : null;
+  const { first, second } = placeBoth(question, setting, rotation, tilt, lying?.steady === true);
+  const cradle = profile !== null && lay === "propped" && first.cradled ? wedgeUnder(profile, slope) : null;
   const obstacles: Obstacle[] = [];
   for (const obstacle of [...first.obstacles, ...second.obstacles]) {
     if (!obstacles.some((known) => known.sentence === obstacle.sentence)) obstacles.push(obstacle);
@@ -186,6 +215,8 @@ export function layOption(question: LayQuestion): LayOption {
     size,
     bladeHeight,
     possible: obstacles.length === 0,
+    depthInDoubt: size !== null && saw.depth === undefined && size.depth > usualDepth(unit),
+    givenUp: givenUpBy({ placement: first, lying, shows }),
     obstacles,
   };
 }

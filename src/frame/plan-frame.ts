@@ -93,9 +93,9 @@ export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredMark>;
 export function planFrame(brief: FrameBrief): FramePlan;
 export function planFrame(brief: FrameBrief): FramePlan {
   const filled = filledBrief(brief);
-  const { kerf, rough, saw, unit, gap, lay, sticks, clearance, pose } = filled;
+  const { kerf, rough, saw, unit, gap, lay, shows, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
-  const cutting = planCutting(geometry, { saw, kerf, rough, unit, gap, lay });
+  const cutting = planCutting(geometry, { saw, kerf, rough, unit, gap, lay, shows });
   const movement = frameMovement(filled, geometry);
   const contents = planContents(filled, geometry, movement);
   const materials = frameMaterials(filled, geometry, cutting.rough, contents);

@@ -45,6 +45,7 @@ const BRIEF_KEYS: readonly string[] = [
   "saw",
   "kerf",
   "rough",
+  "shows",
   "lay",
   "sticks",
   "gap",
@@ -135,6 +136,7 @@ export function readBrief(value: unknown): ReadBrief {
   const saw = read("saw", tableSaw(), readSaw);
   const kerf = read("kerf", usualKerf(unit ?? "mm"), (field) => checkLengthOrZero(field, "kerf"));
   const rough = read<RoughMethod>("rough", { method: "none" }, readRough);
+  const shows = read("shows", "face" as const, (field) => checkWord(field, "shows", ["face", "back"]));
   const gap = read("gap", usualGap(unit ?? "mm"), (field) => checkLength(field, "gap"));
   const room = usualFastenerRoom(unit ?? "mm");
   const fastenerRoom = read("fastenerRoom", room, (field) => checkLengthOrZero(field, "fastenerRoom"));
@@ -169,6 +171,7 @@ export function readBrief(value: unknown): ReadBrief {
     saw,
     kerf,
     rough,
+    shows,
     gap,
     fastenerRoom,
     ...optional,

@@ -14,7 +14,11 @@ export interface StopRule {
   readonly end: "start" | "end" | null;
   /** Least level distance from the fence of what touches; `null` without a stop or a known section. */
   readonly fromFence: number | null;
-  /** Whether the part that is kept comes free between blade and stop, so that the stop may only set the length and is moved away before the cut. */
+  /** Whether this cut frees the part that is kept from the stick, so that it then lies between blade and stop. */
+  readonly comesFree: boolean;
+  /** Whether the stop sits on a gauge's own fence and travels with the piece; on the fence of a miter saw it stays where it is. */
+  readonly travels: boolean;
+  /** Whether the part that is kept would be caught between the blade and a stop that stays, so that the stop may only set the length and is moved away before the cut. */
   readonly moveAway: boolean;
 }
 
@@ -44,7 +48,7 @@ function touching(kind: OperationKind, method: RoughMethod["method"]): StopRule[
  * Where a stop may stand at a cut.
  *
  * It stands on the side of the part that is kept, square to the fence, and so touches the end at its longest line: at the long point of a mitered end, never at
- * its short one. Common practice, no printed source.
+ * its short one. On a gauge it travels with the piece; a stop that stays is cleared before a cut that frees the piece. Common practice, no printed source.
  *
  * @param question - the cut
  * @returns the rule
@@ -53,6 +57,8 @@ export function stopRule(question: StopQuestion): StopRule {
   const { kind, method, placement, stop, lying, saw } = question;
   const { kept, along, end } = placement;
   const touches = touching(kind, method);
+  const comesFree = kind === "crosscut" || (kind === "second-end" && method === "none");
+  const travels = saw.fence === "near";
   // `across` counts from the edge that is near you when the stick's direction points right.
   const countedFromFence = (along === "right") === (saw.fence === "near");
   const pointFromFence = (): number | null => {
@@ -65,6 +71,8 @@ export function stopRule(question: StopQuestion): StopRule {
     touches,
     end: touches === null ? null : end === "end" ? "start" : "end",
     fromFence: touches === "long point" ? pointFromFence() : touches === null ? null : 0,
-    moveAway: kind === "crosscut" || (kind === "second-end" && method === "none"),
+    comesFree,
+    travels,
+    moveAway: comesFree && !travels,
   };
 }

@@ -32,6 +32,17 @@ export function usualScrap(unit: LengthUnit): number {
 }
 
 /**
+ * How much of an upright blade usual saws have above the table or below the arm, 75 mm or 3 in, which a blade of 250 mm or 10 in gives. Common practice, no printed
+ * source.
+ *
+ * @param unit - the plan's unit
+ * @returns the depth in that unit
+ */
+export function usualDepth(unit: LengthUnit): number {
+  return unit === "in" || unit === "ft" ? convertLength(3, "in", unit) : convertLength(75, "mm", unit);
+}
+
+/**
  * Depth that points or clips take behind the contents, 3 mm. Common practice, no printed source.
  *
  * @param unit - the plan's unit

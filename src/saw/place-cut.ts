@@ -126,7 +126,9 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
  *
  * @param cut - the cut
  * @param setting - its miter and bevel in the lay
- * @param roll - the lay as a rotation, and the angle of the stick's back to the table as it lies, in degrees
+ * @param roll - how the stick is rolled
+ * @param roll.rotation - the lay as a rotation, in degrees
+ * @param roll.tilt - angle of the stick's back to the table in degrees, as it lies
  * @param saw - the saw
  * @param kept - the side that is kept
  * @param look - what is known of the stick's surfaces

@@ -61,7 +61,12 @@ export function tearOutOf(question: TearOutQuestion): readonly TearOut[] {
   };
   const leaving = (surface: StickSurface, at: TearOut["at"]): TearOut => {
     const isSide = surface === "face" || surface === "back";
-    return { surface, at, shows: !isSide || surface === look.shows, arris: Math.min(...look.sides[surface].map(angleAt)) };
+    return {
+      surface,
+      at,
+      shows: !isSide || surface === look.shows,
+      arris: Math.min(...look.sides[surface].map(angleAt)),
+    };
   };
   return [leaving(down, cradled ? "cradle" : "table"), leaving(atFence, "fence")];
 }

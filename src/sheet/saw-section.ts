@@ -1,6 +1,6 @@
 import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
 import { layLabel } from "../frame/lay-label.js";
-import { describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
+import { describeLay, describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
@@ -70,14 +70,19 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
   const { angle, length } = words;
   const sized = cutting.lays.some(({ size }) => size !== null);
   const rows = cutting.lays.map((option): Content[] => {
-    const { lay, first, possible, size } = option;
+    const { lay, first, possible, size, depthInDoubt } = option;
+    const doubt = depthInDoubt ? ", depth not known" : "";
     return [
       // The table is half as wide as the paper: a name that takes two lines makes it too high.
       layLabel(lay, angle).replace(/^standing /, ""),
       angle(first.miter.reading),
       angle(first.bevel.reading),
       ...(sized ? [size === null ? "" : length(size.height), size === null ? "" : length(size.depth)] : []),
-      lay === cutting.lay?.lay ? element("strong", "used") : possible ? "yes" : whyNot(option, cutting.lay !== null),
+      lay === cutting.lay?.lay
+        ? element("strong", `used${doubt}`)
+        : possible
+          ? `yes${doubt}`
+          : whyNot(option, cutting.lay !== null),
     ];
   });
   return table({
@@ -138,7 +143,7 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
       element("figure", { html: drawing.svg }),
     );
   }
-  if (lay?.lay !== "propped" || slope === 0) return { html: "" };
+  if (lay?.first.cradled !== true) return { html: "" };
   const size = angle(Math.abs(slope));
   return element(
     "p",
@@ -168,14 +173,15 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
       stick,
     );
   }
+  const [lies, ...givenUp] = describeLay(option, words);
   return element(
     "section",
     element("h2", "At the saw"),
     element(
       "p",
       `${sawText(cutting.saw, words)} `,
-      element("strong", `The stick lies ${layLabel(option.lay, words.angle)}.`),
-      ` ${ORDERS[cutting.order]} Where a step names tear-out, back the wood with scrap or score the line.`,
+      element("strong", lies!),
+      ` ${[...givenUp, ORDERS[cutting.order]].join(" ")} Where a step names tear-out, back the wood with scrap or score the line.`,
     ),
     element(
       'div class="two keep"',

@@ -90,7 +90,7 @@ describe("the cards", () => {
     expect(longest.length).toBeCloseTo(190, 0);
     expect(textOf(cards["lengths"]!)).toContain("outer edge at the back 190 mm measure here");
     expect(textOf(cards["steps"]!)).toContain(
-      "Lay the stick with its back on the table and its outer edge at the fence.",
+      "Lay the stick with its face on the table and its outer edge at the fence.",
     );
     expect(textOf(cards["cautions"]!)).toMatch(
       /Danger, short-piece\. The pieces are too short .* \(length 190 mm, limit 300 mm\).* Take care, .* Note, /,

@@ -96,11 +96,21 @@ describe("a splayed stick", () => {
   });
 
   test("says which edge is at the fence, on the side where it is", () => {
-    const near = wordsOf(read);
-    const lower = read.texts.find(({ text }) => text === "outer edge at the fence: first end")!;
-    const upper = read.texts.find(({ text }) => text === "sight edge at the fence: second end")!;
-    expect(near).toContain("outer edge at the fence: first end");
-    expect(upper.y1).toBeLessThan(lower.y0);
+    const places = (
+      lay: "flat" | "face-down",
+    ): [outer: { y0: number; y1: number }, sight: { y0: number; y1: number }] => {
+      const laid = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 }, lay });
+      const { texts } = readDrawing(drawStick(laid, WORDS));
+      return [
+        texts.find(({ text }) => text === "outer edge at the fence: first end")!,
+        texts.find(({ text }) => text === "sight edge at the fence: second end")!,
+      ];
+    };
+    const [outer, sight] = places("flat");
+    expect(sight.y1).toBeLessThan(outer.y0);
+    // Rolled onto its face the stick has its edges the other way round.
+    const [below, above] = places("face-down");
+    expect(below.y1).toBeLessThan(above.y0);
   });
 });
 

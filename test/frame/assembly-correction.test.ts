@@ -171,17 +171,18 @@ describe("a correction", () => {
   });
 
   test("scales, mirrors, survives JSON and writes to nothing", () => {
-    const plan = planOf({ slope: 25 });
+    const plan = planOf({ slope: 25, lay: "flat" });
     const result = correctFromGap(deepFreeze(plan), deepFreeze({ ...seen, slope: 24 }));
     expect(throughJson(result)).toEqual(result);
     expect(correctFromGap(throughJson(plan), { ...seen, slope: 24 })).toEqual(result);
     const large = planOf({
       slope: 25,
+      lay: "flat",
       profile: molding({ width: 40 * 1024, thickness: 40 * 1024 }),
       opening: { side: 300 * 1024 },
     });
     expect(correctFromGap(large, { ...seen, gap: 1.2 * 1024, slope: 24 }).correction).toEqual(result.correction);
-    const down = correctFromGap(planOf({ slope: -25 }), { ...seen, slope: -24 });
+    const down = correctFromGap(planOf({ slope: -25, lay: "flat" }), { ...seen, slope: -24 });
     expect(down.correction.miter).toBeCloseTo(result.correction.miter, 12);
     expect(down.correction.bevel).toBeCloseTo(-result.correction.bevel, 12);
   });

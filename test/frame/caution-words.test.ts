@@ -48,7 +48,7 @@ describe("at the saw", () => {
         const under = plan.cutting.lay!.first.underBlade;
         const [caution] = plan.cautions.filter(({ code }) => code === "trapped-under-bevel");
         found.add(under);
-        expect(caution!.severity).toBe(under === "offcut" ? "danger" : "care");
+        expect(caution!.severity).toBe(under === "offcut" ? "care" : "danger");
         expect(caution!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
       }
     }
@@ -57,11 +57,14 @@ describe("at the saw", () => {
 
   test("a piece that the last cut frees is held by hand only where it is long enough, and at the fence that is meant", () => {
     const sentence = (changes: Partial<FrameBrief>): string => raised(changes, "trapped-piece")[0]!.sentence;
-    expect(sentence({})).toContain("Hold the piece itself against the gauge's fence until");
-    expect(sentence({ opening: { side: 150 } })).toContain(
-      "Keep the piece itself down with a hold-down against the gauge's fence until",
+    const saw = miterSaw();
+    expect(sentence({ saw })).toContain("Hold the piece itself against the fence until");
+    expect(sentence({ saw, opening: { side: 150 } })).toContain(
+      "Keep the piece itself down with a hold-down against the fence until",
     );
-    expect(sentence({ saw: miterSaw() })).toContain("Hold the piece itself against the fence until");
+    // A gauge's stop travels with the piece, and without a stop nothing is caught.
+    expect(raised({}, "trapped-piece")).toEqual([]);
+    expect(raised({ saw, rough: { method: "mitered", allowance: 10 } }, "trapped-piece")).toEqual([]);
   });
 
   test("a cradle is warned of where the section is not known too, which it is then said to be", () => {

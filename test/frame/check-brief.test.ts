@@ -513,9 +513,10 @@ test.each([
     { opening: { side: 2 }, at: "outerFace" },
     "Expected `opening` to leave the sticks a length at every edge, but at the sight edge at the face it would be -44.1880215352",
   ],
+  [{ shows: "front" }, 'Expected `shows` to be one of "face", "back", got "front" (string)'],
   [
     { colour: "oak" },
-    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `lay`, `sticks`, `gap`, `fastenerRoom`, `species`, `grain`, `moisture`, `price`, `hanging`, `profile`, `measured`, got `colour`",
+    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `gap`, `fastenerRoom`, `species`, `grain`, `moisture`, `price`, `hanging`, `profile`, `measured`, got `colour`",
   ],
 ])("brief with %j", (changes, message) => {
   expect(onlyIssue(changes)).toBe(message);

@@ -11,8 +11,8 @@ function plan(slope: number, options: CuttingPlanOptions = {}, sides = 6): Cutti
 }
 
 describe("the chosen lay", () => {
-  test("is flat where the saw reaches it", () => {
-    expect(plan(30).lay?.lay).toBe("flat");
+  test("is flat for a flat frame and a reverse section, and face down for a tray", () => {
+    expect([0, -30, 30].map((slope) => plan(slope).lay?.lay)).toEqual(["flat", "flat", "face-down"]);
   });
 
   test("is propped where the blade does not lean far enough, and then there is a cradle", () => {
@@ -108,15 +108,19 @@ describe("operations", () => {
   });
 
   test("keep the right part on a saw whose blade leans to the right", () => {
-    const right = plan(30, { saw: tableSaw({ bevel: { left: 0, right: 45, reads: "from-vertical", step: 0.5 } }) });
+    const saw = tableSaw({ bevel: { left: 0, right: 45, reads: "from-vertical", step: 0.5 } });
+    const right = plan(30, { saw, lay: "flat" });
     expect(right.operations.map(({ placement }) => [placement.kept, placement.bevel.leans])).toEqual([
       ["right", "right"],
       ["right", "right"],
     ]);
+    // With the piece on the open side it lies to the left of such a blade, and to the right of one that leans to the left.
+    expect(plan(30, { saw }).operations.map(({ placement }) => placement.kept)).toEqual(["left", "left"]);
+    expect(plan(30).operations.map(({ placement }) => placement.kept)).toEqual(["right", "right"]);
   });
 
   test("slide the stick past a blade that leans both ways, its edge staying at the fence and both settings mirrored", () => {
-    const mirrored = plan(30, { saw: miterSaw() });
+    const mirrored = plan(30, { saw: miterSaw(), lay: "flat" });
     expect(mirrored.operations.map(({ move }) => move)).toEqual([null, "slide past the blade"]);
     expect(
       mirrored.operations.map(({ placement }) => [placement.atFence, placement.kept, placement.bevel.leans]),
@@ -155,8 +159,9 @@ describe("operations", () => {
 });
 
 describe("the stop and the tape", () => {
-  test("meet the long point: on the table for a tray lying on its back", () => {
-    const tray = plan(30);
+  test("meet the long point: on the table for a tray lying on its back, up at the back for one lying on its face", () => {
+    expect(plan(30).stop).toMatchObject({ arris: "outerBack", from: 19, to: 19 });
+    const tray = plan(30, { lay: "flat" });
     expect(tray.stop).toMatchObject({ arris: "outerBack", from: 0, to: 0 });
     expect(tray.operations.at(-1)!.measure).toMatchObject({ mark: "outerBack", hook: true });
   });

@@ -30,8 +30,15 @@ const held = { ...calm, profile: rabbeted, species: still, clearance: 3 } as con
 /** For every code a brief that raises it, and one next to it that does not; none where every plan carries it. */
 const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief | null }>> = {
   "short-piece": { raises: { ...calm, opening: { side: 210 } }, quiet: { ...calm, opening: { side: 230 } } },
-  "trapped-piece": { raises: { ...calm, rough: { method: "none" } }, quiet: calm },
+  "trapped-piece": {
+    raises: { ...calm, rough: { method: "none" }, saw: miterSaw() },
+    quiet: { ...calm, rough: { method: "none" } },
+  },
   "trapped-under-bevel": { raises: { ...calm, slope: 10 }, quiet: calm },
+  "depth-not-known": {
+    raises: { ...calm, profile: molding({ width: 90, thickness: 76 }) },
+    quiet: { ...calm, profile: molding({ width: 90, thickness: 76 }), saw: tableSaw({ depth: 90 }) },
+  },
   "thrown-offcut": {
     raises: { ...calm, profile: molding({ width: 39, thickness: 20 }) },
     quiet: { ...calm, profile: molding({ width: 41, thickness: 20 }) },

@@ -52,7 +52,7 @@ describe("in particular", () => {
 
   test("a lay in degrees that is the flat one is steady without a cradle", () => {
     const plan = planned("a lay in degrees");
-    expect(plan.cutting.lay).toMatchObject({ lay: 30, cradle: null, possible: true });
+    expect(plan.cutting.lay).toMatchObject({ lay: "flat", cradle: null, possible: true });
     expect(plan.cutting.operations[0]!.placement).toMatchObject({ down: "back", cradled: false });
   });
 });

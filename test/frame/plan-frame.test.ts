@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planFrame, stockJob, type FramePlan, type ProfileBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
+import { miterSaw } from "miterwright/saw";
 import { checkFit, fitStock } from "miterwright/stock";
 import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
 
@@ -147,7 +148,7 @@ describe("cautions", () => {
 
   test.each<[string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
     ["short-piece", { opening: { side: 200 } }, { opening: { side: 400 } }],
-    ["trapped-piece", {}, { rough: square }],
+    ["trapped-piece", { saw: miterSaw() }, {}],
     ["trapped-under-bevel", { slope: 30 }, { slope: 0 }],
     ["thrown-offcut", { sides: 12 }, { sides: 4 }],
     [
@@ -241,10 +242,12 @@ describe("cautions", () => {
 
   test("are tied to the steps on which they bear", () => {
     const plan = planOf({ slope: 30 });
-    expect(plan.cutting.operations[1]!.cautions).toEqual(
-      expect.arrayContaining(["trapped-piece", "trapped-under-bevel", "flip-error"]),
-    );
-    expect(plan.cutting.operations[0]!.cautions).not.toContain("trapped-piece");
+    expect(plan.cutting.operations[1]!.cautions).toEqual(expect.arrayContaining(["trapped-under-bevel", "flip-error"]));
+    expect(plan.cutting.operations[0]!.cautions).not.toContain("flip-error");
+    const fixed = (rough: ProfileBrief["rough"]): boolean[] =>
+      planOf({ saw: miterSaw(), rough }).cutting.operations.map(({ cautions }) => cautions.includes("trapped-piece"));
+    expect(fixed({ method: "none" })).toEqual([false, true]);
+    expect(fixed(square)).toEqual([true, false, false]);
   });
 });
 

@@ -279,18 +279,18 @@ describe("the groups", () => {
       "1 x 0 none, 0 none: tray crosscut 8; small crosscut 24",
       "1 x 22.5 left, 0 none: picture first-end 8",
       "1 x 22.5 right, 0 none: picture second-end 8",
-      "1 x 19.73 left, 11.03 left: small first-end 24; tray first-end 8",
-      "1 x 19.73 right, 11.03 left: tray second-end 8; small second-end 24",
+      "1 x 19.73 right, 11.03 left: small first-end 24; tray first-end 8",
+      "1 x 19.73 left, 11.03 left: tray second-end 8; small second-end 24",
     ]);
     expect(order.runs).toHaveLength(1);
     expect(order.runs[0]!.groups.map(({ changes }) => changes)).toEqual([
       ["saw", "bevel", "miter", "lay"],
+      ["miter", "lay"],
       ["miter"],
-      ["miter"],
-      ["bevel", "miter"],
+      ["bevel", "miter", "lay"],
       ["miter"],
     ]);
-    expect(order.changes).toEqual({ bevel: 1, miter: 4, lay: 0 });
+    expect(order.changes).toEqual({ bevel: 1, miter: 4, lay: 2 });
     const last = order.runs[0]!.groups[4]!.cuts;
     expect(last.map(({ length }) => length)).toEqual([
       tray.cutting.operations[2]!.measure!.length,
@@ -300,7 +300,7 @@ describe("the groups", () => {
     expect(last[0]).toMatchObject({
       along: "outerBack",
       atFence: "sight edge",
-      kept: "left",
+      kept: "right",
       move: "flip end for end",
     });
   });
@@ -312,12 +312,12 @@ describe("the groups", () => {
       { name: "roughs", plan: frame(6, 30, mitered) },
     ]);
     expect(inShort(order)).toEqual([
-      "1 x 26.57 left, 14.48 left: six first-end 1; twelve first-end 1; roughs first-end 6",
-      "1 x 26.57 right, 14.48 left: six second-end 1; twelve second-end 1; roughs second-end 6",
-      "5 x 26.57 left, 14.48 left: six first-end 1; twelve first-end 1",
-      "5 x 26.57 right, 14.48 left: six second-end 1; twelve second-end 1",
-      "6 x 26.57 left, 14.48 left: twelve first-end 1",
-      "6 x 26.57 right, 14.48 left: twelve second-end 1",
+      "1 x 26.57 right, 14.48 left: six first-end 1; twelve first-end 1; roughs first-end 6",
+      "1 x 26.57 left, 14.48 left: six second-end 1; twelve second-end 1; roughs second-end 6",
+      "5 x 26.57 right, 14.48 left: six first-end 1; twelve first-end 1",
+      "5 x 26.57 left, 14.48 left: six second-end 1; twelve second-end 1",
+      "6 x 26.57 right, 14.48 left: twelve first-end 1",
+      "6 x 26.57 left, 14.48 left: twelve second-end 1",
     ]);
     expect(order.runs.map(({ again }) => again)).toEqual([[], ["miter"], ["miter"]]);
     expect(order.changes).toEqual({ bevel: 0, miter: 23, lay: 0 });
@@ -385,6 +385,8 @@ describe("the groups", () => {
     expect(order.runs.flatMap(({ groups }) => groups).map(({ bevel }) => bevel.leans)).toEqual([
       "none",
       "none",
+      "none",
+      // The tray is crosscut as it will be mitered, on its face.
       "none",
       "left",
       "left",
@@ -474,7 +476,7 @@ describe("bad input", () => {
     ],
     [
       [{ name: "a", plan: withFirst({ placement: cutting.operations[1]!.placement }) }],
-      'Expected `plans[0].plan.cutting.operations[0].placement.miter.leans` to be one of "none", got "left" (string)',
+      'Expected `plans[0].plan.cutting.operations[0].placement.miter.leans` to be one of "none", got "right" (string)',
     ],
   ])("%#", (plans, message) => {
     expect(() => shopOrder(plans as never)).toThrow(message);

@@ -44,17 +44,21 @@ describe("where a stop may stand", () => {
         expect(stopRule).toMatchObject({ side: placement.kept, touches: "long point", end: "end" });
         expect(stopRule.never).not.toBe(stopRule.side);
         expect(Math.abs(stopRule.fromFence! - distance)).toBeLessThan(scale);
-        expect(stopRule.moveAway).toBe(rough.method === "none");
+        // A gauge carries its stop along with the piece; on the fence of a miter saw the stop stays where it is.
+        expect(stopRule.travels).toBe(saw.fence === "near");
+        expect(stopRule.comesFree).toBe(rough.method === "none");
+        expect(stopRule.moveAway).toBe(rough.method === "none" && saw.fence === "far");
         checked += 1;
       }),
     );
     expect(checked).toBeGreaterThan(100);
   });
 
-  const rules = (rough: RoughMethod, slope = 30): [string, Operation["stopRule"]["touches"], boolean][] =>
-    cuttingPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), { rough }).operations.map(
-      ({ kind, stopRule }) => [kind, stopRule.touches, stopRule.moveAway],
-    );
+  const rules = (rough: RoughMethod, saw = miterSaw()): [string, Operation["stopRule"]["touches"], boolean][] =>
+    cuttingPlan(frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 400 } }), {
+      rough,
+      saw,
+    }).operations.map(({ kind, stopRule }) => [kind, stopRule.touches, stopRule.moveAway]);
 
   test("depends on how pieces are parted", () => {
     expect(rules({ method: "none" })).toEqual([
@@ -70,6 +74,29 @@ describe("where a stop may stand", () => {
       ["first-end", null, false],
       ["second-end", "long point", false],
     ]);
+    for (const method of ["square", "mitered"] as const)
+      expect(rules({ method, allowance: 9 }, tableSaw()).map(([, , moveAway]) => moveAway)).not.toContain(true);
+    expect(rules({ method: "none" }, tableSaw()).map(([, , moveAway]) => moveAway)).not.toContain(true);
+  });
+
+  test("names the end that touches it and the hands, whichever is kept", () => {
+    const rulesOf = (saw: ReturnType<typeof tableSaw>, rough: RoughMethod): Partial<Operation["stopRule"]>[] =>
+      cuttingPlan(frameGeometry({ sides: 6, slope: -30, profile: plain, opening: { side: 400 } }), {
+        rough,
+        saw,
+      }).operations.map(({ stopRule: { side, never, end, fromFence } }) => ({ side, never, end, fromFence }));
+    const left = { side: "left", never: "right" };
+    const right = { side: "right", never: "left" };
+    expect(rulesOf(tableSaw(), { method: "square", allowance: 9 })).toEqual([
+      { ...left, end: "start", fromFence: 0 },
+      { ...right, end: "start", fromFence: 0 },
+      { ...right, end: "end", fromFence: 0 },
+    ]);
+    expect(rulesOf(tableSaw(), { method: "none" })[0]).toEqual({ ...right, end: null, fromFence: null });
+    expect(rulesOf(miterSaw(), { method: "mitered", allowance: 9 })).toEqual([
+      { ...left, end: null, fromFence: null },
+      { ...right, end: "end", fromFence: 40 },
+    ]);
   });
 
   test("is not known for a molding without a section, but the side is", () => {
@@ -81,7 +108,9 @@ describe("where a stop may stand", () => {
       touches: "long point",
       end: "end",
       fromFence: null,
-      moveAway: true,
+      comesFree: true,
+      travels: true,
+      moveAway: false,
     });
     expect([last.size, last.bladeHeight]).toEqual([null, null]);
   });
@@ -95,25 +124,46 @@ describe("the words", () => {
     }).operations.map((operation) => [...describeOperation(operation, words).lines]);
 
   test("say where no stop may stand", () => {
-    const stops = (rough: RoughMethod): (string | undefined)[] =>
-      lines(rough).map((all) => all.find((line) => line.startsWith("No stop")));
+    const stops = (rough: RoughMethod, saw = tableSaw()): (string | undefined)[] =>
+      lines(rough, saw).map((all) => all.find((line) => line.startsWith("No stop")));
     expect(stops({ method: "none" })).toEqual([
       "No stop on either side of the blade at this cut.",
-      "No stop to the right of the blade; move the one to the left away before the cut, since the piece comes free.",
+      "No stop to the left of the blade. The one to the right sits on the gauge's own fence and travels with the piece, which comes free: hold the piece itself against fence and stop until the blade is behind it. The point meets it 40 out from the fence.",
     ]);
-    expect(stops({ method: "square", allowance: 9 })).toEqual([
+    expect(stops({ method: "none" }, miterSaw())[1]).toBe(
+      "No stop to the left of the blade; move the one to the right away before the cut, since the piece comes free.",
+    );
+    expect(stops({ method: "square", allowance: 9 }, miterSaw())[0]).toBe(
       "No stop to the right of the blade; one to the left only sets the length: move it away before the cut.",
-      "No stop to the right of the blade: what is there must come free.",
-      "No stop to the right of the blade: what is there must come free. The point meets it 40 out from the fence: press the stick to the fence.",
+    );
+    expect(stops({ method: "square", allowance: 9 })).toEqual([
+      "No stop to the right of the blade. One to the left that sets the length sits on the gauge's own fence and travels with the piece, which comes free: hold the piece itself against fence and stop until the blade is behind it.",
+      "No stop to the left of the blade: what is there must come free.",
+      "No stop to the left of the blade: what is there must come free. The point meets it 40 out from the fence: press the stick to the fence.",
     ]);
+  });
+
+  test("speak of no stop as set where no line sets one: of a molding known by level measures", () => {
+    const measured = (saw: ReturnType<typeof tableSaw>): string => {
+      const frame = frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } });
+      const { lines: all } = describeOperation(cuttingPlan(frame, { saw }).operations.at(-1)!, words);
+      expect(all.filter((line) => line.startsWith("Stop"))).toEqual([]);
+      return all.find((line) => line.startsWith("No stop"))!;
+    };
+    expect(measured(tableSaw())).toBe(
+      "No stop to the right of the blade. One to the left that sets the length sits on the gauge's own fence and travels with the piece, which comes free: hold the piece itself against fence and stop until the blade is behind it.",
+    );
+    expect(measured(miterSaw())).toBe(
+      "No stop to the left of the blade; one to the right only sets the length: move it away before the cut.",
+    );
   });
 
   test("say where the wood tears, and whether that shows", () => {
     const tears = (saw: ReturnType<typeof tableSaw>): string[] =>
       lines({ method: "none" }, saw).map((all) => all.find((line) => line.startsWith("Tear-out"))!);
     expect(tears(tableSaw())).toEqual([
-      "Tear-out: back (table) and outer edge (fence, shows).",
-      "Tear-out: back (table) and sight edge (fence, shows).",
+      "Tear-out: face (table, shows) and outer edge (fence, shows).",
+      "Tear-out: face (table, shows) and sight edge (fence, shows).",
     ]);
   });
 

@@ -166,10 +166,10 @@ describe("the sheet says", () => {
     });
     expect(rows.map((row) => row[0])).toEqual([
       "flat on its back",
+      "face down",
       "propped at its slope",
       "on its sight edge",
       "on its outer edge",
-      "face down",
     ]);
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { describeOperation, markLabel, planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
+import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { formatAngle, formatLength } from "miterwright/units";
 import { briefs } from "../frame/briefs.js";
@@ -104,6 +105,19 @@ describe("a maker who follows the sentences of the printed sheet", () => {
     expect([...seen].sort()).toEqual(["face-down", "flat", "inner-down", "outer-down", "propped"]);
   });
 
+  test("gets them from a stick that lies on a back milled level, without a cradle", () => {
+    for (const slope of [25, -40]) {
+      for (const rough of [{ method: "none" }, { method: "square", allowance: 15 }] as const) {
+        const profile = molding({ width: 60, thickness: 50, madeFor: { slope, back: true } });
+        const plan = planFrame({ sides: 7, slope, profile, rough, opening: { side: 300 } });
+        expect(plan.cutting.lay).toMatchObject({ lay: "propped", cradle: null });
+        const lengths = lengthsOf(makePiece(plan));
+        for (const [mark, length] of Object.entries(plan.geometry.sticks[0]!.lengths))
+          expect(lengths[mark]).toBeCloseTo(length, 5);
+      }
+    }
+  });
+
   test("assembles a ring that closes, piece against piece", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
@@ -150,6 +164,7 @@ describe("the shop floor itself", () => {
   const plan = planFrame({
     sides: 6,
     slope: 30,
+    lay: "flat",
     opening: { side: 400 },
     profile: {
       outline: [

@@ -51,6 +51,23 @@ export function rawStick(profile: Profile, length: number): Workpiece {
   };
 }
 
+/**
+ * The angle of the stick's back to the table where it lies on the table with a surface that faces down: 0 on a back that is parallel to the face, the slope on one
+ * that is milled level.
+ */
+function restingTilt({ profile: { outline } }: Workpiece, down: string): number {
+  if (down !== "back") return 0;
+  const low = Math.min(...outline.map(({ y }) => y));
+  const sides = outline.flatMap((a, index) => {
+    const b = outline[(index + 1) % outline.length]!;
+    // Of the sides at the lowest point the one that looks most downward carries the stick; the wood is to its left.
+    return Math.min(a.y, b.y) - low > 1e-9 ? [] : [[b.y - a.y, a.x - b.x] as const];
+  });
+  const steepness = ([x, y]: readonly [number, number]): number => y / Math.hypot(x, y);
+  const [x, y] = sides.reduce((best, side) => (steepness(side) < steepness(best) ? side : best));
+  return (Math.atan2(-x, -y) * 180) / Math.PI;
+}
+
 function demand(found: RegExpExecArray | null, line: string): string[] {
   if (found === null) throw new Error(`cannot follow: ${line}`);
   return found.slice(1);
@@ -117,6 +134,13 @@ function markCalled(
   return found?.[1] ?? null;
 }
 
+/** How the stick lies in the shop: at the cradle's angle, or at that of the surface that carries it. */
+function carried(lying: Lying, piece: Workpiece, shop: Shop3): Lying & Shop3 {
+  return lying.cradled
+    ? { ...lying, ...shop }
+    : { ...lying, ...shop, cradled: true, slope: restingTilt(piece, lying.down) };
+}
+
 /** Checks what a sentence says of the stop: the named arris must be the one that reaches farthest, at the height that is told. */
 function checkStop(
   line: string,
@@ -134,8 +158,7 @@ function checkStop(
   );
   const { profile } = piece;
   const { across, through } = stickAxes({
-    ...lying,
-    ...shop,
+    ...carried(lying, piece, shop),
     kept: "left",
     miter: { degrees: 0, leans: "none" },
     bevel: { degrees: 0, leans: "none" },
@@ -174,8 +197,7 @@ export function follow(
     "Keep",
   );
   const words = {
-    ...lying,
-    ...shop,
+    ...carried(lying, piece, shop),
     kept: kept as "left" | "right",
     miter: angleAndHand(lines, "Miter"),
     bevel: angleAndHand(lines, "Bevel"),

@@ -1,6 +1,7 @@
 import { drawCradle, drawCut } from "miterwright/drawing";
 import {
   describeCaution,
+  describeLay,
   describeOperation,
   describeTestCuts,
   markLabel,
@@ -13,10 +14,10 @@ import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";
 
 /** What every lay is called. */
-function layName({ lay }: LayOption, angle: Writers["angle"]): string {
+function layName({ lay, first }: LayOption, angle: Writers["angle"]): string {
   const names: Readonly<Record<string, string>> = {
     flat: "flat on its back",
-    propped: "propped at its slope, in a cradle",
+    propped: first.cradled ? "propped at its slope, in a cradle" : "propped at its slope",
     "inner-down": "standing on its sight edge",
     "outer-down": "standing on its outer edge",
     "face-down": "face down",
@@ -43,8 +44,9 @@ export const answerCard: Card = {
         [`${stick.count} pieces, each`, html`<span class="figure">${length(longest)}</span>`],
       ])}
       <p>
-        The stick lies ${layName(option, angle)}. The length is taken along the ${markLabel(mark)}, from end to end. All
-        pieces together use up ${length(materials.stickLength)} of one stick, saw cuts included.
+        The stick lies ${[`${layName(option, angle)}.`, ...describeLay(option, writers).slice(1)].join(" ")} The length
+        is taken along the ${markLabel(mark)}, from end to end. All pieces together use up
+        ${length(materials.stickLength)} of one stick, saw cuts included.
       </p>`;
   },
 };
@@ -94,6 +96,11 @@ export const stepsCard: Card = {
   },
 };
 
+/** Said of a lay that a usual saw would not cut, where this one's depth is not given. */
+function doubt({ depthInDoubt }: LayOption): string {
+  return depthInDoubt ? ", depth not known" : "";
+}
+
 /** Every way to lay the stick. */
 export const laysCard: Card = {
   id: "lays",
@@ -109,9 +116,9 @@ export const laysCard: Card = {
       angle(option.first.bevel.reading),
       ...(isSized ? [option.size?.height, option.size?.depth].map((size) => (size == null ? "" : length(size))) : []),
       option.lay === lay?.lay
-        ? html`<strong>used here</strong>`
+        ? html`<strong>used here${doubt(option)}</strong>`
         : option.possible
-          ? "possible"
+          ? `possible${doubt(option)}`
           : option.obstacles.map(({ sentence }) => sentence).join(" "),
     ]);
     return table(

@@ -6,6 +6,7 @@ import type { CuttingPlan } from "../cutting-plan-types.js";
 import { layLabel } from "../lay-label.js";
 import { depthAt } from "../lay-option.js";
 import type { FrameGeometry } from "../frame-geometry.js";
+import { usualDepth } from "../usual-lengths.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
 import { fenceOf, raise, type CuttingRule, type PieceRule, type StepCaution } from "./cutting-rule.js";
 import { reach } from "./reach.js";
@@ -31,14 +32,17 @@ const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
   return raise("short-piece", "danger", cutSteps, sentence, { length: { length, limit: byHand } });
 };
 
-const trappedPiece: CuttingRule = ({ plan, unit, lastStep }) => {
-  if (plan.rough.method !== "none") return null;
+/** A gauge's own stop travels with the piece, which is not caught; one that stays on the fence holds what is freed against the blade. */
+const trappedPiece: CuttingRule = ({ plan, unit }) => {
+  const steps = plan.operations.filter(({ stopRule }) => stopRule.moveAway).map(({ step }) => step);
+  if (steps.length === 0) return null;
   const isShort = plan.rough.length < ruleLength(HAND_HELD, unit);
   const hold = isShort ? "Keep the piece itself down with a hold-down" : "Hold the piece itself";
-  const sentence = `The last cut frees a piece that lies between blade and stop. ${hold} against ${fenceOf(plan.saw)} until the blade has stopped, or use a stop that is moved away before the cut.`;
-  return raise("trapped-piece", "danger", [lastStep], sentence, { length: { length: plan.rough.length } });
+  const sentence = `The cut frees the piece between the blade and a stop that stays where it is: move the stop away before the cut. ${hold} against ${fenceOf(plan.saw)} until the blade has stopped.`;
+  return raise("trapped-piece", "danger", steps, sentence, { length: { length: plan.rough.length } });
 };
 
+/** Under the blade the hand and the stop are on the side of the wood that can bind; with the piece on the open side only what is loose lies there. */
 const trappedUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
   const { underBlade, bevel } = option.first;
   if (underBlade === "none") return null;
@@ -46,10 +50,19 @@ const trappedUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
   if (underBlade === "offcut") {
     const sentence =
       "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
-    return raise("trapped-under-bevel", "danger", cutSteps, sentence, numbers);
+    return raise("trapped-under-bevel", "care", cutSteps, sentence, numbers);
   }
-  const sentence = `The piece that is kept lies under the leaning blade: clamp it to ${fenceOf(plan.saw)}, since it is cut wrong and thrown if it creeps.`;
-  return raise("trapped-under-bevel", "care", cutSteps, sentence, numbers);
+  const sentence = `The piece that is kept lies under the leaning blade, which can throw it if it creeps: clamp it to ${fenceOf(plan.saw)}, and keep your hands off it.`;
+  return raise("trapped-under-bevel", "danger", cutSteps, sentence, numbers);
+};
+
+const depthNotKnown: CuttingRule = ({ unit, option, cutSteps }) => {
+  if (!option.depthInDoubt) return null;
+  const sentence =
+    "It is not said how deep this saw cuts, and this cut takes more of the blade than usual saws have: look it up in the saw's manual before you lay the stick so.";
+  return raise("depth-not-known", "care", cutSteps, sentence, {
+    length: { depth: option.size!.depth, usual: usualDepth(unit) },
+  });
 };
 
 /**
@@ -137,6 +150,7 @@ const RULES: readonly CuttingRule[] = [
   trappedPiece,
   ripFence,
   trappedUnderBevel,
+  depthNotKnown,
   thrownOffcut,
   tips,
   fasteners,
