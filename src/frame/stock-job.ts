@@ -1,8 +1,17 @@
-import { checkArray, checkInteger, checkLengthOrZero, checkObject } from "../core/check.js";
+import {
+  checkFields,
+  checkInteger,
+  checkLength,
+  checkLengthOrZero,
+  checkNumber,
+  MAX_LENGTH,
+  refuse,
+} from "../core/check.js";
 import { tanDeg } from "../core/degrees.js";
 import type { Profile } from "../profile/index.js";
 import type { StockJob, StockStick } from "../stock/index.js";
 import type { RoughMethod } from "./brief.js";
+import { checkSticks } from "../stock/check-sticks.js";
 import { checkGeometry } from "./check-geometry.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { checkRough } from "./check-rough.js";
@@ -33,6 +42,11 @@ export interface StockJobOptions {
   readonly bothFacesGood?: boolean | undefined;
 }
 
+/** The options that there are. */
+const OPTIONS: readonly (keyof StockJobOptions)[] = [
+  ...(["kerf", "rough", "sticks", "trim", "keep", "credit", "resolution", "frames", "bothFacesGood"] as const),
+];
+
 /** Points this close, as a share of the section's size, are the same after half a roll. */
 const SAME_POINT: number = 1e-9;
 
@@ -62,13 +76,32 @@ function sharedCut(geometry: FrameGeometry, wanted: boolean): { share?: { key: s
   return { share: { key: "side", saving: (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter) } };
 }
 
+/** Sticks of the job's own, with nothing in them but what was given. */
+function copySticks(value: unknown): StockStick[] {
+  return checkSticks(value, "sticks").map(({ id, length, count, cost, defects }, k) => {
+    const given = (value as readonly StockStick[])[k]!;
+    return {
+      id,
+      length,
+      ...(given.count === undefined ? {} : { count }),
+      ...(given.cost === undefined ? {} : { cost }),
+      ...(given.defects === undefined ? {} : { defects }),
+    };
+  });
+}
+
+/** An option that may be left out, checked where it is given. */
+function optional(value: unknown, check: (value: unknown) => number): number | undefined {
+  return value === undefined ? undefined : check(value);
+}
+
 /**
  * The stock-fitting job of a frame: its pieces, with what a mitered cut really takes of a stick. Hand it to `fitStock`, here, async or in a worker.
  *
  * @param geometry - from `frameGeometry`
  * @param options - kerf, roughs, sticks, and what `fitStock` knows besides
  * @returns the job, in the geometry's unit
- * @throws {InputError} when an option is not sound
+ * @throws {InputError} when an option is missing, unknown or not sound
  * @example
  * ```ts
  * import { frameGeometry, stockJob } from "miterwright/frame";
@@ -82,20 +115,25 @@ function sharedCut(geometry: FrameGeometry, wanted: boolean): { share?: { key: s
  * ```
  */
 export function stockJob(geometry: FrameGeometry, options: StockJobOptions): StockJob {
-  const given = checkObject(options);
+  const given = checkFields(options, "", OPTIONS);
   const kerf = checkLengthOrZero(given["kerf"], "kerf");
-  const rough = checkRough(given["rough"] ?? { method: "none" });
-  checkArray(given["sticks"], "sticks", "an array of sticks");
-  const { sticks, keep, credit, resolution, bothFacesGood = false } = options;
-  const frames = checkInteger(given["frames"] ?? 1, "frames", 1, 1e6);
+  const { rough: parting = { method: "none" }, bothFacesGood = false } = given;
+  const rough = checkRough(checkFields(parting, "rough", ["method", "allowance"]));
+  const sticks = copySticks(given["sticks"]);
+  const trim = optional(given["trim"], (value) => checkLengthOrZero(value, "trim"));
+  const keep = optional(given["keep"], (value) => checkLengthOrZero(value, "keep"));
+  const credit = optional(given["credit"], (value) => checkNumber(value, "credit", 0, MAX_LENGTH));
+  const resolution = optional(given["resolution"], (value) => checkLength(value, "resolution"));
+  const frames = optional(given["frames"], (value) => checkInteger(value, "frames", 1, 1e6)) ?? 1;
+  if (typeof bothFacesGood !== "boolean") refuse("type", "bothFacesGood", bothFacesGood, "true or false");
   const stick = checkGeometry(geometry).sticks[0]!;
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
-  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood) : {};
+  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood === true) : {};
   return {
     pieces: [{ id: "side", length: piece.length, count: stick.count * frames, ...share }],
     sticks,
     kerf: piece.kerfAlong,
-    trim: given["trim"] === undefined ? piece.kerfAlong : checkLengthOrZero(given["trim"], "trim"),
+    trim: trim ?? piece.kerfAlong,
     ...(keep === undefined ? {} : { keep }),
     ...(credit === undefined ? {} : { credit }),
     ...(resolution === undefined ? {} : { resolution }),

@@ -227,7 +227,8 @@ function hasEndlessRoom({ job, slack }: Inspection, { length, parts }: StatedPie
 /** What is said of the plan: that it is the cheapest, or that there is no room for some pieces. */
 function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): void {
   const { job, report } = inspection;
-  const { status, cost, shortage } = fit;
+  const { cost, shortage } = fit;
+  const status = checkWord(fit.status, "fit.status", ["optimal", "feasible", "short"]);
   if (fit.stopped !== undefined) checkWord(fit.stopped, "fit.stopped", ["time", "work", "asked"]);
   if (shortage !== undefined) checkWord(shortage, "fit.shortage", ["proven", "not found"]);
   const bound = readNumber(fit.bound, "fit.bound");

@@ -72,7 +72,7 @@ function checkStick(value: unknown, path: string, run: RunChecks, nameOf: (id: u
   const stick = checkObject(value, path);
   const { length, count, cost, defects = [] } = stick;
   // A length that is refused itself says nothing about where a defect may end.
-  const reach = (length as number) > 0 ? (length as number) : MAX_LENGTH;
+  const reach = typeof length === "number" && length > 0 ? length : MAX_LENGTH;
   const [id, checked, most, price, zones] = run<unknown>([
     () => nameOf(stick["id"]),
     () => checkLength(length, `${path}.length`),
