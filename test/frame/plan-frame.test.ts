@@ -98,12 +98,15 @@ describe("the stock job", () => {
 
   test.each([
     [{ kerf: -1, sticks: [] }, "Expected `kerf` to be zero or a positive length (up to 1e100), got -1 (number)"],
-    [{ kerf: 3, sticks: "ash" }, 'Expected `sticks` to be an array of sticks, got "ash" (string)'],
+    [{ kerf: 3, sticks: "ash" }, 'Expected `sticks` to be an array of one stick or more, got "ash" (string)'],
     [
-      { kerf: 3, sticks: [], trim: -4 },
+      { kerf: 3, sticks: [{ id: "ash", length: 90 }], trim: -4 },
       "Expected `trim` to be zero or a positive length (up to 1e100), got -4 (number)",
     ],
-    [{ kerf: 3, sticks: [], frames: 0 }, "Expected `frames` to be an integer from 1 to 1000000, got 0 (number)"],
+    [
+      { kerf: 3, sticks: [{ id: "ash", length: 90 }], frames: 0 },
+      "Expected `frames` to be an integer from 1 to 1000000, got 0 (number)",
+    ],
   ])("refuses %j", (options, message) => {
     expect(() => stockJob(planOf({}).geometry, options as never)).toThrow(message);
   });
