@@ -58,22 +58,25 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
   const bevel = readAngle(values.shownBevel, marks.best.bevel, 0);
   if (!bevel.ok) return refused("shownBevel", bevel.words);
   if (values.gap.trim() === "") return NOTHING;
-  const gap = readField(values.gap, "length", values.unit as LengthUnit);
+  const gap = readField(values.gap, "room", values.unit as LengthUnit);
   if (!gap.ok) return refused("gap", gap.words);
   const shown = { miter: miter.value, bevel: bevel.value };
   try {
     const { words } = correctFromGap(plan, {
       gap: gap.value,
       open: values.open as "inside" | "outside",
-      slope: seen.value,
+      // Nothing said, it follows from what the scales stood at.
+      slope: values.seenSlope.trim() === "" ? undefined : seen.value,
       shown,
-      hold: values.hold === "slope" ? slope : (values.hold as "bevel" | "miter"),
+      hold: values.hold === "slope" ? undefined : (values.hold as "bevel" | "miter"),
     });
     return {
       lines: [
         ...takenWords(values, shown),
         ...words,
-        "Cut all pieces anew from roughs, or a ring of scrap first, and look again.",
+        ...(gap.value === 0
+          ? ["The setting is good: cut and glue with it."]
+          : ["Cut all pieces anew from roughs, or a ring of scrap first, and look again."]),
       ],
       issues: [],
     };

@@ -1,4 +1,4 @@
-import { checkObject, checkSides, checkSlope, checkWord, reject } from "../core/check.js";
+import { checkLength, checkObject, checkSides, checkSlope, checkWord, reject } from "../core/check.js";
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
@@ -8,10 +8,13 @@ import { gapPerDegree, otherAngle } from "./regular-closure.js";
 
 /** Options of {@link correctSetting}. */
 export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "sides" | "width"> {
-  /** The V seen at the last joint, all others pulled tight and its one end touching; positive and less than `width`. */
+  /**
+   * The V seen at the last joint, its one end touching; 0 or more and less than `width`. It is the V of the law where the other joints stay tight and only slide along their lines. Where
+   * they open too, by the least rotation, the V is a third of that. Half a ring of an even number, laid on a straightedge, depends on neither: the gaps under its two ends are together half the V.
+   */
   readonly gap: number;
-  /** Which end of it is open. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */
-  readonly open: "inside" | "outside";
+  /** Which end of it is open; only a gap of 0 needs none. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */
+  readonly open?: "inside" | "outside" | undefined;
   /** The slope at which the sticks stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
   readonly slope?: number | undefined;
   /**
@@ -124,7 +127,7 @@ export function correctionKernel(
     wanted,
     correction,
     slope: typeof hold === "number" ? hold : level + FULL_TURN * Math.round((slope - level) / FULL_TURN),
-    words: correctionWords(open, cut, correction),
+    words: correctionWords(angle === 0 ? "nowhere" : open, cut, correction),
   };
 }
 
@@ -159,8 +162,9 @@ export function correctionKernel(
 export function correctSetting(options: CorrectSettingOptions): SettingCorrection {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
-  const { width, gap } = checkGap(given);
-  const open = checkWord(given["open"], "open", ["inside", "outside"]);
+  const { width, gap } = given["gap"] === 0 ? { width: checkLength(given["width"], "width"), gap: 0 } : checkGap(given);
+  const open =
+    gap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
   const slope = checkSlope(given["slope"] ?? 0);
   const { hold: wanted = slope } = given;
   const hold = checkHold(wanted);
@@ -173,6 +177,6 @@ export function correctSetting(options: CorrectSettingOptions): SettingCorrectio
       `Expected \`hold\` to be a slope or "${other}", as only the ${hold} can close ${frame} frame`,
     );
   }
-  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width);
+  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width) + 0;
   return correctionKernel(sides, angle, slope, hold, open);
 }

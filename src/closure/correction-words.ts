@@ -1,4 +1,5 @@
 import type { SawSetting } from "../miter/index.js";
+import type { Opens } from "./regular-closure.js";
 
 /**
  * The size of an angle for people: three decimals, which is finer than any saw is set.
@@ -30,6 +31,12 @@ function angleWords(name: string, from: number, change: number, more: string, le
   return `${name}: ${inDegrees(change)} ${grows ? `more, ${more}` : `less, ${less}`}.`;
 }
 
+const WHY: Readonly<Record<Opens, string>> = {
+  outside: "Open outside: the joints turn too little, so the ring does not come round.",
+  inside: "Open inside: the joints turn too much, so the ring comes round too soon.",
+  nowhere: "No gap: the joints turn as they should.",
+};
+
 /**
  * A correction in words, with its direction.
  *
@@ -38,13 +45,9 @@ function angleWords(name: string, from: number, change: number, more: string, le
  * @param correction - what to add to it
  * @returns what was wrong, and what to do to miter and bevel
  */
-export function correctionWords(open: "inside" | "outside", cut: SawSetting, correction: SawSetting): string[] {
-  const why =
-    open === "outside"
-      ? "Open outside: the joints turn too little, so the ring does not come round."
-      : "Open inside: the joints turn too much, so the ring comes round too soon.";
+export function correctionWords(open: Opens, cut: SawSetting, correction: SawSetting): string[] {
   return [
-    why,
+    WHY[open],
     angleWords("Miter", cut.miter, correction.miter, "further from a square cut", "nearer to a square cut"),
     angleWords("Bevel", cut.bevel, correction.bevel, "the blade leaning further over", "the blade more upright"),
   ];

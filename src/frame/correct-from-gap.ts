@@ -1,4 +1,5 @@
-import { checkLength, checkNumber, checkObject, checkWord, refuse, reject } from "../core/check.js";
+import { checkLengthOrZero, checkNumber, checkObject, checkWord, refuse, reject } from "../core/check.js";
+import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 import { correctionKernel, checkHold, turnsAlone, type Held } from "../closure/correct-setting.js";
 import { inDegrees, isIdle } from "../closure/correction-words.js";
 import { gapPerDegree } from "../closure/regular-closure.js";
@@ -13,15 +14,22 @@ import type { FramePlan } from "./plan-frame.js";
 
 /** What was seen when the pieces were put together without glue. */
 export interface SeenGap {
-  /** The V of the last joint, all others tight and its one end touching, in the plan's unit; positive and less than the joint is wide. */
+  /**
+   * The V of the last joint, its one end touching, in the plan's unit; 0 or more and less than the joint is wide. It is this wide where the other joints stay tight and only slide; where
+   * they open too, by the least rotation, it is a third as wide. For an even number of sides half a ring on a straightedge shows it whatever the joints do: the gaps under its two ends,
+   * twice their sum.
+   */
   readonly gap: number;
-  /** Which end of it is open. */
-  readonly open: "inside" | "outside";
-  /** Slope of the sides as they stand with their joints tight, in degrees, -180 to 180 (past upright, a side leans over); default the planned slope. */
+  /** Which end of it is open; only a gap of 0 needs none. */
+  readonly open?: "inside" | "outside" | undefined;
+  /**
+   * Slope of the sides as they stand with their joints tight, in degrees, -180 to 180 (past upright, a side leans over); default the slope at which sticks close that are cut as the scales
+   * showed.
+   */
   readonly slope?: number | undefined;
   /** What the correction holds: a slope in degrees, -90 to 90 (default the planned one), or `"bevel"` or `"miter"` to leave that angle as it is set in the plan's lay. */
   readonly hold?: number | "bevel" | "miter" | undefined;
-  /** What the scales showed while these pieces were cut, in degrees, 0 to 90; default the plan's own readings. */
+  /** What the scales showed while these pieces were cut, in degrees, 0 to 90; default the best marks, which the plan's operations name. */
   readonly shown?: SawSetting | undefined;
 }
 
@@ -51,6 +59,8 @@ interface PlannedCut {
   readonly saw: Saw;
   readonly lay: Lay;
   readonly kept: readonly [Hand, Hand];
+  /** What the scales show at the marks that the plan says to set. */
+  readonly marks: unknown;
 }
 
 function readPlan(plan: unknown): PlannedCut {
@@ -72,21 +82,29 @@ function readPlan(plan: unknown): PlannedCut {
     const path = `plan.cutting.lay.${name}`;
     return checkWord(checkObject(option[name], path)["kept"], `${path}.kept`, ["left", "right"]);
   }) as [Hand, Hand];
-  return { geometry, saw: checkSaw(cutting["saw"], "plan.cutting.saw"), lay, kept };
+  const { best } = checkObject(cutting["marks"], "plan.cutting.marks");
+  return { geometry, saw: checkSaw(cutting["saw"], "plan.cutting.saw"), lay, kept, marks: best };
 }
 
-/** What was set: the plan's own setting, or what the scales are said to have shown, to the same hands. */
-function settingShown(shown: unknown, exact: SawSetting, saw: Saw): SawSetting {
-  if (shown === undefined) return exact;
-  const given = checkObject(shown, "shown");
+/** What was set: the sizes that the scales showed, to the same hands as the exact setting. */
+function settingShown(shown: unknown, path: string, exact: SawSetting, saw: Saw): SawSetting {
+  const given = checkObject(shown, path);
   const size = (name: "miter" | "bevel", downFrom90: boolean): number => {
-    const reading = checkNumber(given[name], `shown.${name}`, 0, 90, "degrees from 0 to 90");
+    const reading = checkNumber(given[name], `${path}.${name}`, 0, 90, "degrees from 0 to 90");
     return (exact[name] < 0 ? -1 : 1) * (downFrom90 ? 90 - reading : reading) + 0;
   };
   return {
     miter: size("miter", saw.miter.reads === "from-blade"),
     bevel: size("bevel", saw.bevel.reads === "from-table"),
   };
+}
+
+/** By how many degrees the slope at which sticks of a setting close is more than that of the exact one. */
+function slopeOffAt({ miter, bevel }: SawSetting, rotation: number): number {
+  // Nothing set is a straight stick, which closes nowhere.
+  if (miter === 0 && bevel === 0) return 0;
+  const closes = atan2Deg(sinDeg(bevel), sinDeg(miter) * cosDeg(bevel));
+  return closes - rotation + 360 * Math.round((rotation - closes) / 360);
 }
 
 /** What a scale shows then, and whether gauge or blade goes to the other hand. */
@@ -115,7 +133,8 @@ function checkHeld(value: unknown, turns: number): Held {
  *
  * A stick rolled by r away from its place in the frame is cut as one of a frame of slope r that lies flat. The saw holds it at a tilt that stays, so pieces that close at
  * another slope than planned were cut as if rolled by as much more. There `correctSetting` applies: the V shows how far every joint really turns, that and the slope fix what was really cut,
- * and the difference from what closes is added to what the scales showed, with their errors.
+ * and the difference from what closes is added to what the scales showed, with their errors. Where no slope is said, it is the one that the readings give: at marks that are
+ * off, another one than planned. A gap of 0 with nothing else said leaves the setting as it is.
  *
  * @param plan - from `planFrame`, with a lay; also one that was read back from JSON
  * @param seen - the V and which end of it is open, and where wanted the slope seen, what to hold, and what the scales showed
@@ -134,25 +153,33 @@ function checkHeld(value: unknown, turns: number): Held {
  * ```
  */
 export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection {
-  const { geometry, saw, lay, kept } = readPlan(plan);
+  const { geometry, saw, lay, kept, marks } = readPlan(plan);
   const given = checkObject(seen, "seen");
   const { sides, slope, sticks } = geometry;
   const width = jointWidth(geometry);
-  const gap = checkLength(given["gap"], "gap");
+  const gap = checkLengthOrZero(given["gap"], "gap");
   if (!(gap < width)) refuse("range", "gap", gap, `less than the joint is wide, ${Number(width.toPrecision(12))}`);
-  const open = checkWord(given["open"], "open", ["inside", "outside"]);
-  const stands = checkNumber(given["slope"] ?? slope, "slope", -180, 180, "degrees from -180 to 180");
+  const open =
+    gap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
   const rotation = layRotation(lay, slope);
+  const exact = sawSetting(sticks[0]!.end, lay);
+  const shown =
+    given["shown"] === undefined
+      ? settingShown(marks, "plan.cutting.marks.best", exact, saw)
+      : settingShown(given["shown"], "shown", exact, saw);
+  const taken = slope + slopeOffAt(shown, rotation);
+  const stands =
+    given["slope"] === undefined ? taken : checkNumber(given["slope"], "slope", -180, 180, "degrees from -180 to 180");
   const lies = rotation + (stands - slope);
-  const held = checkHeld(given["hold"] ?? slope, lies);
+  // A ring that closes is left as it is, unless its slope was looked at or another one is wanted.
+  const usual = gap === 0 && given["slope"] === undefined ? Math.max(-90, Math.min(stands, 90)) : slope;
+  const held = checkHeld(given["hold"] ?? usual, lies);
   const hold = typeof held === "number" ? rotation + (held - slope) : held;
-  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width);
+  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width) + 0;
   const { perJoint, cut, correction, slope: reached, words } = correctionKernel(sides, angle, lies, hold, open);
 
-  const exact = sawSetting(sticks[0]!.end, lay);
-  const shown = settingShown(given["shown"], exact, saw);
   const setting = { miter: shown.miter + correction.miter, bevel: shown.bevel + correction.bevel };
-  if (!(Math.abs(setting.miter) < 90 && Math.abs(setting.bevel) < 90)) {
+  if (![shown, setting].every(({ miter, bevel }) => Math.abs(miter) < 90 && Math.abs(bevel) < 90)) {
     refuse("impossible", "shown", given["shown"], "readings from which the correction leads to less than 90 degrees");
   }
   const tilt = checkTilt(lay, slope);

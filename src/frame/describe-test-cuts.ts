@@ -33,7 +33,7 @@ function checkRing(value: unknown, path: string): TestRing {
  *   length: (value) => formatLength(value, "mm", { digits: 2 }),
  *   angle: (degrees) => formatAngle(degrees, { digits: 1 }),
  * });
- * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1230.93 mm of scrap). Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by 0.57 mm."
+ * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1230.93 mm of scrap). First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by 0.57 mm, however the joints give. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it."
  * ```
  */
 export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): OperationText {
@@ -49,7 +49,8 @@ export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): 
   const halves =
     half === null
       ? ""
-      : ` Half of it, one end tight on a straightedge, shows as much where the outer corner of the other stands off by ${small(half.accept)}.`;
+      : ` First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by ${small(half.accept)}, however the joints give.`;
+  const sliding = ` The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it.`;
   const perEnd = angle(testCuts.perEnd);
   // Written coarsely it may read as nothing at all.
   const share = perEnd === angle(0) ? "" : `, seen from above ${perEnd} for each ${accept}`;
@@ -58,7 +59,7 @@ export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): 
     lines: [
       `Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, ${MOVES[move]}, one second end.`,
       `Together they make ${angle(pair.angle)} from above, inside${faces}. Legs under ${length(pair.legs)} do not show there what opens the last joint by ${accept}.`,
-      `So close a ring of ${ring.pieces} such pieces of ${length(testCuts.length)} (${length(testCuts.scrap)} of scrap)${slope}.${halves}`,
+      `So close a ring of ${ring.pieces} such pieces of ${length(testCuts.length)} (${length(testCuts.scrap)} of scrap)${slope}.${halves}${sliding}`,
       `Open outside by more than ${accept}: more angle at every end${share}; inside: less. Cut new pieces and read again.`,
       `Within ${accept}: leave the setting and cut the molding.`,
     ],

@@ -77,7 +77,6 @@ describe("the new setting undoes what the saw did wrong", () => {
       ...answers,
       gap: `${ring.vGap} mm`,
       open: ring.opens,
-      seenSlope: String(ring.slope),
     });
     expect(issues).toEqual([]);
     expect(lines[0]).toMatch(/^It is taken that the pieces were cut at the best mark, [\d.]+° on the miter scale and/);
@@ -105,6 +104,13 @@ describe("the dry fit", () => {
     expect(ask(TRAY)).toEqual({ lines: [], issues: [] });
   });
 
+  test("finds a gap of 0 good", () => {
+    const { lines, issues } = ask({ ...TRAY, gap: "0" });
+    expect(issues).toEqual([]);
+    expect(lines).toContain("No gap: the joints turn as they should.");
+    expect(lines.at(-1)).toBe("The setting is good: cut and glue with it.");
+  });
+
   test("lets the slope go where one angle stays, and says where", () => {
     const { lines } = ask({ ...TRAY, gap: "1", hold: "bevel" });
     expect(lines.join(" ")).toMatch(/Bevel: leave it\. .*The frame then closes at a slope of \d/);
@@ -114,7 +120,7 @@ describe("the dry fit", () => {
     const wrong = (answers: Answers): Record<string, string> =>
       Object.fromEntries(ask({ ...TRAY, ...answers }).issues.map(({ field, words }) => [field, words]));
     expect(wrong({ gap: "wide" })).toEqual({ gap: "This can't be read as a length: a number is missing." });
-    expect(wrong({ gap: "0" })).toEqual({ gap: "This has to be more than zero." });
+    expect(wrong({ gap: "-1" })).toEqual({ gap: "This can't be less than zero." });
     expect(wrong({ gap: "900" })).toEqual({ gap: "The gap can't be as wide as the molding." });
     expect(wrong({ gap: "1", seenSlope: "up" })).toEqual({
       seenSlope: "This can't be read as an angle: a number is missing.",

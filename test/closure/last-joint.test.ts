@@ -348,3 +348,65 @@ test.each([
 ])("refuses what is no ring %#", (call, message) => {
   expect(call).toThrow(message);
 });
+
+/** Solves a square system by elimination with pivots. */
+function solve(rows: readonly (readonly number[])[]): number[] {
+  const left = rows.map((row) => [...row]);
+  const size = left.length;
+  for (let k = 0; k < size; k += 1) {
+    const pivot = left.slice(k).reduce((most, row) => (Math.abs(row[k]!) > Math.abs(most[k]!) ? row : most));
+    left.splice(left.indexOf(pivot), 1);
+    left.splice(k, 0, pivot);
+    for (const row of left) {
+      if (row === pivot) continue;
+      const factor = row[k]! / pivot[k]!;
+      for (let column = k; column <= size; column += 1) row[column]! -= factor * pivot[column]!;
+    }
+  }
+  return left.map((row, k) => row[size]! / row[k]!);
+}
+
+describe("the V that is seen", () => {
+  test.each([4, 5, 6, 8, 9, 12, 24])(
+    "in a ring of %d is a third of the law's where the other joints open as well, by the least rotation",
+    (sides) => {
+      /*
+       * Small rotations about the inner ends of the joints, which lie on a circle, bring the free cuts together: the rotations add up to the open angle, and their moments are those of one about
+       * the center. Lagrange's conditions for the smallest sum of squares of all but the last, whose own is free.
+       */
+      const angles = Array.from({ length: sides }, (_, index) => (2 * Math.PI * (index + 1)) / sides);
+      const constraints = [angles.map(() => 1), angles.map(Math.cos), angles.map(Math.sin)];
+      const openAngle = 0.02;
+      const rows = [
+        ...angles.map((_, index) => [
+          ...angles.map((_other, column) => (column === index && index < sides - 1 ? 1 : 0)),
+          ...constraints.map((weights) => weights[index]!),
+          0,
+        ]),
+        ...constraints.map((weights, k) => [...weights, 0, 0, 0, k === 0 ? openAngle : 0]),
+      ];
+      const rotations = solve(rows).slice(0, sides);
+      expect(rotations.at(-1)! / openAngle).toBeCloseTo(1 / 3, 9);
+      for (const [index, rotation] of rotations.slice(0, -1).entries()) {
+        expect(rotation).toBeCloseTo(((2 * openAngle) / (3 * sides)) * (1 - Math.cos(angles[index]!)), 9);
+      }
+    },
+  );
+
+  test("is twice what the ends of a half ring stand off a straightedge", () => {
+    for (const sides of [4, 6, 8, 12]) {
+      for (const slope of [0, 20, 50]) {
+        const { miter, bevel } = compoundMiter({ sides, slope });
+        const cut = { miter: miter - 0.1, bevel: bevel - 0.05 };
+        const sticks = Array.from({ length: sides }, () => ({ length: 200, start: cut, end: cut }));
+        const ring = ringClosure({ sticks, at: "outside", width: 40 });
+        // Half the ring's turns, less what the ends lack themselves.
+        const line = 40 / Math.cos(Math.PI / sides);
+        const ends = 2 * line * Math.sin(((ring.angle / 4) * Math.PI) / 180);
+        expect(Math.abs((2 * ends) / ring.vGap - 1)).toBeLessThan(1e-4);
+        const halves = halfRings({ sticks, at: "outside", width: 40 });
+        for (const { depth } of halves.halves) expect(Math.abs(depth / (ends / 2) - 1)).toBeLessThan(0.01);
+      }
+    }
+  });
+});

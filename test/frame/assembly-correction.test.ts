@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { correctSetting } from "miterwright/closure";
+import { correctSetting, ringClosure } from "miterwright/closure";
 import { correctFromGap, planFrame, type FramePlan, type ProfileBrief, type SeenGap } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
@@ -53,6 +53,7 @@ describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as co
         gap: seen.gap,
         open: seen.angle > 0 ? "outside" : "inside",
         slope: seen.slope,
+        shown: { miter: miter.reading, bevel: bevel.reading },
         ...(hold === undefined ? {} : { hold }),
       });
       const again = sawnFrame(plan, corrected, flawed);
@@ -103,6 +104,96 @@ describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as co
   });
 });
 
+describe("pieces that were cut at marks that are off", () => {
+  /** An octagon of boards 6 x 3/4 in at 75 degrees, whose exact angles are 6.119 and 21.694. */
+  const planter = planFrame({
+    sides: 8,
+    slope: 75,
+    lay: "flat",
+    profile: molding({ width: 6, thickness: 0.75 }),
+    opening: { acrossFlats: 20 },
+    unit: "in",
+  });
+  const atMarks = { miter: 6.5, bevel: 21.5 };
+  const stick = { length: 10, start: atMarks, end: atMarks };
+  const ring = ringClosure({
+    sticks: Array.from({ length: 8 }, () => stick),
+    at: "outside",
+    width: planter.assembly.jointWidth,
+  });
+  const gaping = { gap: ring.vGap, open: ring.opens as "outside" };
+
+  test("stand at the slope of the marks, and lead back to the exact setting with nothing but the gap said", () => {
+    expect(planter.cutting.marks!.best).toMatchObject(atMarks);
+    expect(ring.slope.toFixed(2)).toBe("73.97");
+    const { first, second, slope, cut } = correctFromGap(planter, gaping);
+    for (const { miter, bevel } of [first, second]) {
+      expect(Math.abs(miter.reading - 6.119)).toBeLessThan(0.01);
+      expect(Math.abs(bevel.reading - 21.694)).toBeLessThan(0.01);
+    }
+    expect(slope).toBe(75);
+    expect(Math.abs(cut.miter)).toBeCloseTo(6.5, 6);
+    expect(Math.abs(cut.bevel)).toBeCloseTo(21.5, 6);
+  });
+
+  test("in every lay, with scales that read either way, as well as where it is said what they showed", () => {
+    const down: Saw = miterSaw({
+      miter: { ...WIDE, reads: "from-blade" },
+      bevel: { ...WIDE, reads: "from-table" },
+    });
+    let seen = 0;
+    for (const lay of ["flat", "propped", "inner-down", "outer-down", "face-down"] as const) {
+      for (const saw of [FLIPS, SLIDES, down]) {
+        for (const [sides, slope] of [
+          [7, 20],
+          [8, 50],
+          [9, -35],
+          [5, 70],
+        ] as const) {
+          const plan = planOf({ sides, slope, lay, saw });
+          const option = plan.cutting.lay;
+          if (option === null) continue;
+          const best = plan.cutting.marks!.best;
+          if (best.gap < 1e-6) continue;
+          const open = best.opens === "inside" ? "inside" : "outside";
+          for (const shown of [undefined, { miter: best.miter, bevel: best.bevel }]) {
+            const corrected = correctFromGap(plan, { gap: best.gap, open, shown });
+            expect(corrected.first.miter.reading).toBeCloseTo(option.first.miter.reading, 6);
+            expect(corrected.first.bevel.reading).toBeCloseTo(option.first.bevel.reading, 6);
+            expect(corrected.slope).toBe(slope);
+          }
+          seen += 1;
+        }
+      }
+    }
+    expect(seen).toBeGreaterThan(20);
+  });
+
+  test("and do not gape are left as they are, with or without an end that is open", () => {
+    const kept = correctFromGap(planter, { gap: 0 });
+    expect(kept).toEqual(correctFromGap(planter, { gap: 0, open: "inside" }));
+    expect([kept.angle, kept.perJoint, kept.correction]).toEqual([0, 0, { miter: 0, bevel: 0 }]);
+    expect([kept.first.miter.reading, kept.first.bevel.reading]).toEqual([6.5, 21.5]);
+    expect(kept.slope.toFixed(2)).toBe("73.97");
+    expect(kept.words).toEqual([
+      "No gap: the joints turn as they should.",
+      "Miter: leave it.",
+      "Bevel: leave it.",
+      "The frame then closes at a slope of 73.966°.",
+    ]);
+    // Where the slope was looked at, it is brought back; where one is wanted, it is gone to.
+    const back = correctFromGap(planter, { gap: 0, slope: 74 });
+    expect(back.slope).toBe(75);
+    expect(back.correction.miter).toBeLessThan(-0.3);
+    expect(correctFromGap(planter, { gap: 0, hold: 75 }).slope).toBe(75);
+    expect(correctSetting({ sides: 8, width: 6, gap: 0, slope: 75 })).toMatchObject({
+      angle: 0,
+      correction: { miter: 0, bevel: 0 },
+      slope: 75,
+    });
+  });
+});
+
 describe("a correction", () => {
   const seen: SeenGap = { gap: 1.2, open: "outside" };
 
@@ -119,10 +210,16 @@ describe("a correction", () => {
     const usual = correctFromGap(plan, seen);
     const marked = correctFromGap(plan, { ...seen, shown: { miter, bevel } });
     const { first } = plan.cutting.lay!;
-    expect(marked.first.miter.reading - usual.first.miter.reading).toBeCloseTo(miter - first.miter.reading, 12);
-    expect(marked.first.bevel.reading - usual.first.bevel.reading).toBeCloseTo(bevel - first.bevel.reading, 12);
-    const same = correctFromGap(plan, { ...seen, shown: { miter: first.miter.reading, bevel: first.bevel.reading } });
-    expect(same.first.miter.reading).toBeCloseTo(usual.first.miter.reading, 12);
+    // Nothing said, the scales stood at the best marks; a slope that is said does not follow from them.
+    expect(marked).toEqual(usual);
+    const planned = { ...seen, slope: 30 };
+    const exact = correctFromGap(plan, {
+      ...planned,
+      shown: { miter: first.miter.reading, bevel: first.bevel.reading },
+    });
+    const moved = correctFromGap(plan, planned);
+    expect(moved.first.miter.reading - exact.first.miter.reading).toBeCloseTo(miter - first.miter.reading, 12);
+    expect(moved.first.bevel.reading - exact.first.bevel.reading).toBeCloseTo(bevel - first.bevel.reading, 12);
   });
 
   test("is read on scales that run down from 90, with the direction in words", () => {
@@ -136,14 +233,14 @@ describe("a correction", () => {
     expect(reversed!.first.miter.reading).toBeCloseTo(90 - up!.first.miter.reading, 12);
     expect(up!.words).toEqual([
       "Open outside: the joints turn too little, so the ring does not come round.",
-      "Miter: 0.065° more, further from a square cut.",
-      "Bevel: 0.034° more, the blade leaning further over.",
-      "The miter scale then shows 19.799° instead of 19.734°.",
-      "The bevel scale then shows 11.065° instead of 11.031°.",
+      "Miter: 0.211° less, nearer to a square cut.",
+      "Bevel: 0.558° more, the blade leaning further over.",
+      "The miter scale then shows 19.789° instead of 20°.",
+      "The bevel scale then shows 11.058° instead of 10.5°.",
     ]);
     expect(reversed!.words.slice(3)).toEqual([
-      "The miter scale then shows 70.201° instead of 70.266°.",
-      "The bevel scale then shows 78.935° instead of 78.969°.",
+      "The miter scale then shows 70.211° instead of 70°.",
+      "The bevel scale then shows 78.942° instead of 79.5°.",
     ]);
     const shown = { miter: down.miter.step * 141, bevel: 79 };
     expect(correctFromGap(planOf({ slope: 30, saw: down, lay: "flat" }), { ...seen, shown }).words[3]).toMatch(
@@ -219,7 +316,8 @@ describe("a correction", () => {
     [{ ...given, cutting: {} }, seen, "Expected `plan.cutting.lay` to be an object, got undefined"],
     [planOf({ saw: nothing }), seen, "Expected `plan` to have a lay that its saw can cut, as no other has a setting"],
     [given, undefined, "Expected `seen` to be an object, got undefined"],
-    [given, { ...seen, gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+    [given, { ...seen, gap: -1 }, "Expected `gap` to be zero or a positive length (up to 1e100), got -1 (number)"],
+    [given, { gap: 1 }, 'Expected `open` to be one of "inside", "outside", got undefined'],
     [given, { ...seen, gap: 60 }, "Expected `gap` to be less than the joint is wide, 54.6410161514, got 60 (number)"],
     [given, { ...seen, open: "up" }, 'Expected `open` to be one of "inside", "outside", got "up" (string)'],
     [given, { ...seen, slope: 200 }, "Expected `slope` to be degrees from -180 to 180, got 200 (number)"],
@@ -237,7 +335,7 @@ describe("a correction", () => {
     ],
     [
       planOf({ slope: 1 }),
-      { gap: 1, open: "inside", hold: "miter" },
+      { gap: 1, open: "inside", slope: 1, hold: "miter" },
       "Expected `hold` to be a slope, as the miter alone already turns the ring further than it may",
     ],
     [given, { ...seen, shown: { miter: 20 } }, "Expected `shown.bevel` to be degrees from 0 to 90, got undefined"],

@@ -7,8 +7,8 @@ export const DRY_FIT_FIELDS: Readonly<Record<DryFitField, PlacedField>> = {
     step: "dry-fit",
     label: "Width of the gap",
     explain:
-      "Put all pieces together without glue, all joints tight but the last, that one touching at one end. Measure how wide it gapes at the other.",
-    kind: "length",
+      "Even number of pieces: lay half of them, put together without glue, on a straightedge. Both ends touch it at one edge; enter twice the sum of the gaps under the two. Otherwise put all pieces together, all joints tight but the last, that one touching at one end, and measure how wide it gapes at the other. That holds if the other joints only slide; if they open too, the gap is as little as a third.",
+    kind: "room",
     optional: true,
   },
   open: {
@@ -40,7 +40,7 @@ export const DRY_FIT_FIELDS: Readonly<Record<DryFitField, PlacedField>> = {
     explain: "With their joints tight, measured against the bench.",
     kind: "angle",
     optional: true,
-    placeholder: "as planned",
+    placeholder: "as the scales stood",
   },
   hold: {
     step: "dry-fit",
