@@ -23,7 +23,11 @@ const config: Options = {
   target: "es2022",
   platform: "neutral",
   treeshake: false,
-  sourcemap: false,
+  sourcemap: true,
+  // The package holds its sources, so that the maps need not repeat them.
+  esbuildOptions: (options) => {
+    options.sourcesContent = false;
+  },
   clean: true,
   dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
 };

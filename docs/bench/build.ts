@@ -1,8 +1,14 @@
+import { createHash } from "node:crypto";
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
+import { shopSheet } from "miterwright/sheet";
+import { exampleJob } from "./example-job.js";
+import { fullSizeSection } from "./full-size-section.js";
+import { planJob } from "./plan-job.js";
 import { fillTemplate } from "./template.js";
+import { writersOf } from "./writers.js";
 
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 
@@ -24,6 +30,34 @@ async function bundle(entry: string, define: Readonly<Record<string, string>>): 
   return outputFiles[0]!.text;
 }
 
+/** The style of a document that the page prints, as a policy names it. */
+function styleHash(document: string): string {
+  const style = /<style>(.*?)<\/style>/s.exec(document)?.[1];
+  if (style === undefined) throw new Error("bug: a printed document has no style");
+  return `'sha256-${createHash("sha256").update(style).digest("base64")}'`;
+}
+
+/**
+ * What the page may load and run: its own files, the worker that it makes of its own script, and nothing else. What it prints is opened from the page and is
+ * under the same policy, so that the styles of those documents are named.
+ */
+function pagePolicy(): string {
+  const state = exampleJob();
+  const [plan, writers] = [planJob(state).plan!, writersOf(state.values)];
+  const printed = [shopSheet(plan, writers), fullSizeSection(plan, writers).page!];
+  return [
+    "default-src 'none'",
+    "script-src 'self'",
+    `style-src 'self' ${printed.map(styleHash).join(" ")}`,
+    "img-src 'self'",
+    "worker-src blob:",
+    "base-uri 'none'",
+    "form-action 'none'",
+    "require-trusted-types-for 'script'",
+    "trusted-types stock-worker",
+  ].join("; ");
+}
+
 /**
  * Builds the bench page: four static files that work from any host and from a disk.
  *
@@ -43,7 +77,7 @@ export async function buildBenchPage(outFolder: string): Promise<void> {
   });
   writeFileSync(join(folder, "bench.css"), style.outputFiles[0]!.text);
   copyFileSync(here("../pages/icon.svg"), join(folder, "icon.svg"));
-  writeFileSync(join(folder, "index.html"), fillTemplate(readFileSync(here("index.html"), "utf8")));
+  writeFileSync(join(folder, "index.html"), fillTemplate(readFileSync(here("index.html"), "utf8"), pagePolicy()));
 }
 
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {

@@ -1,3 +1,6 @@
+import { buildNodes, type ElementMaker } from "../../src/drawing/build-element.js";
+import type { Markup } from "./html.js";
+
 /**
  * An element of the page that must be there.
  *
@@ -24,4 +27,15 @@ export function afterPause(work: () => void, milliseconds: number): () => void {
     clearTimeout(timer);
     timer = setTimeout(work, milliseconds);
   };
+}
+
+/**
+ * Makes an element of the page hold markup. The browser's own parser is not asked: the page's policy forbids it.
+ *
+ * @param place - the element
+ * @param markup - what it holds from now on
+ */
+export function showMarkup(place: Element, markup: Markup | null): void {
+  const nodes = markup === null ? [] : buildNodes(markup.html, document as unknown as ElementMaker);
+  place.replaceChildren(...(nodes as Node[]));
 }

@@ -126,6 +126,13 @@ export interface PlacedField extends Field {
   readonly finer?: boolean;
   /** The answers that other fields must have for it to be asked. */
   readonly when?: Readonly<Partial<Record<FieldName, readonly string[]>>>;
+  /** What it says instead under some answers of another field. */
+  readonly saidOtherwise?: {
+    /** The other field. */
+    readonly by: FieldName;
+    /** What is said, by its answer. */
+    readonly words: Readonly<Record<string, Pick<Field, "explain" | "placeholder">>>;
+  };
 }
 
 /** The state of a field that stands alone: as typed, or a choice's value. */
@@ -140,4 +147,16 @@ export type Values = Readonly<Record<FieldName, string>>;
  */
 export function isAsked(field: PlacedField, values: Values): boolean {
   return Object.entries(field.when ?? {}).every(([name, answers]) => answers.includes(values[name as FieldName]));
+}
+
+/**
+ * The help of a field, and what is taken where it is left empty.
+ *
+ * @param field - the field
+ * @param values - the answers so far
+ * @returns what it says under these answers
+ */
+export function wordsOf(field: PlacedField, values: Values): Pick<Field, "explain" | "placeholder"> {
+  const { saidOtherwise } = field;
+  return (saidOtherwise === undefined ? undefined : saidOtherwise.words[values[saidOtherwise.by]]) ?? field;
 }

@@ -1,6 +1,7 @@
 import { FIELDS, LISTS, STEPS } from "./field-table.js";
 import type { Field, FieldName, ListName, PlacedField, Step } from "./fields.js";
 import { html, type Markup } from "./html.js";
+import { mostLetters } from "./job-link.js";
 import { FIELD_NAMES } from "./job-state.js";
 import { wordsIn } from "./words.js";
 
@@ -20,6 +21,7 @@ function control(key: string, field: Field): Markup {
       id="${key}"
       name="${key}"
       rows="3"
+      maxlength="${mostLetters(field.kind)}"
       placeholder="${field.placeholder ?? ""}"
       aria-describedby="${described}"
     ></textarea>`;
@@ -30,6 +32,7 @@ function control(key: string, field: Field): Markup {
     name="${key}"
     type="text"
     inputmode="${keyboard}"
+    maxlength="${mostLetters(field.kind)}"
     autocomplete="off"
     spellcheck="false"
     placeholder="${field.placeholder ?? ""}"
@@ -108,10 +111,9 @@ export function wordList(text: string): Markup | null {
   </details>`;
 }
 
-function fieldText(field: Field): string {
-  return [field.label, field.explain, field.placeholder ?? "", ...(field.choices ?? []).map(({ label }) => label)].join(
-    ". ",
-  );
+function fieldText({ label, explain, placeholder = "", choices = [], saidOtherwise }: PlacedField): string {
+  const others = Object.values(saidOtherwise?.words ?? {}).map((words) => words.explain);
+  return [label, explain, placeholder, ...choices.map((choice) => choice.label), ...others].join(". ");
 }
 
 function fieldsOf(step: Step): [FieldName, PlacedField][] {

@@ -1,7 +1,8 @@
 import { FIELDS, LISTS } from "./field-table.js";
-import { isAsked, type FieldName, type ListName } from "./fields.js";
-import { find } from "./elements.js";
+import { isAsked, wordsOf, type FieldName, type ListName } from "./fields.js";
+import { find, showMarkup } from "./elements.js";
 import { rowMarkup } from "./form-markup.js";
+import { html } from "./html.js";
 import { FIELD_NAMES, type JobState, type Row } from "./job-state.js";
 import type { FieldIssue } from "./read-fields.js";
 
@@ -42,10 +43,20 @@ export function readForm(): JobState {
  */
 export function showRows(list: ListName, rows: readonly Row[]): void {
   const shown = rows.length === 0 ? [{}] : rows;
-  find(list, HTMLOListElement).innerHTML = shown.map((_, index) => rowMarkup(list, index).html).join("");
+  showMarkup(find(list, HTMLOListElement), html`${shown.map((_, index) => rowMarkup(list, index))}`);
   shown.forEach((row: Row, index) => {
     for (const column of Object.keys(LISTS[list])) controlOf(`${list}.${index}.${column}`).value = row[column] ?? "";
   });
+}
+
+/**
+ * Fills the form in, and leaves open what is open.
+ *
+ * @param state - what its fields say
+ */
+export function fillIn(state: JobState): void {
+  for (const name of FIELD_NAMES) controlOf(name).value = state.values[name];
+  for (const list of LIST_NAMES) showRows(list, state.lists[list]);
 }
 
 /**
@@ -54,8 +65,7 @@ export function showRows(list: ListName, rows: readonly Row[]): void {
  * @param state - the job
  */
 export function showForm(state: JobState): void {
-  for (const name of FIELD_NAMES) controlOf(name).value = state.values[name];
-  for (const list of LIST_NAMES) showRows(list, state.lists[list]);
+  fillIn(state);
   // What somebody filled in is not hidden from whoever opens the job.
   for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.finer")) {
     fold.open = Array.from(fold.querySelectorAll<Control>("input, select, textarea")).some((control) =>
@@ -65,14 +75,19 @@ export function showForm(state: JobState): void {
 }
 
 /**
- * Shows the fields that are asked, and hides the others.
+ * Shows the fields that are asked, with the help that suits the other answers, and hides the others.
  *
  * @param values - the answers
  */
 export function showAsked(values: JobState["values"]): void {
   for (const name of FIELD_NAMES) {
-    const place = controlOf(name).closest<HTMLElement>(".field")!;
-    place.hidden = !isAsked(FIELDS[name], values);
+    const field = FIELDS[name];
+    const control = controlOf(name);
+    control.closest<HTMLElement>(".field")!.hidden = !isAsked(field, values);
+    if (field.saidOtherwise === undefined) continue;
+    const { explain, placeholder = "" } = wordsOf(field, values);
+    find(`${name}-explain`, HTMLParagraphElement).textContent = explain;
+    control.setAttribute("placeholder", placeholder);
   }
 }
 

@@ -1,4 +1,4 @@
-import { LISTS } from "./field-table.js";
+import { FIELDS, LISTS } from "./field-table.js";
 import type { ListName } from "./fields.js";
 import { canHold, isFieldName, JOB_VERSION, MOST_ROWS, versionTrouble, type OpenedJob } from "./job-link.js";
 import { emptyJob, isBlank, type JobState, type Row } from "./job-state.js";
@@ -35,7 +35,8 @@ function readRows(list: ListName, given: unknown, leftOut: string[]): Row[] | nu
   return given.map((row: unknown, index) => {
     const read: Record<string, string> = {};
     for (const [column, text] of Object.entries(isRecord(row) ? row : {})) {
-      if (Object.hasOwn(LISTS[list], column) && typeof text === "string") read[column] = text;
+      const field = Object.hasOwn(LISTS[list], column) ? LISTS[list][column] : undefined;
+      if (field !== undefined && typeof text === "string" && canHold(field, text)) read[column] = text;
       else leftOut.push(`${list}[${index}].${column}`);
     }
     return read;
@@ -64,7 +65,7 @@ export function jobFromFile(text: string): OpenedJob {
   const leftOut: string[] = [];
   const values: Record<string, string> = { ...emptyJob().values };
   for (const [name, value] of Object.entries(file["fields"])) {
-    if (isFieldName(name) && typeof value === "string" && canHold(name, value)) values[name] = value;
+    if (isFieldName(name) && typeof value === "string" && canHold(FIELDS[name], value)) values[name] = value;
     else leftOut.push(name);
   }
   const layers = readRows("layers", file["layers"], leftOut);

@@ -1,5 +1,5 @@
 import { FIELDS, LISTS } from "./field-table.js";
-import type { FieldName, ListName } from "./fields.js";
+import type { Field, FieldKind, FieldName, ListName } from "./fields.js";
 import { emptyJob, FIELD_NAMES, isBlank, untouched, type JobState, type Row } from "./job-state.js";
 
 /** The version of the form that links and files are written in. A change that old ones can't be read by raises it. */
@@ -12,6 +12,36 @@ export type OpenedJob =
 
 /** Most rows of a list that a link or a file may have. */
 export const MOST_ROWS: number = 500;
+
+/**
+ * Most letters that a field takes.
+ *
+ * @param kind - the field's kind
+ * @returns a number that no job needs
+ */
+export function mostLetters(kind: FieldKind): number {
+  return kind === "lines" ? 10_000 : 1000;
+}
+
+/** Most names that are said of what was left out, and most letters of each. */
+const MOST_SAID = { names: 5, letters: 40 } as const;
+
+/**
+ * Says what was left out of a job. A link can hold anything, so that no more of it is repeated than is needed to find it.
+ *
+ * @param leftOut - the names
+ * @returns a sentence; empty where nothing was left out
+ */
+export function leftOutWords(leftOut: readonly string[]): string {
+  if (leftOut.length === 0) return "";
+  const names = leftOut.slice(0, MOST_SAID.names).map((name) => {
+    const plain = name.slice(0, MOST_SAID.letters).replace(/[^\w.[\] -]/g, "?");
+    return name.length > MOST_SAID.letters ? `${plain}…` : plain;
+  });
+  const more = leftOut.length - names.length;
+  const others = more === 0 ? "" : ` and ${more} more`;
+  return `Left out, since this page can't take it: ${names.join(", ")}${others}.`;
+}
 
 /**
  * A job as the fragment of a link, without its `#`. What nobody touched is left out.
@@ -55,15 +85,14 @@ export function versionTrouble(what: "link" | "file", version: unknown): string 
 }
 
 /**
- * Whether a field can hold a text: choices take none but their own answers.
+ * Whether a field can hold a text: choices take none but their own answers, and no field takes one that is too long.
  *
- * @param name - the field
+ * @param field - the field, or the column of a list
  * @param text - the text
  * @returns true when it can
  */
-export function canHold(name: FieldName, text: string): boolean {
-  const { choices } = FIELDS[name];
-  return choices === undefined || choices.some(({ value }) => value === text);
+export function canHold({ choices, kind }: Field, text: string): boolean {
+  return choices === undefined ? text.length <= mostLetters(kind) : choices.some(({ value }) => value === text);
 }
 
 /**
@@ -95,9 +124,10 @@ export function jobFromFragment(fragment: string): OpenedJob {
     if (key === "v") continue;
     const row = /^(layers|sticks)\.(\d{1,3})\.(\w+)$/.exec(key);
     const list = row === null ? null : (row[1] as ListName);
-    if (list !== null && Number(row![2]) < MOST_ROWS && Object.hasOwn(LISTS[list], row![3]!)) {
+    const column = list === null || !Object.hasOwn(LISTS[list], row![3]!) ? undefined : LISTS[list][row![3]!];
+    if (list !== null && Number(row![2]) < MOST_ROWS && column !== undefined && canHold(column, text)) {
       (lists[list][Number(row![2])] ??= {})[row![3]!] = text;
-    } else if (isFieldName(key) && canHold(key, text)) {
+    } else if (isFieldName(key) && canHold(FIELDS[key], text)) {
       written[key] = text;
     } else {
       leftOut.push(key);

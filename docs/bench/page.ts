@@ -1,29 +1,35 @@
 /**
  * The bench page: whenever the form changes, the plan, its drawings and its cut plan follow.
  */
+import { isInputError } from "miterwright/errors";
 import type { FramePlan } from "miterwright/frame";
+import type { LengthUnit } from "miterwright/units";
 import { bullets } from "./cards/tables.js";
+import { convertJob, type Typed } from "./convert-fields.js";
 import { followPlan, startCutPlans } from "./cut-plan.js";
 import { readDryFit } from "./dry-fit.js";
 import { afterPause, find } from "./elements.js";
 import { exampleJob } from "./example-job.js";
 import type { ListName, Values } from "./fields.js";
-import { readForm, showAsked, showForm, showIssues, showRows } from "./form-view.js";
+import { fillIn, readForm, showAsked, showForm, showIssues, showRows } from "./form-view.js";
 import { html } from "./html.js";
 import { jobFromFile } from "./job-file.js";
-import { jobFromFragment, type OpenedJob } from "./job-link.js";
-import { emptyJob, type Row } from "./job-state.js";
+import { jobFromFragment, leftOutWords, type OpenedJob } from "./job-link.js";
+import { emptyJob, type JobState, type Row } from "./job-state.js";
 import { planJob } from "./plan-job.js";
 import { showCard, showPlan } from "./plan-view.js";
 import { printAwaitedSheet, printSection, printSheet } from "./printing.js";
 import type { FieldIssue } from "./read-fields.js";
-import { copyLink, keepLink, saveJob } from "./sharing.js";
-import { say, showStatus } from "./status-view.js";
+import { copyLink, keepLink, keepLinkNow, leaveLinkBehind, saveJob } from "./sharing.js";
+import { say, showFailure, showStatus } from "./status-view.js";
 import { writersOf, type Writers } from "./writers.js";
 
 /** What the page shows now. */
 let plan: FramePlan | null = null;
 let writers: Writers = writersOf(emptyJob().values);
+/** The unit under which the lengths in the form were typed, and what the page converted. */
+let unit: LengthUnit = emptyJob().values.unit as LengthUnit;
+const typed = new Map<string, Typed>();
 
 function showDryFit(values: Values): readonly FieldIssue[] {
   if (plan === null) {
@@ -35,17 +41,39 @@ function showDryFit(values: Values): readonly FieldIssue[] {
   return issues;
 }
 
-/** Brings everything up to date with the form. */
-function update(): void {
-  const state = readForm();
+/** Plans and shows what the form says. */
+function showJob(state: JobState): void {
   const planned = planJob(state);
   ({ plan } = planned);
-  writers = writersOf(state.values);
-  showAsked(state.values);
   showPlan(plan, writers);
   showIssues([...planned.issues, ...showDryFit(state.values)]);
   showStatus(planned, writers);
   followPlan(plan, writers);
+}
+
+/** Shows that there is no plan, whatever was on the page before. */
+function showNoPlan(): void {
+  plan = null;
+  showPlan(null, writers);
+  showCard("dry-fit", null);
+  showIssues([]);
+  followPlan(null, writers);
+}
+
+/** Brings everything up to date with the form. What can't be planned, drawn or written leaves no plan on the page: the former one is of other input. */
+function update(): void {
+  const state = readForm();
+  writers = writersOf(state.values);
+  unit = state.values.unit as LengthUnit;
+  showAsked(state.values);
+  try {
+    showJob(state);
+  } catch (error) {
+    showNoPlan();
+    const isRefused = isInputError(error);
+    showFailure(isRefused ? "numbers" : "page");
+    if (!isRefused) reportError(error);
+  }
 }
 
 function change(): void {
@@ -54,16 +82,29 @@ function change(): void {
   keepLink();
 }
 
+/** Makes the lengths in the form what they were, under the unit that was chosen now. */
+function convertUnit(): void {
+  const state = readForm();
+  fillIn(convertJob(state, unit, state.values.unit as LengthUnit, typed));
+}
+
 /** Shows an opened job; one that can't be read changes nothing. */
 function open(opened: OpenedJob): void {
   if (!opened.ok) {
     say("notice", opened.why);
     return;
   }
-  const left = opened.leftOut.join(", ");
-  say("notice", left === "" ? "" : `Left out, since this page does not know it: ${left}.`);
+  say("notice", leftOutWords(opened.leftOut));
+  typed.clear();
   showForm(opened.state);
   change();
+}
+
+/** Shows an opened job in place of the one that is there, to which the browser's way back leads. */
+function openNext(opened: OpenedJob): void {
+  if (opened.ok) leaveLinkBehind();
+  open(opened);
+  keepLinkNow();
 }
 
 function changeRows(list: ListName, edit: (rows: readonly Row[]) => readonly Row[]): void {
@@ -110,10 +151,10 @@ function startButtons(): void {
     find("plan", HTMLDivElement).scrollIntoView();
   });
   onPress("example", () => {
-    open({ ok: true, state: exampleJob(), leftOut: [] });
+    openNext({ ok: true, state: exampleJob(), leftOut: [] });
   });
   onPress("clear", () => {
-    open({ ok: true, state: emptyJob(), leftOut: [] });
+    openNext({ ok: true, state: emptyJob(), leftOut: [] });
   });
   const chooser = find("open-file", HTMLInputElement);
   chooser.addEventListener("change", () => {
@@ -121,7 +162,7 @@ function startButtons(): void {
     void file?.text().then((text) => {
       // So that the same file can be chosen again.
       chooser.value = "";
-      open(jobFromFile(text));
+      openNext(jobFromFile(text));
     });
   });
 }
@@ -129,7 +170,9 @@ function startButtons(): void {
 function start(): void {
   document.addEventListener("click", onClick);
   document.addEventListener("input", ({ target }) => {
-    if (target instanceof Element && target.closest(".field") !== null) change();
+    if (!(target instanceof Element) || target.closest(".field") === null) return;
+    if (target.id === "unit") convertUnit();
+    change();
   });
   find("form", HTMLFormElement).addEventListener("submit", (event) => {
     event.preventDefault();

@@ -1,6 +1,6 @@
 import type { FramePlan } from "miterwright/frame";
 import { CARDS } from "./cards/index.js";
-import { find } from "./elements.js";
+import { find, showMarkup } from "./elements.js";
 import { wordList } from "./form-markup.js";
 import type { Markup } from "./html.js";
 import type { Writers } from "./writers.js";
@@ -20,10 +20,10 @@ export function showCard(id: string, markup: Markup | null): void {
   if (markup === null || shown.get(id) === markup.html) return;
   shown.set(id, markup.html);
   const body = card.querySelector<HTMLElement>(":scope > .body")!;
-  body.innerHTML = markup.html;
+  showMarkup(body, markup);
   const meaning = card.querySelector<HTMLElement>(":scope > .meaning")!;
   const isOpen = meaning.querySelector("details")?.open === true;
-  meaning.innerHTML = wordList(card.textContent.replace(meaning.textContent, ""))?.html ?? "";
+  showMarkup(meaning, wordList(card.textContent.replace(meaning.textContent, "")));
   const words = meaning.querySelector("details");
   if (words !== null) words.open = isOpen;
 }

@@ -11,10 +11,28 @@ function addressOfJob(): string {
   return location.href.replace(/#.*$/, "") + (fragment === "" ? "" : `#${fragment}`);
 }
 
+/** Whether the form was changed since its job was last kept in the address. */
+let isBehind = false;
+
+/** Keeps the job in the page's address, where it is not kept yet. */
+export function keepLinkNow(): void {
+  if (isBehind) history.replaceState(null, "", addressOfJob());
+  isBehind = false;
+}
+
+const keepLinkSoon = afterPause(keepLinkNow, 300);
+
 /** Keeps the job in the page's address, soon after it has changed. */
-export const keepLink: () => void = afterPause(() => {
-  history.replaceState(null, "", addressOfJob());
-}, 300);
+export function keepLink(): void {
+  isBehind = true;
+  keepLinkSoon();
+}
+
+/** Makes the browser's way back lead to the job that is there now, and begins an address for the next one. */
+export function leaveLinkBehind(): void {
+  keepLinkNow();
+  history.pushState(null, "", location.href);
+}
 
 /** Shows the link to the job, and copies it where the browser lets the page do so. */
 export async function copyLink(): Promise<void> {

@@ -1,5 +1,5 @@
 import type { FramePlan } from "miterwright/frame";
-import { find } from "./elements.js";
+import { find, showMarkup } from "./elements.js";
 import { labelOf } from "./form-view.js";
 import { html } from "./html.js";
 import type { PlannedJob } from "./plan-job.js";
@@ -22,9 +22,10 @@ export function say(id: "status" | "done" | "notice", text: string): void {
 function showWanted(keys: readonly string[]): void {
   const list = find("needed", HTMLUListElement);
   list.hidden = keys.length === 0;
-  list.innerHTML = keys
-    .map((key) => html`<li><button type="button" class="quiet" data-go="${key}">${labelOf(key)}</button></li>`.html)
-    .join("");
+  const items = keys.map(
+    (key) => html`<li><button type="button" class="quiet" data-go="${key}">${labelOf(key)}</button></li>`,
+  );
+  showMarkup(list, html`${items}`);
 }
 
 /** The three numbers that are looked for first. */
@@ -33,6 +34,14 @@ function essence({ cutting, geometry }: FramePlan, { length, angle }: Writers): 
   if (cutting.lay === null) return size;
   const { miter, bevel } = cutting.lay.first;
   return `miter ${angle(miter.reading)}, bevel ${angle(bevel.reading)}, ${size}`;
+}
+
+/** What depends on whether there is a plan. */
+function showWhetherPlanned(isPlanned: boolean, gist: string): void {
+  find("essence", HTMLSpanElement).textContent = gist;
+  find("card-start", HTMLElement).hidden = isPlanned;
+  find("print-sheet", HTMLButtonElement).disabled = !isPlanned;
+  find("print-section", HTMLButtonElement).disabled = !isPlanned;
 }
 
 /**
@@ -46,8 +55,20 @@ export function showStatus({ plan, issues, needed }: PlannedJob, writers: Writer
   showWanted([...new Set([...wrong, ...needed])]);
   if (plan !== null) say("status", readyText(plan, writers));
   else say("status", wrong.length > 0 ? "Something in the form can't be used yet:" : "Still needed:");
-  find("essence", HTMLSpanElement).textContent = plan === null ? "No plan yet" : essence(plan, writers);
-  find("card-start", HTMLElement).hidden = plan !== null;
-  find("print-sheet", HTMLButtonElement).disabled = plan === null;
-  find("print-section", HTMLButtonElement).disabled = plan === null;
+  showWhetherPlanned(plan !== null, plan === null ? "No plan yet" : essence(plan, writers));
+}
+
+/**
+ * Says that there is no plan, for another reason than a field.
+ *
+ * @param cause - the numbers, which can't all be written or drawn, or a fault of the page
+ */
+export function showFailure(cause: "numbers" | "page"): void {
+  showWanted([]);
+  const why =
+    cause === "numbers"
+      ? "some number of this job is too large or too small to be written or drawn."
+      : "this page failed at this job. That is a fault of the page. Change something in the form, or reload the page.";
+  say("status", `No plan: ${why}`);
+  showWhetherPlanned(false, "No plan yet");
 }

@@ -28,8 +28,11 @@ async function answer(job: StockJob): Promise<void> {
     });
     scope.postMessage({ kind: "fit", fit });
   } catch (error) {
-    if (!isInputError(error)) throw error;
-    scope.postMessage({ kind: "refused", code: error.code, message: error.message });
+    // What is thrown here is heard by nobody else, and the page would wait for ever.
+    const [code, message] = isInputError(error)
+      ? [error.code, error.message]
+      : ["bug", `the search failed (${String(error)}).`];
+    scope.postMessage({ kind: "refused", code, message });
   }
 }
 

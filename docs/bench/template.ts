@@ -15,12 +15,14 @@ function cardMarkup({ id, heading }: Card): Markup {
  * Fills the page's template, so that the form is there before any script runs.
  *
  * @param template - its text, with the places marked by comments
+ * @param policy - what the page may load and run
  * @returns the page
  */
-export function fillTemplate(template: string): string {
+export function fillTemplate(template: string, policy: string): string {
   const column = (name: Card["column"]): Markup =>
     html`${CARDS.filter((card) => card.column === name).map(cardMarkup)}`;
   const parts: Readonly<Record<string, Markup>> = {
+    policy: html`<meta http-equiv="Content-Security-Policy" content="${policy}" />`,
     form: formMarkup(),
     work: column("work"),
     frame: column("frame"),

@@ -2,6 +2,7 @@
  * Makes the figures of a page live: adds the controls, and redraws through the library as they change. Bundled with figures and the
  * library into classic scripts, of which TypeDoc puts one into every page.
  */
+import { buildNodes, type ElementMaker } from "../../src/drawing/build-element.js";
 import type { Catalog } from "./catalog.js";
 import { isAllowed, type Amount, type Choice, type Control } from "./figure.js";
 import { factsMarkup, figureFor, saysMarkup, type PlacedFigure } from "./place.js";
@@ -24,6 +25,11 @@ function element<K extends keyof HTMLElementTagNameMap>(
   for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
   made.append(...children);
   return made;
+}
+
+/** Makes an element hold markup of ours, without the parser of HTML, which a page's policy may forbid. */
+function fillWith(place: Element, markup: string): void {
+  place.replaceChildren(...(buildNodes(markup, document as unknown as ElementMaker) as Node[]));
 }
 
 function newId(): string {
@@ -163,9 +169,9 @@ function enliven(holder: HTMLElement, { figure, values: start }: PlacedFigure): 
   const units = readerRow();
   const redraw = (speak: boolean): void => {
     const drawn = figure.draw(values, reader);
-    picture.innerHTML = drawn.svg;
-    facts.innerHTML = factsMarkup(drawn.facts);
-    if (says !== null) says.innerHTML = saysMarkup(drawn.says ?? []);
+    fillWith(picture, drawn.svg);
+    fillWith(facts, factsMarkup(drawn.facts));
+    if (says !== null) fillWith(says, saysMarkup(drawn.says ?? []));
     for (const [name, row] of rows) row.show(values[name]!);
     units.show(reader.name);
     window.clearTimeout(waiting);

@@ -22,7 +22,7 @@ function drawPlan(job: StockJob, fit: StockFit, reader: Reader): string {
   const part = svg
     .replace(/<title>.*?<\/desc>/s, "")
     .replace(
-      / width="[^"]*" height="[^"]*" role="img" style="[^"]*"/,
+      / width="[^"]*" height="[^"]*" role="img"/,
       ` width="${SIZE.width}" height="${SIZE.height}" preserveAspectRatio="xMidYMin meet"`,
     );
   const paper = `<rect width="${SIZE.width}" height="${SIZE.height}" fill="#fff"/>`;

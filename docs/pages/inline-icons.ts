@@ -19,5 +19,5 @@ export function inlineIcons(html: string, icons: string): string {
   });
   if (used.size === 0) return html;
   const held = [...used].map((id) => symbols.get(id)!).join("");
-  return local.replace("</body>", () => `<svg style="display:none" aria-hidden="true">${held}</svg></body>`);
+  return local.replace("</body>", () => `<svg class="held-icons" aria-hidden="true">${held}</svg></body>`);
 }

@@ -59,7 +59,15 @@ function draw(): void {
     ["Angle inside a corner", angle(polygon.interiorAngle)],
     ["Miter of a flat frame", angle(polygon.planMiter)],
   ];
-  measures.innerHTML = rows.map(([name, text]) => `<dt>${name!}</dt><dd>${text!}</dd>`).join("");
+  measures.replaceChildren(
+    ...rows.flatMap((texts) =>
+      texts.map((text, index) => {
+        const cell = document.createElement(index === 0 ? "dt" : "dd");
+        cell.textContent = text;
+        return cell;
+      }),
+    ),
+  );
   summary.textContent = `${polygon.sides} sides of ${length(polygon.side)}`;
 }
 

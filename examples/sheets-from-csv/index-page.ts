@@ -29,6 +29,7 @@ body { max-width: 60rem; margin: 1rem auto; padding: 0 1rem }
 table { border-collapse: collapse; width: 100% }
 th, td { padding: 0.2rem 0.5rem; border-bottom: 1px solid; text-align: left; vertical-align: top }
 section, tr { break-inside: avoid }
+svg { max-width: 100%; height: auto }
 .scroll { overflow-x: auto }`;
 
 const CUTS = { crosscut: "crosscut the rough", "first-end": "first end", "second-end": "second end" } as const;

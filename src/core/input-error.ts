@@ -49,7 +49,7 @@ export interface InputErrorFacts {
  */
 export class InputError extends RangeError {
   /** The name that stack traces print, and that {@link isInputError} goes by. */
-  override readonly name: string = "InputError";
+  override readonly name: string;
   /** What is wrong, in one word. */
   readonly code: InputErrorCode;
   /** Where it is wrong, e.g. `pieces[2].length`. */
@@ -64,6 +64,8 @@ export class InputError extends RangeError {
    */
   constructor(facts: InputErrorFacts) {
     super(facts.message);
+    // Not where the field is declared: the CommonJS build would then name the class `_class`.
+    this.name = "InputError";
     this.code = facts.code;
     this.path = facts.path;
     this.value = facts.value;

@@ -11,7 +11,7 @@ export interface ParseErrorFacts extends InputErrorFacts {
 /** An {@link InputError} about text: it also says at which character the text stops making sense, and why. */
 export class ParseError extends InputError {
   /** The name that stack traces print, and that {@link isInputError} goes by. */
-  override readonly name: string = "ParseError";
+  override readonly name: string;
   /** Index of the first character that does not fit, from 0; the text's length when it ends too early. */
   readonly position: number;
   /** Why, as a clause for a form that shows the text itself: `a denominator is missing`. */
@@ -24,6 +24,7 @@ export class ParseError extends InputError {
    */
   constructor(facts: ParseErrorFacts) {
     super(facts);
+    this.name = "ParseError";
     this.position = facts.position;
     this.reason = facts.reason;
   }

@@ -6,7 +6,10 @@ export type SvgElement = typeof globalThis extends { SVGSVGElement: { prototype:
 
 /** A picture. It shows itself in notebooks, and is otherwise a text of SVG. */
 export interface Drawing {
-  /** The picture as an SVG document. It needs no other file, font, style or id, so that many can stand on one page. */
+  /**
+   * The picture as an SVG document. It needs no other file, font, style or id, so that many can stand on one page, and has no style attribute, which a
+   * Content-Security-Policy may forbid. A page in which it is the text of an element says `svg { max-width: 100%; height: auto }` to let it shrink.
+   */
   readonly svg: string;
   /** What it shows, in a few words; the SVG's title. */
   readonly title: string;
@@ -23,7 +26,8 @@ export interface Drawing {
    */
   readonly toString: () => string;
   /**
-   * The picture as an element of a page.
+   * The picture as an element of a page, no wider than the place that it is put in. It is built without the parser of HTML and without style attributes, so that
+   * a strict Content-Security-Policy and Trusted Types allow it.
    *
    * @param document - the page's document; default the global one
    * @returns a new `svg` element that is in no page yet
@@ -51,11 +55,11 @@ const FONTS: string = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-
 export function makeDrawing(facts: DrawingFacts): Drawing {
   const { title, description, width, height, corner, content } = facts;
   const box = `${corner.x} ${corner.y} ${width} ${height}`;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" width="${width}" height="${height}" role="img" style="max-width:100%;height:auto" font-family="${FONTS}" fill="none" stroke="#1d1d1b" stroke-linejoin="round" stroke-linecap="round"><title>${escapeText(title)}</title><desc>${escapeText(description)}</desc><rect x="${corner.x}" y="${corner.y}" width="${width}" height="${height}" fill="#fff" stroke="none"/>${content}</svg>`;
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" width="${width}" height="${height}" role="img" font-family="${FONTS}" fill="none" stroke="#1d1d1b" stroke-linejoin="round" stroke-linecap="round"><title>${escapeText(title)}</title><desc>${escapeText(description)}</desc><rect x="${corner.x}" y="${corner.y}" width="${width}" height="${height}" fill="#fff" stroke="none"/>${content}</svg>`;
   return freezeShowing(
     { svg, title, description, width, height },
     {
-      markup: () => svg,
+      markup: () => svg.replace("<svg ", '<svg style="max-width:100%;height:auto" '),
       bundle: () => ({ "image/svg+xml": svg, "text/plain": `${title}. ${description}` }),
       functions: { toString: () => svg },
     },

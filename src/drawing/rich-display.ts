@@ -1,16 +1,12 @@
 import { checkObject, reject } from "../core/check.js";
+import { buildNodes, type ElementMaker } from "./build-element.js";
 
 /** The page's `Document` where the compiler knows of one. */
 export type PageDocument = typeof globalThis extends { Document: { prototype: infer D } } ? D : object;
 
-/** The parts of a page's document that are used. */
-interface ElementMaker {
-  readonly createElement: (name: "template") => { innerHTML: string; readonly content: { firstElementChild: unknown } };
-}
-
 /** How a thing of plain data shows itself. */
 export interface Shows {
-  /** Its markup, which is one element. */
+  /** Its markup, which is one element, for `toElement`; with the styles that go with it. */
   readonly markup: () => string;
   /** Its forms for a notebook, by media type. */
   readonly bundle: () => Readonly<Record<string, string>>;
@@ -28,9 +24,7 @@ function makeElement(markup: string, document: unknown): unknown {
       "Expected `document` to be given where there is no global one, got undefined",
     );
   }
-  const template = (checkObject(given, "document") as unknown as ElementMaker).createElement("template");
-  template.innerHTML = markup;
-  return template.content.firstElementChild;
+  return buildNodes(markup, checkObject(given, "document") as unknown as ElementMaker)[0];
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { TableData } from "./table-data.js";
 import { markdownOf } from "./table-markdown.js";
-import { htmlOf } from "./table-html.js";
+import { htmlOf, styledHtmlOf } from "./table-html.js";
 import { plainTextOf } from "./table-text.js";
 import { freezeShowing, type PageDocument } from "./rich-display.js";
 
@@ -16,7 +16,7 @@ export interface Table extends TableData {
    */
   readonly toString: () => string;
   /**
-   * The table as HTML. It needs no style sheet and has no id; a page's own styles apply where they say more.
+   * The table as HTML, without styles, ids or style attributes: a page's own style sheet says how it looks. Words stand to the left, numbers to the right.
    *
    * @returns a `table` element
    */
@@ -28,7 +28,8 @@ export interface Table extends TableData {
    */
   readonly toMarkdown: () => string;
   /**
-   * The table as an element of a page.
+   * The table as an element of a page, with the styles that it has in notebooks. It is built without the parser of HTML and without style attributes, so that a
+   * strict Content-Security-Policy and Trusted Types allow it.
    *
    * @param document - the page's document; default the global one
    * @returns a new `table` element that is in no page yet
@@ -58,8 +59,8 @@ export function makeTable(data: TableData): Table {
   const toHtml = (): string => htmlOf(table);
   const toMarkdown = (): string => markdownOf(table);
   return freezeShowing(table, {
-    markup: toHtml,
-    bundle: () => ({ "text/html": toHtml(), "text/markdown": toMarkdown(), "text/plain": toString() }),
+    markup: () => styledHtmlOf(table),
+    bundle: () => ({ "text/html": styledHtmlOf(table), "text/markdown": toMarkdown(), "text/plain": toString() }),
     functions: { toString, toHtml, toMarkdown },
   }) as Table;
 }

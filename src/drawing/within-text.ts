@@ -17,5 +17,5 @@ export function withinText(
   const { kind, tolerance } = check;
   if (tolerance === null) return NOTHING;
   const text = words[kind](tolerance);
-  return text === words[kind](0) ? "a hair" : `±\u00a0${text}`;
+  return text === words[kind](0) ? "a hair" : `±\u00a0${text.replaceAll(" ", "\u00a0")}`;
 }

@@ -10,7 +10,7 @@ h2{font-size:10.5pt;margin:1.8mm 0 .8mm;padding-bottom:.4mm;border-bottom:.5pt s
 h3{font-size:9pt;margin:1mm 0 .4mm;break-after:avoid}
 p{margin:0 0 1mm}
 ul,ol{margin:0;padding-left:4.5mm}
-svg{display:block;margin:0 auto}
+svg{display:block;margin:0 auto;max-width:100%;height:auto}
 figure{margin:0;break-inside:avoid}
 figcaption{font-size:8pt;font-style:italic;text-align:center}
 table{border-collapse:collapse;width:100%}

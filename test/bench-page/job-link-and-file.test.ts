@@ -2,24 +2,25 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { exampleJob } from "../../docs/bench/example-job.js";
 import { FIELDS, LISTS } from "../../docs/bench/field-table.js";
-import type { FieldName, ListName, Values } from "../../docs/bench/fields.js";
+import type { Field, FieldName, ListName, Values } from "../../docs/bench/fields.js";
 import { jobFromFile, jobToFile } from "../../docs/bench/job-file.js";
-import { jobFromFragment, jobToFragment } from "../../docs/bench/job-link.js";
+import { jobFromFragment, jobToFragment, leftOutWords } from "../../docs/bench/job-link.js";
 import { emptyJob, FIELD_NAMES, isBlank, type JobState, type Row } from "../../docs/bench/job-state.js";
 
 const typed = fc.oneof(fc.constantFrom("", "5 7/16", "1' 2 1/2\"", "22°30'", "a & b = c # ?", "größer"), fc.string());
 
+const textOf = ({ choices }: Field): fc.Arbitrary<string> =>
+  choices === undefined ? typed : fc.constantFrom(...choices.map(({ value }) => value));
+
 const values: fc.Arbitrary<Values> = fc
-  .tuple(
-    ...FIELD_NAMES.map((name) => {
-      const { choices } = FIELDS[name];
-      return choices === undefined ? typed : fc.constantFrom(...choices.map(({ value }) => value));
-    }),
-  )
+  .tuple(...FIELD_NAMES.map((name) => textOf(FIELDS[name])))
   .map((texts) => Object.fromEntries(FIELD_NAMES.map((name, index) => [name, texts[index]!])) as Values);
 
 const rows = (list: ListName): fc.Arbitrary<Row[]> =>
-  fc.array(fc.record(Object.fromEntries(Object.keys(LISTS[list]).map((column) => [column, typed]))), { maxLength: 4 });
+  fc.array(
+    fc.record(Object.fromEntries(Object.entries(LISTS[list]).map(([column, field]) => [column, textOf(field)]))),
+    { maxLength: 4 },
+  );
 
 const states: fc.Arbitrary<JobState> = fc.record({
   values,
@@ -145,5 +146,47 @@ describe("a file", () => {
       },
       leftOut: ["width", "pose", "color", "sticks[0].age", "sticks[0].count"],
     });
+  });
+});
+
+describe("junk of a megabyte", () => {
+  const LONG = "x".repeat(1_000_000);
+  /** All that the page says or shows of what it opened. */
+  const echoOf = (opened: ReturnType<typeof jobFromFragment>): string =>
+    opened.ok ? leftOutWords(opened.leftOut) + JSON.stringify(opened.state) : opened.why;
+
+  test.each([
+    ["in one name", `v=1&sides=5&${LONG}=1`, "Left out, since this page can't take it: xxxx"],
+    ["in a field", `v=1&sides=5&title=${LONG}`, "Left out, since this page can't take it: title."],
+    ["in a field of a number", `v=1&width=${"9".repeat(1_000_000)}`, "Left out, since this page can't take it: width."],
+    ["in a row", `v=1&sticks.0.name=${LONG}`, "Left out, since this page can't take it: sticks.0.name."],
+    ["in its version", `v=${"9".repeat(1_000_000)}&sides=5`, "This link does not say which version it is"],
+    ["alone", LONG, "This link does not say which version it is"],
+  ])("is not echoed by a link that has it %s", (_, fragment, start) => {
+    const echo = echoOf(jobFromFragment(fragment));
+    expect(echo.slice(0, start.length)).toBe(start);
+    expect(echo.length).toBeLessThan(2500);
+  });
+
+  test("is not echoed by a file", () => {
+    const base = JSON.parse(jobToFile(emptyJob())) as Record<string, Record<string, unknown>>;
+    const file = {
+      ...base,
+      fields: { ...base["fields"], title: LONG, [LONG]: "1" },
+      sticks: [{ name: LONG, [LONG]: "1" }],
+    };
+    const opened = jobFromFile(JSON.stringify(file));
+    expect(opened).toMatchObject({ ok: true, state: { values: emptyJob().values } });
+    expect(echoOf(opened).length).toBeLessThan(2500);
+  });
+
+  test("is named so that it can be found, and nothing in a name is taken for more than letters", () => {
+    expect(leftOutWords([])).toBe("");
+    expect(leftOutWords(["color", "sticks[0].age", "a\u202eb<i>"])).toBe(
+      "Left out, since this page can't take it: color, sticks[0].age, a?b?i?.",
+    );
+    expect(leftOutWords(["a", "b", "c", "d", "e", "f", "g"])).toBe(
+      "Left out, since this page can't take it: a, b, c, d, e and 2 more.",
+    );
   });
 });

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
+import { expect } from "vitest";
 import { buildBenchPage } from "../../docs/bench/build.js";
 import type { FieldName } from "../../docs/bench/fields.js";
 import { openBrowser, type OpenBrowser, type OpenPage } from "./open-browser.js";
@@ -44,6 +45,11 @@ export async function openBenchSite(): Promise<BenchSite> {
 /** Types into fields, by their keys, in the order given. */
 export async function fill(page: Page, fields: Readonly<Record<string, string>>): Promise<void> {
   for (const [key, text] of Object.entries(fields)) await page.fill(`[id="${key}"]`, text);
+}
+
+/** Waits until an expression is true in the page. Its policy lets no script of the page evaluate a text, so that it is asked from outside. */
+export async function until(page: Page, expression: string): Promise<void> {
+  await expect.poll(() => page.evaluate<boolean>(expression), { timeout: 30_000 }).toBe(true);
 }
 
 /** Chooses an answer. */

@@ -10,7 +10,16 @@ import type { FieldName } from "../../docs/bench/fields.js";
 import { jobToFile } from "../../docs/bench/job-file.js";
 import { jobOf, TRAY } from "../bench-page/jobs.js";
 import { meaningOf, tradeWordsIn } from "../bench-page/trade-words.js";
-import { choose, fill, openBenchSite, printFrom, readPrinted, SPLAYED, type BenchSite } from "./bench-page-site.js";
+import {
+  choose,
+  fill,
+  openBenchSite,
+  printFrom,
+  readPrinted,
+  SPLAYED,
+  until,
+  type BenchSite,
+} from "./bench-page-site.js";
 
 let site: BenchSite;
 beforeAll(async () => {
@@ -104,7 +113,7 @@ describe("a job is kept", () => {
   const fragmentOf = async (fields: Readonly<Record<string, string>>): Promise<string> => {
     const { page } = await site.open();
     await fill(page, fields);
-    await page.waitForFunction(`location.hash.includes("slope=${fields["slope"]!}")`);
+    await until(page, `location.hash.includes("slope=${fields["slope"]!}")`);
     return new URL(page.url()).hash.slice(1);
   };
 
@@ -116,7 +125,7 @@ describe("a job is kept", () => {
     await page.click("#copy-link");
     expect(await page.inputValue("#link")).toContain(`#${fragment}`);
     await page.evaluate('location.hash = "#v=1&sides=5"');
-    await page.waitForFunction("document.getElementById('sides').value === '5'");
+    await until(page, "document.getElementById('sides').value === '5'");
     expect(await page.inputValue("#width")).toBe("");
     expect(complaints).toEqual([]);
   });
@@ -130,7 +139,7 @@ describe("a job is kept", () => {
     await page.click("#clear");
     expect(await page.inputValue("#width")).toBe("");
     await page.setInputFiles("#open-file", path);
-    await page.waitForFunction("document.getElementById('width').value === '300'");
+    await until(page, "document.getElementById('width').value === '300'");
     expect(await page.inputValue('[id="sticks.0.length"]')).toBe("2400");
     expect(complaints).toEqual([]);
   });
@@ -140,7 +149,7 @@ describe("a job is kept", () => {
     expect(await page.innerText("#notice")).toMatch(/^This link was made by a newer bench page \(version 9\)/);
     await fill(page, { sides: "8" });
     await page.setInputFiles("#open-file", { name: "x.json", mimeType: "application/json", buffer: Buffer.from("{") });
-    await page.waitForFunction("document.getElementById('notice').textContent.includes('not JSON')");
+    await until(page, "document.getElementById('notice').textContent.includes('not JSON')");
     expect(await page.inputValue("#sides")).toBe("8");
   });
 });
@@ -226,7 +235,7 @@ describe("a long fit", () => {
     writeFileSync(path, oddRack());
     await page.setInputFiles("#open-file", path);
     await page.waitForSelector("#stop:visible");
-    await page.waitForFunction("document.getElementById('progress').textContent.includes('proven to')");
+    await until(page, "document.getElementById('progress').textContent.includes('proven to')");
     await fill(page, { title: "Still awake" });
     expect(await page.isVisible("#stop")).toBe(true);
     await page.click("#print-sheet");

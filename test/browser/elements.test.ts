@@ -21,8 +21,9 @@ beforeAll(async () => {
   browser = await openBrowser();
   const { code } = await bundleProgram(CELL, { format: "iife", globalName: "cell" });
   browser.serve("cell.js", code);
-  const page =
-    '<!doctype html><html lang="en"><meta charset="utf-8"><title>Cell</title><body><script src="cell.js"></script></body></html>';
+  // As strict as pages are: no style but from files, and no text that becomes markup.
+  const policy = "default-src 'none'; script-src 'self'; require-trusted-types-for 'script'; trusted-types 'none'";
+  const page = `<!doctype html><html lang="en"><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><title>Cell</title><body><script src="cell.js"></script></body></html>`;
   opened = await browser.open(browser.serve("cell.html", page));
 });
 afterAll(() => browser.close());

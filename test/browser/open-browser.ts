@@ -10,7 +10,7 @@ const EXECUTABLE: string = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
 /** A page, and everything it complained about so far. */
 export interface OpenPage {
   readonly page: Page;
-  /** Errors and warnings of the console, uncaught errors, failed requests, and requests that leave this machine. */
+  /** Errors and warnings of the console, uncaught errors, what the page's policy forbade, failed requests, and requests that leave this machine. */
   readonly complaints: readonly string[];
 }
 
@@ -56,6 +56,10 @@ export async function openBrowser(): Promise<OpenBrowser> {
       "--disable-sync",
     ],
   });
+  // Before any script of a page: what its Content-Security-Policy forbids is a complaint, also where the console does not say so.
+  await context.addInitScript(
+    'addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI, sample }) => { console.error(`forbidden by the policy: ${violatedDirective} ${blockedURI} ${sample}`); });',
+  );
   return {
     context,
     serve: (name, text) => {

@@ -51,3 +51,19 @@ test("a page that fails complains", async () => {
   );
   expect(complaints.join()).not.toContain("told");
 });
+
+test("a page that does what its policy forbids complains", async () => {
+  const policy = "default-src 'none'; script-src 'unsafe-inline'; require-trusted-types-for 'script'";
+  const forbidden = `<!doctype html><html lang="en"><head><meta charset="utf-8">
+    <meta http-equiv="Content-Security-Policy" content="${policy}"><title>Sample</title></head>
+    <body><p style="color: red">red</p><style>p { margin: 0 }</style>
+    <script>document.body.innerHTML = "parsed";</script></body></html>`;
+  const { complaints } = await browser.open(browser.serve("forbidden.html", forbidden));
+  expect(complaints).toEqual(
+    expect.arrayContaining([
+      expect.stringMatching(/^error: forbidden by the policy: style-src-attr inline/),
+      expect.stringMatching(/^error: forbidden by the policy: style-src-elem inline/),
+      expect.stringMatching(/^error: forbidden by the policy: require-trusted-types-for trusted-types-sink/),
+    ]),
+  );
+});

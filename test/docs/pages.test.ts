@@ -39,7 +39,7 @@ describe("icons of a page", () => {
     expect(inlineIcons(page(use("b") + use("b")), icons)).toBe(
       page(
         '<svg><use href="#icon-b"></use></svg>'.repeat(2) +
-          '<svg style="display:none" aria-hidden="true"><symbol id="icon-b">$&</symbol></svg>',
+          '<svg class="held-icons" aria-hidden="true"><symbol id="icon-b">$&</symbol></svg>',
       ),
     );
   });

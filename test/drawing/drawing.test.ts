@@ -2,7 +2,9 @@ import { describe, expect, expectTypeOf, test } from "vitest";
 import { drawPlanView, drawSection, type Drawing } from "miterwright/drawing";
 import { frameGeometry, planFrame } from "miterwright/frame";
 import { molding } from "miterwright/profile";
+import { fakeDocument, type MadeElement } from "./fake-document.js";
 import { plan, SHORT } from "./frames.js";
+import { elementsOf, readXml, type XmlElement } from "./read-xml.js";
 
 const drawing = drawPlanView(plan(), SHORT);
 
@@ -30,21 +32,27 @@ describe("a drawing", () => {
   });
 
   test("becomes an element of the document that is given", () => {
-    const made: string[] = [];
-    const element = { svg: true };
-    const document = {
-      createElement: (name: string) => {
-        made.push(name);
-        return {
-          set innerHTML(text: string) {
-            made.push(text);
-          },
-          content: { firstElementChild: element },
-        };
-      },
+    const made = drawing.toElement(fakeDocument()) as MadeElement;
+    const svg = readXml(drawing.svg);
+    /** The same as the markup says, in the namespace of SVG. */
+    const expectSame = (element: MadeElement, { name, attributes, children }: XmlElement): void => {
+      const { xmlns, ...others } = attributes;
+      expect([element.name, element.namespace]).toEqual([name, "http://www.w3.org/2000/svg"]);
+      expect(element.attributes).toEqual(others);
+      expect(element.children).toHaveLength(children.length);
+      if (name !== "svg") expect(xmlns).toBe(undefined);
+      element.children.forEach((child, index) => {
+        const written = children[index]!;
+        if (typeof child === "string" || typeof written === "string") expect(child).toBe(written);
+        else expectSame(child, written);
+      });
     };
-    expect(drawing.toElement(document)).toBe(element);
-    expect(made).toEqual(["template", drawing.svg]);
+    expectSame(made, svg);
+    expect(made.style).toEqual({ "max-width": "100%", height: "auto" });
+  });
+
+  test("has no style attribute, which a page may forbid", () => {
+    expect(elementsOf(readXml(drawing.svg)).filter(({ attributes }) => "style" in attributes)).toEqual([]);
   });
 
   test("without a document says so", () => {

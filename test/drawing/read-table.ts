@@ -27,8 +27,8 @@ export function readHtml(html: string): ReadTable {
   if (scopes.some((row) => row.join() !== "row")) throw new Error("a row without its one head");
   const columns = named(head!, "th");
   if (columns.some(({ attributes }) => attributes["scope"] !== "col")) throw new Error("a column without its head");
-  const sideOf = ({ attributes }: XmlElement): "left" | "right" =>
-    /text-align:(left|right);/.exec(attributes["style"]!)![1] as "left" | "right";
+  if (all.some(({ attributes }) => "style" in attributes)) throw new Error("a style attribute");
+  const sideOf = ({ attributes }: XmlElement): "left" | "right" => attributes["align"] as "left" | "right";
   for (const row of named(body!, "tr"))
     named(row, "th", "td").forEach((cell, index) => {
       if (sideOf(cell) !== sideOf(columns[index]!)) throw new Error("a cell on the other side than its head");

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { tabulate, type Table, type TableToWrite } from "miterwright/drawing";
+import { fakeDocument, madeElements, madeText, type MadeElement } from "./fake-document.js";
 import { readHtml, readMarkdown, readPlainText } from "./read-table.js";
 
 const SHELVES: TableToWrite = {
@@ -85,19 +86,49 @@ lower, behind the door     7  1280.3 mm    0°
       columns: [{ label: "y" }, { label: "z", kind: "number" }],
       rows: [["a", 1]],
     });
+    expect(small.toHtml()).toBe(
+      "<table><caption>x</caption>" +
+        '<thead><tr><th scope="col" align="left">y</th><th scope="col" align="right">z</th></tr></thead>' +
+        '<tbody><tr><th scope="row" align="left">a</th><td align="right">1</td></tr></tbody></table>',
+    );
+  });
+
+  test("keeps a number, its fraction and its unit on one line of HTML", () => {
+    const made = tabulate({
+      caption: "x",
+      columns: [{ label: "y" }, { label: "z", kind: "length", format: () => "92 23/32 in" }],
+      rows: [
+        ["two words", 92.71875],
+        ["a b", "not known"],
+      ],
+    });
+    expect(readHtml(made.toHtml()).rows).toEqual([
+      ["two words", "92\u00a023/32\u00a0in"],
+      ["a b", "not known"],
+    ]);
+    expect(made.cells[0]).toEqual(["two words", "92 23/32 in"]);
+  });
+
+  test("has its styles in it for notebooks, whose own would put words to the right", () => {
+    const small = tabulate({
+      caption: "x",
+      columns: [{ label: "y" }, { label: "z", kind: "number" }],
+      rows: [["a", 1]],
+    });
     const left = 'style="text-align:left;padding:0.2em 0.7em"';
     const right = 'style="text-align:right;padding:0.2em 0.7em"';
-    expect(small.toHtml()).toBe(
-      '<table style="border-collapse:collapse;font-variant-numeric:tabular-nums">' +
+    expect(bundleOf(small)).toMatchObject({
+      "text/html":
+        '<table style="border-collapse:collapse;font-variant-numeric:tabular-nums">' +
         '<caption style="text-align:left;caption-side:top">x</caption>' +
         `<thead style="border-bottom:1px solid"><tr><th scope="col" ${left}>y</th><th scope="col" ${right}>z</th></tr></thead>` +
         `<tbody><tr><th scope="row" ${left}>a</th><td ${right}>1</td></tr></tbody></table>`,
-    );
+    });
   });
 
   test("shows itself in notebooks in all three forms", () => {
     expect(bundleOf(table)).toEqual({
-      "text/html": table.toHtml(),
+      "text/html": expect.stringMatching(/^<table style=.*<\/table>$/) as unknown,
       "text/markdown": table.toMarkdown(),
       "text/plain": String(table),
     });
@@ -106,10 +137,11 @@ lower, behind the door     7  1280.3 mm    0°
   });
 
   test("becomes an element of the document that is given", () => {
-    const element = { table: true };
-    const template = { innerHTML: "", content: { firstElementChild: element } };
-    expect(table.toElement({ createElement: () => template })).toBe(element);
-    expect(template.innerHTML).toBe(table.toHtml());
+    const made = table.toElement(fakeDocument()) as MadeElement;
+    expect([made.name, made.namespace]).toEqual(["table", "http://www.w3.org/1999/xhtml"]);
+    expect(made.style["border-collapse"]).toBe("collapse");
+    expect(madeElements(made, "th").map(madeText)).toEqual(expect.arrayContaining(["shelf", "lower, behind the door"]));
+    expect(madeElements(made, "td")[0]!.style).toEqual({ "text-align": "right", padding: "0.2em 0.7em" });
     expect(() => table.toElement()).toThrow(
       "Expected `document` to be given where there is no global one, got undefined",
     );
@@ -189,6 +221,9 @@ describe("text of the caller", () => {
     ];
     for (const read of formsOf(made))
       expect(read).toMatchObject({ caption: plain, heads: [plain, shown(`${text}n`)], rows });
+    const element = made.toElement(fakeDocument()) as MadeElement;
+    expect(madeText(madeElements(element, "caption")[0]!)).toBe(plain);
+    expect(madeElements(element, "tr")[1]!.children.map(madeText)).toEqual([plain, plain]);
     for (const { sides } of [readHtml(made.toHtml()), readMarkdown(made.toMarkdown())])
       expect(sides).toEqual(["left", "right"]);
   });

@@ -1,8 +1,10 @@
-import { readFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
 import { beforeAll, describe, expect, test } from "vitest";
+import { definitionsOf } from "./find-definition.js";
 import { answers } from "./consumer.js";
 import { installPackage, type InstalledPackage, type Outcome } from "./installed-package.js";
 import { listEntries, readProjectFile, ROOT } from "./project.js";
@@ -54,9 +56,9 @@ async function probe(kind: "mjs" | "cjs"): Promise<Found> {
 }
 
 describe("the packed package", () => {
-  test("holds the build, the papers, the guides with their pictures, the examples and nothing else", () => {
+  test("holds the build with its maps, the sources that they lead to, the papers, the guides with their pictures, the examples and nothing else", () => {
     const known =
-      /^(?:dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)|docs\/guides\/[\w-]+\.md|docs\/pictures\/[\w-]+\.svg|examples\/(?:[\w-]+\/)?[\w-]+\.(?:ts|mjs|html|csv|css|json|ipynb))$/;
+      /^(?:dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)(?:\.map)?|src\/(?:[\w-]+\/)*[\w-]+\.ts|docs\/guides\/[\w-]+\.md|docs\/pictures\/[\w-]+\.svg|examples\/(?:[\w-]+\/)?[\w-]+\.(?:ts|mjs|html|csv|css|json|ipynb))$/;
     const papers = ["CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "README.md", "package.json"];
     expect(installed.packedFiles.filter((file) => !known.test(file) && !papers.includes(file))).toEqual([]);
     expect(installed.packedFiles).toEqual(expect.arrayContaining([...papers, "docs/guides/wood.md"]));
@@ -79,6 +81,95 @@ describe("the packed package", () => {
     expect(found["miterwright/errors"]?.names).toEqual(["InputError", "ParseError", "isInputError"]);
     for (const entry of ["miterwright", "miterwright/polygon", "miterwright/miter"])
       expect(found[entry]?.refusals, entry).toBeGreaterThan(0);
+  });
+
+  test.each(["mjs", "cjs"] as const)("names its errors as they are called (%s)", async (kind) => {
+    const program = `const { InputError, ParseError, parseLength, regularPolygon } = MITERWRIGHT;
+      const thrown = [() => regularPolygon({ sides: 2.5, side: 10 }), () => parseLength("?", "mm")].map((work) => { try { work(); } catch (error) { return [error.name, error.constructor.name, String(error).split(":")[0]]; } });
+      console.log(JSON.stringify([InputError.name, ParseError.name, ...thrown]));`;
+    const load =
+      kind === "mjs" ? 'import * as MITERWRIGHT from "miterwright";' : 'const MITERWRIGHT = require("miterwright");';
+    installed.write(`names.${kind}`, `${load}${program}`);
+    const { output } = await installed.run("node", `names.${kind}`);
+    expect(JSON.parse(output)).toEqual([
+      "InputError",
+      "ParseError",
+      ["InputError", "InputError", "InputError"],
+      ["ParseError", "ParseError", "ParseError"],
+    ]);
+  });
+
+  test("has maps that lead to the sources in it, and name no place of the machine that built it", () => {
+    const inside = (path: string): string =>
+      readFileSync(join(installed.folder, "node_modules/miterwright", path), "utf8");
+    const built = installed.packedFiles.filter((path) => /^dist\/.*\.(?:c?js|d\.c?ts)$/.test(path));
+    for (const path of built) {
+      const name = path.replace("dist/", "");
+      expect(inside(path).trimEnd().endsWith(`//# sourceMappingURL=${name}.map`), path).toBe(true);
+      const { version, file, sources } = JSON.parse(inside(`${path}.map`)) as {
+        version: number;
+        file: string;
+        sources: string[];
+      };
+      expect([version, file]).toEqual([3, name]);
+      const missing = sources.filter(
+        (source) => !installed.packedFiles.includes(source.startsWith("../") ? source.slice(3) : `dist/${source}`),
+      );
+      expect(missing, path).toEqual([]);
+    }
+    expect(built.length).toBeGreaterThan(60);
+  });
+
+  test.each(["mjs", "cjs"] as const)(
+    "throws from places of its sources, where source maps are on (%s)",
+    async (kind) => {
+      const load =
+        kind === "mjs"
+          ? 'import { regularPolygon } from "miterwright";'
+          : 'const { regularPolygon } = require("miterwright");';
+      installed.write(
+        `trace.${kind}`,
+        `${load} try { regularPolygon({ sides: 2.5, side: 10 }); } catch (error) { console.log(error.stack); }`,
+      );
+      const { output } = await installed.run("node", "--enable-source-maps", `trace.${kind}`);
+      const [, file, line] = /at (?:\S+ )?\(?\S*(src\/polygon\/regular-polygon\.ts):(\d+)/.exec(output)!;
+      expect(readProjectFile(file!).split("\n")[Number(line) - 1]).toMatch(/check|refuse|reject|regularPolygon/);
+    },
+  );
+
+  test("has declarations from which an editor finds where a name is declared in its sources", () => {
+    const base = join(installed.folder, "node_modules/miterwright");
+    installed.write(
+      "editor.ts",
+      'import { compoundMiter, formatLength, InputError, planFrame, regularPolygon, shopSheet, type FramePlan } from "miterwright";\nexport const used = [compoundMiter, formatLength, InputError, planFrame, regularPolygon, shopSheet];\nexport const read = (plan: FramePlan): unknown => plan.geometry.overall.polygon.acrossFlats;\n',
+    );
+    const names = [
+      "compoundMiter",
+      "formatLength",
+      "InputError",
+      "planFrame",
+      "regularPolygon",
+      "shopSheet",
+      "geometry",
+      "overall",
+      "acrossFlats",
+    ];
+    const found = definitionsOf(join(installed.folder, "editor.ts"), names);
+    expect(
+      Object.fromEntries(
+        Object.entries(found).map(([name, { file, text }]) => [name, [file.replace(`${base}/`, ""), text]]),
+      ),
+    ).toEqual({
+      compoundMiter: ["src/miter/compound-miter.ts", "compoundMiter"],
+      formatLength: ["src/units/format-length.ts", "formatLength"],
+      InputError: ["src/core/input-error.ts", "InputError"],
+      planFrame: ["src/frame/plan-frame.ts", "planFrame"],
+      regularPolygon: ["src/polygon/regular-polygon.ts", "regularPolygon"],
+      shopSheet: ["src/sheet/shop-sheet.ts", "shopSheet"],
+      geometry: ["src/frame/plan-frame.ts", "geometry"],
+      overall: ["src/frame/frame-geometry.ts", "overall"],
+      acrossFlats: ["src/polygon/measures.ts", "acrossFlats"],
+    });
   });
 
   test("names the same things in both formats, and all of them but the precise ones at its root", async () => {
@@ -148,6 +239,24 @@ describe("a program that uses the package", () => {
     }
   });
 
+  test("compiles the examples of the package, copied out of it as they are", async () => {
+    cpSync(join(installed.folder, "node_modules/miterwright/examples"), join(installed.folder, "examples"), {
+      recursive: true,
+    });
+    // What an example needs beside the package, a user installs.
+    for (const name of ["@types", "csv-parse"]) {
+      const link = join(installed.folder, "node_modules", name);
+      if (!existsSync(link)) symlinkSync(join(ROOT, "node_modules", name), link);
+    }
+    const { output, code } = await installed.run(
+      "node",
+      join(ROOT, "node_modules/typescript/bin/tsc"),
+      "-p",
+      "examples",
+    );
+    expect([output, code]).toEqual(["", 0]);
+  });
+
   test("fails to compile where it is wrong, so that compiling proves something", async () => {
     writeConsumer('import { noSuchThing } from "miterwright";\nnoSuchThing();\n');
     for (const project of ["node16", "bundler"] as const) {
@@ -156,4 +265,22 @@ describe("a program that uses the package", () => {
       expect(output).toContain("has no exported member 'noSuchThing'");
     }
   });
+});
+
+test("a fresh clone, which has no build, is built before it is packed", async () => {
+  const clone = mkdtempSync(join(tmpdir(), "miterwright-clone-"));
+  const manifest = JSON.parse(readProjectFile("package.json")) as { scripts: Record<string, string> };
+  // The real build takes long, and the other tests are about what it makes.
+  const build = `node -e "fs.mkdirSync('dist'); fs.writeFileSync('dist/index.js', '')"`;
+  writeFileSync(join(clone, "package.json"), JSON.stringify({ ...manifest, scripts: { ...manifest.scripts, build } }));
+  mkdirSync(join(clone, "src"));
+  writeFileSync(join(clone, "src/index.ts"), "export {};\n");
+  try {
+    const { code, output } = await installed.run("npm", "pack", "--dry-run", "--json", clone);
+    expect(code, output).toBe(0);
+    expect(output).toContain('"dist/index.js"');
+    expect(output).toContain('"src/index.ts"');
+  } finally {
+    rmSync(clone, { recursive: true });
+  }
 });

@@ -89,6 +89,21 @@ export const MOLDING_FIELDS: Readonly<Record<MoldingField, PlacedField>> = {
     kind: "angle",
     optional: true,
     placeholder: "0, it lies flat",
+    saidOtherwise: {
+      by: "slopeAs",
+      words: {
+        plumb: {
+          explain:
+            "Degrees off plumb: 0 stands upright like a box, 90 lies flat. In between the sides lean outward at their top, as in a tray.",
+          placeholder: "90, it lies flat",
+        },
+        spring: {
+          explain:
+            "The spring angle, between the molding's back and a wall: at 0 the back lies against the wall, at 90 the frame lies flat.",
+          placeholder: "90, it lies flat",
+        },
+      },
+    },
   },
   slopeAs: {
     step: "slope",
