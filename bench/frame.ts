@@ -1,57 +1,41 @@
 import { frameGeometry, planFrame, type ProfileBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
+import type { Job } from "./measure.js";
 
-/** How often a whole plan can be made, as when a slider is dragged. */
-export interface FrameRate {
-  /** What was measured. */
-  readonly name: string;
-  /** Calls in a second: the best of the trials, which a busy machine disturbs least. */
-  readonly callsPerSecond: number;
-}
-
-const CALLS = 200;
-const TRIALS = 15;
-
-/** A splayed frame with all that a brief can hold. */
-function briefOf(sides: number): ProfileBrief {
+/** A splayed frame with much of what a brief can hold, its lengths in millimeters times `unit`. */
+function briefOf(sides: number, unit = 1): ProfileBrief {
   return {
     sides,
     slope: 35,
-    opening: { contains: { width: 340, height: 260, allowance: 2 } },
-    clearance: 1.5,
-    profile: molding({ width: 60, thickness: 22, rabbet: { width: 8, depth: 14 } }),
-    contents: [{ name: "glass", thickness: 2 }],
+    opening: { contains: { width: 340 * unit, height: 260 * unit, allowance: 2 * unit } },
+    clearance: 1.5 * unit,
+    profile: molding({
+      width: 60 * unit,
+      thickness: 22 * unit,
+      rabbet: { width: 8 * unit, depth: 14 * unit },
+    }),
+    contents: [{ name: "glass", thickness: 2 * unit }],
     saw: tableSaw({}),
-    kerf: 3.2,
-    rough: { method: "square", allowance: 12 },
-    sticks: [{ id: "stick", length: 2400 }],
+    kerf: 3.2 * unit,
+    rough: { method: "square", allowance: 12 * unit },
+    sticks: [{ id: "stick", length: 2400 * unit }],
   };
-}
-
-function callsPerSecond(call: () => number): number {
-  const times = Array.from({ length: TRIALS }, () => {
-    const start = performance.now();
-    let sum = 0;
-    for (let k = 0; k < CALLS; k++) sum += call();
-    if (Number.isNaN(sum)) throw new Error("bug: a length is not a number");
-    return performance.now() - start;
-  });
-  return (1000 * CALLS) / Math.min(...times);
 }
 
 /**
- * Times whole plans, and their geometry alone.
+ * Whole plans, as they are made again and again while a slider is dragged, and their geometry alone.
  *
- * @returns one row a kind of call
+ * @returns the jobs by name
  */
-export function benchFrame(): FrameRate[] {
+export function frameJobs(): Record<string, Job> {
   const brief = briefOf(9);
+  const inches: ProfileBrief = { ...briefOf(9, 1 / 25.4), unit: "in" };
   const wide = briefOf(100);
-  const calls: Record<string, () => number> = {
+  return {
     "frameGeometry, 9 sides": () => frameGeometry(brief).sticks[0]!.longest.length,
     "planFrame, 9 sides": () => planFrame(brief).geometry.sticks[0]!.longest.length,
+    "planFrame, 9 sides, inches": () => planFrame(inches).geometry.sticks[0]!.longest.length,
     "planFrame, 100 sides": () => planFrame(wide).geometry.sticks[0]!.longest.length,
   };
-  return Object.entries(calls).map(([name, call]) => ({ name, callsPerSecond: callsPerSecond(call) }));
 }

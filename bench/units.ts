@@ -1,15 +1,8 @@
-import { pathToFileURL } from "node:url";
 import Fraction from "fraction.js";
 import { all, create } from "mathjs";
 import { nearestFraction, parseLength } from "miterwright/units";
-
-/** One comparison. */
-export interface UnitsRow {
-  /** What is compared with what. */
-  readonly name: string;
-  /** Median time of the other library over the median time of ours, in one run: above 1, ours is faster. */
-  readonly ratioOfMedians: number;
-}
+import { leastTimes } from "./measure.js";
+import type { Row } from "./row.js";
 
 /** A job done by ours and by another library. Both return something of it, so that none is optimized away. */
 interface Duel {
@@ -18,26 +11,7 @@ interface Duel {
   readonly other: () => number;
 }
 
-/** Calls of each side, taken in turns so that whatever else the machine does falls on both. */
-const ROUNDS = 41;
-const WARM_UPS = 10;
 const ITEMS = 500;
-
-function median(times: readonly number[]): number {
-  return [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
-}
-
-function timeOf(job: () => number): number {
-  const start = performance.now();
-  if (Number.isNaN(job())) throw new Error("a job of the benchmark came to nothing");
-  return performance.now() - start;
-}
-
-function ratioOfMedians({ ours, other }: Duel): number {
-  for (let k = 0; k < WARM_UPS; k++) if (Math.abs(ours() - other()) > 1e-6) throw new Error("the two do not agree");
-  const times: [number, number][] = Array.from({ length: ROUNDS }, () => [timeOf(ours), timeOf(other)]);
-  return median(times.map(([, theirs]) => theirs)) / median(times.map(([mine]) => mine));
-}
 
 /** Adds up what a job makes of every item. */
 function total<T>(items: readonly T[], job: (item: T) => number): () => number {
@@ -50,9 +24,10 @@ function total<T>(items: readonly T[], job: (item: T) => number): () => number {
  * The inputs are what people have: lengths on a tape, to a sixteenth, and decimals of few digits. mathjs reads no mixed
  * numbers with a unit, and fraction.js no units.
  *
- * @returns a row for every comparison, of this run
+ * @param budget - milliseconds of processor time in all
+ * @returns a row a comparison
  */
-export function benchUnits(): UnitsRow[] {
+export function benchUnits(budget: number): Row[] {
   const math = create(all!);
   const numbers = Array.from({ length: ITEMS }, (_, k) => 3 + k * 0.137);
   const mixed = numbers.map((_, k) => `${3 + k} ${1 + 2 * (k % 8)}/16`);
@@ -90,7 +65,9 @@ export function benchUnits(): UnitsRow[] {
       other: total(metric, (text) => math.unit(text).toNumber("in")),
     },
   ];
-  return duels.map((duel) => ({ name: duel.name, ratioOfMedians: ratioOfMedians(duel) }));
+  return duels.map(({ name, ours, other }) => {
+    if (!(Math.abs(ours() - other()) <= 1e-6)) throw new Error(`${name}: the two do not agree`);
+    const least = leastTimes({ ours, other }, budget / duels.length);
+    return { name, meaning: "times as fast as the other library", value: least["other"]! / least["ours"]! };
+  });
 }
-
-if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) console.table(benchUnits());
