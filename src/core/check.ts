@@ -4,6 +4,8 @@ import { InputError, type InputErrorCode } from "./input-error.js";
 export const MIN_LENGTH: number = 1e-100;
 /** Largest length that functions take. Its cube stays finite. */
 export const MAX_LENGTH: number = 1e100;
+/** Most sides of a frame, and of a panel whose cuts are listed one by one. */
+export const MAX_FRAME_SIDES: number = 1000;
 /** Most sides that a polygon may have. */
 const MAX_SIDES: number = 1e6;
 

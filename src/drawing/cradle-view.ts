@@ -46,7 +46,7 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   const { cradle } = readCutting(plan).cutting;
   if (cradle === null) return refuse("impossible", "cutting.cradle", cradle, "a cradle, which this plan needs none of");
   const { run, rise, top, angle, high, base: dip, stick } = cradle;
-  const box = boxAround([...stick, { x: 0, y: 0 }, { x: run, y: rise }]);
+  const box = boxAround([...stick, ...cradle.outline, { x: 0, y: 0 }, { x: run, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
   const wedge = cradle.outline.map(toPaper);

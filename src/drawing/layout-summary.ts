@@ -1,4 +1,5 @@
 import { checkArray, checkInteger, checkNumber, checkObject, checkText, refuse } from "../core/check.js";
+import { isolate } from "../core/isolate.js";
 import { checkJob } from "../stock/check-job.js";
 import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 
@@ -122,7 +123,7 @@ export function summarizeLayouts(job: StockJob, fit: Pick<StockFit, "layouts">):
 
 /** A name as it is written. */
 function shortName(name: string): string {
-  return name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…` : name;
+  return isolate(name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…` : name);
 }
 
 /**

@@ -1,3 +1,5 @@
+import { closeIsolates } from "../core/isolate.js";
+
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",
   "<": "&lt;",
@@ -13,13 +15,14 @@ const ENTITIES: Readonly<Record<string, string>> = {
 const FORBIDDEN: RegExp = /[\u0000-\u001f\u007f\ufffe\uffff]|\p{Cs}/gu;
 
 /**
- * A caller's text as one line of plain characters: runs of white space become one space (but spaces that tie words stay), characters that XML forbids become U+FFFD.
+ * A caller's text as one line of plain characters: runs of white space become one space (but spaces that tie words stay), characters that XML forbids become
+ * U+FFFD, and no sign for a direction reaches beyond its end.
  *
  * @param text - the text
  * @returns one line that XML and HTML can hold once it is escaped
  */
 export function oneLine(text: string): string {
-  return text.replace(/[\t-\r \u0085\u2028\u2029]+/g, " ").replace(FORBIDDEN, "\ufffd");
+  return closeIsolates(text.replace(/[\t-\r \u0085\u2028\u2029]+/g, " ").replace(FORBIDDEN, "\ufffd"));
 }
 
 /**

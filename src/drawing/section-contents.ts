@@ -1,3 +1,4 @@
+import { isolate } from "../core/isolate.js";
 import type { RabbetHold } from "../profile/index.js";
 import { drawLine, drawShape, drawText } from "./canvas.js";
 import type { ReadyOptions } from "./drawing-options.js";
@@ -38,7 +39,7 @@ function spread(heights: readonly number[], wished: readonly number[]): number[]
 function nameLayers(fit: RabbetHold, options: ReadyOptions): string[][] {
   return fit.layers.map(({ name, front, back }) => {
     // A thickness is never broken: it stands on a line of its own where it does not fit on the name's last one.
-    const lines = wrapText(name, TEXT_SIZE, NAME_WIDTH);
+    const lines = wrapText(name, TEXT_SIZE, NAME_WIDTH).map(isolate);
     const thickness = options.length(front - back);
     const last = `${lines.at(-1)!} ${thickness}`;
     if (textWidth(last, TEXT_SIZE).width > NAME_WIDTH) lines.push(thickness);

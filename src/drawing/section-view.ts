@@ -1,3 +1,4 @@
+import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
 import { markLabel, type FrameGeometry } from "../frame/index.js";
 import { sectionAt, type Profile, type RabbetHold } from "../profile/index.js";
@@ -101,7 +102,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
   const { slope, levelWidth, fit } = geometry;
   const stands = slope === 0 ? "lying flat" : `sloping ${angle(slope)}`;
   const layers =
-    fit?.possible === true ? fit.layers.map(({ name, front, back }) => `${name} ${length(front - back)}`) : [];
+    fit?.possible === true ? fit.layers.map(({ name, front, back }) => `${isolate(name)} ${length(front - back)}`) : [];
   const held = layers.length === 0 ? "" : ` In its rabbet, from the front: ${layers.join(", ")}.`;
   const miss = fit?.possible === false ? ` ${fit.why}.` : "";
   return `A side of the frame cut across, ${stands}; the frame's center is to the left. Level width ${length(levelWidth)}.${held}${miss}`;

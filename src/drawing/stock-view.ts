@@ -1,3 +1,4 @@
+import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
 import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 import { drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
@@ -86,7 +87,8 @@ function drawRows(
     let last = index;
     while (rows[last + 1]?.piece === piece && rows[last + 1]!.part > rows[last]!.part) last++;
     const { end, pitch } = rows[last]!;
-    const texts = last === index ? [`${count} × ${piece} ${length(size)}`, `${count} pieces`] : [`${count} × ${piece}`];
+    const name = `${count} × ${isolate(piece)}`;
+    const texts = last === index ? [`${name} ${length(size)}`, `${count} pieces`] : [name];
     drawBlock(start, end + (count - 1) * pitch, [...texts, String(count)]);
   });
 }
@@ -108,7 +110,7 @@ function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: numbe
       const size = length(own);
       const from = Math.max(outline[0]!.x, outline[3]!.x);
       const to = Math.min(outline[1]!.x, outline[2]!.x);
-      labelStretch(canvas, from, to, y, [`${piece} ${size}`, size]);
+      labelStretch(canvas, from, to, y, [`${isolate(piece)} ${size}`, size]);
     });
   }
   for (const { start, end } of summary.kept) {

@@ -1,3 +1,4 @@
+import { isolateText } from "../core/isolate.js";
 import { oneLine } from "./markup.js";
 import type { TableData } from "./table-data.js";
 
@@ -9,7 +10,7 @@ const SPECIAL: RegExp = /[\\`*_[\]<>|~&$@]|:(?=\/\/)|(?<=www)\./gi;
 
 /** A text of the caller as Markdown that shows it. A backslash before punctuation makes that plain (CommonMark 0.31, section 2.4). */
 function escapeMarkdown(text: string): string {
-  return oneLine(text).replace(SPECIAL, "\\$&");
+  return isolateText(oneLine(text)).replace(SPECIAL, "\\$&");
 }
 
 /**

@@ -1,3 +1,4 @@
+import { closeIsolates, isolateText } from "../core/isolate.js";
 import type { TableData } from "./table-data.js";
 
 /** Signs that take no column of a terminal, as accents that stand for themselves do. */
@@ -20,8 +21,9 @@ function columnsOf(text: string): number {
  * @returns the caption, an empty line, the heads, a rule as wide as each column, and the rows
  */
 export function plainTextOf(table: TableData): string {
-  const { caption, columns, cells } = table;
-  const heads = columns.map(({ label }) => label);
+  const { caption, columns } = table;
+  const cells = table.cells.map((row) => row.map(isolateText));
+  const heads = columns.map(({ label }) => isolateText(label));
   const widths = columns.map((_, index) =>
     [heads, ...cells].reduce((widest, row) => Math.max(widest, columnsOf(row[index]!)), 1),
   );
@@ -33,5 +35,11 @@ export function plainTextOf(table: TableData): string {
       })
       .join("  ")
       .trimEnd();
-  return [caption, "", line(heads), widths.map((width) => "-".repeat(width)).join("  "), ...cells.map(line)].join("\n");
+  return [
+    closeIsolates(caption),
+    "",
+    line(heads),
+    widths.map((width) => "-".repeat(width)).join("  "),
+    ...cells.map(line),
+  ].join("\n");
 }

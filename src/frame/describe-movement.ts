@@ -1,4 +1,5 @@
 import { checkArray, checkObject, refuse } from "../core/check.js";
+import { isolate } from "../core/isolate.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import type { LayerRoom } from "./contents-room.js";
 import type { FrameMovement, SeasonMovement } from "./frame-movement.js";
@@ -60,7 +61,7 @@ function roomLine(
       : lapLeft > 0
         ? `; the lip still laps it by ${length(lapLeft)}`
         : `; the lip then no longer laps it and falls short by ${length(-lapLeft)}`;
-  return `${name}, ${when}: it grows by up to ${length(needed)} at a side, and ${kept}. It draws back by up to ${length(retreat)}${lap}.`;
+  return `${isolate(name)}, ${when}: it grows by up to ${length(needed)} at a side, and ${kept}. It draws back by up to ${length(retreat)}${lap}.`;
 }
 
 /**

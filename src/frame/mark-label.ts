@@ -1,4 +1,5 @@
 import { refuse } from "../core/check.js";
+import { isolate } from "../core/isolate.js";
 
 const LABELS: Readonly<Record<string, string>> = {
   sightFace: "sight edge at the face",
@@ -19,7 +20,8 @@ const LABELS: Readonly<Record<string, string>> = {
  * What to call an arris on paper.
  *
  * @param mark - the name of a mark, or `null` for a line without one
- * @returns words for people; a name that is not ours is returned as it is
+ * @returns words for people; a name that is not ours is returned as it is, but for signs that set the direction of text, and between U+2068 and U+2069 where it
+ * runs from right to left
  * @throws {InputError} when it is neither text nor `null`
  * @example
  * ```ts
@@ -32,5 +34,5 @@ const LABELS: Readonly<Record<string, string>> = {
 export function markLabel(mark: string | null): string {
   if (mark === null) return "longest line of the stick";
   if (typeof mark !== "string") return refuse("type", "mark", mark, "the name of a mark, or null");
-  return Object.hasOwn(LABELS, mark) ? LABELS[mark]! : mark;
+  return Object.hasOwn(LABELS, mark) ? LABELS[mark]! : isolate(mark);
 }

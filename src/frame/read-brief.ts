@@ -7,6 +7,7 @@ import {
   checkWord,
   describeValue,
   isRecord,
+  MAX_FRAME_SIDES,
   reject,
 } from "../core/check.js";
 import { InputError } from "../core/input-error.js";
@@ -29,9 +30,6 @@ import { readGrain, readSpecies } from "./read-species.js";
 import { readSticks } from "./read-sticks.js";
 import { knownKeys, together } from "./together.js";
 import { usualFastenerRoom, usualGap, usualKerf } from "./usual-lengths.js";
-
-/** Most sides that a frame may have: beyond that the closed forms of `polygon` and `miter` still answer, but nobody saws. */
-const MAX_FRAME_SIDES: number = 1000;
 
 const BRIEF_KEYS: readonly string[] = [
   "sides",

@@ -1,4 +1,4 @@
-import { checkLengthOrZero, checkObject, checkWord, reject } from "../core/check.js";
+import { checkInteger, checkLengthOrZero, checkObject, checkWord, MAX_FRAME_SIDES, reject } from "../core/check.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import { offsetPolygon, polygonCorners, polygonExtent, type PolygonLike } from "../polygon/index.js";
 import { bestChain, chainSetting, sidesOnBlank } from "./cutting-chain.js";
@@ -6,7 +6,7 @@ import type { LocatedPoint, PanelCorner, PanelPlan } from "./panel-plan.js";
 
 /** Options of {@link planPanel}. */
 export interface PlanPanelOptions {
-  /** The opening that the panel goes into; only `sides` and `apothem` are read. */
+  /** The opening that the panel goes into; only `sides`, 3 to 1000, and `apothem` are read. */
   readonly polygon: PolygonLike;
   /** Kept free at every side, 0 or more; default 0. */
   readonly clearance?: number | undefined;
@@ -61,6 +61,7 @@ export function planPanel(options: PlanPanelOptions): PanelPlan {
   const wanted = checkWord(given["pose"] ?? "side-down", "pose", ["side-down", "corner-down"]);
   const chainWay = checkWord(given["chain"] ?? "both", "chain", ["both", "one"]);
   const { polygon } = options;
+  checkInteger(checkObject(polygon, "polygon")["sides"], "polygon.sides", 3, MAX_FRAME_SIDES);
   polygonExtent(polygon);
   if (!(polygon.apothem > clearance)) {
     reject(
@@ -75,9 +76,8 @@ export function planPanel(options: PlanPanelOptions): PanelPlan {
   const pose = sides % 4 === 0 ? "side-down" : wanted;
   const blank = polygonExtent(panel, pose);
   const bare = polygonCorners(panel, pose);
-  // A million corners are too many for the arguments of one call.
-  const left = bare.reduce((least, { x }) => Math.min(least, x), Infinity);
-  const low = bare.reduce((least, { y }) => Math.min(least, y), Infinity);
+  const left = Math.min(...bare.map(({ x }) => x));
+  const low = Math.min(...bare.map(({ y }) => y));
   const points = bare.map((corner) => ({ x: corner.x - left, y: corner.y - low }));
   const existing = sidesOnBlank(sides, pose);
   const { step: sidesOn, links } = bestChain(sides, existing, chainWay === "one");

@@ -4,7 +4,7 @@ import {
   checkInteger,
   checkNumber,
   checkObject,
-  checkSides,
+  MAX_FRAME_SIDES,
   refuse,
   reject,
 } from "../core/check.js";
@@ -26,7 +26,7 @@ function checkPlan(value: unknown): void {
   checkInside(blank["width"], "plan.blank.width", 0, 1e107);
   checkInside(blank["height"], "plan.blank.height", 0, 1e107);
   const { sides } = checkObject(plan["panel"], "plan.panel");
-  const count = checkSides(sides, "plan.panel.sides");
+  const count = checkInteger(sides, "plan.panel.sides", 3, MAX_FRAME_SIDES);
   const corners = checkArray(plan["corners"], "plan.corners", "an array of corners");
   if (corners.length !== count)
     refuse("range", "plan.corners", corners, "an array of as many corners as the panel has sides");

@@ -1,3 +1,4 @@
+import { isolate } from "../core/isolate.js";
 import type { ContentsStack, FramePlan, MaterialPart } from "../frame/index.js";
 import { costText } from "./cost-text.js";
 import { element, list, table, type Content, type Markup } from "./html.js";
@@ -32,7 +33,7 @@ function layersTable(stack: ContentsStack, parts: readonly MaterialPart[], words
     const cost = price?.cost ?? null;
     const glazing = kind === null || kind === "sheet" || name.toLowerCase().includes(kind) ? "" : `, ${kind}`;
     return [
-      `${name}${glazing}`,
+      `${isolate(name)}${glazing}`,
       length(thickness),
       length(behind),
       ...(weighed ? [mass === null ? "?" : quantityText(mass, "mass", words)] : []),

@@ -1,3 +1,4 @@
+import { isolate } from "../core/isolate.js";
 import { drawPlanView, drawSection } from "../drawing/index.js";
 import { markLetters } from "../drawing/mark-letters.js";
 import { markLabel, type FramePlan, type PartialSum } from "../frame/index.js";
@@ -20,7 +21,10 @@ function sumFact(name: string, sum: PartialSum | null, write: (value: number) =>
   if (sum === null) return [];
   const { total, missing } = sum;
   if (total === null) return [];
-  return fact(name, missing.length === 0 ? write(total) : `at least ${write(total)}, without ${missing.join(", ")}`);
+  return fact(
+    name,
+    missing.length === 0 ? write(total) : `at least ${write(total)}, without ${missing.map(isolate).join(", ")}`,
+  );
 }
 
 /**

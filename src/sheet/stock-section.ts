@@ -1,3 +1,4 @@
+import { isolate } from "../core/isolate.js";
 import { drawStock } from "../drawing/index.js";
 import type { FramePlan } from "../frame/index.js";
 import type { StockFit, StockJob } from "../stock/index.js";
@@ -17,13 +18,13 @@ function statusText({ status, gap, shortage, unplaced }: StockFit): string {
   if (status === "optimal") return "No cheaper way to cut the sticks up exists.";
   if (status === "feasible")
     return `A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))}% at the most.`;
-  const missing = unplaced.map(({ piece, count }) => `${count} × ${piece}`).join(", ");
+  const missing = unplaced.map(({ piece, count }) => `${count} × ${isolate(piece)}`).join(", ");
   return `${shortage === "proven" ? "The sticks can't give all pieces" : "No way was found to get all pieces from the sticks"}: still missing ${missing}.`;
 }
 
 function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
   const rows = summarizeLayouts(job, fit).map((summary) => [
-    `${summary.times} × ${summary.stick}`,
+    `${summary.times} × ${isolate(summary.stick)}`,
     length(summary.length),
     describePieces(summary, length),
     summary.kept.length > 0
@@ -83,7 +84,7 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
 export function stockSection(plan: FramePlan, fit: StockFit | undefined, words: Words): Markup {
   const { job } = plan;
   if (fit === undefined || job === undefined) return { html: "" };
-  const bought = fit.sticks.map(({ stick, count }) => `${count} × ${stick}`);
+  const bought = fit.sticks.map(({ stick, count }) => `${count} × ${isolate(stick)}`);
   const drawn = fit.layouts.slice(0, MOST_DRAWN);
   const pictures = drawn.flatMap((_, index) => {
     if (index % TOGETHER > 0) return [];

@@ -13,7 +13,7 @@ import type { Wood } from "./wood-species.js";
 export type PanelShape = OneOf<{
   /** A regular polygon, standing on side 0; no more of it is read than these two. */
   readonly polygon: {
-    /** Number of sides, an integer from 3 to 1e6. */
+    /** Number of sides, an integer from 3 to 1000. */
     readonly sides: number;
     /** Distance from the center to the middle of a side, 1e-100 to 1e100. */
     readonly apothem: number;

@@ -1,4 +1,4 @@
-import { checkLength, checkObject, checkOneOf, checkSides } from "../core/check.js";
+import { checkInteger, checkLength, checkObject, checkOneOf, MAX_FRAME_SIDES } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 
@@ -32,7 +32,7 @@ function boxSides(value: unknown): PanelSide[] {
 /** The sides of a regular polygon that stands on side 0, counter-clockwise from it. */
 function polygonSides(value: unknown): PanelSide[] {
   const polygon = checkObject(value, "polygon");
-  const sides = checkSides(polygon["sides"], "polygon.sides");
+  const sides = checkInteger(polygon["sides"], "polygon.sides", 3, MAX_FRAME_SIDES);
   const radius = checkLength(polygon["apothem"], "polygon.apothem") / cosDeg(180 / sides);
   /** The direction that lies so many half sides on from the middle of side 0. */
   const direction = (halves: number): Point => {

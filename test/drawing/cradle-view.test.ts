@@ -44,6 +44,13 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
   });
 });
 
+test.each([1e20, 1e150])("a wedge from a file with a corner at %d is drawn at once", (far) => {
+  const { geometry, cutting } = plan({ slope: 25, lay: "propped" });
+  const outline = [...cutting.cradle!.outline.slice(0, 2), { x: far, y: far }];
+  const { svg } = drawCradle({ geometry, cutting: { ...cutting, cradle: { ...cutting.cradle!, outline } } }, WORDS);
+  expect(svg.length).toBeLessThan(20_000);
+});
+
 test("a stick whose lip reaches below the wedge's toe has a base under the wedge, and the key says how high", () => {
   const steep = drawCradle(plan({ slope: 70, lay: "propped" }), WORDS);
   const read = readDrawing(steep);

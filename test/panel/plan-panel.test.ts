@@ -208,8 +208,8 @@ describe("metamorphic laws", () => {
   });
 });
 
-test("a panel may have a million sides, odd or even", () => {
-  for (const sides of [1_000_000, 999_999]) {
+test("a panel may have a thousand sides, odd or even", () => {
+  for (const sides of [1000, 999]) {
     const { cuts, setting } = planPanel({ polygon: { sides, apothem: 1 } });
     expect(cuts).toHaveLength(sides - (sides % 2 === 0 ? 4 : 1));
     expect(setting).toBe((sides % 2 === 0 ? 360 : 90) / sides);
@@ -222,9 +222,10 @@ test("a plan from JSON is cut the same way", () => {
 });
 
 test.each([
+  [{ polygon: { sides: 2, apothem: 5 } }, "Expected `polygon.sides` to be an integer from 3 to 1000, got 2 (number)"],
   [
-    { polygon: { sides: 2, apothem: 5 } },
-    "Expected `polygon.sides` to be an integer from 3 to 1000000, got 2 (number)",
+    { polygon: { sides: 1_000_000, apothem: 5 } },
+    "Expected `polygon.sides` to be an integer from 3 to 1000, got 1000000 (number)",
   ],
   [{}, "Expected `polygon` to be an object, got undefined"],
   [

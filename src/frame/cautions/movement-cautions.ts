@@ -1,4 +1,5 @@
 import type { Caution } from "../../core/caution.js";
+import { isolate } from "../../core/isolate.js";
 import type { FilledBrief, LayerMaterial } from "../brief.js";
 import type { LayerRoom } from "../contents-room.js";
 import type { FrameMovement } from "../frame-movement.js";
@@ -35,11 +36,11 @@ const SLIGHT: number = 0.1;
 function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Caution[] {
   if (enough) return [];
   if (needed - clearance < ruleLength(SLIGHT, unit)) {
-    const slight = `The clearance leaves "${name}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`;
+    const slight = `The clearance leaves "${isolate(name)}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`;
     const numbers = { length: { clearance, needed } };
     return [makeCaution("panel-room", "note", slight, numbers, sourceOf(contents[layer]!.material))];
   }
-  const sentence = `The clearance leaves too little room for "${name}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
+  const sentence = `The clearance leaves too little room for "${isolate(name)}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
   return [
     makeCaution("panel-room", "care", sentence, { length: { clearance, needed } }, sourceOf(contents[layer]!.material)),
   ];
@@ -47,7 +48,7 @@ function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, cont
 
 function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Caution[] {
   if (lapLeft === null || lapLeft > 0) return [];
-  const sentence = `When "${name}" and the lip have drawn back, the lip no longer laps it at some side: it shows its edge and can fall out. Take a wider rabbet or less clearance.`;
+  const sentence = `When "${isolate(name)}" and the lip have drawn back, the lip no longer laps it at some side: it shows its edge and can fall out. Take a wider rabbet or less clearance.`;
   return [
     makeCaution("panel-lap", "danger", sentence, { length: { lapLeft, retreat } }, sourceOf(contents[layer]!.material)),
   ];
