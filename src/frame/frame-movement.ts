@@ -3,6 +3,7 @@ import type { OpenMiter } from "../wood/index.js";
 import type { FilledBrief } from "./brief.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { rangeOf } from "./range-of.js";
+import type { PlacedMark } from "./ring-geometry-types.js";
 import { sectionMovement, type OutwardShift, type SectionMovement } from "./section-movement.js";
 import { moistureYear } from "./usual-year.js";
 
@@ -14,8 +15,10 @@ export interface SeasonMovement extends OpenMiter {
   readonly levelWidth: number;
   /** Change of the lip's level width, from the innermost point to where the contents touch; positive when it swells. */
   readonly lip: number;
-  /** How far the innermost point has drawn back at every side, 0 or more: what the lip laps less. */
+  /** How far the innermost point has drawn back at every side, 0 or more: what the lip laps less. Of several innermost points the one that draws back most counts. */
   readonly sightOpens: number;
+  /** The names of the innermost arrises that draw back so far: several where they tie, none where the point has no name. */
+  readonly sightArrises: readonly string[];
   /** How far the opening has grown at every side where the contents touch, 0 or more. */
   readonly openingGrows: number;
 }
@@ -86,18 +89,26 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
   if (brief.species === undefined) return null;
   const section = sectionMovement(brief, geometry);
   const { made, seasons } = moistureYear(brief.moisture);
-  const { longest, shortest } = geometry.sticks[0]!;
   const { planMiter } = geometry.corners[0]!;
+  const { longest, shortest } = geometry.sticks[0]!;
+  // All that tie, as both arrises of an edge do that stands plumb: they need not move alike.
+  const tie = ALIKE * (longest.out - shortest.out);
+  const isInnermost = ({ out }: PlacedMark): boolean => out - shortest.out <= tie;
+  const inner = section.points.filter(isInnermost);
+  const outer = section.points.filter(({ out }) => longest.out - out <= tie);
+  const innerMarks = Object.entries(geometry.marks).filter(([, mark]) => isInnermost(mark));
   const moved = seasons.map((moisture): SeasonMovement => {
     const shift = section.shift(made, moisture);
     const range = rangeOf(section.points.map(shift));
-    const [sight, contents] = [shift(shortest), shift(geometry.deciding)];
+    const [sight, contents] = [Math.max(...inner.map(shift)), shift(geometry.deciding)];
+    const alike = ALIKE * (range[1] - range[0]);
     return {
       ...openBy(section.points, shift, range, planMiter),
       moisture,
-      levelWidth: shift(longest) - contents + 0,
+      levelWidth: Math.max(...outer.map(shift)) - contents + 0,
       lip: contents - sight + 0,
       sightOpens: Math.max(0, sight - range[0]),
+      sightArrises: innerMarks.filter(([, mark]) => sight - shift(mark) <= alike).map(([name]) => name),
       openingGrows: Math.max(0, contents - range[0]),
     };
   });

@@ -41,6 +41,43 @@ function firstSeason(changes: Partial<ProfileBrief>): SeasonMovement {
   return movementOf(changes).seasons[0]!;
 }
 
+describe("innermost arrises that tie", () => {
+  const plumb = molding({ width: 40, thickness: 20, madeFor: { slope: 30, inner: true } });
+
+  test("are all looked at: of a plumb sight edge the one counts that draws back most, and it is named", () => {
+    const { geometry, movement } = planFrame(briefOf({ slope: 30, profile: plumb }));
+    const { sightFace, sightBack } = geometry.marks as Record<string, { out: number; up: number }>;
+    expect(sightFace!.out).toBeCloseTo(sightBack!.out, 12);
+    const stretch = (how: GrainName): number =>
+      seasonalMovement({ species: "white oak", width: 1, grain: how, from: 9, to: 6 }).fraction;
+    const ring = pressRing({
+      sides: 4,
+      slope: 30,
+      outline: plumb.outline,
+      across: stretch("flat-sawn"),
+      through: stretch("quarter-sawn"),
+    });
+    const [face, back] = [sightFace!, sightBack!].map(({ out, up }) => ring.growthAt(out, up));
+    // The thickness moves less than the width, so the two arrises of the edge part.
+    expect(Math.abs(face! - back!)).toBeGreaterThan(0.02);
+    const [dry] = movement!.seasons;
+    expect(dry!.sightOpens).toBeCloseTo(Math.max(face!, back!), 10);
+    expect(dry!.sightArrises).toEqual([face! > back! ? "sightFace" : "sightBack"]);
+    // Whichever comes first in the list of marks.
+    const { sightFace: first, ...rest } = plumb.marks;
+    const reordered: Profile = { outline: plumb.outline, marks: { ...rest, sightFace: first } };
+    const [same] = planFrame(briefOf({ slope: 30, profile: reordered })).movement!.seasons;
+    expect([same!.sightOpens, same!.lip]).toEqual([dry!.sightOpens, dry!.lip]);
+  });
+
+  test("are both named where they draw back alike, and the one that there is where there is one", () => {
+    expect([...firstSeason({}).sightArrises].sort()).toEqual(["sightBack", "sightFace"]);
+    expect(firstSeason({ slope: 20 }).sightArrises).toEqual(["sightFace"]);
+    expect(firstSeason({ slope: -20 }).sightArrises).toEqual(["sightBack"]);
+    expect(firstSeason({ profile: { outline: plain.outline, marks: {} } }).sightArrises).toEqual([]);
+  });
+});
+
 describe("a ring of which every point is moved and that is pressed together", () => {
   const anyCase = fc.record({
     sides: fc.oneof(fc.integer({ min: 3, max: 24 }), fc.constantFrom(97, 1000)),
@@ -147,7 +184,13 @@ describe("laws", () => {
   test("without a change of moisture nothing moves", () => {
     fc.assert(
       fc.property(anyProfile, anySlope, movingWood, anyGrain, seasonMoisture, (profile, slope, species, grain, at) => {
-        const still = firstSeason({ profile, slope, species, grain, moisture: { made: at, seasons: [at] } });
+        const { sightArrises, ...still } = firstSeason({
+          profile,
+          slope,
+          species,
+          grain,
+          moisture: { made: at, seasons: [at] },
+        });
         expect(still).toEqual({
           opens: "nowhere",
           gap: 0,
@@ -159,6 +202,8 @@ describe("laws", () => {
           sightOpens: 0,
           openingGrows: 0,
         });
+        // Where nothing moves, all that are innermost draw back alike.
+        expect(sightArrises.length).toBeGreaterThan(0);
       }),
     );
   });
