@@ -6,6 +6,7 @@ import { html, type Markup } from "./html.js";
 import { drawingWidth, showCard } from "./plan-view.js";
 import { fitInWorker, type Fitting } from "./stock-client.js";
 import type { StockAnswer } from "./stock-messages.js";
+import { showRack } from "./status-view.js";
 import type { Writers } from "./writers.js";
 
 /** How far the cut plan of the page is. */
@@ -27,6 +28,7 @@ function markupOf(): Markup | null {
 }
 
 function show(): void {
+  showRack(now);
   const card = find("card-stock", HTMLElement);
   const body = card.querySelector<HTMLElement>(".body")!;
   body.classList.toggle("stale", now.kind === "pending");

@@ -1,14 +1,32 @@
 import { describeCaution, type FramePlan } from "miterwright/frame";
+import type { StockFit } from "miterwright/stock";
+import { shortageText } from "./cards/stock-card.js";
 import type { Writers } from "./writers.js";
+
+/** What is known of the rack: nothing was asked of it, it is being looked at, what it gives, or why it does not suit. */
+export type Rack =
+  | { readonly kind: "none" | "pending" }
+  | { readonly kind: "fit"; readonly fit: StockFit }
+  | { readonly kind: "refused"; readonly why: string };
+
+/** What the rack lacks; "" where it lacks nothing. */
+function rackText({ cautions }: FramePlan, rack: Rack): string {
+  const short = cautions.find(({ code }) => code === "short-stick");
+  if (short !== undefined) return short.sentence;
+  if (rack.kind === "refused") return `The sticks don't suit: ${rack.why}`;
+  return rack.kind === "fit" && rack.fit.status === "short" ? shortageText(rack.fit) : "";
+}
 
 /**
  * How far a plan is: ready, or what is in its way.
  *
  * @param plan - the plan
  * @param writers - how lengths and angles are written
+ * @param rack - what is known of the sticks; default nothing
  * @returns a sentence or two
  */
-export function readyText({ cutting, geometry, cautions, contents }: FramePlan, writers: Writers): string {
+export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind: "none" }): string {
+  const { cutting, geometry, cautions, contents } = plan;
   const missed = cautions.find(({ code, severity }) => code === "missed-lip" && severity !== "note");
   if (missed !== undefined) {
     const { sentence, numbers } = describeCaution(missed, writers);
@@ -16,8 +34,11 @@ export function readyText({ cutting, geometry, cautions, contents }: FramePlan, 
   }
   if (contents.possible === false) return `Not ready yet. The contents can't be held. ${contents.why ?? ""}`;
   if (cutting.lay === null) return "No way to lay the stick suits this saw.";
+  const lack = rackText(plan, rack);
+  if (lack !== "") return `Not ready yet. ${lack}`;
   const { length, angle } = writers;
   const { longest, count } = geometry.sticks[0]!;
   const { miter, bevel } = cutting.lay.first;
-  return `The plan is ready: ${count} pieces of ${length(longest.length)}, miter scale at ${angle(miter.reading)}, bevel scale at ${angle(bevel.reading)}.`;
+  const said = rack.kind === "pending" ? "The sticks are still being fitted" : "The plan is ready";
+  return `${said}: ${count} pieces of ${length(longest.length)}, miter scale at ${angle(miter.reading)}, bevel scale at ${angle(bevel.reading)}.`;
 }

@@ -3,7 +3,7 @@ import { find, showMarkup } from "./elements.js";
 import { labelOf } from "./form-view.js";
 import { html } from "./html.js";
 import type { PlannedJob } from "./plan-job.js";
-import { readyText } from "./ready-text.js";
+import { readyText, type Rack } from "./ready-text.js";
 import type { Writers } from "./writers.js";
 
 /**
@@ -44,6 +44,24 @@ function showWhetherPlanned(isPlanned: boolean, gist: string): void {
   find("print-section", HTMLButtonElement).disabled = !isPlanned;
 }
 
+/** The plan that the status is about, and what is known of the rack. */
+let shown: { readonly plan: FramePlan; readonly writers: Writers } | null = null;
+let rack: Rack = { kind: "none" };
+
+function sayReady(): void {
+  if (shown !== null) say("status", readyText(shown.plan, shown.writers, rack));
+}
+
+/**
+ * Takes what is known of the rack into the status: a plan whose sticks run out is not ready.
+ *
+ * @param now - what is known
+ */
+export function showRack(now: Rack): void {
+  rack = now;
+  sayReady();
+}
+
 /**
  * Shows how far the plan is, and what is in its way.
  *
@@ -53,7 +71,8 @@ function showWhetherPlanned(isPlanned: boolean, gist: string): void {
 export function showStatus({ plan, issues, needed }: PlannedJob, writers: Writers): void {
   const wrong = issues.map(({ field }) => field);
   showWanted([...new Set([...wrong, ...needed])]);
-  if (plan !== null) say("status", readyText(plan, writers));
+  shown = plan === null ? null : { plan, writers };
+  if (plan !== null) sayReady();
   else say("status", wrong.length > 0 ? "Something in the form can't be used yet:" : "Still needed:");
   showWhetherPlanned(plan !== null, plan === null ? "No plan yet" : essence(plan, writers));
 }
@@ -64,6 +83,7 @@ export function showStatus({ plan, issues, needed }: PlannedJob, writers: Writer
  * @param cause - the numbers, which can't all be written or drawn, or a fault of the page
  */
 export function showFailure(cause: "numbers" | "page"): void {
+  shown = null;
   showWanted([]);
   const why =
     cause === "numbers"

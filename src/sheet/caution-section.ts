@@ -1,4 +1,6 @@
 import { describeCaution, type FramePlan } from "../frame/index.js";
+import type { StockFit } from "../stock/index.js";
+import { statusText } from "./stock-section.js";
 import { element, type Content, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
@@ -18,17 +20,24 @@ function cautionItem(caution: Caution, words: Words): Content {
 }
 
 /**
- * What has to be known before anything else: that the contents miss the lip. A plan with that is not one to cut by.
+ * What has to be known before anything else: that the contents miss the lip, that no stick is long enough, or that the sticks run out. A plan with one of
+ * these is not one to cut by.
  *
  * @param plan - the plan
+ * @param fit - what `fitStock` made of its job
  * @param words - the formatters
- * @returns a paragraph, or nothing
+ * @returns a paragraph for each, or nothing
  */
-export function firstWord(plan: FramePlan, words: Words): Markup[] {
-  const missed = plan.cautions.find(({ code, severity }) => code === "missed-lip" && severity !== "note");
-  if (missed === undefined) return [];
-  const { sentence, numbers } = describeCaution(missed, words);
-  return [element("p", element("strong", `Not ready to cut. ${sentence} (${numbers})`))];
+export function firstWord(plan: FramePlan, fit: StockFit | undefined, words: Words): Markup[] {
+  const grave = plan.cautions.filter(
+    ({ code, severity }) => (code === "missed-lip" && severity !== "note") || code === "short-stick",
+  );
+  const reasons = grave.map((caution) => {
+    const { sentence, numbers } = describeCaution(caution, words);
+    return `${sentence} (${numbers})`;
+  });
+  if (fit?.status === "short") reasons.push(statusText(fit));
+  return reasons.map((reason) => element("p", element("strong", `Not ready to cut. ${reason}`)));
 }
 
 /**

@@ -85,7 +85,7 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
     .split(/\r?\n/)
     .flatMap((line) => (line.trim() === "" ? [] : [element("p", line)]));
   const body = join([
-    element("header", element("h1", title), ...firstWord(whole, words), ...note, factsOf(whole, words)),
+    element("header", element("h1", title), ...firstWord(whole, fit, words), ...note, factsOf(whole, words)),
     element(
       "main",
       frameSection(

@@ -13,13 +13,29 @@ const TOGETHER: number = 6;
 /** More layouts than this are only listed. */
 const MOST_DRAWN: number = 30;
 
-/** How good the plan is, in the words of its proof. */
-function statusText({ status, gap, shortage, unplaced }: StockFit): string {
+/**
+ * How good the plan is, in the words of its proof.
+ *
+ * @param fit - the plan
+ * @returns a sentence
+ */
+export function statusText(fit: StockFit): string {
+  const { status, gap, shortage, unplaced } = fit;
   if (status === "optimal") return "No cheaper way to cut the sticks up exists.";
   if (status === "feasible")
     return `A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))}% at the most.`;
   const missing = unplaced.map(({ piece, count }) => `${count} × ${isolate(piece)}`).join(", ");
   return `${shortage === "proven" ? "The sticks can't give all pieces" : "No way was found to get all pieces from the sticks"}: still missing ${missing}.`;
+}
+
+/** What the sticks cost in all, as far as costs were given; "" where none was. */
+function stickCosts({ sticks }: StockJob, fit: StockFit): string {
+  const costs = new Map(sticks.map(({ id, cost }) => [id, cost]));
+  const priced = fit.sticks.filter(({ stick }) => costs.get(stick) !== undefined);
+  if (priced.length === 0) return "";
+  const sum = priced.reduce((total, { stick, count }) => total + count * costs.get(stick)!, 0);
+  const others = fit.sticks.filter(({ stick }) => costs.get(stick) === undefined).map(({ stick }) => stick);
+  return ` They cost ${costText(sum)}${others.length === 0 ? " in all" : `, and ${others.join(", ")} without a cost`}.`;
 }
 
 function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
@@ -94,7 +110,10 @@ export function stockSection(plan: FramePlan, fit: StockFit | undefined, words: 
   return element(
     "section",
     element("h2", "Sticks"),
-    element("p", `Take ${bought.length === 0 ? "no stick" : bought.join(", ")}. ${statusText(fit)}`),
+    element(
+      "p",
+      `Take ${bought.length === 0 ? "no stick" : bought.join(", ")}.${stickCosts(job, fit)} ${statusText(fit)}`,
+    ),
     join(pictures),
     cutList(job, fit, words),
   );

@@ -5,7 +5,7 @@ import { CARDS } from "../../docs/bench/cards/index.js";
 import { stockMarkup } from "../../docs/bench/cards/stock-card.js";
 import { exampleJob } from "../../docs/bench/example-job.js";
 import { dryFitMarkup, formMarkup, rowMarkup, wordList } from "../../docs/bench/form-markup.js";
-import type { JobState } from "../../docs/bench/job-state.js";
+import type { JobState, Row } from "../../docs/bench/job-state.js";
 import { planJob } from "../../docs/bench/plan-job.js";
 import { wordsIn, WORDS } from "../../docs/bench/words.js";
 import { writersOf } from "../../docs/bench/writers.js";
@@ -141,6 +141,24 @@ describe("the cards", () => {
     const stock = stockMarkup(plan!.job!, fit, writersOf(state.values), 400).html;
     for (const markup of [...Object.values(cardsOf(state)), stock]) expect(markup ?? "").not.toContain("<img");
     expect(stock).toContain("&lt;img src=x onerror=alert(1)&gt;");
+  });
+
+  test("say what the sticks cost in all, as far as costs were typed", () => {
+    const said = (sticks: readonly Row[]): string => {
+      const state = jobOf(TRAY, { sticks });
+      const { job } = planJob(state).plan!;
+      return textOf(stockMarkup(job!, fitStock(job!), writersOf(state.values), 400).html);
+    };
+    expect(said([{ length: "700", name: "ash", cost: "4.2" }])).toMatch(
+      /Take 3 × ash: .* in all\. They cost 12\.60 in all\./,
+    );
+    expect(said([{ length: "700", name: "ash" }])).not.toContain("They cost");
+    expect(
+      said([
+        { length: "700", name: "ash", count: "1", cost: "0.5" },
+        { length: "700", name: "elm" },
+      ]),
+    ).toContain("They cost 0.50, and elm with no cost typed.");
   });
 
   test("say how good a cut plan is", () => {

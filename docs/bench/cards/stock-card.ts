@@ -7,18 +7,43 @@ import { bullets } from "./tables.js";
 /** More layouts than this are not drawn. */
 const MOST_DRAWN: number = 24;
 
+/**
+ * That some pieces are missing.
+ *
+ * @param fit - a fit that is short
+ * @returns a sentence
+ */
+export function shortageText(fit: StockFit): string {
+  const { shortage, unplaced } = fit;
+  const missing = unplaced.reduce((sum, { count }) => sum + count, 0);
+  return shortage === "proven"
+    ? `The rack is too small: however it is cut up, ${missing} ${missing === 1 ? "piece is" : "pieces are"} missing.`
+    : `No way was found to get all pieces from the rack: ${missing} still missing.`;
+}
+
+/** What the sticks cost in all, as far as costs were typed; "" where none was. */
+function costText({ sticks }: StockJob, fit: StockFit): string {
+  let sum = 0;
+  const without: string[] = [];
+  for (const { stick, count } of fit.sticks) {
+    const cost = sticks.find(({ id }) => id === stick)?.cost;
+    if (cost === undefined) without.push(stick);
+    else sum += count * cost;
+  }
+  if (without.length === fit.sticks.length) return "";
+  return ` They cost ${sum.toFixed(2)}${without.length === 0 ? " in all" : `, and ${without.join(", ")} with no cost typed`}.`;
+}
+
 /** How good the plan is, in words. */
-function verdict({ status, gap, shortage, unplaced, stopped }: StockFit): string {
+function verdict(fit: StockFit): string {
+  const { status, gap, stopped } = fit;
   if (status === "optimal") return "This is proven: no cheaper way to cut the sticks up exists.";
   if (status === "feasible") {
     const why =
       stopped === "asked" ? "The search was stopped. " : stopped === "time" ? "The search ran out of time. " : "";
     return `${why}A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))} % at the most.`;
   }
-  const missing = unplaced.reduce((sum, { count }) => sum + count, 0);
-  return shortage === "proven"
-    ? `The rack is too small: however it is cut up, ${missing} ${missing === 1 ? "piece is" : "pieces are"} missing.`
-    : `No way was found to get all pieces from the rack: ${missing} still missing.`;
+  return shortageText(fit);
 }
 
 /**
@@ -39,7 +64,7 @@ export function stockMarkup(job: StockJob, fit: StockFit, writers: Writers, widt
   const kept = (job.keep ?? 0) > 0 ? `Offcuts to keep: ${length(fit.kept)}. ` : "";
   const left = fit.layouts.length - drawn.layouts.length;
   return html`${bullets([
-      `Take ${taken === "" ? "no stick" : taken}: ${length(fit.used)} in all.`,
+      `Take ${taken === "" ? "no stick" : taken}: ${length(fit.used)} in all.${costText(job, fit)}`,
       verdict(fit),
       `Pieces: ${length(fit.made)}. ${kept}Saw cuts and waste: ${length(fit.waste)}.`,
     ])}
