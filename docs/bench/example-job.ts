@@ -12,6 +12,7 @@ export function exampleJob(): JobState {
       ...empty.values,
       width: "340",
       height: "260",
+      allowance: "2",
       clearance: "1.5",
       sides: "9",
       moldingWidth: "60",

@@ -46,7 +46,7 @@ export interface RingClosure {
   readonly roll: number;
   /**
    * By how far the corners that the ring stands on are out of one plane, its last joint closed by half from either side: the distance between the two planes that hold them all and are parallel to
-   * the plane that fits them best, by least squares of heights. Other parallel planes may hold them at a smaller distance, never the other way round: a ring that is flat has 0.
+   * the plane that fits them best, by least squares of heights. Other parallel planes may hold them at a smaller distance. A ring that is flat has 0.
    */
   readonly outOfFlat: number;
   /** Whether it rocks on a flat bench: `outOfFlat` is more than a billionth of the longest stick. */

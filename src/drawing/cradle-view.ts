@@ -22,7 +22,7 @@ const LEDGE: number = 7;
 const LANE: number = 22;
 
 /**
- * Draws the section of the cradle that holds a stick at its slope, with the stick on it: run, rise, top and angle, the ledge at the toe, and where the
+ * Draws the section of the cradle that holds a stick at its slope, with the stick on it: run, rise, top and angle, the ledge at the thin end, and where the
  * stick's center of gravity is.
  *
  * @param plan - a plan whose lay needs a cradle; also one that was read back from JSON
@@ -50,7 +50,7 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
   const wedge = cradle.outline.map(toPaper);
-  const [toe, heel, tip] = wedge as [Point, Point, Point];
+  const [thin, thick, tip] = wedge as [Point, Point, Point];
   const slope = { x: cosDeg(angle), y: -sinDeg(angle) };
   const at = (along: number, off: number): Point => ({
     x: along * slope.x + off * slope.y,
@@ -59,11 +59,11 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
 
   const canvas = startCanvas();
   const table = dip * scale;
-  if (dip > 0) drawShape(canvas, "base", "saw", boxCorners(toe.x, 0, heel.x, table));
+  if (dip > 0) drawShape(canvas, "base", "saw", boxCorners(thin.x, 0, thick.x, table));
   drawShape(canvas, "wedge", "end-grain", wedge);
   drawHatch(canvas, "wedge", wedge);
   const foot = at(0, 1.5 * LEDGE);
-  drawShape(canvas, "ledge", "saw", [toe, foot, { x: foot.x - LEDGE, y: foot.y }, { x: foot.x - LEDGE, y: 0 }]);
+  drawShape(canvas, "ledge", "saw", [thin, foot, { x: foot.x - LEDGE, y: foot.y }, { x: foot.x - LEDGE, y: 0 }]);
   const shape = stick.map(toPaper);
   drawShape(canvas, "section", "section", shape);
   drawLine(canvas, "gravity", "phantom", [
@@ -73,14 +73,14 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   const drawn = canvasBox(canvas);
   drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, run * scale) + 12, table);
   plumbDimension(canvas, {
-    from: heel,
+    from: thick,
     to: tip,
-    at: Math.max(drawn.x1, heel.x) + 10 + LANE,
+    at: Math.max(drawn.x1, thick.x) + 10 + LANE,
     label: `rise ${ready.length(rise)}`,
   });
   levelDimension(canvas, {
-    from: toe,
-    to: heel,
+    from: thin,
+    to: thick,
     at: canvasBox(canvas).y1 + LANE - 4,
     label: `run ${ready.length(run)}`,
   });
@@ -90,11 +90,11 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
     : `The stick's center of gravity is not above the wedge: widen its base by ${ready.tied(cradle.widenBy)} at least, or clamp the stick.`;
   const base =
     dip > 0
-      ? ` The stick reaches ${ready.tied(dip)} below the wedge's toe: set the wedge on a base as high, with the stick's edge free beside it.`
+      ? ` The stick reaches ${ready.tied(dip)} below the wedge's thin end: set the wedge on a base as high, with the stick's edge free beside it.`
       : "";
   const key: KeyEntry[] = [
     {
-      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.tied(top)} wide, with a ledge at its toe. The stick's ${high} is the higher.${base}`,
+      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.tied(top)} wide, with a ledge at its thin end. The stick's ${high} is the higher.${base}`,
     },
     { sign: { look: "phantom" }, text: gravity },
   ];
@@ -103,6 +103,6 @@ export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawin
   return finishDrawing(
     canvas,
     `Cradle of ${ready.angle(angle)}, cut across`,
-    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(run)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its toe.${base} ${gravity}`,
+    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(run)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its thin end.${base} ${gravity}`,
   );
 }

@@ -36,7 +36,7 @@ export interface RabbetHold {
   readonly slope: number;
   /**
    * What the contents' front rests on: the sight edge's back arris (a ledge that rises outward), the whole ledge (a level
-   * one), or, with their outer arris only, the ledge where it falls outward into its corner with the wall.
+   * one), or, with their outer arris only, the ledge where it falls outward toward its corner with the wall (`"corner"`); they stay short of the corner itself.
    */
   readonly bearsOn: "sight-edge" | "ledge" | "corner";
   /** The point where they bear; of a level ledge its inner end. */

@@ -39,8 +39,8 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
  * Contents go in from the back and rise until they bear. A square-cut rabbet of width w and depth d holds contents of total
  * thickness T so. Slope s > 0: they bear on the sight edge's back arris and touch the wall at their front; lap w / cos s,
  * depth used w tan s + T / cos s, room lost at their back T tan s; impossible if w tan s > d. Slope s < 0: they must pass
- * the mouth, which is d sin|s| narrower than the corner, so lap w cos s - d sin|s|; their outer arris bears on the ledge
- * close to the corner, depth used T / cos s - d tan² s. Slope 0: flat on the ledge, lap w, depth used T. All of it is
+ * the mouth, which is d sin|s| narrower than the corner, so lap w cos s - d sin|s|; their outer arris bears on the ledge,
+ * d sin|s| + c before the corner with the clearance c; depth used T / cos s - (d sin|s| + c) tan|s| / cos s. Slope 0: flat on the ledge, lap w, depth used T. All of it is
  * derived from the three marks alone, so it also holds for rabbets that are not square. The ledge and the wall are taken as
  * straight, and nothing else as being in the way.
  *

@@ -17,15 +17,15 @@ export interface Cradle {
   readonly rise: number;
   /** Length of the sloping top, as wide as the back that rests on it. */
   readonly top: number;
-  /** The wedge's section: the toe at the origin, the right angle under the high side. */
+  /** The wedge's section: the thin end at the origin, the right angle under the high side. */
   readonly outline: readonly Point[];
   /** The stick's section as it lies on the wedge, in the same axes. */
   readonly stick: readonly Point[];
-  /** Height of a base under the wedge, so that what hangs below its toe, such as the lip of a steep rabbet, clears the table; 0 where nothing does. */
+  /** Height of a base under the wedge, so that what hangs below its thin end, such as the lip of a steep rabbet, clears the table; 0 where nothing does. */
   readonly base: number;
   /** Height of base, wedge and stick together above the table. */
   readonly height: number;
-  /** Level distance from the toe to the point below the stick's center of gravity. */
+  /** Level distance from the thin end to the point below the stick's center of gravity. */
   readonly centerFromToe: number;
   /** Whether the center of gravity is above the wedge's base; if not, the stick tips over and the base must be widened or clamped. */
   readonly steady: boolean;
@@ -36,8 +36,8 @@ export interface Cradle {
 /**
  * The wedge that holds a molding at its slope, back down, so that a plain miter cuts it ("propped").
  *
- * A back of width b needs a wedge of run b cos s and rise b sin |s|. It needs a ledge at its toe that keeps the stick from sliding, and a base under it
- * where a part of the stick beside its back hangs below the toe.
+ * A back of width b needs a wedge of run b cos s and rise b sin |s|. It needs a ledge at its thin end that keeps the stick from sliding, and a base under it
+ * where a part of the stick beside its back hangs below the thin end.
  *
  * @param profile - the molding's section
  * @param slope - the frame's slope in degrees, -90 to 90
@@ -84,7 +84,7 @@ export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
   const [cosine, sine] = [cosDeg(angle), sinDeg(angle)];
   const run = top * cosine;
   const rise = top * sine;
-  // Along the back from the toe, which is the lower side: the sight edge's when the outer edge is the higher.
+  // Along the back from the thin end, which is the lower side: the sight edge's when the outer edge is the higher.
   const onWedge = ({ x, y }: Point): Point => {
     const along = slope > 0 ? x - left : right - x;
     return { x: along * cosine - (y - bottom) * sine + 0, y: along * sine + (y - bottom) * cosine + 0 };

@@ -126,10 +126,10 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
     const drawing = drawCradle(plan, { ...words, width: 300, key: false });
     const lines = [
       `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.run)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
-      `The stick's ${cradle.high} lies at its high side. Fix a ledge at the toe that keeps the stick from sliding.`,
+      `The stick's ${cradle.high} lies at its high side. Fix a ledge at the thin end that keeps the stick from sliding.`,
       ...(cradle.base > 0
         ? [
-            `The stick reaches ${length(cradle.base)} below the wedge's toe: set the wedge on a base as high, with the stick's edge free beside it.`,
+            `The stick reaches ${length(cradle.base)} below the wedge's thin end: set the wedge on a base as high, with the stick's edge free beside it.`,
           ]
         : []),
       cradle.steady

@@ -31,7 +31,7 @@ export type MiterMovementOptions = OneOf<{
 
 /** How a mitered joint stands open. */
 export interface OpenMiter {
-  /** Where the joint opens: at the toe, inside, when the wood has shrunk; at the heel, outside, when it has swollen. */
+  /** Where the joint opens: at the short point, inside, when the wood has shrunk; at the long point, outside, when it has swollen. */
   readonly opens: "inside" | "outside" | "nowhere";
   /** How wide it stands open there, straight across, when it touches at the other end; in the width's unit. */
   readonly gap: number;
@@ -84,8 +84,8 @@ export function openMiter(planMiter: number, levelWidth: number, change: number)
  * What a change of moisture does to a mitered joint: whether it opens inside or outside, and by how much.
  *
  * Wood moves across its grain and hardly along it. So both ends of a stick keep their places while its level width W changes by D, and the tangent of
- * its cut, seen from above, goes from tan h to W tan h / (W + D). Where the wood has shrunk the angle is too large, and the joint touches at its heel and opens at its
- * toe; where it has swollen, the other way round. The gap is exactly 2 |D| sin h with h half the turn, the wedge's tangent of half its angle |D| sin h cos h / (W + D cos² h).
+ * its cut, seen from above, goes from tan h to W tan h / (W + D). Where the wood has shrunk the angle is too large, and the joint touches at its long point and opens at its
+ * short point; where it has swollen, the other way round. The gap is exactly 2 |D| sin h with h half the turn, the wedge's tangent of half its angle |D| sin h cos h / (W + D cos² h).
  * A rectangular stick at slope s has W = width cos s + thickness |sin s|, and each part changes by its own movement. The sticks are taken as straight, held at their
  * slope and pulled together; a glued joint holds until the glue or the wood gives way. For rings neither along the face nor square to it, the diamond shape that a section
  * takes on is left out.

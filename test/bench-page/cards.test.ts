@@ -4,6 +4,8 @@ import { fitStock } from "miterwright/stock";
 import { CARDS } from "../../docs/bench/cards/index.js";
 import { stockMarkup } from "../../docs/bench/cards/stock-card.js";
 import { exampleJob } from "../../docs/bench/example-job.js";
+import { readmePictures } from "../../docs/pictures/draw.js";
+import { readProjectFile } from "../house/project.js";
 import { dryFitMarkup, formMarkup, rowMarkup, wordList } from "../../docs/bench/form-markup.js";
 import type { JobState, Row } from "../../docs/bench/job-state.js";
 import { planJob } from "../../docs/bench/plan-job.js";
@@ -86,17 +88,20 @@ describe("the cards", () => {
     const cards = cardsOf(exampleJob());
     const { plan } = planJob(exampleJob());
     const { longest } = plan!.geometry.sticks[0]!;
-    expect(textOf(cards["answer"]!)).toContain("miter scale 16.6° bevel scale 11.31° 9 pieces, each 190 mm");
-    expect(longest.length).toBeCloseTo(190, 0);
-    expect(textOf(cards["lengths"]!)).toContain("outer edge at the back 190 mm measure here");
+    expect(textOf(cards["answer"]!)).toContain("miter scale 16.6° bevel scale 11.31° 9 pieces, each 191 mm");
+    expect(longest.length).toBeCloseTo(191, 0);
+    // The README shows the same frame, in its picture and in its ten lines.
+    expect(readmePictures()["plan.svg"]).toContain(">side 191 mm<");
+    expect(readProjectFile("README.md")).toContain('//=> "191 mm"');
+    expect(textOf(cards["lengths"]!)).toContain("outer edge at the back 191 mm measure here");
     expect(textOf(cards["steps"]!)).toContain(
       "Lay the stick with its face on the table and its outer edge at the fence.",
     );
     expect(textOf(cards["cautions"]!)).toMatch(
-      /Danger, short-piece\. The pieces are too short .* \(length 190 mm, limit 300 mm\).* Take care, .* Note, /,
+      /Danger, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Take care, .* Note, /,
     );
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
-    expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 153.5 mm");
+    expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 154.5 mm");
   });
 
   test("say what a year does, once the wood is known", () => {

@@ -67,7 +67,7 @@ describe("a link", () => {
     const { values: given, lists } = exampleJob();
     const fragment = jobToFragment({ values: { ...given, title: "", unit: "in" }, lists: { ...lists, layers: [] } });
     expect(fragment).toBe(
-      "v=1&unit=in&width=340&height=260&clearance=1.5&sides=9&moldingWidth=60&thickness=24&rabbetWidth=8&rabbetDepth=16&slope=35&sticks.0.length=2400&sticks.0.name=ash%2C+full+stick&sticks.1.length=1150&sticks.1.count=2&sticks.1.cost=300&sticks.1.name=ash%2C+offcut+in+the+rack",
+      "v=1&unit=in&width=340&height=260&allowance=2&clearance=1.5&sides=9&moldingWidth=60&thickness=24&rabbetWidth=8&rabbetDepth=16&slope=35&sticks.0.length=2400&sticks.0.name=ash%2C+full+stick&sticks.1.length=1150&sticks.1.count=2&sticks.1.cost=300&sticks.1.name=ash%2C+offcut+in+the+rack",
     );
   });
 

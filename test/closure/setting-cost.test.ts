@@ -98,6 +98,12 @@ describe("rounded lengths", () => {
     },
   );
 
+  test("of nine sticks, each 0.4 off one way or the other, leave 2.30 at most: all 512 ways tried", () => {
+    expect(worstOfAll(9, 0.8).toFixed(2)).toBe("2.30");
+    const { length } = settingCost({ sides: 9, width: 60, step: 1, length: 150, lengthStep: 0.8 });
+    expect(length!.worst.toFixed(2)).toBe("2.30");
+  });
+
   test("on one stop change the size and open nothing", () => {
     const { length } = settingCost({ sides: 6, width: 40, step: 1, length: 300.2, lengthStep: 0.5 });
     expect(length!.rounded).toBe(300);

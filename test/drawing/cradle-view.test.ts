@@ -11,14 +11,14 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
   const read = readDrawing(drawing);
   const wedge = read.parts("wedge")[0]!;
 
-  test("is in its proportions, its toe to the left", () => {
+  test("is in its proportions, its thin end to the left", () => {
     expectSimilar(wedge, cradle.outline);
   });
 
   test("carries the stick on its sloping top, the higher edge at its high side", () => {
     const section = read.parts("section")[0]!;
-    const [toe, , tip] = wedge;
-    for (const end of [toe, tip]) {
+    const [thin, , tip] = wedge;
+    for (const end of [thin, tip]) {
       expect(section.some(({ x, y }) => Math.hypot(x - end!.x, y - end!.y) < 0.02)).toBe(true);
     }
     const sizes = section.map((point, index) =>
@@ -27,7 +27,7 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
     expect(Math.max(...sizes) / Math.min(...sizes)).toBeCloseTo(42 / 18, 2);
     // All of the wood is above the top's line.
     for (const { x, y } of section) {
-      expect((tip!.x - toe!.x) * (y - toe!.y) - (tip!.y - toe!.y) * (x - toe!.x)).toBeLessThan(2);
+      expect((tip!.x - thin!.x) * (y - thin!.y) - (tip!.y - thin!.y) * (x - thin!.x)).toBeLessThan(2);
     }
   });
 
@@ -51,7 +51,7 @@ test.each([1e20, 1e150])("a wedge from a file with a corner at %d is drawn at on
   expect(svg.length).toBeLessThan(20_000);
 });
 
-test("a stick whose lip reaches below the wedge's toe has a base under the wedge, and the key says how high", () => {
+test("a stick whose lip reaches below the wedge's thin end has a base under the wedge, and the key says how high", () => {
   const steep = drawCradle(plan({ slope: 70, lay: "propped" }), WORDS);
   const read = readDrawing(steep);
   const [base, wedge, section] = [read.parts("base")[0]!, read.parts("wedge")[0]!, read.parts("section")[0]!];

@@ -81,7 +81,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
     );
   });
 
-  test("passes the mouth and bears in the corner at a negative slope: w cos s - d sin|s|, whatever the thickness", () => {
+  test("passes the mouth and bears on the ledge, short of the corner, at a negative slope: w cos s - d sin|s|, whatever the thickness", () => {
     fc.assert(
       fc.property(rabbetedSizes, between(0.001, 0.999), between(0.01, 60), (sizes, steepness, thickness) => {
         const { width, depth } = sizes.rabbet;
@@ -93,6 +93,17 @@ describe("rabbetFit of a square-cut rabbet", () => {
         expect(fit.opening).toEqual(sectionAt(molding(sizes), slope).marks.wallMouth);
         expectSum(fit.lap, [w.mul(cos), d.mul(sin).neg()]);
         expectSum(fit.roomLost, [d.mul(sin)]);
+        // With a clearance c the arris bears d sin|s| + c before the corner, where the ledge is so much times tan|s| higher.
+        const clearance = fit.possible ? fit.lap / 4 : 0;
+        const free = rabbetFit(molding(sizes), { slope, contents: [{ name: "panel", thickness }], clearance });
+        const [c, below] = [exact(clearance), d.mul(sin).add(exact(clearance)).mul(tan).div(cos)];
+        if (!free.possible) throw new Error(free.why);
+        expectSum(free.lap, [w.mul(cos), d.mul(sin).neg(), c.neg()]);
+        if (t.div(cos).gt(below)) {
+          expectSum(free.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg(), c.mul(tan).div(cos).neg()]);
+        }
+        const corner = sectionAt(molding(sizes), slope).marks.wallLedge;
+        expect(corner.out - free.bearing.out).toBeCloseTo(depth * Number(sin) + clearance, 9);
         const used = t.div(cos).sub(d.mul(tan).mul(tan));
         if (used.isPositive()) expectSum(fit.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg()]);
         else expect(fit.depthUsed).toBeLessThan(1e-12 * depth);

@@ -125,13 +125,13 @@ describe("cutSize", () => {
 });
 
 describe("a stick in its cradle", () => {
-  test("stands as high as it does propped, on a base as high as its lip hangs below the toe", () => {
+  test("stands as high as it does propped, on a base as high as its lip hangs below the thin end", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.5, max: 89.5, noNaN: true }), fc.boolean(), (angle, tray) => {
         const slope = tray ? angle : -angle;
         const cradle = cradleFor(rabbeted, slope)!;
         expect(cradle.height).toBeCloseTo(lieSection(rabbeted, { slope, lay: "propped" }).height, 9);
-        // The lip is 9 beyond the toe along the back, and its lower arris 11 off it.
+        // The lip is 9 beyond the thin end along the back, and its lower arris 11 off it.
         const radians = (angle * Math.PI) / 180;
         const dip = tray ? 9 * Math.sin(radians) - 11 * Math.cos(radians) : 0;
         expect(cradle.base).toBeCloseTo(Math.max(0, dip), 9);

@@ -96,7 +96,7 @@ describe("cradleFor", () => {
 
   test("says by how much a thick stick hangs over", () => {
     const thick = molding({ width: 30, thickness: 30 });
-    // Center of gravity 15 along and 15 above the back: over the toe by 15 sin s - 15 cos s beyond 45 degrees.
+    // Center of gravity 15 along and 15 above the back: over the thin end by 15 sin s - 15 cos s beyond 45 degrees.
     const cradle = cradleFor(thick, 60)!;
     expect(cradle.steady).toBe(false);
     expect(cradle.widenBy).toBeCloseTo(15 * (Math.sin(Math.PI / 3) - Math.cos(Math.PI / 3)), 12);

@@ -347,9 +347,9 @@ describe("a cradle", () => {
 
   test("that a stick's lip would not clear says how high a base it needs", () => {
     expect(readSheet(shopSheet(plan({ slope: 75, lay: "propped" }), SHORT)).text).toMatch(
-      /The stick reaches [\d.]+ mm below the wedge's toe: set the wedge on a base as high/,
+      /The stick reaches [\d.]+ mm below the wedge's thin end: set the wedge on a base as high/,
     );
-    expect(readSheet(shopSheet(propped, SHORT)).text).not.toContain("below the wedge's toe");
+    expect(readSheet(shopSheet(propped, SHORT)).text).not.toContain("below the wedge's thin end");
   });
 
   test("that would tip says by how much it must be widened", () => {

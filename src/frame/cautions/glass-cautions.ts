@@ -12,7 +12,7 @@ const BEARINGS: Readonly<Record<"sight-edge" | "corner", string>> = {
   "sight-edge":
     "At this slope the pane bears on the sight edge's back arris alone, a line of wood against glass: take the arris off or bed the pane on a strip, and press it nowhere else.",
   corner:
-    "At this slope the pane bears with its outer arris alone, in the corner of the rabbet: bed it on a strip there, and press it nowhere else.",
+    "At this slope the pane bears with its outer arris alone, on the ledge: bed it on a strip there, and press it nowhere else.",
 };
 
 /**
