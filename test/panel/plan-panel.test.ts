@@ -185,6 +185,67 @@ describe("corners", () => {
   });
 });
 
+describe("the blank and what is found on it", () => {
+  const everyPlan = POSES.flatMap((pose) => COUNTS.map((sides) => plan(sides, pose)));
+
+  test("holds the panel and no more, and the center is as far from every side as the panel's apothem", () => {
+    for (const panelPlan of everyPlan) {
+      const { blank, center, corners, panel } = panelPlan;
+      const [xs, ys] = [corners.map(({ point }) => point.x), corners.map(({ point }) => point.y)];
+      expect([Math.min(...xs), Math.min(...ys)]).toEqual([0, 0]);
+      expect(Math.max(...xs)).toBeCloseTo(blank.width, 9);
+      expect(Math.max(...ys)).toBeCloseTo(blank.height, 9);
+      for (const [index, { point }] of corners.entries()) {
+        const next = corners[(index + 1) % corners.length]!.point;
+        const [dx, dy] = [next.x - point.x, next.y - point.y];
+        const off = (dx * (center.y - point.y) - dy * (center.x - point.x)) / Math.hypot(dx, dy);
+        expect(off).toBeCloseTo(panel.apothem, 9);
+      }
+    }
+  });
+
+  test("has the middle of every side that is cut, found from its nearer edges", () => {
+    for (const { blank, corners, cuts } of everyPlan) {
+      for (const [index, { step, side, middle }] of cuts.entries()) {
+        expect(step).toBe(index + 1);
+        const [a, b] = [corners[side]!.point, corners[(side + 1) % corners.length]!.point];
+        expect(middle.point.x).toBeCloseTo((a.x + b.x) / 2, 9);
+        expect(middle.point.y).toBeCloseTo((a.y + b.y) / 2, 9);
+        expect(middle.fromSide.distance).toBeCloseTo(Math.min(middle.point.x, blank.width - middle.point.x), 9);
+        expect(middle.fromBase.distance).toBeCloseTo(Math.min(middle.point.y, blank.height - middle.point.y), 9);
+      }
+    }
+  });
+
+  test("is measured from the left and from below where both edges are as near: the top corner of five sides", () => {
+    const { blank, corners } = planPanel({ polygon: { sides: 5, apothem: 100 } });
+    const { fromSide, fromBase } = corners[3]!;
+    expect(fromSide.edge).toBe("left");
+    expect(fromSide.distance).toBeCloseTo(blank.width / 2, 12);
+    expect([fromBase.edge, fromBase.distance]).toEqual(["top", 0]);
+    const half = planPanel({ polygon: { sides: 6, apothem: 100 } }).corners[2]!;
+    expect([half.fromBase.edge, half.fromBase.distance]).toEqual(["bottom", 100]);
+  });
+
+  test("has the same sides and settings where nothing is said as where the usual is", () => {
+    for (const sides of COUNTS) {
+      const polygon = { sides, apothem: 120 };
+      const usual = { clearance: 0, pose: "side-down", chain: "both" } as const;
+      expect(planPanel({ polygon })).toEqual(planPanel({ polygon, ...usual }));
+    }
+  });
+
+  test("swings the gauge closed where the sides enclose less than a right angle, else open", () => {
+    for (const { cuts, sidesOn, panel, setting } of everyPlan) {
+      for (const { swing, setting: own } of cuts) {
+        const enclosed = 180 - (360 * sidesOn) / panel.sides;
+        expect(own).toBe(setting);
+        expect(swing === "closed" ? 90 - setting : 90 + setting).toBeCloseTo(enclosed, 9);
+      }
+    }
+  });
+});
+
 describe("metamorphic laws", () => {
   test("scaling by a power of two scales the plan exactly", () => {
     const one = plan(9);
@@ -235,6 +296,10 @@ test.each([
   [
     { polygon: { sides: 5, apothem: 5 }, clearance: 5 },
     "Expected `clearance` to be less than the opening's apothem, 5, got 5",
+  ],
+  [
+    { polygon: { sides: 5, apothem: 10 / 3 }, clearance: 4 },
+    "Expected `clearance` to be less than the opening's apothem, 3.33333333333, got 4",
   ],
   [
     { polygon: { sides: 5, apothem: 5 }, pose: "flat" },

@@ -35,6 +35,9 @@ describe("parseLength reads what people type", () => {
     ["1,2345", "mm", 1.2345],
     ["007", "mm", 7],
     ["1e3 mm", "m", 1],
+    ["1E3 mm", "m", 1],
+    // A letter other than e before a digit begins a unit, no exponent.
+    ["5m3cm", "cm", 503],
     ["2.5E-2m", "mm", 25],
     ["1e+2", "mm", 100],
     ["1e-7", "m", 1e-7],
