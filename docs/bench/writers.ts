@@ -9,6 +9,8 @@ export interface Writers {
   readonly small: (value: number) => string;
   /** Writes an angle that is given in degrees. */
   readonly angle: (degrees: number) => string;
+  /** Writes an angle that `angle` would write as none. */
+  readonly smallAngle: (degrees: number) => string;
   /** Writes a mass that is given in kilograms. */
   readonly mass: (kilograms: number) => string;
   /** Writes a force that is given in newtons. */
@@ -40,6 +42,14 @@ export function about(value: number): string {
   return String(Number(value.toPrecision(3)));
 }
 
+/** A number, its fraction and its unit stay on one line: 92 23/32" broken behind the 92 would be misread. */
+function tied(text: string): string {
+  return text.replaceAll(" ", "\u00a0");
+}
+
+/** Significant digits of a small angle are lost beyond these decimals. */
+const SMALL_ANGLE_DIGITS: number = 6;
+
 /**
  * How a job writes its numbers.
  *
@@ -49,24 +59,19 @@ export function about(value: number): string {
 export function writersOf(values: Pick<Values, "unit" | "fineness">): Writers {
   const unit = values.unit as LengthUnit;
   const { millimeter, inch } = PARTS[values.fineness] ?? PARTS["usual"]!;
-  const angle = (degrees: number): string => formatAngle(degrees);
-  const small = (value: number): string => formatLength(value, unit, { style: "decimal", digits: SMALL_DIGITS[unit] });
-  if (unit === "in" || unit === "ft") {
-    return {
-      length: (value) => formatLength(value, unit, { denominator: inch }),
-      small,
-      angle,
-      mass: (kilograms) => `${about(kilograms / POUND)} lb`,
-      force: (newtons) => `${about(newtons / POUND_FORCE)} lbf`,
-    };
-  }
+  const isInches = unit === "in" || unit === "ft";
   const parts = unit === "cm" ? 10 * millimeter : millimeter;
-  // 0.5 is no number of decimals, so the value is put on the grid first.
+  const length = (value: number): string =>
+    isInches
+      ? formatLength(value, unit, { denominator: inch })
+      : // 0.5 is no number of decimals, so the value is put on the grid first.
+        formatLength(Math.round(value * parts) / parts, unit, { digits: unit === "cm" ? 2 : 1 });
   return {
-    length: (value) => formatLength(Math.round(value * parts) / parts, unit, { digits: unit === "cm" ? 2 : 1 }),
-    small,
-    angle,
-    mass: (kilograms) => `${about(kilograms)} kg`,
-    force: (newtons) => `${about(newtons)} N`,
+    length: (value) => tied(length(value)),
+    small: (value) => tied(formatLength(value, unit, { style: "decimal", digits: SMALL_DIGITS[unit] })),
+    angle: (degrees) => tied(formatAngle(degrees)),
+    smallAngle: (degrees) => tied(formatAngle(Number(degrees.toPrecision(1)), { digits: SMALL_ANGLE_DIGITS })),
+    mass: (kilograms) => tied(isInches ? `${about(kilograms / POUND)} lb` : `${about(kilograms)} kg`),
+    force: (newtons) => tied(isInches ? `${about(newtons / POUND_FORCE)} lbf` : `${about(newtons)} N`),
   };
 }

@@ -101,7 +101,13 @@ function showIssues(issues: readonly Issue[]): void {
 /** The steps at the saw, or why there are none. */
 function stepsOf({ cutting }: FramePlan, length: (value: number) => string): HTMLElement {
   if (cutting.lay === null) {
-    const reasons = cutting.lays.flatMap(({ obstacles }) => obstacles.map(({ sentence }) => sentence));
+    const reasons = cutting.lays.flatMap(({ obstacles }) =>
+      obstacles.map(({ sentence, degrees }) =>
+        degrees === undefined
+          ? sentence
+          : `${sentence} It has ${formatAngle(degrees.reach)}; the cut needs ${formatAngle(degrees.needs)}.`,
+      ),
+    );
     return element("div", {}, "This saw cannot make the cut:", list("ul", [...new Set(reasons)]));
   }
   return list(

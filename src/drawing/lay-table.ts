@@ -2,6 +2,7 @@ import { checkArray, checkNumber, checkObject } from "../core/check.js";
 import { layRotation, type Lay } from "../miter/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
 import { layLabel } from "../frame/lay-label.js";
+import { obstacleText } from "../frame/obstacle-text.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";
@@ -12,9 +13,22 @@ function readingOf(first: Readonly<Record<string, unknown>>, scale: "miter" | "b
   return checkNumber(checkObject(first[scale], at)["reading"], `${at}.reading`, 0, 180, "degrees from 0 to 180");
 }
 
-function reasonOf(option: Readonly<Record<string, unknown>>, path: string): string {
+function reasonOf(option: Readonly<Record<string, unknown>>, path: string, angle: (degrees: number) => string): string {
   return checkArray(option["obstacles"], `${path}.obstacles`, "an array of obstacles")
-    .map((obstacle, index) => String(checkObject(obstacle, `${path}.obstacles[${index}]`)["sentence"]))
+    .map((value, index) => {
+      const at = `${path}.obstacles[${index}]`;
+      const { sentence, degrees } = checkObject(value, at);
+      const scale = degrees === undefined ? undefined : checkObject(degrees, `${at}.degrees`);
+      const read = (name: string): number =>
+        checkNumber(scale![name], `${at}.degrees.${name}`, 0, 180, "degrees from 0 to 180");
+      return obstacleText(
+        {
+          sentence: String(sentence),
+          ...(scale === undefined ? {} : { degrees: { reach: read("reach"), needs: read("needs") } }),
+        },
+        angle,
+      );
+    })
     .join(" ");
 }
 
@@ -49,7 +63,7 @@ export function tabulateLays(plan: CuttingToDraw, options: FrameTableOptions): T
     const rotation = layRotation(lay, geometry.slope);
     const first = checkObject(option["first"], `${path}.first`);
     const doubt = option["depthInDoubt"] === true ? ", depth not known" : "";
-    const possible = option["possible"] === true ? `yes${doubt}` : reasonOf(option, path);
+    const possible = option["possible"] === true ? `yes${doubt}` : reasonOf(option, path, angle);
     return [
       layLabel(lay, angle),
       rotation,

@@ -15,8 +15,10 @@ import { tearOutOf, type StickLook, type TearOut } from "./tear-out.js";
 export interface Obstacle {
   /** Which limit is exceeded. */
   readonly code: "miter-range" | "bevel-range" | "depth" | "crosscut" | "no-support" | "needs-cradle";
-  /** A sentence for people. */
+  /** A sentence for people, without numbers. */
   readonly sentence: string;
+  /** Of the codes `miter-range` and `bevel-range`: how far the saw goes and how far the cut needs it to, in degrees. */
+  readonly degrees?: { readonly reach: number; readonly needs: number };
 }
 
 /** Options of {@link placeCut}. */
@@ -73,10 +75,8 @@ function surfaceToward(x: number, y: number): StickSurface {
 function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSetting, reach: number): Obstacle {
   const hand = setting.leans;
   const what = code === "miter-range" ? `The miter to the ${hand}` : `The bevel with the blade's top to the ${hand}`;
-  return {
-    code,
-    sentence: `${what} goes to ${reach} degrees on this saw; the cut needs ${Number(setting.degrees.toFixed(2))}.`,
-  };
+  const sentence = `${what} is more than this saw has.`;
+  return { code, sentence, degrees: { reach, needs: setting.degrees } };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
 import { layLabel } from "../frame/lay-label.js";
+import { obstacleText } from "../frame/obstacle-text.js";
 import { describeLay, describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
@@ -61,8 +62,8 @@ const SHORT: Readonly<Record<Obstacle["code"], string>> = {
   "needs-cradle": "needs a wedge",
 };
 
-function whyNot({ obstacles }: LayOption, isShort: boolean): string {
-  if (!isShort) return obstacles.map(({ sentence }) => sentence).join(" ");
+function whyNot({ obstacles }: LayOption, isShort: boolean, { angle }: Words): string {
+  if (!isShort) return obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" ");
   return [...new Set(obstacles.map(({ code }) => SHORT[code]))].join(", ");
 }
 
@@ -82,7 +83,7 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
         ? element("strong", `used${doubt}`)
         : possible
           ? `yes${doubt}`
-          : whyNot(option, cutting.lay !== null),
+          : whyNot(option, cutting.lay !== null, words),
     ];
   });
   return table({

@@ -5,6 +5,8 @@ import type { StockFit } from "../stock/index.js";
 export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
   /** Writes a small length, such as a gap, a tolerance or what wood moves by, which a rule's marks may be too coarse for; default `length`. */
   readonly small?: ((value: number) => string) | undefined;
+  /** Writes a small angle in degrees, such as a tolerance, that `angle` would write as none; default its first digit that is not 0, with a point and a degree sign. */
+  readonly smallAngle?: ((degrees: number) => string) | undefined;
   /** Writes a mass in kilograms; default three figures in kilograms. */
   readonly mass?: ((kilograms: number) => string) | undefined;
   /** Writes a force in newtons; default three figures in newtons. */
@@ -18,23 +20,30 @@ export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
 }
 
 /** The formatters, checked. */
-export type Words = Pick<SheetOptions, "length" | "angle" | "mass" | "force"> & {
+export type Words = Pick<SheetOptions, "length" | "angle" | "smallAngle" | "mass" | "force"> & {
   /** Writes a small length. */
   readonly small: (value: number) => string;
 };
+
+/** An angle down to its first digit that is not 0: the sheet's way where the caller has none. */
+function downToItsDigit(degrees: number): string {
+  return `${degrees.toFixed(Math.max(0, Math.ceil(-Math.log10(Math.abs(degrees)))))}°`;
+}
+
+/** Angles under a millionth of a degree are none. */
+const LEAST: number = 1e-6;
 
 /**
  * The formatters for sentences in which lengths and angles may be small.
  *
  * @param words - the formatters
- * @returns the same, with lengths written finely, and angles down to a digit that is not 0 where they would come out as none
+ * @returns the same, with lengths written finely, and finely too an angle that would come out as none
  */
 export function finely(words: Words): Words {
+  const { smallAngle = downToItsDigit } = words;
   const angle = (degrees: number): string => {
     const text = words.angle(degrees);
-    const size = Math.abs(degrees);
-    const zeros = Math.ceil(-Math.log10(size));
-    return size === 0 || zeros > 6 || text !== words.angle(0) ? text : `${degrees.toFixed(zeros)}°`;
+    return Math.abs(degrees) < LEAST || text !== words.angle(0) ? text : smallAngle(degrees);
   };
   return { ...words, length: words.small, angle };
 }

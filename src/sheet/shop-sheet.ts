@@ -62,11 +62,12 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
   // A line is never broken between a number and its unit.
   const tie = (write: (value: number) => string) => (value: number) => write(value).replaceAll(" ", "\u00a0");
   const small = options.small === undefined ? length : checkFormatter(options.small, "small");
-  const { mass, force } = options;
+  const { smallAngle, mass, force } = options;
   const words: Words = {
     length: tie(length),
     small: tie(small),
     angle: tie(angle),
+    ...(smallAngle === undefined ? {} : { smallAngle: tie(checkFormatter(smallAngle, "smallAngle")) }),
     ...(mass === undefined ? {} : { mass: tie(checkFormatter(mass, "mass")) }),
     ...(force === undefined ? {} : { force: tie(checkFormatter(force, "force")) }),
   };

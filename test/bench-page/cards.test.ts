@@ -135,7 +135,7 @@ describe("the cards", () => {
     const cards = cardsOf(jobOf({ ...TRAY, miterReach: "1", bevelLeft: "1" }));
     expect(textOf(cards["answer"]!)).toContain("No way to lay the stick suits this saw.");
     expect(cards["steps"]).toBe(null);
-    expect(textOf(cards["lays"]!)).toContain("goes to 1 degrees on this saw");
+    expect(textOf(cards["lays"]!)).toContain("more than this saw has: it goes to 1°, and the cut needs ");
   });
 
   test("hold anybody's words without becoming markup", () => {

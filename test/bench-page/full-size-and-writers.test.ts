@@ -71,7 +71,18 @@ describe("the full-size section", () => {
 });
 
 describe("numbers are written", () => {
-  const write = (unit: string, fineness: string, value: number): string => writersOf({ unit, fineness }).length(value);
+  const loose = (text: string): string => text.replaceAll("\u00a0", " ");
+  const write = (unit: string, fineness: string, value: number): string =>
+    loose(writersOf({ unit, fineness }).length(value));
+
+  test("on one line each, with their fractions and units", () => {
+    const { length, small, mass, force, angle, smallAngle } = writersOf({ unit: "in", fineness: "usual" });
+    expect(length(92.71875)).toBe('92\u00a023/32"');
+    expect(writersOf({ unit: "ft", fineness: "usual" }).length(1.21)).toBe("1'\u00a02\u00a017/32\"");
+    for (const text of [small(1.5), mass(2), force(3), angle(22.5), smallAngle(0.00012)])
+      expect(text).not.toContain(" ");
+    expect(smallAngle(0.00012)).toBe("0.0001°");
+  });
 
   test("to the fineness that was asked for", () => {
     expect(["coarse", "usual", "fine"].map((fineness) => write("mm", fineness, 123.268))).toEqual([
@@ -90,14 +101,14 @@ describe("numbers are written", () => {
   });
 
   test("in degrees", () => {
-    expect(["mm", "cm", "m", "in", "ft"].map((unit) => writersOf({ unit, fineness: "coarse" }).small(0.12345))).toEqual(
-      ["0.12 mm", "0.123 cm", "0.12345 m", '0.123"', "0.1235'"],
-    );
+    expect(
+      ["mm", "cm", "m", "in", "ft"].map((unit) => loose(writersOf({ unit, fineness: "coarse" }).small(0.12345))),
+    ).toEqual(["0.12 mm", "0.123 cm", "0.12345 m", '0.123"', "0.1235'"]);
     expect(writersOf({ unit: "mm", fineness: "usual" }).angle(16.60178)).toBe("16.6°");
     // NIST Special Publication 811 (2008), appendix B.8: 1 lb = 4.535924e-1 kg, 1 lbf = 4.448222 N. Value from memory.
     const weigh = (unit: string): string[] => {
       const { mass, force } = writersOf({ unit, fineness: "usual" });
-      return [mass(2 * 0.4535924), force(2 * 4.448222), mass(1.2345), force(12.345)];
+      return [mass(2 * 0.4535924), force(2 * 4.448222), mass(1.2345), force(12.345)].map(loose);
     };
     expect(weigh("in")).toEqual(["2 lb", "2 lbf", "2.72 lb", "2.78 lbf"]);
     expect(weigh("ft")).toEqual(weigh("in"));

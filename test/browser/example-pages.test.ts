@@ -122,10 +122,10 @@ describe("the frame form", () => {
     await page.getByLabel("Saw").selectOption("miter saw");
     await expect.poll(() => page.locator("#plan").textContent()).toContain("This saw cannot make the cut:");
     expect(await page.locator("#plan > div li").allTextContents()).toEqual([
-      "The miter to the left goes to 50 degrees on this saw; the cut needs 58.43.",
-      "The miter to the right goes to 50 degrees on this saw; the cut needs 58.43.",
-      "The miter to the left goes to 50 degrees on this saw; the cut needs 60.",
-      "The miter to the right goes to 50 degrees on this saw; the cut needs 60.",
+      "The miter to the left is more than this saw has. It has 50°; the cut needs 58.43°.",
+      "The miter to the right is more than this saw has. It has 50°; the cut needs 58.43°.",
+      "The miter to the left is more than this saw has. It has 50°; the cut needs 60°.",
+      "The miter to the right is more than this saw has. It has 50°; the cut needs 60°.",
     ]);
     expect(await fact(page, "Miter").textContent()).toBe("none");
     await page.close();

@@ -171,7 +171,15 @@ describe("a table of lays", () => {
     const frame = plan({ slope: 20, saw: blunt });
     const texts = columnOf(tabulateLays(frame, SHORT), "possible");
     expect(texts).toEqual(
-      frame.cutting.lays.map(({ obstacles }) => obstacles.map(({ sentence }) => sentence).join(" ")),
+      frame.cutting.lays.map(({ obstacles }) =>
+        obstacles
+          .map(({ sentence, degrees }) =>
+            degrees === undefined
+              ? sentence
+              : `${sentence.slice(0, -1)}: it goes to ${SHORT.angle(degrees.reach)}, and the cut needs ${SHORT.angle(degrees.needs)}.`,
+          )
+          .join(" "),
+      ),
     );
     expect(texts).not.toContain("");
   });

@@ -407,7 +407,7 @@ describe("several saws, and frames that none can cut", () => {
     expect(order.left).toEqual([
       {
         name: "steep",
-        why: "The bevel with the blade's top to the left goes to 45 degrees on this saw; the cut needs 60.",
+        why: "The bevel with the blade's top to the left is more than this saw has.",
       },
     ]);
     const groups = order.runs.flatMap((run) => run.groups);

@@ -81,7 +81,8 @@ describe("the scales", () => {
     expect(obstacles).toEqual([
       {
         code: "bevel-range",
-        sentence: "The bevel with the blade's top to the left goes to 45 degrees on this saw; the cut needs 60.",
+        sentence: "The bevel with the blade's top to the left is more than this saw has.",
+        degrees: { reach: 45, needs: 60 },
       },
     ]);
     expect(placeCut(cutsOf(4, 90).end, { lay: "flat", saw: tableSaw(), kept: "left" }).obstacles).toEqual([]);
@@ -89,7 +90,8 @@ describe("the scales", () => {
     expect(placeCut(cutsOf(3, 0).end, { lay: "flat", saw: narrow, kept: "left" }).obstacles).toEqual([
       {
         code: "miter-range",
-        sentence: "The miter to the left goes to 50 degrees on this saw; the cut needs 60.",
+        sentence: "The miter to the left is more than this saw has.",
+        degrees: { reach: 50, needs: 60 },
       },
     ]);
   });

@@ -8,6 +8,7 @@ import {
   type FramePlan,
   type LayOption,
 } from "miterwright/frame";
+import { obstacleText } from "../../../src/frame/obstacle-text.js";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
 import type { Card } from "./card.js";
@@ -119,7 +120,7 @@ export const laysCard: Card = {
         ? html`<strong>used here${doubt(option)}</strong>`
         : option.possible
           ? `possible${doubt(option)}`
-          : option.obstacles.map(({ sentence }) => sentence).join(" "),
+          : option.obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" "),
     ]);
     return table(
       "What the scales must show, and whether this saw can do it",

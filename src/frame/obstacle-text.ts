@@ -1,0 +1,16 @@
+import type { Obstacle } from "../saw/index.js";
+
+/**
+ * What stands in the way of a lay, with its numbers.
+ *
+ * @param obstacle - from a lay of a plan
+ * @param angle - writes an angle
+ * @returns its sentence, and for a scale that does not go so far how far it goes and how far it would have to
+ */
+export function obstacleText(
+  { sentence, degrees }: Pick<Obstacle, "sentence" | "degrees">,
+  angle: (degrees: number) => string,
+): string {
+  if (degrees === undefined) return sentence;
+  return `${sentence.replace(/\.$/, "")}: it goes to ${angle(degrees.reach)}, and the cut needs ${angle(degrees.needs)}.`;
+}
