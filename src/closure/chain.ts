@@ -108,9 +108,9 @@ export function joinChain(ring: Pick<CheckedRing, "sticks" | "width" | "slope">)
   return {
     unit,
     up,
-    sticks: placed.map((one) => {
-      const own = atan2Deg(-dot(up, rotate(one.rotation, [0, 1, 0])), dot(up, rotate(one.rotation, [0, 0, 1])));
-      return { ...one, slope: own, levelAt: slope ?? own };
+    sticks: placed.map(({ stick, rotation, from, to }) => {
+      const own = atan2Deg(-dot(up, rotate(rotation, [0, 1, 0])), dot(up, rotate(rotation, [0, 0, 1])));
+      return { stick, rotation, from, to, slope: own, levelAt: slope ?? own };
     }),
   };
 }

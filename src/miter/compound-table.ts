@@ -42,5 +42,10 @@ export function compoundMiterTable(options: CompoundMiterTableOptions): Compound
   const slopes = checkArray(given["slopes"], "slopes", "an array of slopes").map((s, i) =>
     checkSlope(s, `slopes[${i}]`),
   );
-  return sides.flatMap((n) => slopes.map((slope) => ({ sides: n, slope, ...compoundMiterKernel(180 / n, slope) })));
+  return sides.flatMap((n) =>
+    slopes.map((slope) => {
+      const { miter, bevel, dihedral, planMiter } = compoundMiterKernel(180 / n, slope);
+      return { sides: n, slope, miter, bevel, dihedral, planMiter };
+    }),
+  );
 }

@@ -33,7 +33,8 @@ import { readMolding } from "./read-molding.js";
 export function molding<const O extends MoldingOptions>(options: O & NoOtherKeys<O>): Profile<MarksOf<O>> {
   const read = readMolding(options);
   const { sightBack, wall, outerBack, outerFace, sightFace } = millSection(read);
-  const marks: Record<string, Point> = { sightFace, sightBack, outerFace, outerBack, ...wall };
+  const marks: Record<string, Point> = { sightFace, sightBack, outerFace, outerBack };
+  Object.assign(marks, wall);
 
   let faceLeft = outerFace.x - sightFace.x;
   const sightEnds = [sightFace];
@@ -64,11 +65,8 @@ export function molding<const O extends MoldingOptions>(options: O & NoOtherKeys
       "Expected `rabbet` to leave the section in one piece, but its surfaces meet",
     );
   }
-  return {
-    outline,
-    marks: marks as Profile<MarksOf<O>>["marks"],
-    ...(read.milled ? { madeFor: read.slope } : {}),
-  };
+  const profile = { outline, marks: marks as Profile<MarksOf<O>>["marks"] };
+  return read.milled ? Object.assign(profile, { madeFor: read.slope }) : profile;
 }
 
 /** Forbids keys that are not options, so that a misspelled one does not compile although the options' own type is inferred. */

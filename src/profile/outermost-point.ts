@@ -25,12 +25,13 @@ function named<M extends string>(
   const cos = cosDeg(angle);
   const sin = sinDeg(angle);
   const { x, y } = farthest(checkOutline(profile), direction * cos, direction * sin);
-  const place = { out: outOf(x, y, cos, sin), up: upOf(x, y, cos, sin) };
+  const out = outOf(x, y, cos, sin);
+  const up = upOf(x, y, cos, sin);
   for (const [name, value] of Object.entries(marksOf(profile))) {
     const mark = checkPoint(value, `profile.marks.${name}`);
-    if (mark.x === x && mark.y === y) return { ...place, mark: name as M };
+    if (mark.x === x && mark.y === y) return { out, up, mark: name as M };
   }
-  return place;
+  return { out, up };
 }
 
 /**

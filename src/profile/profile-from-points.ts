@@ -105,9 +105,9 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
   const madeFor = given["madeFor"] === undefined ? undefined : checkSlope(given["madeFor"], "madeFor");
 
   const [first, ...rest] = corners.map(({ x, y }): Point => ({ x, y }));
-  return {
+  const profile = {
     outline: runOf(corners) < 0 ? [first!, ...rest.reverse()] : [first!, ...rest],
     marks: Object.fromEntries(marks) as Profile<M>["marks"],
-    ...(madeFor === undefined ? {} : { madeFor }),
   };
+  return madeFor === undefined ? profile : Object.assign(profile, { madeFor });
 }

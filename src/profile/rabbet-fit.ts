@@ -69,7 +69,11 @@ export function rabbetFit(profile: Pick<Profile<RabbetMark>, "marks">, options: 
   const ledge = checkMark(marks, "wallLedge");
   const mouth = checkMark(marks, "wallMouth");
   const seat = seatContents(sight, ledge, mouth, slope, thickness, clearance);
-  if ("reason" in seat) return { possible: false, slope, ...seat, why: REASONS[seat.reason] };
-  const { front, ...rest } = seat;
-  return { possible: true, slope, ...rest, thickness, layers: layersBelow(front, contents) };
+  if ("reason" in seat) {
+    const { reason, shortBy } = seat;
+    return { possible: false, slope, reason, shortBy, why: REASONS[reason] };
+  }
+  const { front, bearsOn, bearing, opening, lap, depthUsed, depthLeft, roomLost } = seat;
+  const layers = layersBelow(front, contents);
+  return { possible: true, slope, bearsOn, bearing, opening, lap, depthUsed, depthLeft, roomLost, thickness, layers };
 }

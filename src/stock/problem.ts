@@ -114,7 +114,7 @@ export function roomsTaken(problem: Problem, pattern: Pattern): Float64Array {
     const key = problem.keys[item]!;
     if (key < 0) continue;
     const name = room * problem.setups.length + key;
-    if (!paid.has(name)) taken[room] = taken[room]! + problem.setups[key]!;
+    if (!paid.has(name)) taken[room] = taken[room] + problem.setups[key]!;
     paid.add(name);
   }
   return taken;
@@ -140,11 +140,12 @@ export function makePattern(problem: Problem, kind: number, entries: readonly En
  * @returns the pattern, its cost that of the stick less the credit for its offcuts
  */
 export function withCost(problem: Problem, pattern: Pattern): Pattern {
-  const { cost, rooms, losses } = problem.kinds[pattern.kind]!;
-  if (problem.credit === 0) return { ...pattern, cost };
+  const { kind, entries } = pattern;
+  const { cost, rooms, losses } = problem.kinds[kind]!;
+  if (problem.credit === 0) return { kind, entries, cost };
   const taken = roomsTaken(problem, pattern);
   const credits = rooms.map((space, room) => creditFor(problem, space - taken[room]!, losses[room]!));
-  return { ...pattern, cost: cost - sumOf(credits) };
+  return { kind, entries, cost: cost - sumOf(credits) };
 }
 
 /**
