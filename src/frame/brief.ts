@@ -131,7 +131,7 @@ export interface BriefBase<M extends string> {
   readonly unit?: LengthUnit | undefined;
   /** The saw; default a table saw with a miter gauge, see `tableSaw`. */
   readonly saw?: Saw | undefined;
-  /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
+  /** Width of the saw cut; default 3.2 mm, or 1/8 in in a plan in inches or feet, a full carbide kerf (common practice, no printed source). */
   readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
   readonly rough?: RoughMethod | undefined;
@@ -141,9 +141,9 @@ export interface BriefBase<M extends string> {
   readonly lay?: Lay | undefined;
   /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
   readonly sticks?: readonly StockStick[] | undefined;
-  /** The V at the last joint that is accepted when one end of it touches; default 0.25 mm, which is just seen (common practice, no printed source). */
+  /** The V at the last joint that is accepted when one end of it touches; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly gap?: number | undefined;
-  /** Plumb depth kept free behind the contents for points, clips or a cover; default 3 mm (common practice, no printed source). */
+  /** Plumb depth kept free behind the contents for points, clips or a cover; default 3 mm or 1/8 in (common practice, no printed source). */
   readonly fastenerRoom?: number | undefined;
   /** Wood of the molding, by its name in the table or by figures of your own; with it the plan knows masses and a year's movement. */
   readonly species?: Wood | undefined;

@@ -13,7 +13,7 @@ import type { TestCuts } from "./test-cuts.js";
 export interface CuttingPlanOptions {
   /** The saw; default `tableSaw()`. */
   readonly saw?: Saw | undefined;
-  /** Width of the saw cut; default 1/8 in, a full carbide kerf (common practice, no printed source). */
+  /** Width of the saw cut; default 3.2 mm or 1/8 in, a full carbide kerf (common practice, no printed source). */
   readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
   readonly rough?: RoughMethod | undefined;
@@ -21,7 +21,7 @@ export interface CuttingPlanOptions {
   readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for cautions and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
-  /** The V at the last joint that is accepted, for cautions; default 0.25 mm, which is just seen (common practice, no printed source). */
+  /** The V at the last joint that is accepted, for cautions; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly gap?: number | undefined;
   /** The side that shows in the finished frame; default the face. */
   readonly shows?: ShowingSide | undefined;

@@ -33,7 +33,7 @@ function checkRing(value: unknown, path: string): TestRing {
  *   length: (value) => formatLength(value, "mm", { digits: 2 }),
  *   angle: (degrees) => formatAngle(degrees, { digits: 1 }),
  * });
- * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1230.93 mm of scrap). First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by 0.57 mm, however the joints give. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it."
+ * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1231.17 mm of scrap). First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by 0.57 mm, however the joints give. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it."
  * ```
  */
 export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): OperationText {

@@ -1,34 +1,34 @@
 import type { LengthUnit } from "../core/geometry-types.js";
-import { convertLength } from "../units/index.js";
+import { roundLength } from "./round-length.js";
 
 /**
- * A full carbide kerf of 1/8 in. Common practice, no printed source.
+ * A full carbide kerf: 3.2 mm, or 1/8 in. Common practice, no printed source.
  *
  * @param unit - the plan's unit
  * @returns the kerf in that unit
  */
 export function usualKerf(unit: LengthUnit): number {
-  return convertLength(0.125, "in", unit);
+  return roundLength({ millimeters: 3.2, inches: 1 / 8 }, unit);
 }
 
 /**
- * A gap that is just seen, 0.25 mm. Common practice, no printed source.
+ * A gap that is just seen: 0.25 mm, or 0.01 in. Common practice, no printed source.
  *
  * @param unit - the plan's unit
  * @returns the gap in that unit
  */
 export function usualGap(unit: LengthUnit): number {
-  return convertLength(0.25, "mm", unit);
+  return roundLength({ millimeters: 0.25, inches: 0.01 }, unit);
 }
 
 /**
- * Length of a piece of scrap that is cut on a hold-down to prove a setting: 150 mm, or 6 in where rules show inches. Common practice, no printed source.
+ * Length of a piece of scrap that is cut on a hold-down to prove a setting: 150 mm, or 6 in. Common practice, no printed source.
  *
  * @param unit - the plan's unit
  * @returns the length in that unit
  */
 export function usualScrap(unit: LengthUnit): number {
-  return unit === "in" || unit === "ft" ? convertLength(6, "in", unit) : convertLength(150, "mm", unit);
+  return roundLength({ millimeters: 150, inches: 6 }, unit);
 }
 
 /**
@@ -39,25 +39,25 @@ export function usualScrap(unit: LengthUnit): number {
  * @returns the depth in that unit
  */
 export function usualDepth(unit: LengthUnit): number {
-  return unit === "in" || unit === "ft" ? convertLength(3, "in", unit) : convertLength(75, "mm", unit);
+  return roundLength({ millimeters: 75, inches: 3 }, unit);
 }
 
 /**
- * Depth that points or clips take behind the contents, 3 mm. Common practice, no printed source.
+ * Depth that points or clips take behind the contents: 3 mm, or 1/8 in. Common practice, no printed source.
  *
  * @param unit - the plan's unit
  * @returns the depth in that unit
  */
 export function usualFastenerRoom(unit: LengthUnit): number {
-  return convertLength(3, "mm", unit);
+  return roundLength({ millimeters: 3, inches: 1 / 8 }, unit);
 }
 
 /**
- * How far the blade of a table saw stands above the work, so that its gullets clear it: 6 mm. Common practice, no printed source.
+ * How far the blade of a table saw stands above the work, so that its gullets clear it: 6 mm, or 1/4 in. Common practice, no printed source.
  *
  * @param unit - the plan's unit
  * @returns the length in that unit
  */
 export function usualToothRoom(unit: LengthUnit): number {
-  return convertLength(6, "mm", unit);
+  return roundLength({ millimeters: 6, inches: 1 / 4 }, unit);
 }

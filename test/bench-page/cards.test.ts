@@ -98,7 +98,7 @@ describe("the cards", () => {
       "Lay the stick with its face on the table and its outer edge at the fence.",
     );
     expect(textOf(cards["cautions"]!)).toMatch(
-      /Danger, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Take care, .* Note, /,
+      /Danger, .* Take care, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Note, /,
     );
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
     expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 154.5 mm");

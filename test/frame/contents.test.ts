@@ -184,11 +184,12 @@ describe("the verdict", () => {
 
 test("scaled with its unit the stack is the same", () => {
   const sizes = { sides: 7, slope: 12 } as const;
-  const one = contentsOf({ ...sizes, contents: [pane, board] }).stack!;
+  const one = contentsOf({ ...sizes, contents: [pane, board], fastenerRoom: 3 }).stack!;
   const inches = (value: number): number => convertLength(value, "mm", "in");
   const other = contentsOf({
     ...sizes,
     unit: "in",
+    fastenerRoom: inches(3),
     opening: { side: inches(400) },
     profile: molding({
       width: inches(52),

@@ -48,7 +48,7 @@ const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief | n
     quiet: { ...calm, profile: molding({ width: 30, thickness: 30 }), slope: 40, lay: "propped" },
   },
   fasteners: { raises: { ...calm, slope: 30, lay: "propped" }, quiet: { ...calm, slope: 30, lay: "flat" } },
-  feather: { raises: calm, quiet: { ...calm, sides: 6 } },
+  feather: { raises: { ...calm, lay: "face-down" }, quiet: { ...calm, lay: "flat" } },
   "flip-error": { raises: calm, quiet: { ...calm, saw: miterSaw() } },
   capacity: {
     raises: { ...calm, saw: tableSaw({ depth: 10 }) },
@@ -63,8 +63,8 @@ const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief | n
     quiet: { ...calm, contents: [board], opening: { side: 151 } },
   },
   "long-stick": {
-    raises: { ...calm, sticks: [{ id: "pine", length: 2500 }] },
-    quiet: { ...calm, sticks: [{ id: "pine", length: 2400 }] },
+    raises: { ...calm, sticks: [{ id: "pine", length: 3000 }] },
+    quiet: { ...calm, sticks: [{ id: "pine", length: 2990 }] },
   },
   "short-stick": {
     raises: { ...calm, sticks: [{ id: "pine", length: 500 }] },

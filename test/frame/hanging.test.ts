@@ -246,7 +246,7 @@ describe("the hangers' seat", () => {
     expect(cautions.some(({ code, sentence }) => code === "hanging" && sentence.startsWith("No surface"))).toBe(true);
   });
 
-  test("takes a screw that leaves 3 mm of wood, in any unit", () => {
+  test("takes a screw that leaves 3 mm of wood, or 1/8 in", () => {
     const fits = (screwDepth: number): unknown => hungOf({ hanging: { by: "two-hooks", screwDepth } }).seat!.screwFits;
     expect([fits(16.9), fits(17), fits(17.1), fits(25)]).toEqual([true, true, false, false]);
     const inches = (value: number): number => convertLength(value, "mm", "in");
@@ -254,10 +254,10 @@ describe("the hangers' seat", () => {
       unit: "in",
       profile: molding({ width: inches(40), thickness: inches(20) }),
       opening: { side: inches(300) },
-      hanging: { by: "wire", screwDepth: inches(16.9) },
+      hanging: { by: "wire", screwDepth: inches(16.8) },
     });
     expect(seat!.screwFits).toBe(true);
-    expect(seat!.deepest).toBeCloseTo(inches(17), 12);
+    expect(seat!.deepest).toBeCloseTo(inches(20) - 1 / 8, 12);
     expect(hungOf({ profile: molding({ width: 40, thickness: 2 }) }).seat!.deepest).toBe(0);
   });
 });

@@ -104,11 +104,11 @@ describe("a lip that is not there, or not known", () => {
     expect(missesOf(measured)[0]).toMatchObject({ severity: "care", numbers: { leftAndRight: 1.75 } });
   });
 
-  test("is said not to be known where nobody has measured it", () => {
+  test("is said not to be given where nobody has measured one", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1 } } as Partial<FrameBrief>;
     const [miss] = missesOf(measured);
     expect(miss).toMatchObject({ severity: "care", numbers: { leftAndRight: 2 } });
-    expect(miss!.sentence).toMatch(/not known how far the lip reaches/);
+    expect(miss!.sentence).toMatch(/no lip is given that reaches so far/);
     const square = { opening: { contains: { width: 20, height: 20 } }, clearance: 0.1 };
     expect(missesOf({ ...measured, ...square })).toEqual([]);
   });

@@ -142,6 +142,6 @@ export const SAW_FIELDS: Readonly<Record<SawField, PlacedField>> = {
     explain: "How far the last joint may stand open at one end. Every tolerance in the plan follows from it.",
     kind: "length",
     optional: true,
-    placeholder: "0.25 mm",
+    placeholder: "0.25 mm (0.01 in)",
   },
 };

@@ -115,7 +115,7 @@ export const SIZE_FIELDS: Readonly<Record<SizeField, PlacedField>> = {
     explain: "Kept free behind the contents, for the points or clips that hold them.",
     kind: "room",
     optional: true,
-    placeholder: "3 mm",
+    placeholder: "3 mm (1/8 in)",
   },
   sides: {
     step: "shape",

@@ -2,6 +2,7 @@ import { tanDeg } from "../../core/degrees.js";
 import type { Lay } from "../../miter/index.js";
 import type { Obstacle } from "../../saw/index.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
+import type { RoundLength } from "../round-length.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
 import { layLabel } from "../lay-label.js";
 import { depthAt } from "../lay-option.js";
@@ -9,12 +10,11 @@ import type { FrameGeometry } from "../frame-geometry.js";
 import { usualDepth } from "../usual-lengths.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
 import { fenceOf, raise, type CuttingRule, type PieceRule, type StepCaution } from "./cutting-rule.js";
+import { feather } from "./feather.js";
 import { reach } from "./reach.js";
 
-/** An offcut with a longer side shorter than this is thrown by the blade, in millimeters; common practice, no printed source. */
-const THROWN: number = 50;
-/** An arris sharper than this creeps under fence and stop, in degrees; common practice, no printed source. */
-const FEATHER: number = 60;
+/** An offcut with a longer side shorter than this is thrown by the blade; common practice, no printed source. */
+const THROWN: RoundLength = { millimeters: 50, inches: 2 };
 /** Below this plan miter the joint is nearly end grain to end grain, in degrees; common practice, no printed source. */
 const END_GRAIN: number = 22.5;
 
@@ -29,7 +29,7 @@ const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
   }
   const sentence =
     "The pieces are too short to be held by hand at the saw: use a hold-down that keeps both hands away from the blade.";
-  return raise("short-piece", "danger", cutSteps, sentence, { length: { length, limit: byHand } });
+  return raise("short-piece", "care", cutSteps, sentence, { length: { length, limit: byHand } });
 };
 
 /** A gauge's own stop travels with the piece, which is not caught; one that stays on the fence holds what is freed against the blade. */
@@ -98,14 +98,6 @@ const fasteners: CuttingRule = ({ option, cutSteps }) => {
   const sentence = "The blade cuts into the cradle: keep screws, nails and clamps out of its path.";
   const numbers = option.cradle === null ? {} : { length: { rise: option.cradle.rise } };
   return raise("fasteners", "danger", cutSteps, sentence, numbers);
-};
-
-const feather: CuttingRule = ({ plan, lastStep }) => {
-  const pointAngle = plan.operations.at(-1)?.measure?.pointAngle ?? null;
-  if (pointAngle === null || pointAngle >= FEATHER) return null;
-  const sentence =
-    "The point that meets the stop is sharp and creeps under fence and stop: give the stop a square face that reaches the table and push gently.";
-  return raise("feather", "care", [lastStep], sentence, { angle: { angle: pointAngle, limit: FEATHER } });
 };
 
 const flipError: CuttingRule = ({ plan }) => {

@@ -1,25 +1,39 @@
 import type { Caution } from "../../core/caution.js";
+import type { LengthUnit } from "../../core/geometry-types.js";
+import { isInches } from "../round-length.js";
 import { makeCaution } from "./make-caution.js";
 
-/** A frame of this mass is no longer lifted onto a wall by one person on a ladder, in kilograms; common practice, no printed source. */
-const ONE_PERSON: number = 10;
-/** A frame of this mass is hung by people who do so for a living, in kilograms; common practice, no printed source. */
-const QUALIFIED: number = 25;
+/** A pound in kilograms (international yard and pound agreement, 1959). */
+const POUND: number = 0.45359237;
+
+/** A mass of common practice, round in either system. */
+interface RoundMass {
+  readonly kilograms: number;
+  readonly pounds: number;
+}
+
+/** A frame of this mass is no longer lifted onto a wall by one person on a ladder; common practice, no printed source. */
+const ONE_PERSON: RoundMass = { kilograms: 10, pounds: 20 };
+/** A frame of this mass is hung by people who do so for a living; common practice, no printed source. */
+const QUALIFIED: RoundMass = { kilograms: 25, pounds: 50 };
 
 /**
  * The caution of a heavy frame. What is not known of its mass only adds to it.
  *
  * @param mass - all mass that is known, in kilograms; `null` where none is
+ * @param unit - the plan's unit, which says in which system the limits are round
  * @returns the caution, or none
  */
-export function heavyCaution(mass: number | null): Caution[] {
-  if (mass === null || mass < ONE_PERSON) return [];
-  if (mass < QUALIFIED) {
+export function heavyCaution(mass: number | null, unit: LengthUnit): Caution[] {
+  const limitOf = ({ kilograms, pounds }: RoundMass): number => (isInches(unit) ? pounds * POUND : kilograms);
+  const [onePerson, qualified] = [limitOf(ONE_PERSON), limitOf(QUALIFIED)];
+  if (mass === null || mass < onePerson) return [];
+  if (mass < qualified) {
     const sentence =
       "The frame is heavy: lift and hang it with two people, into studs or masonry, and not over a bed, a seat or a way through unless somebody qualified has seen wall and fixings.";
-    return [makeCaution("heavy", "care", sentence, { mass: { mass, limit: ONE_PERSON } })];
+    return [makeCaution("heavy", "care", sentence, { mass: { mass, limit: onePerson } })];
   }
   const sentence =
     "The frame is so heavy that it can kill when it falls: have somebody qualified choose wall, fixings and hangers by the local codes, and hang nothing of the kind over people.";
-  return [makeCaution("heavy", "danger", sentence, { mass: { mass, limit: QUALIFIED } })];
+  return [makeCaution("heavy", "danger", sentence, { mass: { mass, limit: qualified } })];
 }

@@ -48,7 +48,7 @@ export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Cauti
   }
   const severity = contents.some(({ material }) => material === "glass") ? "danger" : "care";
   if (rest.lip === null) {
-    const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and it is not known how far the lip reaches. ${INSTEAD}`;
+    const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and no lip is given that reaches so far. ${INSTEAD}`;
     return [makeCaution("missed-lip", severity, sentence, { length }, SOURCE)];
   }
   const sentence = `${why} Centered, the contents miss the lip ${where}. ${INSTEAD}`;

@@ -3,6 +3,7 @@ import { isolate } from "../../core/isolate.js";
 import type { FilledBrief, LayerMaterial } from "../brief.js";
 import type { LayerRoom } from "../contents-room.js";
 import type { FrameMovement } from "../frame-movement.js";
+import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
@@ -30,8 +31,8 @@ function sourceOf(material: LayerMaterial | undefined): string {
   return isListed ? HANDBOOK : OWN_FIGURES;
 }
 
-/** What lacks less room than this bears on its edges, and no more, in millimeters; common practice, no printed source. */
-const SLIGHT: number = 0.1;
+/** What lacks less room than this bears on its edges, and no more; common practice, no printed source. */
+const SLIGHT: RoundLength = { millimeters: 0.1, inches: 0.004 };
 
 function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Caution[] {
   if (enough) return [];

@@ -2,19 +2,20 @@ import type { Caution } from "../../core/caution.js";
 import type { PanelPlan } from "../../panel/index.js";
 import { workAtGauge } from "../../panel/work-at-gauge.js";
 import type { FilledBrief } from "../brief.js";
+import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
-/** Deeper work takes the gauge off the front of most tables before the cut begins, in millimeters; common practice, no printed source. */
-const GAUGE_REACH: number = 300;
-/** An edge shorter than this does not hold a panel at the gauge, and brings hands to the blade, in millimeters; common practice, no printed source. */
-const SHORT_BEARING: number = 150;
-/** A hand does not pass between fence and blade where the rip is narrower than this, in millimeters; common practice, no printed source. */
-const NARROW_RIP: number = 150;
-/** The last stretch of a cut is fed with a push stick, in millimeters; see {@link PUSH_STICK_SOURCE}. */
-const PUSHED: number = 300;
-/** A push stick is at least so long, in millimeters; see {@link PUSH_STICK_SOURCE}. */
-const PUSH_STICK: number = 450;
+/** Deeper work takes the gauge off the front of most tables before the cut begins; common practice, no printed source. */
+const GAUGE_REACH: RoundLength = { millimeters: 300, inches: 12 };
+/** An edge shorter than this does not hold a panel at the gauge, and brings hands to the blade; common practice, no printed source. */
+const SHORT_BEARING: RoundLength = { millimeters: 150, inches: 6 };
+/** A hand does not pass between fence and blade where the rip is narrower than this; common practice, no printed source. */
+const NARROW_RIP: RoundLength = { millimeters: 150, inches: 6 };
+/** The last stretch of a cut is fed with a push stick; see {@link PUSH_STICK_SOURCE}, which has millimeters: the inches are no less. */
+const PUSHED: RoundLength = { millimeters: 300, inches: 12 };
+/** A push stick is at least so long; see {@link PUSH_STICK_SOURCE}, which has millimeters: the inches are no less. */
+const PUSH_STICK: RoundLength = { millimeters: 450, inches: 18 };
 const PUSH_STICK_SOURCE: string =
   "HSE, Woodworking Information Sheet 16, Circular saw benches, as a contractor's safety standard restates it; the narrowest width is common practice";
 

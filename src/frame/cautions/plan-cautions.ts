@@ -42,7 +42,7 @@ export function planCautions(brief: FilledBrief, facts: PlanFacts): Caution[] {
   return [
     ...seatCautions(contents, rest, brief),
     ...stickCautions(brief, piece),
-    ...heavyCaution(knownMass(facts)),
+    ...heavyCaution(knownMass(facts), brief.unit),
     ...glassCautions(brief, contents, materials),
     ...hangingCautions(hanging, brief.unit),
   ];

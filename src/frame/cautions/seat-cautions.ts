@@ -3,11 +3,12 @@ import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
 import type { ContentsStack } from "../contents-stack.js";
 import type { FrameContents } from "../contents-plan.js";
+import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
-/** A lip that laps less than this holds nothing once the wood has moved, in millimeters; common practice, no printed source. */
-const LEAST_LAP: number = 3;
+/** A lip that laps less than this holds nothing once the wood has moved; common practice, no printed source. */
+const LEAST_LAP: RoundLength = { millimeters: 3, inches: 1 / 8 };
 
 /** The stack against the rabbet: too thick, or too thick when the glass is. */
 function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Caution[] {

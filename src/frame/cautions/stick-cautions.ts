@@ -1,12 +1,13 @@
 import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
 import type { StockStick } from "../../stock/index.js";
+import type { RoundLength } from "../round-length.js";
 import { sticksTooShort, type RoughPiece } from "../rough-length.js";
 import { HAND_HELD, ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
-/** Sticks longer than this need help at the saw, in millimeters; common practice, no printed source. */
-const LONG_STICK: number = 2400;
+/** Sticks from this length on need help at the saw: 3 m, or 10 ft; common practice, no printed source. */
+const LONG_STICK: RoundLength = { millimeters: 3000, inches: 120 };
 
 /** What is left of a stick beyond the blade when its last piece is cut, as far as one frame's pieces go and no defect is in the way. */
 function restBeyondBlade({ length }: StockStick, { pitch, kerfAlong }: RoughPiece, pieces: number): number {
@@ -28,7 +29,7 @@ export function stickCautions(brief: FilledBrief, piece: RoughPiece): Caution[] 
   const cautions: Caution[] = [];
   const limit = ruleLength(LONG_STICK, unit);
   const longest = sticks.reduce((most, { length }) => Math.max(most, length), 0);
-  if (longest > limit) {
+  if (longest >= limit) {
     const sentence =
       "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into roughs first.";
     cautions.push(makeCaution("long-stick", "care", sentence, { length: { length: longest, limit } }));

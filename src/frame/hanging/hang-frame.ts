@@ -1,10 +1,10 @@
 import { cosDeg, sinDeg, tanDeg } from "../../core/degrees.js";
 import { sectionExtent, type Profile } from "../../profile/index.js";
 import { outOf, upOf } from "../../profile/tilt.js";
-import { convertLength } from "../../units/index.js";
 import type { FilledBrief, Hanging } from "../brief.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { finiteOrNull, type PartialSum } from "../partial-sum.js";
+import { roundLength, type RoundLength } from "../round-length.js";
 import { fixingPair } from "./fixing-points.js";
 import type { FrameHanging, HangerSeat, HangingLoad, HangingWire } from "./frame-hanging.js";
 import { wallSurface, type WallSurface } from "./wall-surface.js";
@@ -13,8 +13,8 @@ import { wallSurface, type WallSurface } from "./wall-surface.js";
 const GRAVITY: number = 9.80665;
 /** Angle of each half of a wire above level where the brief gives none, in degrees: each half then pulls as much as the frame weighs. Common practice, no printed source. */
 const USUAL_WIRE_ANGLE: number = 30;
-/** Wood left before the point of a screw, in millimeters; common practice, no printed source. */
-const LEAST_WOOD: number = 3;
+/** Wood left before the point of a screw; common practice, no printed source. */
+const LEAST_WOOD: RoundLength = { millimeters: 3, inches: 1 / 8 };
 /** By how much wire, hangers and hooks are usually stronger than the pull; common practice, no printed source. */
 const FACTOR: number = 4;
 
@@ -42,7 +42,7 @@ function seatOf(
   const { middle, width, lean, wood } = surface;
   const up = upOf(middle.x, middle.y, cosDeg(slope), sinDeg(slope));
   const contents = fit?.possible === true ? (fit.layers.at(-1)?.back ?? Infinity) : Infinity;
-  const deepest = Math.max(0, wood - convertLength(LEAST_WOOD, "mm", unit));
+  const deepest = Math.max(0, wood - roundLength(LEAST_WOOD, unit));
   const screwDepth = hanging?.screwDepth ?? null;
   return {
     width,
