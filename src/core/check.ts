@@ -1,3 +1,4 @@
+import { nearestName } from "./nearest-name.js";
 import { InputError, type InputErrorCode } from "./input-error.js";
 
 /** Smallest length that functions take. Squares and cubes of it stay clear of the subnormal doubles. */
@@ -243,7 +244,10 @@ export function checkFields(
   const others = Object.keys(object).filter((key) => !keys.includes(key));
   run(
     others.map((key) => () => {
-      const message = `Expected ${path && `\`${path}\` to have `}no key but ${quoted(keys).join(", ")}, got \`${key}\``;
+      const nearest = nearestName(key, keys);
+      const meant = nearest === undefined ? "" : `; did you mean \`${nearest}\`?`;
+      const known = `no key but ${quoted(keys).join(", ")}`;
+      const message = `Expected ${path && `\`${path}\` to have `}${known}, got \`${key}\`${meant}`;
       reject("unknown", (path && `${path}.`) + key, object[key], message);
     }),
   );

@@ -1,3 +1,4 @@
+import { plainCopy } from "../core/plain-copy.js";
 import { checkArray, refuse } from "../core/check.js";
 import { checkMoisture, type Moisture } from "../wood/moisture.js";
 import type { FrameMoisture } from "./brief.js";
@@ -8,7 +9,7 @@ const MAX_SEASONS: number = 1000;
 
 function readOne(value: unknown, path: string): Moisture {
   together<unknown>([() => checkMoisture(value, path), knownKeys(value, path, ["temperature", "humidity"])]);
-  return value as Moisture;
+  return plainCopy(value as Moisture);
 }
 
 function readSeasons(value: unknown, path: string): Moisture[] {

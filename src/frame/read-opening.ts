@@ -34,10 +34,13 @@ export function readOpening(value: unknown): Opening {
   const opening = checkObject(value, "opening");
   const keys: readonly (keyof OpeningValues)[] = ["contains", "cutFrom", ...POLYGON_MEASURES];
   const given = keys.filter((key) => opening[key] !== undefined);
-  const [, sizes] = together<unknown>([
-    () => checkOneOf(opening, "opening", keys),
-    () => together(given.map((key) => () => [key, readSize(opening[key], key)] as const)),
+  const isMisspelled =
+    given.length === 0 && Object.keys(opening).some((key) => !keys.includes(key as keyof OpeningValues));
+  const [, , sizes] = together<unknown>([
+    // What is missing is what was misspelled.
+    () => (isMisspelled ? undefined : checkOneOf(opening, "opening", keys)),
     knownKeys(opening, "opening", keys),
+    () => together(given.map((key) => () => [key, readSize(opening[key], key)] as const)),
   ]);
   return Object.fromEntries(sizes as [string, unknown][]) as unknown as Opening;
 }

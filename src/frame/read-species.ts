@@ -1,3 +1,4 @@
+import { plainCopy } from "../core/plain-copy.js";
 import { checkGrain, type Grain } from "../wood/grain.js";
 import { readWood } from "../wood/read-wood.js";
 import type { Wood, WoodSpecies } from "../wood/index.js";
@@ -19,7 +20,7 @@ const SPECIES_KEYS: readonly (keyof WoodSpecies)[] = [
  *
  * @param value - the wood
  * @param path - its name in error texts
- * @returns the wood as it was given
+ * @returns a copy of the wood as it was given
  */
 export function readSpecies(value: unknown, path: string): Wood {
   const coefficients = (value as { coefficients?: unknown } | null | undefined)?.coefficients;
@@ -28,7 +29,7 @@ export function readSpecies(value: unknown, path: string): Wood {
     knownKeys(value, path, SPECIES_KEYS),
     knownKeys(coefficients, `${path}.coefficients`, ["radial", "tangential"]),
   ]);
-  return value as Wood;
+  return plainCopy(value as Wood);
 }
 
 /**

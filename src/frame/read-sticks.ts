@@ -1,3 +1,4 @@
+import { plainCopy } from "../core/plain-copy.js";
 import { checkSticks } from "../stock/check-sticks.js";
 import type { StockStick } from "../stock/index.js";
 import { together } from "./together.js";
@@ -6,9 +7,9 @@ import { together } from "./together.js";
  * Checks the sticks on offer, as `fitStock` does, but reports all that is wrong with them.
  *
  * @param value - the sticks
- * @returns the sticks as they were given
+ * @returns a copy of the sticks as they were given
  */
 export function readSticks(value: unknown): readonly StockStick[] {
   checkSticks(value, "sticks", together);
-  return value as readonly StockStick[];
+  return plainCopy(value as readonly StockStick[]);
 }

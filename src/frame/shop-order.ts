@@ -1,4 +1,5 @@
 import { checkNumber, checkObject } from "../core/check.js";
+import { plainCopy } from "../core/plain-copy.js";
 import type { Saw } from "../saw/index.js";
 import { orderVisits, type OrderedRun } from "./shop/order-visits.js";
 import { settingBlocks, type SettingVisit, type ShopTask } from "./shop/setting-blocks.js";
@@ -50,7 +51,7 @@ function cutOf({ job, operation, times }: ShopTask, { setting }: SettingVisit): 
     move,
     length: measure?.length ?? null,
     along: measure?.mark ?? null,
-    stop,
+    stop: plainCopy(stop),
     miterOff: Math.abs(placement.miter.degrees - setting.miter.degrees),
     bevelOff: Math.abs(placement.bevel.degrees - setting.bevel.degrees),
   };

@@ -57,13 +57,14 @@ export function fieldsTogether<T extends object>(
 ): T {
   const object = checkObject(value, path);
   const keys = Object.keys(checks);
-  const values = together<unknown>([
+  // A misspelled key comes before the one that is missing for it.
+  const [, ...values] = together<unknown>([
+    knownKeys(object, path, keys),
     ...Object.entries<FieldCheck<unknown>>(checks).map(
       ([key, check]) =>
         () =>
           check(object[key], `${path}.${key}`),
     ),
-    knownKeys(object, path, keys),
   ]);
   return Object.fromEntries(keys.map((key, index) => [key, values[index]]).filter(([, v]) => v !== undefined)) as T;
 }

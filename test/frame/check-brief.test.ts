@@ -208,9 +208,9 @@ describe("checkBrief", () => {
     });
     expect(issues.map(({ path, code }) => [path, code])).toEqual([
       ["opening.side", "conflict"],
+      ["opening.acrossflats", "unknown"],
       ["opening.contains.height", "missing"],
       ["opening.side", "range"],
-      ["opening.acrossflats", "unknown"],
       ["measured", "conflict"],
       ["profile.outline", "range"],
       ["measured.levelWidth", "range"],
@@ -236,6 +236,27 @@ describe("checkBrief", () => {
       path: "opening",
       value: { side: 2 },
     });
+  });
+
+  test.each([
+    [{ acrossFlat: 300 }, "opening.acrossFlat", "acrossFlats"],
+    [{ Side: 300 }, "opening.Side", "side"],
+    [{ contians: { width: 300, height: 200 } }, "opening.contians", "contains"],
+    [{ contains: { widht: 300, height: 200 } }, "opening.contains.widht", "width"],
+    [{ cutFrom: { width: 300, heigth: 200 } }, "opening.cutFrom.heigth", "height"],
+  ])(
+    "answers a slip in the opening, %j, with the name that was meant, not with what is missing",
+    (opening, path, meant) => {
+      const [first] = checkBrief({ ...sound, opening });
+      expect(first).toMatchObject({ code: "unknown", path });
+      expect(first!.message).toContain(`; did you mean \`${meant}\`?`);
+      expect(() => planFrame({ ...sound, opening } as never)).toThrow(first!.message);
+    },
+  );
+
+  test("names no known key where none is near", () => {
+    const [first] = checkBrief({ ...sound, opening: { diameter: 300 } });
+    expect(first!.message).toMatch(/, got `diameter`$/);
   });
 
   test("finds a misspelled key wherever it stands, with the known ones", () => {
@@ -267,24 +288,24 @@ describe("checkBrief", () => {
     });
     expect(issues.every(({ code }) => code === "unknown")).toBe(true);
     expect(issues.map(({ message }) => message)).toEqual([
-      "Expected `opening.contains` to have no key but `width`, `height`, `allowance`, got `allowence`",
-      "Expected `opening` to have no key but `contains`, `cutFrom`, `side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`, `perimeter`, `area`, got `acrossflats`",
+      "Expected `opening` to have no key but `contains`, `cutFrom`, `side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`, `perimeter`, `area`, got `acrossflats`; did you mean `acrossFlats`?",
+      "Expected `opening.contains` to have no key but `width`, `height`, `allowance`, got `allowence`; did you mean `allowance`?",
+      "Expected `contents[0]` to have no key but `name`, `thickness`, `material`, `price`, got `tickness`; did you mean `thickness`?",
       "Expected `contents[0].price` to have no key but `amount`, `per`, got `each`",
-      "Expected `contents[0]` to have no key but `name`, `thickness`, `material`, `price`, got `tickness`",
-      "Expected `contents[1].material` to have no key but `density`, `expansion`, got `expension`",
-      "Expected `contents[2].material` to have no key but `species`, `grain`, `grainDirection`, got `graindirection`",
-      "Expected `saw` to have no key but `fence`, `miter`, `bevel`, `depth`, `depthAt45`, `crosscut`, `gaugeReach`, got `depthat45`",
-      "Expected `saw.miter` to have no key but `left`, `right`, `reads`, `step`, got `stepp`",
+      "Expected `contents[1].material` to have no key but `density`, `expansion`, got `expension`; did you mean `expansion`?",
+      "Expected `contents[2].material` to have no key but `species`, `grain`, `grainDirection`, got `graindirection`; did you mean `grainDirection`?",
+      "Expected `saw` to have no key but `fence`, `miter`, `bevel`, `depth`, `depthAt45`, `crosscut`, `gaugeReach`, got `depthat45`; did you mean `depthAt45`?",
+      "Expected `saw.miter` to have no key but `left`, `right`, `reads`, `step`, got `stepp`; did you mean `step`?",
       "Expected `saw.bevel` to have no key but `left`, `right`, `reads`, `step`, got `rest`",
-      "Expected `rough` to have no key but `method`, `allowance`, got `allowence`",
+      "Expected `rough` to have no key but `method`, `allowance`, got `allowence`; did you mean `allowance`?",
       "Expected `sticks[0]` to have no key but `id`, `length`, `count`, `cost`, `defects`, got `qty`",
-      "Expected `species` to have no key but `name`, `radial`, `tangential`, `coefficients`, `fiberSaturation`, `specificGravity`, `seen`, got `specificgravity`",
+      "Expected `species` to have no key but `name`, `radial`, `tangential`, `coefficients`, `fiberSaturation`, `specificGravity`, `seen`, got `specificgravity`; did you mean `specificGravity`?",
       "Expected `species.coefficients` to have no key but `radial`, `tangential`, got `t`",
+      "Expected `moisture` to have no key but `made`, `seasons`, got `worst`",
       "Expected `moisture.made` to have no key but `temperature`, `humidity`, got `rh`",
       "Expected `moisture.seasons[0]` to have no key but `temperature`, `humidity`, got `at`",
-      "Expected `moisture` to have no key but `made`, `seasons`, got `worst`",
       "Expected `price` to have no key but `amount`, `per`, got `currency`",
-      "Expected `hanging` to have no key but `by`, `wireAngle`, `screwDepth`, `extraMass`, got `wireangle`",
+      "Expected `hanging` to have no key but `by`, `wireAngle`, `screwDepth`, `extraMass`, got `wireangle`; did you mean `wireAngle`?",
     ]);
     const level = checkBrief({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, width: 3 } });
     expect(level.map(({ message }) => message)).toEqual([

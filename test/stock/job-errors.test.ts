@@ -36,7 +36,7 @@ describe("jobs that are refused", () => {
       [
         "unknown",
         "job.kerfs",
-        "Expected `job` to have no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`, got `kerfs`",
+        "Expected `job` to have no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`, got `kerfs`; did you mean `kerf`?",
       ],
     ],
     [
@@ -45,7 +45,7 @@ describe("jobs that are refused", () => {
       [
         "unknown",
         "job.pieces[0].lenght",
-        "Expected `job.pieces[0]` to have no key but `id`, `length`, `run`, `count`, `share`, got `lenght`",
+        "Expected `job.pieces[0]` to have no key but `id`, `length`, `run`, `count`, `share`, got `lenght`; did you mean `length`?",
       ],
     ],
     [
@@ -207,7 +207,7 @@ describe("jobs that are refused", () => {
     expect(refusal({ pieces, sticks }, { timelimit: 5 })).toEqual([
       "unknown",
       "timelimit",
-      "Expected no key but `timeLimit`, `workLimit`, `onProgress`, got `timelimit`",
+      "Expected no key but `timeLimit`, `workLimit`, `onProgress`, got `timelimit`; did you mean `timeLimit`?",
     ]);
     expect(refusal({ pieces, sticks }, { timeLimit: -1 })).toEqual([
       "range",
