@@ -26,6 +26,7 @@ export function isInches(unit: LengthUnit): boolean {
  * @param unit - the plan's unit
  * @returns the one that is round there, in that unit
  */
-export function roundLength({ millimeters, inches }: RoundLength, unit: LengthUnit): number {
+export function roundLength(length: RoundLength, unit: LengthUnit): number {
+  const { millimeters, inches } = length;
   return isInches(unit) ? convertLength(inches, "in", unit) : convertLength(millimeters, "mm", unit);
 }

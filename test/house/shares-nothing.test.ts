@@ -30,7 +30,7 @@ function objectsIn(value: unknown, found = new Set<object>()): Set<object> {
 /** A value as a framework for user interfaces hands it out: every object in it behind a proxy, which cannot be cloned. */
 function reactive<T>(value: T): T {
   if (typeof value !== "object" || value === null) return value;
-  return new Proxy(value, { get: (target, key, self) => reactive(Reflect.get(target, key, self) as unknown) }) as T;
+  return new Proxy(value, { get: (target, key, self) => reactive(Reflect.get(target, key, self) as unknown) });
 }
 
 /** A brief that has an object wherever one may stand. */
