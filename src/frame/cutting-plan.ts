@@ -132,7 +132,7 @@ export function planCutting(
     lays,
     lay: chosen,
     marks,
-    testCuts: chosen === null ? null : testCuts(geometry, chosen, gap, kerf, unit),
+    testCuts: chosen === null ? null : testCuts(geometry, chosen, piece.pitch, gap, kerf, unit),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
     cradle: chosen?.cradle ?? null,

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject } from "../core/check.js";
+import { checkNumber, checkObject, checkWord } from "../core/check.js";
 import { checkDescribeOptions, type DescribeOptions, type OperationText } from "./describe-operation.js";
 import type { TestCuts, TestRing } from "./test-cuts.js";
 
@@ -42,6 +42,7 @@ export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): 
   const pair = checkObject(given["pair"], "testCuts.pair") as unknown as TestCuts["pair"];
   const ring = checkRing(given["ring"], "testCuts.ring");
   const half = given["half"] === null ? null : checkRing(given["half"], "testCuts.half");
+  const proof = checkWord(given["proof"], "testCuts.proof", ["ring", "half-ring", "own-pieces"]);
   const { move, sloped } = testCuts;
   const faces = sloped ? `, and ${angle(pair.dihedral)} between the faces` : "";
   const accept = small(ring.accept);
@@ -54,14 +55,37 @@ export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): 
   const perEnd = angle(testCuts.perEnd);
   // Written coarsely it may read as nothing at all.
   const share = perEnd === angle(0) ? "" : `, seen from above ${perEnd} for each ${accept}`;
+  const quick = `Legs under ${length(pair.legs)} do not show there what opens the last joint by ${accept}.`;
+  const pieces = `${ring.pieces} such pieces of ${length(testCuts.length)}`;
+  const tooMuch = `A ring of ${pieces} would take ${length(testCuts.ringScrap)} of scrap, much for a frame that takes ${length(testCuts.molding)} of molding`;
+  const standsOff = half === null ? "" : `the outer corner of the other stands off by ${small(half.accept)}`;
+  const angles = `more angle at every end${share}`;
+  const again = "Cut new pieces and read again.";
+  const [close, read, end] = {
+    ring: [
+      `So close a ring of ${pieces} (${length(testCuts.scrap)} of scrap)${slope}.${halves}${sliding}`,
+      `Open outside by more than ${accept}: ${angles}; inside: less. ${again}`,
+      `Within ${accept}: leave the setting and cut the molding.`,
+    ],
+    "half-ring": [
+      `${tooMuch}. So put ${ring.pieces / 2} of them together (${length(testCuts.scrap)} of scrap), one end tight on a straightedge${slope}: what opens the last joint by ${accept} shows where ${standsOff}.`,
+      `Off the straightedge by more than that: ${angles}; past it by more: less. ${again}`,
+      "Within that: leave the setting and cut the molding.",
+    ],
+    "own-pieces": [
+      `${tooMuch}. So prove the setting on the frame's own pieces: cut them ${length(testCuts.spare)} longer than planned and close them without glue${slope}.${sliding}`,
+      `Open outside by more than ${accept}: ${angles}; inside: less. Cut both ends again with the new setting.`,
+      `Within ${accept}: leave the setting and cut the pieces to their length.`,
+    ],
+  }[proof] as [string, string, string];
   return {
     title: "Prove the setting on scrap",
     lines: [
       `Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, ${MOVES[move]}, one second end.`,
-      `Together they make ${angle(pair.angle)} from above, inside${faces}. Legs under ${length(pair.legs)} do not show there what opens the last joint by ${accept}.`,
-      `So close a ring of ${ring.pieces} such pieces of ${length(testCuts.length)} (${length(testCuts.scrap)} of scrap)${slope}.${halves}${sliding}`,
-      `Open outside by more than ${accept}: more angle at every end${share}; inside: less. Cut new pieces and read again.`,
-      `Within ${accept}: leave the setting and cut the molding.`,
+      `Together they make ${angle(pair.angle)} from above, inside${faces}. ${quick}`,
+      close,
+      read,
+      end,
     ],
   };
 }

@@ -44,7 +44,7 @@ export type { Operation } from "./operation.js";
 export type { RoughPiece } from "./rough-length.js";
 export type { StopRule } from "./stop-rule.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
-export type { TestCuts, TestPair, TestRing } from "./test-cuts.js";
+export type { TestCuts, TestPair, TestProof, TestRing } from "./test-cuts.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
 export { markLabel } from "./mark-label.js";
 export { shopOrder } from "./shop-order.js";

@@ -24,14 +24,28 @@ export interface TestRing {
   readonly accept: number;
 }
 
+/**
+ * What proves a setting: a ring of scrap; half of one, where a whole would take more than half as much molding as the frame; the frame's own pieces, cut longer
+ * at first, where half a ring would too, or the number of sides is odd.
+ */
+export type TestProof = "ring" | "half-ring" | "own-pieces";
+
 /** How a setting is proved on scrap before the molding is cut. */
 export interface TestCuts {
   /** How the stick is moved between its two ends; test pieces are cut with the same move, or they do not show the same errors. */
   readonly move: "flip" | "slide";
   /** Length of each test piece along its longest line: enough for a hold-down. */
   readonly length: number;
-  /** Scrap that the ring takes. */
+  /** What proves the setting in proportion to the job. */
+  readonly proof: TestProof;
+  /** Scrap that a whole ring takes. */
+  readonly ringScrap: number;
+  /** Scrap that `proof` takes: the whole ring, half of it, or two pieces for the quick check. */
   readonly scrap: number;
+  /** Molding that the frame itself takes, without the trimmed ends of its sticks. */
+  readonly molding: number;
+  /** How much longer the frame's own pieces are cut where they prove the setting, so that both ends can be cut again. */
+  readonly spare: number;
   /** The quick check, which shows a coarse error. */
   readonly pair: TestPair;
   /** The sharp check: all 2n cuts share the error, as in the frame. */
@@ -44,6 +58,9 @@ export interface TestCuts {
   readonly sloped: boolean;
 }
 
+/** Scrap for a test is in proportion to a job up to this share of its molding; common practice, no printed source. */
+const IN_PROPORTION: number = 0.5;
+
 /**
  * How a setting is proved on scrap.
  *
@@ -54,6 +71,7 @@ export interface TestCuts {
  *
  * @param geometry - the frame
  * @param option - how its sticks lie
+ * @param pitch - what one piece of the frame takes of its stick
  * @param gap - the V that is accepted at the last joint
  * @param kerf - width of the saw cut
  * @param unit - unit of the lengths
@@ -62,6 +80,7 @@ export interface TestCuts {
 export function testCuts(
   geometry: FrameGeometry,
   option: Pick<LayOption, "first" | "second">,
+  pitch: number,
   gap: number,
   kerf: number,
   unit: LengthUnit,
@@ -74,10 +93,18 @@ export function testCuts(
   const length = Math.max(usualScrap(unit), width * (1 + 2 * tanDeg(planMiter)));
   const openAngle = gap / gapPerDegree(sides, width);
   const across = length / sinDeg(planMiter);
+  const scrapFor = (pieces: number): number => pieces * (length + kerfAlong) + kerfAlong;
+  const molding = sides * pitch;
+  const isFor = (pieces: number): boolean => scrapFor(pieces) <= IN_PROPORTION * molding;
+  const proof = isFor(sides) ? "ring" : sides % 2 === 0 && isFor(sides / 2) ? "half-ring" : "own-pieces";
   return {
     move: option.first.kept === option.second.kept ? "flip" : "slide",
     length,
-    scrap: sides * (length + kerfAlong) + kerfAlong,
+    proof,
+    ringScrap: scrapFor(sides),
+    scrap: scrapFor(proof === "ring" ? sides : proof === "half-ring" ? sides / 2 : 2),
+    molding,
+    spare: 2 * kerfAlong,
     pair: { angle: 180 - 2 * planMiter, dihedral, legs: (sides * width) / cosDeg(planMiter) },
     ring: { pieces: sides, accept: gap },
     half: sides % 2 === 0 ? { pieces: sides / 2, accept: (across * openAngle) / 4 / DEGREES } : null,

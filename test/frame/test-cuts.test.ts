@@ -114,6 +114,70 @@ describe("the limits of the test cuts", () => {
   });
 });
 
+describe("the test is in proportion to the job", () => {
+  /** A flat frame of boards 1 in wide, in inches, by the longest line of its pieces. */
+  function ofInches(sides: number, longest: number): TestCuts {
+    const profile = molding({ width: 1, thickness: 0.75 });
+    const geometry = frameGeometry({ sides, profile, at: "outerBack", opening: { side: longest } });
+    return cuttingPlan(geometry, { unit: "in", kerf: 1 / 8 }).testCuts!;
+  }
+  const cut = (sides: number): number => 1 / 8 / Math.cos(Math.PI / sides);
+  const scrapOf = (pieces: number, sides: number): number => pieces * (6 + cut(sides)) + cut(sides);
+
+  test("no ring of 73 in is asked for where the frame takes 40 in of molding", () => {
+    const small = ofInches(12, 40 / 12 - cut(12));
+    expect(small.molding).toBeCloseTo(40, 9);
+    expect(small.ringScrap).toBeCloseTo(scrapOf(12, 12), 9);
+    expect(Math.floor(small.ringScrap)).toBe(73);
+    expect(small.proof).toBe("own-pieces");
+    expect(small.scrap).toBeCloseTo(scrapOf(2, 12), 9);
+    expect(small.spare).toBeCloseTo(2 * cut(12), 12);
+    const inches = { length: (value: number): string => `${value.toFixed(1)} in`, angle: words.angle };
+    expect(describeTestCuts(small, inches).lines.slice(2)).toEqual([
+      "A ring of 12 such pieces of 6.0 in would take 73.7 in of scrap, much for a frame that takes 40.0 in of molding. So prove the setting on the frame's own pieces: cut them 0.3 in longer than planned and close them without glue. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it.",
+      expect.stringMatching(/^Open outside by more than .* Cut both ends again with the new setting\.$/) as unknown,
+      expect.stringMatching(/^Within .*: leave the setting and cut the pieces to their length\.$/) as unknown,
+    ]);
+  });
+
+  test("half a ring on a straightedge does for an even number of sides, the pieces themselves for an odd one", () => {
+    expect(ofInches(8, 9).proof).toBe("half-ring");
+    expect(ofInches(8, 9).scrap).toBeCloseTo(scrapOf(4, 8), 9);
+    expect(ofInches(8, 14).proof).toBe("ring");
+    expect(ofInches(7, 9).proof).toBe("own-pieces");
+    expect(ofInches(7, 14).proof).toBe("ring");
+    expect(describeTestCuts(ofInches(8, 9), words).lines[2]).toMatch(
+      /^A ring of 8 such pieces .* So put 4 of them together \([\d.]+ mm of scrap\), one end tight on a straightedge: /,
+    );
+  });
+
+  test("no test takes more scrap than half of the frame's molding, but for two pieces", () => {
+    const cases = fc.record({
+      sides: fc.integer({ min: 3, max: 40 }),
+      longest: fc.double({ min: 2.5, max: 60, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(cases, ({ sides, longest }) => {
+        fc.pre(longest > 2 * Math.tan(Math.PI / sides) + 0.1);
+        const { proof, scrap, molding: own } = ofInches(sides, longest);
+        if (proof !== "own-pieces") expect(scrap).toBeLessThanOrEqual(own / 2);
+      }),
+    );
+  });
+
+  test("half a ring that turns too little stands off the straightedge, one that turns too much goes past it", () => {
+    for (const sides of [4, 6, 8, 12]) {
+      for (const short of [0.01, -0.01]) {
+        const [turn, edge] = [(2 * Math.PI) / sides - 2 * short, Math.PI / sides - short];
+        const end = chainEnd(sides / 2, 6, turn);
+        // The pieces lie to the right of the straightedge, seen along it from the tight end.
+        const off = end.x * Math.cos(edge) - end.y * Math.sin(edge);
+        expect(Math.sign(off)).toBe(Math.sign(short));
+      }
+    }
+  });
+});
+
 describe("the loop of cutting, reading and correcting", () => {
   test.each([
     [8, 0, undefined],
