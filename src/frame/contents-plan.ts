@@ -6,6 +6,7 @@ import { stackContents, type ContentsStack } from "./contents-stack.js";
 import { contentsRoom, type LayerRoom } from "./contents-room.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import type { FrameMovement } from "./frame-movement.js";
+import { isPane } from "./layer-names.js";
 import { panelWork, type PanelWork } from "./panel-work.js";
 
 /** What goes into a frame, and how it sits. */
@@ -16,6 +17,8 @@ export interface FrameContents {
   readonly why: string | null;
   /** How the panel is made: `sawn` from a squared blank as `FramePlan.panel` says, cut by a glazier where all of it is `glass`, or `none` where nothing is said to go in. */
   readonly work: PanelWork;
+  /** Whether panes of glass are among it, which a glazier cuts to the panel's size. */
+  readonly panes: boolean;
   /** How it sits in the rabbet; `null` where there is no rabbet or no section to tell. */
   readonly fit: RabbetFit | null;
   /** The polygon that goes in: the opening less the clearance at every side. `null` when the clearance leaves nothing. */
@@ -68,6 +71,7 @@ export function planContents(
   const lap = panel === null ? 0 : fit === null ? hidden : fit.possible ? fit.lap : 0;
   return {
     work: panelWork(brief, hidden),
+    panes: brief.contents.some(isPane),
     possible: panel === null ? false : fit === null ? null : fit.possible,
     why:
       fit === null || fit.possible ? (panel === null ? "The clearance leaves nothing of the opening." : null) : fit.why,

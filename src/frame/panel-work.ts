@@ -1,10 +1,11 @@
 import type { FilledBrief } from "./brief.js";
+import { isPane } from "./layer-names.js";
 
 /** How the polygon that goes in is made: not at all, by a glazier alone, or sawn, with or without panes besides. */
 export type PanelWork = "none" | "glass" | "sawn";
 
 /**
- * How the polygon that goes into a frame is made. Glass is never sawn; a layer that does not say what it is made of is taken to be.
+ * How the polygon that goes into a frame is made. Glass and mirrors are never sawn; another layer that does not say what it is made of is taken to be.
  *
  * @param brief - the filled brief
  * @param hidden - how much of it a lip hides
@@ -12,6 +13,6 @@ export type PanelWork = "none" | "glass" | "sawn";
  */
 export function panelWork(brief: FilledBrief, hidden: number): PanelWork {
   const { contents, opening } = brief;
-  if (contents.length > 0) return contents.every(({ material }) => material === "glass") ? "glass" : "sawn";
+  if (contents.length > 0) return contents.every(isPane) ? "glass" : "sawn";
   return hidden > 0 || opening.cutFrom !== undefined ? "sawn" : "none";
 }

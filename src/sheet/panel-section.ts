@@ -63,7 +63,7 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
   if (work === "glass") return paneSection(panel, words);
   const { length, angle } = words;
   const { blank, cuts, setting } = panel;
-  const panes = plan.brief.contents.some(({ material }) => material === "glass") ? ` ${PANES}` : "";
+  const panes = plan.contents.panes ? ` ${PANES}` : "";
   const start = `Square a blank to ${length(blank.width)} × ${length(blank.height)}.`;
   if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", `${start}${panes}`));
   // One setting serves all cuts.

@@ -1,6 +1,13 @@
 import { describe, expect, test } from "vitest";
 import type { Caution } from "miterwright/errors";
-import { describeCaution, describeOperation, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import {
+  describeCaution,
+  describeOperation,
+  planFrame,
+  type ContentsLayer,
+  type FrameBrief,
+  type FramePlan,
+} from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { plain, rabbeted } from "./briefs.js";
@@ -21,6 +28,16 @@ describe("what goes in is sawn, cut by a glazier, or not there", () => {
     ["a pane", { contents: [glass] }, "glass"],
     ["two panes", { contents: [glass, glass] }, "glass"],
     ["a pane and a board", { contents: [glass, board] }, "sawn"],
+    ["a mirror by its name alone", { contents: [{ name: "old Mirror", thickness: 4 }] }, "glass"],
+    ["glass by its name alone", { contents: [{ name: "picture glass", thickness: 2 }] }, "glass"],
+    [
+      "a mirror of known density",
+      { contents: [{ name: "mirror", thickness: 4, material: { density: 2500 } }] },
+      "glass",
+    ],
+    ["a mirror of acrylic", { contents: [{ name: "mirror", thickness: 3, material: "acrylic" }] }, "sawn"],
+    ["plexiglass", { contents: [{ name: "plexiglass", thickness: 3 }] }, "sawn"],
+    ["a board of fiberglass", { contents: [{ name: "fiberglass", thickness: 3 }] }, "sawn"],
     ["plain stock", { profile: plain }, "none"],
     ["a sheet cut to a plain frame", { profile: plain, opening: { cutFrom: { width: 500, height: 400 } } }, "sawn"],
     ["level measures with a lip", LEVEL, "sawn"],
@@ -36,6 +53,35 @@ describe("what goes in is sawn, cut by a glazier, or not there", () => {
     const narrow = { sides: 4, opening: { side: 100 } };
     expect(raised({ ...narrow, contents: [board] }, "narrow-rip")).toHaveLength(1);
     expect(raised({ ...narrow, contents: [glass] }, "narrow-rip")).toEqual([]);
+  });
+});
+
+describe("art that touches glass", () => {
+  const layer = (name: string): ContentsLayer => ({ name, thickness: 1 });
+  test.each(["print", "Photograph", "watercolors", "tide chart", "oil on canvas", "art"])("is noted for %s", (name) => {
+    const [caution] = raised({ contents: [glass, layer(name)] }, "art-on-glass");
+    expect(caution).toMatchObject({ severity: "note" });
+    expect(caution!.sentence).toContain(`"${name}" lies against glass`);
+    expect(raised({ contents: [glass, layer("mat"), layer(name)] }, "art-on-glass")).toEqual([]);
+    expect(raised({ contents: [layer("window mount"), layer(name), glass] }, "art-on-glass")).toHaveLength(1);
+  });
+
+  test.each(["mat", "backing paper", "mount board", "spacer", "artichoke", "printer's tray"])(
+    "is not for %s, which is no art or keeps it apart",
+    (name) => {
+      expect(raised({ contents: [glass, layer(name)] }, "art-on-glass")).toEqual([]);
+    },
+  );
+
+  test("is not said of acrylic, nor without a pane", () => {
+    expect(raised({ contents: [{ ...layer("sheet"), material: "acrylic" }, layer("print")] }, "art-on-glass")).toEqual(
+      [],
+    );
+    expect(raised({ contents: [layer("print")] }, "art-on-glass")).toEqual([]);
+  });
+
+  test("leaves out a mass that nobody knows", () => {
+    expect(raised({ contents: [{ name: "glass", thickness: 2 }] }, "glass")[0]!.numbers).toEqual({});
   });
 });
 

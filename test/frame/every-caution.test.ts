@@ -80,6 +80,10 @@ const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief | n
   },
   seat: { raises: { ...held, contents: [{ name: "board", thickness: 10 }] }, quiet: held },
   glass: { raises: { ...held, contents: [pane] }, quiet: { ...held, contents: [acrylic] } },
+  "art-on-glass": {
+    raises: { ...held, contents: [pane, { name: "old print", thickness: 0.2 }] },
+    quiet: { ...held, contents: [pane, { name: "mat", thickness: 1.5 }, { name: "old print", thickness: 0.2 }] },
+  },
   heavy: {
     raises: { ...held, hanging: { by: "wire", extraMass: 15 } },
     quiet: { ...held, hanging: { by: "wire", extraMass: 1 } },

@@ -262,6 +262,23 @@ describe("the hangers' seat", () => {
   });
 });
 
+test("an outline that touches itself, behind whose back there is no wood to find, is refused", () => {
+  const touching = [
+    { x: 0, y: 0 },
+    { x: 40, y: 0 },
+    { x: 40, y: 20 },
+    { x: 20, y: 0 },
+    { x: 0, y: 20 },
+  ];
+  const brief = {
+    sides: 6,
+    opening: { side: 300 },
+    profile: { outline: touching, marks: {} },
+    hanging: { by: "wire" },
+  };
+  expect(() => planFrame(brief as never)).toThrow("Expected `profile.outline` not to cross or touch itself");
+});
+
 describe("the wire", () => {
   test("runs between the fixings over a hook, which stays below the frame's top", () => {
     const { wire: strung, apart, fixings, below } = hungOf({ sides: 4, hanging: { by: "wire", wireAngle: 20 } });

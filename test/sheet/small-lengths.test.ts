@@ -43,6 +43,20 @@ test("an angle that comes out as none is written down to its first digit", () =>
   expect(text).toContain("slope 20°  opening");
 });
 
+test("angles rounded to thirty degrees do not stop the sheet", () => {
+  const thirties = (degrees: number): string => `${Math.round(degrees / 30) * 30}°`;
+  for (const [sides, slope] of [
+    [3, 0],
+    [9, 20],
+    [24, 5],
+    [8, -40],
+  ] as const) {
+    const { text } = readSheet(shopSheet(plan({ sides, slope, species: "white ash" }), { ...coarse, angle: thirties }));
+    expect(text).toContain("miter");
+  }
+  expect(readSheet(shopSheet(frame, { ...coarse, angle: thirties })).text).toMatch(/(?<!\d)[1-9]\d?°/);
+});
+
 test("what is no function is refused", () => {
   expect(() => shopSheet(frame, { ...coarse, small: 2 as never })).toThrow(
     "Expected `small` to be a function that writes a number as text, got 2 (number)",

@@ -79,7 +79,7 @@ export const panelCard: Card = {
     const { length, angle } = writers;
     const { sheet, work } = contents;
     const isSawn = work === "sawn";
-    const panes = plan.brief.contents.some(({ material }) => material === "glass");
+    const panes = contents.panes;
     const lines = [
       `It has ${panel.panel.sides} equal sides of ${length(panel.panel.side)}, and is ${length(panel.panel.acrossFlats)} across flats.`,
       ...(sheet === null ? [] : [`It is cut from a sheet of ${length(sheet.width)} by ${length(sheet.height)}.`]),

@@ -1,7 +1,8 @@
 import type { Caution } from "../../core/caution.js";
-import type { FilledBrief } from "../brief.js";
+import type { ContentsLayer, FilledBrief } from "../brief.js";
 import type { FrameContents } from "../contents-plan.js";
 import type { FrameMaterials } from "../frame-materials.js";
+import { isArt, isPane } from "../layer-names.js";
 import { makeCaution } from "./make-caution.js";
 
 /** Glass that is wider between its farthest corners than this many times its thickness bends and breaks in the hands; common practice, no printed source. */
@@ -15,6 +16,18 @@ const BEARINGS: Readonly<Record<"sight-edge" | "corner", string>> = {
     "At this slope the pane bears with its outer arris alone, on the ledge: bed it on a strip there, and press it nowhere else.",
 };
 
+/** Art with nothing between it and a pane. */
+function artOnGlass(layers: readonly ContentsLayer[]): Caution[] {
+  const touching = layers.filter((layer, index) => {
+    const beside = [layers[index - 1], layers[index + 1]];
+    return isArt(layer) && beside.some((other) => other !== undefined && isPane(other));
+  });
+  return touching.map(({ name }) => {
+    const sentence = `The layer "${name}" lies against glass: damp gathers between them, and what sticks to the glass is spoiled. Keep them apart with a mat or a spacer.`;
+    return makeCaution("art-on-glass", "note", sentence);
+  });
+}
+
 /**
  * The cautions of glass.
  *
@@ -24,18 +37,15 @@ const BEARINGS: Readonly<Record<"sight-edge" | "corner", string>> = {
  * @returns the cautions; none without glass
  */
 export function glassCautions(brief: FilledBrief, contents: FrameContents, materials: FrameMaterials): Caution[] {
-  const { stack, fit, panel } = contents;
-  const panes = (stack?.layers ?? []).flatMap(({ kind, thickness }, layer) =>
-    kind === "glass" ? [{ thickness, layer }] : [],
-  );
+  const { fit, panel } = contents;
+  const panes = brief.contents.flatMap((one, layer) => (isPane(one) ? [{ thickness: one.thickness, layer }] : []));
   if (panes.length === 0 || panel === null) return [];
-  const mass = panes.reduce(
-    (sum, { layer }) => sum + (materials.parts.find((part) => part.layer === layer)?.mass ?? 0),
-    0,
-  );
+  const masses = panes.map(({ layer }) => materials.parts.find((part) => part.layer === layer)?.mass ?? null);
+  // Of a pane that is one by its name alone no mass is known.
+  const mass = masses.some((one) => one === null) ? null : masses.reduce<number>((sum, one) => sum + one!, 0);
   const handling =
     "Glass cuts: wear gloves that it does not cut through and eye protection, and take its edges off. Where people can fall against it or pass under it, local codes ask for safety glazing: tempered or laminated glass, or acrylic.";
-  const cautions = [makeCaution("glass", "care", handling, { mass: { mass } })];
+  const cautions = [makeCaution("glass", "care", handling, mass === null ? {} : { mass: { mass } })];
   if (fit?.possible === true && fit.bearsOn !== "ledge") {
     const numbers = { angle: { slope: brief.slope }, length: { lap: fit.lap } };
     cautions.push(makeCaution("glass", "care", BEARINGS[fit.bearsOn], numbers, "geometry of the tilted rabbet"));
@@ -47,5 +57,5 @@ export function glassCautions(brief: FilledBrief, contents: FrameContents, mater
     const limit = THIN_GLASS * thinnest;
     cautions.push(makeCaution("glass", "care", sentence, { length: { across: panel.acrossCorners, limit } }));
   }
-  return cautions;
+  return [...cautions, ...artOnGlass(brief.contents)];
 }

@@ -1,6 +1,7 @@
 import type { Caution } from "../../core/caution.js";
 import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
+import { isPane } from "../layer-names.js";
 import { makeCaution } from "./make-caution.js";
 
 /** What rounding may leave of a distance, as a share of the contents' size. */
@@ -46,7 +47,7 @@ export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Cauti
     const sentence = `${why} Centered, the contents leave the opening free ${where}.`;
     return [makeCaution("missed-lip", "note", sentence, { length }, SOURCE)];
   }
-  const severity = contents.some(({ material }) => material === "glass") ? "danger" : "care";
+  const severity = contents.some(isPane) ? "danger" : "care";
   if (rest.lip === null) {
     const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and no lip is given that reaches so far. ${INSTEAD}`;
     return [makeCaution("missed-lip", severity, sentence, { length }, SOURCE)];

@@ -3,6 +3,7 @@ import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
 import type { ContentsStack } from "../contents-stack.js";
 import type { FrameContents } from "../contents-plan.js";
+import { isPane } from "../layer-names.js";
 import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
@@ -60,7 +61,7 @@ export function seatCautions(contents: FrameContents, rest: ContainedRest | null
   if (fit?.possible === true && lap > 0 && lap < limit) {
     const sentence =
       "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";
-    const severity = brief.contents.some(({ material }) => material === "glass") ? "danger" : "care";
+    const severity = brief.contents.some(isPane) ? "danger" : "care";
     cautions.unshift(makeCaution("seat", severity, sentence, { length: { lap, limit } }));
   }
   return cautions;
