@@ -244,16 +244,20 @@ export function stateProblem(model: StockModel): Problem {
     worth,
     pieces,
   );
+  const credit = toGrid(worth, costGrid, "nearest");
   const kinds = model.sticks.map(({ clear, price, limit }, stick): Kind => {
     const spaces = clear.map(({ start, end }) => end - start + kerf);
     const losses = clear.map(({ end, reach }) => kerf - (reach - end));
+    const cost = toGrid(price, costGrid, "nearest");
+    // On a rounded grid a stick can earn what it does not at its own price.
+    const earns = BigInt(credit) * BigInt(mostLeft({ rooms: spaces, losses })) > BigInt(cost);
     return {
       stick,
       rooms: spaces.map((space) => Math.floor(space / divisor)),
       losses,
-      cost: toGrid(price, costGrid, "nearest"),
+      cost,
       // A stick that earns more than it costs would be used without end, were it not for one piece at least in each.
-      limit: limit === Infinity && worth * mostLeft({ rooms: spaces, losses }) > price ? pieces : limit,
+      limit: limit === Infinity && earns ? pieces : limit,
     };
   });
   return {
@@ -262,7 +266,7 @@ export function stateProblem(model: StockModel): Problem {
     keys: Int32Array.from(items, ({ key }) => key),
     setups: Float64Array.from(setups, (setup) => setup / divisor),
     kinds: withoutDominated(kinds),
-    credit: toGrid(worth, costGrid, "nearest"),
+    credit,
     costGrid,
     keep,
     members: items.map(({ members }) => members),

@@ -164,7 +164,9 @@ export function writeFit(
   const onCosts = (count: number): number => fromGrid(count, problem.costGrid);
   const price = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.price, -worth * kept);
   const cost = (problem.costGrid.exact ? onCosts(findings.cost) : price) + 0;
-  const bound = status === "optimal" ? cost : Math.min(short ? 0 : onCosts(findings.bound), cost);
+  // A bound below the cost on the rounded grid is below it in the prices too.
+  const below = problem.costGrid.exact ? onCosts(findings.bound) : price - onCosts(findings.cost - findings.bound);
+  const bound = status === "optimal" ? cost : Math.min(short ? 0 : below, cost);
   const sums = { used: length(used), made: length(made), kept: fromGrid(kept, grid) };
   return {
     status,

@@ -168,6 +168,25 @@ describe("fitStock", () => {
     expect(fitted({ ...job, sticks: [knotty], trim: 0.125 }).layouts[0]!.offcut).toBe(94 - 92.625);
   });
 
+  test("takes prices that are those of the credit, on a grid that holds neither", () => {
+    const pieces = [25, 68, 71, 36, 41].map((length, k) => ({ id: `p${length}`, length, count: [7, 8, 9, 9, 3][k]! }));
+    const sticks = [
+      { id: "s", length: 161, cost: 111.95389558559502 },
+      { id: "t", length: 700, cost: 487.18525941538866 },
+    ];
+    const credit = 0.695365811090621;
+    const job = { pieces, sticks, credit, keep: 70 };
+    const fit = fitStock(job, { workLimit: 1e6 });
+    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(fit.bound <= fit.cost && fit.bound > 0.9 * fit.cost).toBe(true);
+    // Whatever the last digits of the price are, a bound that is not reached lies below the cost.
+    for (let k = -5; k <= 5; k++) {
+      const near = { ...job, sticks: [{ ...sticks[0]!, cost: 161 * credit * (1 + k * 1e-15) }, sticks[1]!] };
+      const { status, gap } = fitStock(near, { workLimit: 1e6 });
+      expect(gap === 0).toBe(status === "optimal");
+    }
+  });
+
   test("keeps clear of defects", () => {
     const fit = fitted({
       pieces: [{ id: "p", length: 30, count: 3 }],
