@@ -20,6 +20,22 @@ export interface Budget {
 /** A part of the search: it yields at each pause, and returns its result. */
 export type Steps<T> = Generator<undefined, T>;
 
+/**
+ * Runs a part of the search to its end.
+ *
+ * @param steps - the part
+ * @returns its result
+ */
+export function finish<T>(steps: Steps<T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** Pieces that are read, or layouts that are written, between two pauses: about a millisecond. */
+export const RECORDS_BETWEEN_PAUSES = 1000;
+
 /** Steps between two pauses: about a millisecond, some where each takes long. */
 export const STEPS_BETWEEN_PAUSES = 100_000;
 

@@ -10,6 +10,7 @@ import {
   MAX_LENGTH,
   refuse,
 } from "../core/check.js";
+import { finish, RECORDS_BETWEEN_PAUSES, type Steps } from "./budget.js";
 import { checkList, checkSticks, checkName, MOST, type CheckedStick } from "./check-sticks.js";
 import type { ShareKey, StockJob, Trims } from "./stock-job.js";
 import { sumOf } from "./sums.js";
@@ -86,6 +87,17 @@ function checkTrim(value: unknown): Trims {
  * @throws {InputError} when a field is missing, unknown or out of bounds
  */
 export function checkJob(value: StockJob): CheckedJob {
+  return finish(readJob(value));
+}
+
+/**
+ * {@link checkJob} in steps.
+ *
+ * @param value - the job as it came
+ * @returns the job
+ * @yields {undefined} nothing, between some pieces
+ */
+export function* readJob(value: StockJob): Steps<CheckedJob> {
   const job = checkFields(value, "job", ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
   const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;
   const given = checkArray(job["pieces"], "job.pieces", "an array of pieces");
@@ -94,7 +106,9 @@ export function checkJob(value: StockJob): CheckedJob {
   const seen = new Map<string, number>();
   const alike = new Map<string, CheckedPiece>();
   const savings = new Map<string, number>();
-  const pieces = given.map((item, k): CheckedPiece => {
+  const pieces: CheckedPiece[] = [];
+  for (const [k, item] of given.entries()) {
+    if (k % RECORDS_BETWEEN_PAUSES === RECORDS_BETWEEN_PAUSES - 1) yield;
     const path = `job.pieces[${k}]`;
     const fields = checkFields(item, path, ["id", "length", "run", "count", "share"]);
     ids.push(checkName(fields["id"], "job.pieces", k, seen));
@@ -111,8 +125,8 @@ export function checkJob(value: StockJob): CheckedJob {
     const name = `${run} ${parts.join()} ${share?.key ?? ""}`;
     const same = alike.get(name) ?? piece;
     alike.set(name, same);
-    return same;
-  });
+    pieces.push(same);
+  }
   const sticks = checkSticks(job["sticks"], "job.sticks");
   const total = sumOf(counts);
   if (total > MOST) refuse("range", "job.pieces", total, `at most ${MOST} pieces in all`);

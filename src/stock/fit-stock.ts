@@ -1,3 +1,4 @@
+import { finish } from "./budget.js";
 import { checkOptions } from "./check-options.js";
 import type { FitOptions } from "./fit-options.js";
 import { runSearch } from "./run-search.js";
@@ -34,9 +35,5 @@ import type { StockJob } from "./stock-job.js";
  * ```
  */
 export function fitStock(job: StockJob, options: FitOptions = {}): StockFit {
-  const steps = runSearch(job, checkOptions(options));
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
+  return finish(runSearch(job, checkOptions(options)));
 }

@@ -1,3 +1,4 @@
+import { RECORDS_BETWEEN_PAUSES, type Steps } from "./budget.js";
 import { chooseCostGrid } from "./cost-grid.js";
 import { gcd, type Grid, toGrid } from "./grid.js";
 import type { StockModel } from "./integer-model.js";
@@ -197,12 +198,30 @@ export function withoutDominated(kinds: readonly Kind[]): Kind[] {
     best.add(kind);
     least = kind.cost;
   }
+  // The longest first, and so the dearest: the last one that is long enough is the cheapest of them.
   const front = [...best];
+  const cheapest = (room: number): number => {
+    let [low, high] = [0, front.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (front[middle]!.rooms[0]! >= room) low = middle + 1;
+      else high = middle;
+    }
+    return front[low - 1]?.cost ?? Infinity;
+  };
   return kinds.filter((kind) => {
     const all = sumOf(kind.rooms);
     if (all === 0 || kind.limit === 0) return false;
-    return isEndless(kind) ? best.has(kind) : !front.some((other) => other.rooms[0]! >= all && other.cost <= kind.cost);
+    return isEndless(kind) ? best.has(kind) : cheapest(all) > kind.cost;
   });
+}
+
+/** Pieces of one size and key. */
+interface Item {
+  readonly size: number;
+  readonly key: number;
+  demand: number;
+  readonly members: number[];
 }
 
 /**
@@ -210,15 +229,19 @@ export function withoutDominated(kinds: readonly Kind[]): Kind[] {
  *
  * @param model - the job in integers
  * @returns the problem
+ * @yields {undefined} nothing, between some pieces
  */
-export function stateProblem(model: StockModel): Problem {
+export function* stateProblem(model: StockModel): Steps<Problem> {
   const { kerf, keep, worth } = model;
   const keyIndex = new Map<string, number>();
   const setups: number[] = [];
-  const merged = new Map<string, { size: number; key: number; demand: number; members: number[] }>();
-  model.pieces.forEach((piece, k) => {
+  const items: Item[] = [];
+  // By key and size.
+  const known = new Map<number, Map<number, Item>>();
+  for (const [k, piece] of model.pieces.entries()) {
+    if (k % RECORDS_BETWEEN_PAUSES === RECORDS_BETWEEN_PAUSES - 1) yield;
     const count = model.counts[k]!;
-    if (count === 0) return;
+    if (count === 0) continue;
     let key = -1;
     if (piece.key !== undefined && piece.saving > 0) {
       key = keyIndex.get(piece.key) ?? setups.length;
@@ -226,15 +249,19 @@ export function stateProblem(model: StockModel): Problem {
       setups[key] = piece.saving;
     }
     const size = piece.length + kerf - piece.saving;
-    const name = `${size} ${key}`;
-    const item = merged.get(name);
-    if (item === undefined) merged.set(name, { size, key, demand: count, members: [k] });
-    else {
+    const ofKey = known.get(key) ?? new Map<number, Item>();
+    known.set(key, ofKey);
+    const item = ofKey.get(size);
+    if (item === undefined) {
+      const first = { size, key, demand: count, members: [k] };
+      ofKey.set(size, first);
+      items.push(first);
+    } else {
       item.demand += count;
       item.members.push(k);
     }
-  });
-  const items = [...merged.values()].sort((a, b) => b.size - a.size || a.key - b.key);
+  }
+  items.sort((a, b) => b.size - a.size || a.key - b.key);
   const pieces = sumOf(model.counts);
   // A credit that a whole stick of the grid's exact lengths could earn forbids coarser units; without one, only sums of
   // sizes matter, and rooms may be rounded down to what such sums can reach.

@@ -1,5 +1,5 @@
 import { type Budget, makeBudget, type Steps } from "./budget.js";
-import { checkJob } from "./check-job.js";
+import { readJob } from "./check-job.js";
 import type { CheckedOptions } from "./check-options.js";
 import { fromGrid } from "./grid.js";
 import { readClock } from "./host.js";
@@ -25,8 +25,9 @@ const STEPS_BETWEEN_REPORTS = 1_000_000;
  */
 export function* runSearch(value: StockJob, options: CheckedOptions): Steps<StockFit> {
   const start = readClock();
-  const model = integerModel(checkJob(value));
-  const problem = stateProblem(model);
+  const model = integerModel(yield* readJob(value));
+  yield;
+  const problem = yield* stateProblem(model);
   const budget: Budget = makeBudget(options.workLimit);
   const found = nothingFound(problem);
   let told = "";
@@ -50,5 +51,5 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Steps<Stoc
     if (budget.stopped !== "asked") report();
     yield step;
   }
-  return writeFit(model, problem, found, budget.stopped);
+  return yield* writeFit(model, problem, found, budget.stopped);
 }

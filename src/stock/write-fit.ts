@@ -1,3 +1,4 @@
+import { RECORDS_BETWEEN_PAUSES, type Steps } from "./budget.js";
 import { fromGrid } from "./grid.js";
 import type { Findings } from "./incumbent.js";
 import type { StockModel } from "./integer-model.js";
@@ -98,13 +99,14 @@ export function gapBetween(cost: number, bound: number): number {
  * @param findings - what was found
  * @param stopped - why the search ended early
  * @returns the plan
+ * @yields {undefined} nothing, between some layouts
  */
-export function writeFit(
+export function* writeFit(
   model: StockModel,
   problem: Problem,
   findings: Findings,
   stopped: StopReason | undefined,
-): StockFit {
+): Steps<StockFit> {
   const { grid, ids, pieces, worth } = model;
   const queues = problem.members.map((members): Queue => ({ members, at: 0, left: model.counts[members[0]!]! }));
   const layouts: StockLayout[] = [];
@@ -141,6 +143,7 @@ export function writeFit(
       for (const { start, end } of worthy) kept += (more + 1) * (end - start);
       counts[stick] = counts[stick]! + more + 1;
       left -= more + 1;
+      if (layouts.length % RECORDS_BETWEEN_PAUSES === 0) yield;
     }
   }
   const missing = new Float64Array(ids.length);

@@ -1,5 +1,6 @@
 import type { StockJob } from "miterwright/stock";
 import { isInputError } from "miterwright/errors";
+import { finish } from "../../src/stock/budget.js";
 import { checkJob } from "../../src/stock/check-job.js";
 import { fromGrid } from "../../src/stock/grid.js";
 import { integerModel, type StockModel } from "../../src/stock/integer-model.js";
@@ -28,7 +29,7 @@ export function stateJob(job: StockJob): Stated | undefined {
     if (isInputError(error)) return undefined;
     throw error;
   }
-  const problem = stateProblem(model);
+  const problem = finish(stateProblem(model));
   if (problem.sizes.length === 0) return undefined;
   const least = cheapestByForce(job);
   return { problem, least: least === undefined ? undefined : least / fromGrid(1, problem.costGrid) };
@@ -41,18 +42,8 @@ export function stateJob(job: StockJob): Stated | undefined {
  * @returns the problem
  */
 export function problemOf(job: StockJob): Problem {
-  return stateProblem(integerModel(checkJob(job)));
+  return finish(stateProblem(integerModel(checkJob(job))));
 }
 
-/**
- * Runs a part of the search to its end.
- *
- * @param steps - the part
- * @returns its result
- */
-export function runSteps<T>(steps: Generator<undefined, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-}
+/** Runs a part of the search to its end. */
+export { finish as runSteps };

@@ -161,4 +161,27 @@ describe("answers during the search", () => {
     expect(clock.looks).toBeLessThan(105);
     expect(work).toBeLessThan(100 * MOST_STEPS);
   });
+
+  test("an abort is heard while a job is read and its plan is written", async () => {
+    const pieces = Array.from({ length: 20_000 }, (_, k) => ({ id: `p${k}`, length: 200 + k / 100 }));
+    const looks = [0, 0];
+    let searched = 0;
+    const signal = {
+      get aborted() {
+        looks[searched]!++;
+        return false;
+      },
+    };
+    const onProgress = (): void => {
+      searched = 1;
+      looks[1] = 0;
+    };
+    const fit = await fitStockAsync(
+      { pieces, sticks: [{ id: "s", length: 700 }] },
+      { timeLimit: 0, signal, onProgress },
+    );
+    expect(looks[0]).toBeGreaterThan(20);
+    // The last report is before the plan is written.
+    expect(looks[1]).toBeGreaterThan(fit.layouts.length / 1000);
+  });
 });
