@@ -27,6 +27,8 @@ export interface EnumerationLimits {
 
 /** What a branch takes, in entries of the simplex. */
 const STEPS_OF_A_BRANCH = 20;
+/** What a pattern takes to be made. */
+const STEPS_OF_A_PATTERN = 200;
 /** Places of items in rooms beyond which a kind is not looked at: a stick of very many defects. */
 const MOST_PLACES = 20_000;
 
@@ -110,6 +112,7 @@ export function* enumeratePatterns(
   const keep = (worth: number): void => {
     uncounted += 2 * places;
     if (worth < limits.least || (credit === 0 && canGrow())) return;
+    uncounted += STEPS_OF_A_PATTERN;
     const entries: Entry[] = [];
     counts.forEach((count, place) => {
       if (count > 0) entries.push([order[place % n]!, count, Math.floor(place / n)]);

@@ -58,8 +58,8 @@ function* branchesOf(
       if (banned.has(name)) continue;
       const worth = patternSum(pattern, prices.items) / prices.scale;
       named.set(name, { name, pattern, rank: (times.get(name) ?? 0) + (worth - pattern.cost) / dive.master.unit });
+      if (spend(dive.budget, STEPS_OF_A_PATTERN)) yield;
     }
-    if (spend(dive.budget, STEPS_OF_A_PATTERN * found.patterns.length)) yield;
   }
   const branches = [...named.values()].sort((a, b) => b.rank - a.rank);
   return { branches: branches.slice(0, most), complete };

@@ -23,7 +23,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/miter", limit: 4000 },
   { entry: "miterwright/profile", limit: 7000 },
   { entry: "miterwright/wood", limit: 7500 },
-  { entry: "miterwright/stock", limit: 17_400 },
+  { entry: "miterwright/stock", limit: 22_000 },
   { entry: "miterwright/saw", limit: 4500 },
   { entry: "miterwright/panel", limit: 4000 },
   { entry: "miterwright/closure", limit: 9000 },
@@ -41,7 +41,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/units", name: "formatLength", limit: 2200 },
   { entry: "miterwright/wood", name: "seasonalMovement", limit: 5000 },
   { entry: "miterwright/wood", name: "equilibriumMoisture", limit: 900 },
-  { entry: "miterwright/stock", name: "fitStock", limit: 15_000 },
+  { entry: "miterwright/stock", name: "fitStock", limit: 17_500 },
   { entry: "miterwright/frame", name: "planFrame", limit: 38_000 },
   // A picture must not bring the tables along, nor a table the pictures.
   { entry: "miterwright/drawing", name: "drawPlanView", limit: 9000 },
