@@ -11,7 +11,7 @@ export function randomJob(seed: number): StockJob {
   const one = <T>(...choices: readonly T[]): T => choices[whole(0, choices.length - 1)]!;
   const steps = one(1, 10);
   const most = one(3, 20, 500, 500);
-  const [shortest, longest] = one([1000, 3000], [1000, 6000], [100, 200]) as [number, number];
+  const [shortest, longest] = one<readonly [number, number]>([1000, 3000], [1000, 6000], [100, 200]);
   const pieces = several(whole(1, 6), (k) => ({
     id: `p${k}`,
     length: whole(steps * Math.ceil(shortest / one(10, 4)), steps * shortest) / steps,
