@@ -182,6 +182,10 @@ describe("corners", () => {
   test("inside the blank are those that no edge of it touches", () => {
     const inside = (sides: number): number => plan(sides).corners.filter((corner) => corner.inside).length;
     expect([3, 4, 5, 6, 7, 8, 9, 10, 12].map(inside)).toEqual([0, 0, 0, 0, 2, 0, 4, 4, 4]);
+    // On a blank that is higher than wide too.
+    const { blank, corners } = plan(6, "corner-down");
+    expect(blank.height).toBeGreaterThan(blank.width);
+    expect(corners.some((corner) => corner.inside)).toBe(false);
   });
 });
 
