@@ -148,6 +148,91 @@ describe("what to measure", () => {
     );
   });
 
+  test("takes flatness at the innermost line where a rabbeted frame rises outward, before and after gluing", () => {
+    for (const sides of [5, 6]) {
+      const plan = planOf({ sides, slope: 20, gap: 0.3 });
+      const { polygons, overall, sticks } = plan.geometry;
+      const lowest = polygons[sticks[0]!.shortest.mark!]!;
+      const radius = lowest.apothem / Math.cos(Math.PI / sides);
+      for (const code of ["flatness", "glued-flatness"] as const) {
+        const check = checkOf(plan, code);
+        expect(check.value).toBe(0);
+        expect(check.tolerance! / ((radius * 0.3) / overall.height!)).toBeCloseTo(1, 9);
+      }
+    }
+  });
+
+  test("has no tolerance of flatness from a gap as high as the joint, and one from a hair less", () => {
+    const low = { profile: molding({ width: 40, thickness: 20 }) };
+    for (const code of ["flatness", "glued-flatness"] as const) {
+      expect(checkOf(planOf({ ...low, gap: 20 }), code).tolerance).toBeNull();
+      expect(checkOf(planOf({ ...low, gap: 19.999 }), code).tolerance).not.toBeNull();
+    }
+  });
+
+  test("prints its tolerances as an octagon of 100 gives them by hand", () => {
+    // Plain boards 40 wide and 20 thick round an opening of side 100, a gap of 0.5; t = 22.5 degrees.
+    const t = 22.5 * RADIAN;
+    const { checks } = planOf({ sides: 8, profile: plain, opening: { side: 100 }, gap: 0.5 });
+    // The V is the joint's width, 40 / cos t, times the open angle, which all joints share.
+    const open = 0.5 / (40 / Math.cos(t));
+    const share = open / 16;
+    const chordOff = (side: number): number =>
+      Math.max(
+        ...[t - share, t + share].map((x) => Math.abs((side * Math.sin(4 * x)) / Math.sin(x) - side / Math.sin(t))),
+      );
+    const flatsOff = (side: number): number =>
+      Math.max(
+        ...[t - share, t + share].map((x) =>
+          Math.abs((side * Math.sin(4 * x) ** 2) / Math.tan(x) - side / Math.tan(t)),
+        ),
+      );
+    const outer = 100 + 2 * 40 * Math.tan(t);
+    const told = Object.fromEntries(checks.map(({ code, tolerance }) => [code, tolerance]));
+    expect(told).toEqual({
+      "stick-length": expect.closeTo((0.5 * Math.sin(t)) / 2, 12) as unknown,
+      "level-width": null,
+      "miter-sum": null,
+      "corner-angle": expect.closeTo(open / RADIAN / 8, 9) as unknown,
+      "last-joint": 0.5,
+      "opening-across-flats": expect.closeTo(flatsOff(100), 9) as unknown,
+      "opening-across-corners": expect.closeTo(chordOff(100), 9) as unknown,
+      "overall-across-flats": expect.closeTo(flatsOff(outer), 9) as unknown,
+      "overall-across-corners": expect.closeTo(chordOff(outer), 9) as unknown,
+      flatness: expect.closeTo(((outer / 2 / Math.sin(t)) * 0.5) / 20, 9) as unknown,
+      "glued-across-flats": expect.closeTo(flatsOff(100), 9) as unknown,
+      "glued-across-corners": expect.closeTo(chordOff(100), 9) as unknown,
+      "glued-flatness": expect.closeTo(((outer / 2 / Math.sin(t)) * 0.5) / 20, 9) as unknown,
+    });
+  });
+
+  test("says where to measure, in words and by the arris, with a rabbet, without one, and on a slope", () => {
+    const said = (plan: FramePlan): Record<string, string> =>
+      Object.fromEntries(plan.checks.map(({ code, label, mark }) => [code, `${mark ?? "-"}: ${label}`]));
+    const odd = said(planOf({ sides: 5 }));
+    expect(odd["level-width"]).toBe("wallMouth: level width, outward from the rabbet's wall");
+    expect(odd["opening-across-flats"]).toBe("wallMouth: opening, in the rabbet, corner to opposite side");
+    expect(odd["opening-across-corners"]).toBe("wallMouth: opening, in the rabbet, corner to farthest corner");
+    expect(odd["glued-across-flats"]).toBe(
+      "wallMouth: opening again, before the panel is cut, corner to opposite side",
+    );
+    expect(odd["overall-across-flats"]).toMatch(/^outer(?:Face|Back): overall, corner to opposite side$/);
+    expect(odd["miter-sum"]).toBe("-: 5 corners, two plan miters each, add up to");
+    const bare = said(planOf({ profile: plain }));
+    expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): level width, outward from the inside$/);
+    expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
+    const sloping = said(planOf({ slope: 20 }));
+    expect(sloping["level-width"]).toBe("wallMouth: level width, outward from the rabbet wall at the back");
+    expect(sloping["opening-across-flats"]).toBe(
+      "wallMouth: opening, at the rabbet wall at the back, side to opposite side",
+    );
+    expect(sloping["glued-across-corners"]).toBe(
+      "wallMouth: opening again, at the rabbet wall at the back, corner to farthest corner",
+    );
+    const level: FrameBrief = { sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, lap: 6 } };
+    expect(said(planFrame(level))["opening-across-flats"]).toBe("wall: opening, in the rabbet, side to opposite side");
+  });
+
   test("of a molding known by level measures has what follows without a section", () => {
     const brief: FrameBrief = { sides: 8, slope: -30, opening: { side: 200 }, measured: { levelWidth: 40, lap: 6 } };
     const plan = planFrame(brief);
