@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Page } from "playwright-core";
-import { choose, fill, openBenchSite, SPLAYED, until, type BenchSite } from "./bench-page-site.js";
+import { choose, fill, openBenchSite, SPLAYED, until, type BenchSite, settledStatus } from "./bench-page-site.js";
 
 let site: BenchSite;
 beforeAll(async () => {
@@ -34,7 +34,7 @@ describe("what was typed", () => {
       "layers.0.thickness": "0.1",
     });
     // Where the frame is 300 mm and a little more, it is 11 13/16 in and a little more.
-    expect(await page.innerText("#status")).toMatch(/^The plan is ready: 7 pieces of 8\s\d+\/\d+"/);
+    expect(await settledStatus(page)).toMatch(/^The plan is ready: 7 pieces of 8\s\d+\/\d+"/);
     await until(page, "location.hash.includes('width=11.811')");
     for (const unit of ["ft", "cm", "mm"]) await choose(page, "unit", unit);
     expect(await valuesOf(page, keys)).toEqual(typed);
@@ -69,9 +69,9 @@ describe("what was typed", () => {
     expect(await said()).toEqual([expect.stringMatching(/^The spring angle/), "90, it lies flat"]);
     // What the empty field says is what is taken.
     await fill(page, { ...SPLAYED, slope: "" });
-    const flat = await page.innerText("#status");
+    const flat = await settledStatus(page);
     await fill(page, { slope: "90" });
-    expect(await page.innerText("#status")).toBe(flat);
+    expect(await settledStatus(page)).toBe(flat);
     await choose(page, "slopeAs", "slope");
     expect(await said()).toEqual(slope);
   });
@@ -89,18 +89,17 @@ describe("a plan that can't be made", () => {
     const former = await page.innerText("#plan");
     await fill(page, { [key]: text });
     await page.waitForTimeout(700);
-    const status = await page.innerText("#status");
-    if (status.startsWith("The plan is ready")) {
-      // Then it is another one, of what stands in the fields now.
+    if ((await page.innerText("#essence")) !== "No plan yet") {
+      // Then it is another plan, of what stands in the fields now.
       expect(await page.innerText("#card-answer")).not.toBe(/^At a glance[^]*?molding\./m.exec(former)?.[0]);
       return;
     }
-    expect(await page.innerText("#essence")).toBe("No plan yet");
+    expect(await settledStatus(page)).not.toMatch(/ready/);
     expect(await page.locator(".card:visible svg").count()).toBe(0);
     expect(await page.isDisabled("#print-sheet")).toBe(true);
     expect(await page.locator("[aria-invalid='true']").count()).toBeLessThan(3);
     await fill(page, { [key]: SPLAYED[key] ?? "3" });
-    expect(await page.innerText("#status")).toMatch(/^The plan is ready/);
+    expect(await settledStatus(page)).toMatch(/^The plan is ready/);
   });
 
   test("by a fault of the page itself is said, and the next one is planned", async () => {
@@ -109,14 +108,14 @@ describe("a plan that can't be made", () => {
     // A browser in which one step of the drawing fails.
     await page.evaluate("globalThis.hypot = Math.hypot; Math.hypot = () => { throw new Error('planted'); }");
     await fill(page, { sides: "9" });
-    expect(await page.innerText("#status")).toMatch(/^No plan: this page failed/);
+    expect(await settledStatus(page)).toMatch(/^No plan: this page failed/);
     expect(await page.innerText("#essence")).toBe("No plan yet");
     expect(await page.locator(".card:visible svg").count()).toBe(0);
     expect(await page.isDisabled("#print-sheet")).toBe(true);
     expect(complaints.join()).toContain("planted");
     await page.evaluate("Math.hypot = globalThis.hypot");
     await fill(page, { sides: "8" });
-    expect(await page.innerText("#status")).toMatch(/^The plan is ready: 8 pieces/);
+    expect(await settledStatus(page)).toMatch(/^The plan is ready: 8 pieces/);
   });
 });
 
@@ -129,7 +128,7 @@ describe("the way back", () => {
     await page.goBack();
     await until(page, "document.getElementById('width').value === '300'");
     expect(await page.inputValue('[id="sticks.0.length"]')).toBe("2400");
-    expect(await page.innerText("#status")).toMatch(/^The plan is ready: 7 pieces/);
+    expect(await settledStatus(page)).toMatch(/^The plan is ready: 7 pieces/);
     await page.goForward();
     await until(page, "document.getElementById('width').value === ''");
     await fill(page, { width: "111" });
@@ -149,4 +148,58 @@ test("a junk link of a megabyte is not echoed", async () => {
   expect(await page.innerText("#notice")).toMatch(
     /^Left out, since this page can't take it: x{40}…, a, b, c, d and 2 more\.$/,
   );
+});
+
+describe("at 380 pixels", () => {
+  /** Every number with its fraction or its unit that is broken over two lines, as Chromium lays it out. */
+  const BROKEN = `(() => {
+    const broken = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      if (node.parentElement.closest("svg, style, form, [hidden]") !== null) continue;
+      for (const { 0: text, index } of node.data.matchAll(/\\d+\\s\\d+\\/\\d+"?|\\d+'\\s\\d[\\d/\\s]*"|[\\d.]+\\s(?:mm|cm|kg|lb|lbf|N)\\b/g)) {
+        const range = document.createRange();
+        range.setStart(node, index);
+        range.setEnd(node, index + text.length);
+        if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) broken.push(text);
+      }
+    }
+    return broken;
+  })()`;
+
+  test.each(["in", "ft", "mm"])(
+    "no number is parted from its fraction or its unit, on page and sheet (%s)",
+    async (unit) => {
+      const { page } = await site.open();
+      await page.setViewportSize({ width: 380, height: 800 });
+      await fill(page, { ...SPLAYED, title: "A tray" });
+      await choose(page, "unit", unit);
+      await until(page, "document.querySelector('#card-stock .body svg') !== null");
+      expect(await page.evaluate(BROKEN)).toEqual([]);
+      const [paper] = await Promise.all([page.waitForEvent("popup"), page.click("#print-sheet")]);
+      await paper.waitForLoadState();
+      for (const width of [380, 718]) {
+        await paper.setViewportSize({ width, height: 900 });
+        expect(await paper.evaluate(BROKEN)).toEqual([]);
+      }
+    },
+  );
+
+  test("a square frame that misses its picture is not ready, and says first by how much", async () => {
+    const { page } = await site.open();
+    await page.setViewportSize({ width: 380, height: 800 });
+    await choose(page, "unit", "in");
+    await fill(page, { width: "16", height: "20", sides: "4", moldingWidth: "1 1/2", thickness: "3/4" });
+    await fill(page, { rabbetWidth: "1/4", rabbetDepth: "3/8" });
+    const status = await settledStatus(page);
+    expect(status).toMatch(/^Not ready yet\. /);
+    expect(status).toContain('1 3/4"');
+    expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(380);
+  });
+
+  test("a rack that runs short is not ready", async () => {
+    const { page } = await site.open();
+    await fill(page, { ...SPLAYED, "sticks.0.count": "1", "sticks.0.length": "500" });
+    expect(await settledStatus(page)).toMatch(/^Not ready yet\. The rack is too small/);
+  });
 });

@@ -52,6 +52,12 @@ export async function until(page: Page, expression: string): Promise<void> {
   await expect.poll(() => page.evaluate<boolean>(expression), { timeout: 30_000 }).toBe(true);
 }
 
+/** How far the plan is, once the sticks are fitted; its spaces untied. */
+export async function settledStatus(page: Page): Promise<string> {
+  await until(page, "!document.getElementById('status').textContent.startsWith('The sticks are still being fitted')");
+  return (await page.innerText("#status")).replaceAll("\u00a0", " ");
+}
+
 /** Chooses an answer. */
 export async function choose(page: Page, field: FieldName, value: string): Promise<void> {
   await page.selectOption(`#${field}`, value);

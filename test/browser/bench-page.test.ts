@@ -19,6 +19,7 @@ import {
   SPLAYED,
   until,
   type BenchSite,
+  settledStatus,
 } from "./bench-page-site.js";
 
 let site: BenchSite;
@@ -50,7 +51,7 @@ describe("from the empty form to a printed plan", () => {
     const { miter, bevel } = cutting.lay!.first;
     const stick = geometry.sticks[0]!;
     const said = [length(stick.longest.length), formatAngle(miter.reading), formatAngle(bevel.reading)];
-    const answer = await page.innerText("#card-answer");
+    const answer = (await page.innerText("#card-answer")).replaceAll("\u00a0", " ");
     for (const number of said) expect(answer).toContain(number);
     await page.waitForSelector("#card-stock .body svg");
 
@@ -92,7 +93,7 @@ describe("from the empty form to a printed plan", () => {
     const { page, complaints } = await site.open();
     await choose(page, "known", "level");
     await fill(page, { width: "300", height: "220", sides: "7", slope: "25", levelWidth: "47", lap: "6" });
-    expect(await page.innerText("#status")).toMatch(/^The plan is ready: 7 pieces of/);
+    expect(await settledStatus(page)).toMatch(/^The plan is ready: 7 pieces of/);
     await page.click("#print-section");
     expect(await page.innerText("#done")).toBe("The section can be drawn when the molding is known by its dimensions.");
     expect(complaints).toEqual([]);
@@ -121,7 +122,7 @@ describe("a job is kept", () => {
     const fragment = await fragmentOf(SPLAYED);
     const { page, complaints } = await site.open(fragment);
     for (const [key, text] of Object.entries(SPLAYED)) expect(await page.inputValue(`[id="${key}"]`)).toBe(text);
-    expect(await page.innerText("#status")).toMatch(/^The plan is ready: 7 pieces/);
+    expect(await settledStatus(page)).toMatch(/^The plan is ready: 7 pieces/);
     await page.click("#copy-link");
     expect(await page.inputValue("#link")).toContain(`#${fragment}`);
     await page.evaluate('location.hash = "#v=1&sides=5"');
@@ -207,7 +208,7 @@ describe("bad input", () => {
   test("is listed, and leads to its field", async () => {
     const { page } = await site.open();
     await fill(page, { ...SPLAYED, sides: "2" });
-    expect(await page.innerText("#status")).toBe("Something in the form can't be used yet:");
+    expect(await settledStatus(page)).toBe("Something in the form can't be used yet:");
     expect(await page.innerText("#sides-error")).toBe("This has to be a whole number from 3 to 1000.");
     await page.click("#needed button");
     expect(await page.evaluate("document.activeElement.id")).toBe("sides");
