@@ -26,13 +26,12 @@ export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Ar
     credit * longest,
   );
   sizes.forEach((size, item) => {
-    const count = size > 0 ? Math.min(demand[item]!, longest / size) : demand[item]!;
-    most += Math.max(0, duals[item]!) * count;
+    most += Math.max(0, duals[item]!) * Math.min(demand[item]!, longest / size);
   });
-  let scale = 2 ** 30;
-  while (scale > 1 && most * scale > MOST_WORTH) scale /= 2;
   // Beyond that there is no safe integer price but none: the bound is then weak, never wrong.
-  if (most * scale > MOST_WORTH) return { items: new Float64Array(duals.length), scale };
+  if (most > MOST_WORTH) return { items: new Float64Array(duals.length), scale: 1 };
+  let scale = 2 ** 30;
+  while (most * scale > MOST_WORTH) scale /= 2;
   const items = duals.map((dual, item) => (node.demand[item]! > 0 && dual > 0 ? Math.floor(dual * scale) : 0));
   return { items, scale };
 }

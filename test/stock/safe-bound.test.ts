@@ -156,6 +156,20 @@ describe("integer prices", () => {
   });
 });
 
+test("prices are given as long as their sums are exact, and not beyond", () => {
+  const priced = (cost: number, dual = 1): readonly [Float64Array, number] => {
+    const problem = problemWith({ demand: of(4), kinds: [kind(100, cost)] });
+    const { items, scale } = roundPrices(problem, wholeProblem(problem), of(dual));
+    return [items, scale];
+  };
+  expect(priced(2 ** 51 - 4)).toEqual([of(1), 1]);
+  expect(priced(2 ** 51 - 3)).toEqual([of(0), 1]);
+  expect(priced(2 ** 21 - 4)).toEqual([of(2 ** 30), 2 ** 30]);
+  expect(priced(2 ** 21 - 3)).toEqual([of(2 ** 29), 2 ** 29]);
+  // Those below nothing take no part.
+  expect(priced(2 ** 21, -5)).toEqual([of(0), 2 ** 30]);
+});
+
 describe("the material bound", () => {
   test("adds each share key's set-up once", () => {
     const problem = problemWith({
