@@ -221,6 +221,9 @@ describe("what to measure", () => {
     const bare = said(planOf({ profile: plain }));
     expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): level width, outward from the inside$/);
     expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
+    const { checks, geometry } = planOf({ slope: 20 });
+    const fromMouth = geometry.sticks[0]!.longest.out - geometry.marks["wallMouth"]!.out;
+    expect(checks.find(({ code }) => code === "level-width")!.value).toBeCloseTo(fromMouth, 9);
     const sloping = said(planOf({ slope: 20 }));
     expect(sloping["level-width"]).toBe("wallMouth: level width, outward from the rabbet wall at the back");
     expect(sloping["opening-across-flats"]).toBe(
