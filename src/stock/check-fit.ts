@@ -4,7 +4,7 @@ import { checkPlaces, type Rest } from "./check-places.js";
 import { doubleOf, exactOf, exactProduct, largerOf } from "./exact.js";
 import type { FitFault, Inspection } from "./inspection.js";
 import { makesAll } from "./makes-all.js";
-import { statedJob, type StatedJob, type StatedPiece, type StatedStick } from "./stated-job.js";
+import { statedJob, type StatedPiece, type StatedStick } from "./stated-job.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
 
@@ -99,7 +99,7 @@ function checkOffcuts(
   path: string,
 ): bigint {
   const { job, slack, report } = inspection;
-  const off = slack + 2n * stick.noise;
+  const off = 2n * slack + 2n * stick.noise;
   const longest = rests.reduce((most, { start, end }) => largerOf(most, end - start), 0n);
   compare(inspection, "offcut", `${path}.offcut`, layout["offcut"], longest, off);
   const { keep } = job;
@@ -255,7 +255,7 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
  * Verifies a plan against its job, from the two alone and in the job's own lengths: sums and differences of them are exact, and no grid is used.
  *
  * Checked are the places of all cuts (lengths, kerfs, shared cuts, trims, defects, runs), the demand, the limits, and every sum the plan gives. Positions may
- * be off by 2^-45 of the stick, which is what decimals are off as doubles; where the job's lengths lie on no common grid, an offcut may be short by four steps
+ * be off by 2^-45 of the stick, which is what decimals are off as doubles; where the job's lengths lie on no common grid, an offcut may be short by eight steps
  * of the plan's `resolution`.
  *
  * Two claims can't be read off a plan. That no plan costs less than `bound` is taken as told. So is a `shortage` that is said to be proven, unless some pieces
@@ -279,15 +279,11 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
  */
 export function checkFit(job: StockJob, fit: StockFit): FitCheck {
   checkJob(job);
-  const stated: StatedJob = statedJob(job);
   const faults: FitFault[] = [];
   const report: Inspection["report"] = (code, path, message) => faults.push({ code, path, message });
   checkObject(fit, "fit");
-  const inspection: Inspection = {
-    job: stated,
-    slack: slackOf(job, readNumber(fit.resolution, "fit.resolution"), report),
-    report,
-  };
+  const slack = slackOf(job, readNumber(fit.resolution, "fit.resolution"), report);
+  const inspection: Inspection = { job: statedJob(job, slack), slack, report };
   const sums = checkLayouts(inspection, checkArray(fit.layouts, "fit.layouts"));
   const unplaced = tallyOf(fit.unplaced, "fit.unplaced", "piece");
   checkSums(inspection, fit, sums, checkNumbers(inspection, fit, sums, unplaced));

@@ -62,7 +62,7 @@ export interface StatedJob {
 /** Positions are sums of decimals, each a hair off as a double: 2^-45 of the stick, a ten-thousandth of a micrometer on three meters. */
 const NOISE_BITS = 45n;
 
-function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bigint): StatedStretch[] {
+function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bigint, slack: bigint): StatedStretch[] {
   const length = exactOf(stick.length);
   const zones = (stick.defects ?? []).map((zone) => ({ start: exactOf(zone.start), end: exactOf(zone.end) }));
   zones.sort((a, b) => (a.start < b.start ? -1 : 1));
@@ -72,8 +72,9 @@ function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bi
   let from = start;
   for (const zone of zones) {
     clear.push({ start: from, end: smallerOf(zone.start, last), reach: smallerOf(zone.start, reach) });
-    // A defect behind a clear stretch is one kerf wide at least, since the kerf of the stretch's last piece may fall into it.
-    from = largerOf(from, largerOf(zone.end, zone.start > from ? zone.start + kerf : 0n));
+    // A defect behind a clear stretch is one kerf wide at least, since the kerf of the stretch's last piece may fall into it: on the plan's grid. Between
+    // that piece and the next there is a whole kerf whatever the grid is.
+    from = largerOf(from, largerOf(zone.end, zone.start - from > slack ? zone.start + kerf - slack : 0n));
   }
   clear.push({ start: from, end: last, reach });
   return clear.filter((stretch) => stretch.end > stretch.start);
@@ -83,9 +84,10 @@ function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bi
  * Reads a job as it stands there, without any grid.
  *
  * @param job - a job that was checked
+ * @param slack - how far the grid of the plan may move a place, 0 where all lengths lie on it
  * @returns the job with its defaults filled in
  */
-export function statedJob(job: StockJob): StatedJob {
+export function statedJob(job: StockJob, slack: bigint): StatedJob {
   const kerf = exactOf(job.kerf ?? 0);
   const { trim = 0, credit = 0, keep = credit > 0 ? 0 : undefined } = job;
   const [start, end] = typeof trim === "number" ? [trim, trim] : [trim.start, trim.end];
@@ -108,7 +110,7 @@ export function statedJob(job: StockJob): StatedJob {
       length: exactOf(stick.length),
       price: exactOf(cost),
       limit: count === undefined ? undefined : BigInt(count),
-      clear: clearStretches(stick, kerf, exactOf(start), exactOf(end)),
+      clear: clearStretches(stick, kerf, exactOf(start), exactOf(end), slack),
       noise: exactOf(stick.length) >> NOISE_BITS,
     };
   });

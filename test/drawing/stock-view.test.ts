@@ -132,3 +132,75 @@ test("JSON changes nothing", () => {
   const back = JSON.parse(JSON.stringify({ job, fit })) as { job: StockJob; fit: typeof fit };
   expect(drawStock(back.job, back.fit, SHORT).svg).toBe(drawStock(job, fit, SHORT).svg);
 });
+
+describe("what is too much to draw is counted", () => {
+  test("a billion pieces in one stick are one block and one line", () => {
+    const pins: StockJob = { pieces: [{ id: "pin", length: 1e-9, count: 1e9 }], sticks: [{ id: "larch", length: 1 }] };
+    const drawing = drawStock(pins, fitStock(pins), SHORT);
+    const read = readDrawing(drawing);
+    expect(read.parts("pieces")).toHaveLength(1);
+    expect(read.parts("piece")).toEqual([]);
+    expect(read.texts[0]!.text).toContain("1000000000 × pin");
+    expect(drawing.svg.length).toBeLessThan(2000);
+  });
+
+  test("rows of many equal pieces are blocks, runs with all their parts, and pieces that follow keep their places", () => {
+    const mixed: StockJob = {
+      pieces: [
+        { id: "pin", length: 2, count: 100 },
+        { id: "pair", run: [3, 1], count: 60 },
+      ],
+      sticks: [{ id: "larch", length: 1200 }],
+      kerf: 1,
+    };
+    const fit = fitStock(mixed);
+    expect(fit.layouts.map(({ cuts }) => cuts.map(({ piece, count }) => [piece, count]))).toEqual([
+      [
+        ["pair", 60],
+        ["pair", 60],
+        ["pin", 100],
+      ],
+    ]);
+    const read = readDrawing(drawStock(mixed, fit, SHORT));
+    const blocks = read.parts("pieces");
+    const scale = widthOf(read.parts("stick")[0]!) / 1200;
+    expect(blocks.map((block) => widthOf(block) / scale)).toEqual([
+      expect.closeTo(60 * 6 - 1, 0) as number,
+      expect.closeTo(100 * 3 - 1, 0) as number,
+    ]);
+    expect(read.texts.map(({ text }) => text)).toEqual(expect.arrayContaining(["60 × pair", "100 × pin 2 mm"]));
+  });
+
+  test("many names, many ways of cutting and endless names take a moment", () => {
+    const names = (count: number, name: (k: number) => string): StockJob => ({
+      pieces: Array.from({ length: count }, (_, k) => ({ id: name(k), length: 1 })),
+      sticks: [{ id: "larch", length: 50_000 }],
+    });
+    const many = names(20_000, (k) => `p${k}`);
+    const whole = readDrawing(drawStock(many, fitStock(many, { workLimit: 1e5 }), SHORT));
+    expect(whole.texts.map(({ text }) => text).join(" ")).toContain("19976 other pieces");
+    const long = names(3, (k) => `${k}${"x".repeat(1e6)}`);
+    expect(drawStock(long, fitStock(long, { workLimit: 1e5 }), SHORT).svg.length).toBeLessThan(20_000);
+    const job: StockJob = { pieces: [{ id: "p", length: 10, count: 1e6 }], sticks: [{ id: "s", length: 10 }] };
+    const layout = { stick: "s", times: 1, cuts: [{ piece: "p", start: 0, end: 10, count: 1 }], offcut: 0, kept: [] };
+    const drawing = drawStock(job, { layouts: Array.from({ length: 100_000 }, () => layout) }, SHORT);
+    expect(readDrawing(drawing).parts("stick")).toHaveLength(200);
+    expect(drawing.description).toContain("99800 more sticks are cut in ways that are not drawn");
+    expect(drawing.title).toBe("How 100000 sticks are cut up");
+  });
+
+  test("the longest and the shortest lengths there are", () => {
+    for (const length of [1e-100, 1e100]) {
+      const job: StockJob = { pieces: [{ id: "p", length, count: 3 }], sticks: [{ id: "s", length }] };
+      expect(readDrawing(drawStock(job, fitStock(job), SHORT)).parts("piece")).toHaveLength(1);
+    }
+    const far: StockJob = {
+      pieces: [
+        { id: "a", length: 1e99, count: 5 },
+        { id: "b", length: 1e-99, count: 5 },
+      ],
+      sticks: [{ id: "s", length: 7e99 }],
+    };
+    expect(drawStock(far, fitStock(far), SHORT).svg).not.toMatch(/NaN|Infinity/);
+  });
+});
