@@ -95,6 +95,12 @@ describe("a bound from prices", () => {
   });
 });
 
+test("a bound from finer prices is the same", () => {
+  const problem = problemWith({ demand: of(6), kinds: [kind(30, 60, Infinity, 5)], credit: 2 });
+  const fine = safeBound(problem, wholeProblem(problem), { items: of(36), scale: 4 }, of(320));
+  expect([fine.bound, fine.worth]).toEqual([18, 72]);
+});
+
 describe("integer prices", () => {
   const longest = 100;
   const given = fc.record({
