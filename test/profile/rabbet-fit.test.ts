@@ -94,7 +94,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
         expectSum(fit.lap, [w.mul(cos), d.mul(sin).neg()]);
         expectSum(fit.roomLost, [d.mul(sin)]);
         // With a clearance c the arris bears d sin|s| + c before the corner, where the ledge is so much times tan|s| higher.
-        const clearance = fit.possible ? fit.lap / 4 : 0;
+        const clearance = fit.lap / 4;
         const free = rabbetFit(molding(sizes), { slope, contents: [{ name: "panel", thickness }], clearance });
         const [c, below] = [exact(clearance), d.mul(sin).add(exact(clearance)).mul(tan).div(cos)];
         if (!free.possible) throw new Error(free.why);
