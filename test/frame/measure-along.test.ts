@@ -1,0 +1,102 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { frameGeometry, cuttingPlan, type MeasureAlong, type ProfileBrief } from "miterwright/frame";
+import { molding, type Profile } from "miterwright/profile";
+import { tableSaw } from "miterwright/saw";
+import { briefs, plain } from "./briefs.js";
+
+/** A saw that cuts every frame. */
+const saw = tableSaw({
+  miter: { left: 90, right: 90, reads: "from-square", step: 0.5 },
+  bevel: { left: 90, right: 90, reads: "from-vertical", step: 0.5 },
+});
+
+function measureOf(brief: ProfileBrief): MeasureAlong {
+  return cuttingPlan(frameGeometry(brief), { saw, lay: "flat" }).operations.at(-1)!.measure!;
+}
+
+/** A section of four corners with one at the back of its outer edge, named, that is longest in a tray. */
+function cornered(angle: number): Profile {
+  const back = 30;
+  // From the corner (60, 0) one side goes level to the sight edge, the other up by the angle between them.
+  const turn = ((180 - angle) * Math.PI) / 180;
+  const edge = { x: 60 + back * Math.cos(turn), y: back * Math.sin(turn) };
+  return {
+    outline: [{ x: 0, y: 0 }, { x: 60, y: 0 }, edge, { x: 0, y: edge.y }],
+    marks: { corner: { x: 60, y: 0 } },
+  };
+}
+
+describe("the angle of the long point", () => {
+  test("is the sharpest that the finished lengths give on the two surfaces beside it", () => {
+    let checked = 0;
+    fc.assert(
+      fc.property(briefs, (brief) => {
+        const { sticks } = frameGeometry(brief);
+        const { lengths, longest } = sticks[0]!;
+        const { pointAngle, mark, length } = measureOf(brief);
+        expect([mark, length]).toEqual([longest.mark, longest.length]);
+        const { outline, marks } = brief.profile;
+        const here = marks[longest.mark!]!;
+        const index = outline.findIndex(({ x, y }) => x === here.x && y === here.y);
+        const beside = [outline[(index + 1) % outline.length]!, outline.at(index - 1)!];
+        // On a surface, the end recedes by half of what the piece loses from one of its arrises to the other.
+        const angles = beside.map((there) => {
+          const name = Object.keys(marks).find((key) => marks[key]!.x === there.x && marks[key]!.y === there.y)!;
+          const loss = (length - lengths[name]!) / 2;
+          return (Math.atan2(Math.hypot(there.x - here.x, there.y - here.y), loss) * 180) / Math.PI;
+        });
+        expect(pointAngle).toBeCloseTo(Math.min(...angles), 6);
+        checked += 1;
+      }),
+    );
+    expect(checked).toBeGreaterThan(50);
+  });
+
+  test("is half the corner's angle in a flat frame, whatever surface comes first in the outline", () => {
+    // A regular polygon's inside angle is 180 - 360 / n (Euclid, Elements, I.32), and its miter halves it.
+    for (const sides of [3, 4, 6, 12]) {
+      for (const shift of [0, 1, 2, 3]) {
+        const outline = [...plain.outline.slice(shift), ...plain.outline.slice(0, shift)];
+        const profile: Profile = { outline, marks: plain.marks };
+        expect(measureOf({ sides, profile, opening: { side: 400 } }).pointAngle).toBeCloseTo(90 - 180 / sides, 10);
+      }
+    }
+  });
+});
+
+describe("a tape's hook", () => {
+  const hooks = (brief: Partial<ProfileBrief>): boolean =>
+    measureOf({ sides: 6, slope: 20, profile: plain, opening: { side: 400 }, ...brief }).hook;
+
+  test("holds on a point more than a degree sharper than square", () => {
+    const flat = (sides: number): boolean => hooks({ slope: 0, sides });
+    // Half of what a corner of n sides turns is 180 / n: 1.01 degrees of 178 sides, 0.99 of 182.
+    expect([flat(178), flat(182)]).toEqual([true, false]);
+  });
+
+  test("does not hold where the section's corner is blunter than 150 degrees, nor on a point without a name", () => {
+    expect([149, 151].map((angle) => hooks({ sides: 4, profile: cornered(angle), slope: 75 }))).toEqual([true, false]);
+    expect(hooks({ profile: { ...plain, marks: {} } })).toBe(false);
+    expect(measureOf({ sides: 6, profile: { ...plain, marks: {} }, opening: { side: 400 } }).pointAngle).toBeNull();
+  });
+
+  test("is taken to hold where only level measures are known", () => {
+    const frame = frameGeometry({ sides: 6, measured: { levelWidth: 40 }, opening: { side: 400 } });
+    expect(cuttingPlan(frame, { saw }).operations.at(-1)!.measure).toEqual({
+      mark: "outer",
+      length: frame.sticks[0]!.longest.length,
+      hook: true,
+      pointAngle: null,
+    });
+  });
+
+  test("is told apart by both coordinates of an arris that has a name", () => {
+    // A name at another point of the same height, or of the same width, is not that of the longest line.
+    const near = molding({ width: 60, thickness: 20, rabbet: { width: 8, depth: 10 } });
+    for (const slope of [-50, -20, 20, 50]) {
+      const { mark, hook } = measureOf({ sides: 5, slope, profile: near, opening: { side: 400 } });
+      expect([mark, hook]).toEqual([slope > 0 ? "outerBack" : "outerFace", true]);
+    }
+  });
+});
