@@ -12,17 +12,17 @@ const saw = tableSaw({
 });
 
 function measureOf(brief: ProfileBrief): MeasureAlong {
-  return cuttingPlan(frameGeometry(brief), { saw, lay: "flat" }).operations.at(-1)!.measure!;
+  return cuttingPlan(frameGeometry(brief), { saw }).operations.at(-1)!.measure!;
 }
 
-/** A section of four corners with one at the back of its outer edge, named, that is longest in a tray. */
-function cornered(angle: number): Profile {
-  const back = 30;
-  // From the corner (60, 0) one side goes level to the sight edge, the other up by the angle between them.
-  const turn = ((180 - angle) * Math.PI) / 180;
-  const edge = { x: 60 + back * Math.cos(turn), y: back * Math.sin(turn) };
+/** A section with a level face and one named corner at the back of its outer edge, whose two sides are rolled clockwise by an angle. */
+function cornered(angle: number, roll: number): Profile {
+  const at = (length: number, degrees: number): { x: number; y: number } => {
+    const direction = ((degrees - roll) * Math.PI) / 180;
+    return { x: 60 + length * Math.cos(direction), y: length * Math.sin(direction) };
+  };
   return {
-    outline: [{ x: 0, y: 0 }, { x: 60, y: 0 }, edge, { x: 0, y: edge.y }],
+    outline: [at(60, 180), { x: 60, y: 0 }, at(30, 180 - angle), { x: 70, y: 40 }, { x: 20, y: 40 }],
     marks: { corner: { x: 60, y: 0 } },
   };
 }
@@ -76,7 +76,10 @@ describe("a tape's hook", () => {
   });
 
   test("does not hold where the section's corner is blunter than 150 degrees, nor on a point without a name", () => {
-    expect([149, 151].map((angle) => hooks({ sides: 4, profile: cornered(angle), slope: 75 }))).toEqual([true, false]);
+    for (const roll of [0, 10]) {
+      const held = [149, 151].map((angle) => hooks({ sides: 4, profile: cornered(angle, roll), slope: 75 }));
+      expect(held).toEqual([true, false]);
+    }
     expect(hooks({ profile: { ...plain, marks: {} } })).toBe(false);
     expect(measureOf({ sides: 6, profile: { ...plain, marks: {} }, opening: { side: 400 } }).pointAngle).toBeNull();
   });
