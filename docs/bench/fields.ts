@@ -35,6 +35,7 @@ export type MoldingField =
 export type SawField =
   | "saw"
   | "kerf"
+  | "shows"
   | "lay"
   | "rough"
   | "roughAllowance"

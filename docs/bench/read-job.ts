@@ -113,6 +113,7 @@ export function readJob(state: JobState): ReadJob {
     ...optional("kerf", numbers.get("kerf")),
     rough:
       values.rough === "none" ? { method: "none" } : { method: values.rough, allowance: numbers.get("roughAllowance") },
+    shows: values.shows,
     ...(values.lay === "" ? {} : { lay: values.lay }),
     ...(sticks.length === 0 ? {} : { sticks: stock }),
   };

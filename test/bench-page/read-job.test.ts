@@ -48,6 +48,7 @@ describe("a filled form becomes the brief that it says", () => {
         unit: "mm",
         saw: expect.objectContaining({ fence: "near" }) as unknown,
         rough: { method: "none" },
+        shows: "face",
       },
       frames: 1,
       keep: 0,
@@ -75,6 +76,7 @@ describe("a filled form becomes the brief that it says", () => {
           slope: "60°",
           saw: "miter",
           kerf: "3/32",
+          shows: "back",
           lay: "propped",
           rough: "mitered",
           roughAllowance: "1/2",
@@ -117,6 +119,7 @@ describe("a filled form becomes the brief that it says", () => {
       }),
       kerf: 0.09375,
       rough: { method: "mitered", allowance: 0.5 },
+      shows: "back",
       lay: "propped",
       sticks: [
         { id: "stick 1", length: 96 },

@@ -19,6 +19,15 @@ export const SAW_FIELDS: Readonly<Record<SawField, PlacedField>> = {
     optional: true,
     placeholder: "1/8 in (3.2 mm)",
   },
+  shows: {
+    step: "saw",
+    finer: true,
+    label: "The side that shows is",
+    explain:
+      "It is best kept up at the saw, since the teeth tear the wood where they leave it, below and at the fence.",
+    kind: "choice",
+    choices: [answer("face", "the face, as of a picture frame"), answer("back", "the back, as of a box or a planter")],
+  },
   lay: {
     step: "saw",
     finer: true,
@@ -27,7 +36,7 @@ export const SAW_FIELDS: Readonly<Record<SawField, PlacedField>> = {
       "Every way to lay the stick on the saw needs its own miter and bevel. Propped, it stands in a cradle (a wedge) as it will in the frame and needs no bevel.",
     kind: "choice",
     choices: [
-      answer("", "in the first way that works"),
+      answer("", "in the way that is steadiest and safest"),
       answer("flat", "flat on its back"),
       answer("propped", "propped at its slope"),
       answer("inner-down", "standing on its sight edge"),
@@ -111,10 +120,11 @@ export const SAW_FIELDS: Readonly<Record<SawField, PlacedField>> = {
     step: "saw",
     finer: true,
     label: "Greatest height the blade cuts",
-    explain: "With the blade upright. Ways to lay the stick that stand higher are ruled out.",
+    explain:
+      "With the blade upright. Ways to lay the stick that stand higher are ruled out. Where it is not given, those are marked that usual saws do not cut.",
     kind: "length",
     optional: true,
-    placeholder: "not checked",
+    placeholder: "75 mm (3 in) is usual",
   },
   crosscut: {
     step: "saw",
