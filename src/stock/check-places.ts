@@ -81,7 +81,7 @@ function rowsOf({ report }: Inspection, records: readonly Placed[]): Row[] {
     const own = [first];
     while (follows(records[k + own.length], own.at(-1)!)) own.push(records[k + own.length]!);
     k += own.length;
-    if (first.part === 0 && own.length === first.piece.parts.length) {
+    if (own.length === first.piece.parts.length) {
       const { end } = own.at(-1)!;
       rows.push({ records: own, start: first.start, end, last: end + (first.count - 1n) * first.pitch });
       continue;

@@ -113,6 +113,24 @@ describe("checkFit", () => {
     expect(cutAs(0, 1, 2, 0)).toContain("run");
   });
 
+  test("sees a part of one run that goes on as another", () => {
+    const two: StockJob = {
+      pieces: [
+        { id: "a", run: [20, 20] },
+        { id: "b", run: [20, 20] },
+      ],
+      sticks: [{ id: "s", length: 100 }],
+      kerf: 2,
+    };
+    const whole = fitStock(two, { workLimit: 1e6 });
+    const cutAs = (...ids: string[]): FitFault["code"][] => {
+      const cuts = ids.map((piece, k) => ({ piece, part: k % 2, start: 22 * k, end: 22 * k + 20, count: 1 }));
+      return codesOf(two, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts }] });
+    };
+    expect(cutAs("a", "a", "b", "b")).toEqual([]);
+    expect(cutAs("a", "b", "b", "a")).toContain("run");
+  });
+
   test("sees parts of a run that lie apart, or with a knot between them", () => {
     const matched: StockJob = {
       pieces: [{ id: "front", run: [20, 20] }],
@@ -371,6 +389,12 @@ describe("checkFit", () => {
   test("sees more sticks than there are", () => {
     const fewer: StockJob = { ...job, sticks: job.sticks.map((stick) => ({ ...stick, count: 0 })) };
     expect(codes(() => undefined, fewer)).toContain("limit");
+    // A stick with a defect is there once, unless more are said to be.
+    const knotty = { id: "s", length: 50, defects: [{ start: 45, end: 46 }] };
+    const pair: StockJob = { pieces: [{ id: "p", length: 40, count: 2 }], sticks: [{ ...knotty, count: 2 }] };
+    const twice = fitStock(pair, { workLimit: 1e6 });
+    expect(codesOf(pair, twice)).toEqual([]);
+    expect(codesOf({ ...pair, sticks: [knotty] }, twice)).toEqual(["limit"]);
   });
 
   test.each(["cost", "used", "made", "kept", "waste", "gap", "resolution"] as const)("sees a wrong %s", (name) => {
