@@ -8,9 +8,10 @@ import type { Obstacle } from "../saw/index.js";
  * @returns its sentence, and for a scale that does not go so far how far it goes and how far it would have to
  */
 export function obstacleText(
-  { sentence, degrees }: Pick<Obstacle, "sentence" | "degrees">,
+  obstacle: Pick<Obstacle, "sentence" | "degrees">,
   angle: (degrees: number) => string,
 ): string {
+  const { sentence, degrees } = obstacle;
   if (degrees === undefined) return sentence;
   return `${sentence.replace(/\.$/, "")}: it goes to ${angle(degrees.reach)}, and the cut needs ${angle(degrees.needs)}.`;
 }

@@ -40,6 +40,8 @@ export interface Relaxation {
 /**
  * Adds more patterns that are worth their cost, each without the items of those before: where there are many lengths, one
  * pattern a round would change the prices of a few of them only.
+ *
+ * @yields {undefined} nothing, at each pause
  */
 function* addDisjoint(
   master: Master,

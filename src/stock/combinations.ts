@@ -84,7 +84,7 @@ export function* leastCombinations(problem: Problem, from: number, most: number,
   const sticks = new Float64Array(order.length);
   [needs[0], sticks[0]] = [total - free, sumOf(demand)];
   if (last > 0) counts[order[0]!] = -1;
-  else finish(0, needs[0]!, sticks[0]!);
+  else finish(0, needs[0], sticks[0]);
   for (let place = 0; last > 0 && place >= 0;) {
     steps++;
     if (steps % STEPS_AT_A_TIME === 0 && spend(budget, STEPS_OF_A_STEP * STEPS_AT_A_TIME)) {

@@ -30,6 +30,8 @@ export interface Offer {
 /**
  * Solves one room's knapsack: by a quick branch and bound if that comes to an end or finds anything, else by the table if
  * it is not too large, else by a long branch and bound.
+ *
+ * @yields {undefined} nothing, at each pause
  */
 function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
   if (knapsack.branchLimit < MOST_BRANCHES) return yield* fillRoom(knapsack, budget);
@@ -47,6 +49,8 @@ function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
  *
  * With a credit there are two cases. Either the offcut is not counted; or enough stays free for one that is kept, and each
  * unit that is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
+ *
+ * @yields {undefined} nothing, at each pause
  */
 function* priceRoom(
   problem: Problem,

@@ -12,7 +12,11 @@ const PIVOT = 1e-8;
 /** Values above minus this count as 0 or more. */
 const FEASIBILITY = 1e-8;
 
-/** Pivots that keep the reduced costs right until no value is negative. */
+/**
+ * Pivots that keep the reduced costs right until no value is negative.
+ *
+ * @yields {undefined} nothing, at each pause
+ */
 function* dualSteps(
   program: LinearProgram,
   inBasis: Uint8Array,
@@ -54,7 +58,11 @@ function* dualSteps(
   }
 }
 
-/** Brings a variable into the basis, and computes the inverse afresh now and then. */
+/**
+ * Brings a variable into the basis, and computes the inverse afresh now and then.
+ *
+ * @yields {undefined} nothing, at each pause
+ */
 function* enter(
   program: LinearProgram,
   inBasis: Uint8Array,

@@ -204,7 +204,7 @@ describe("checkFit", () => {
       pieces: [{ ...job.pieces[0]!, share: { key: "k", saving: 15 } }],
       sticks: [{ id: "s", length: 60 }],
     };
-    const touching = fitStock(half as StockJob, { workLimit: 1e6 });
+    const touching = fitStock(half, { workLimit: 1e6 });
     expect(touching.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 30, count: 3, pitch: 15 }]);
     expect(checkFit(half as StockJob, touching)).toEqual({ ok: true });
   });
