@@ -41,7 +41,7 @@ function readCheck(value: unknown, path: string): Pick<FrameCheck, "label" | "wh
  * const plan = planFrame({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40 } });
  * const words = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees.toFixed(2)}°` };
  * tabulateChecks(plan, words).cells.find(([what]) => what?.startsWith("overall"));
- * //=> ["overall, side to opposite side", "dry frame", "426.4 mm", "± 0.4 mm", ""]
+ * //=> ["overall, side to opposite side", "dry frame", "426.4 mm", "± 0.4 mm", ""]
  * ```
  */
 export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTableOptions): Table {
