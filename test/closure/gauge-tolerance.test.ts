@@ -194,6 +194,101 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     expect([kept > 300, dropped > 100]).toEqual([true, true]);
   });
 
+  /** The widest V, to the last digit, for which a tolerance is given; `undefined` if it is given for all. */
+  const widest = (given: (gap: number) => number | null): number | undefined => {
+    let [low, high] = [1e-6, 19.999];
+    if (given(high) !== null) return undefined;
+    for (let step = 0; step < 60; step += 1) {
+      const middle = (low + high) / 2;
+      if (given(middle) === null) high = middle;
+      else low = middle;
+    }
+    return low;
+  };
+
+  test("when all cuts are off alike, it is given until it is a tenth off", () => {
+    let met = 0;
+    for (const [sides, slope] of [
+      [3, 10],
+      [3, 80],
+      [4, 5],
+      [4, 70],
+      [6, 10],
+      [6, 80],
+      [9, 45],
+      [12, -10],
+      [19, 76],
+      [40, 45],
+      [40, 80],
+    ] as const) {
+      const { miter, bevel } = compoundMiter({ sides, slope: Math.abs(slope) });
+      const v = (dm: number, db: number): number => vGapOff(sides, 20, Math.abs(slope), dm, db);
+      for (const name of ["miter", "bevel"] as const) {
+        const given = (gap: number): number | null => gaugeTolerance({ sides, width: 20, gap, slope }).shared[name];
+        const gap = widest(given);
+        if (gap === undefined) continue;
+        const off = name === "miter" ? (d: number) => v(d, 0) : (d: number) => v(0, d);
+        const truth = trueOf(off, gap, name === "miter" ? miter : bevel);
+        expect(Math.abs(given(gap)! / truth - 1)).toBeCloseTo(0.1, 6);
+        met += 1;
+      }
+    }
+    expect(met).toBeGreaterThan(8);
+  });
+
+  test("when each is off by its own, it is given until the second order makes it a tenth off", () => {
+    /** The part of a normal distribution below x, by its series about 0 (value from memory; 0.975 at 1.959964 below). */
+    const below = (x: number): number => {
+      let [sum, term] = [x, x];
+      for (let k = 1; k < 100; k += 1) {
+        term *= (x * x) / (2 * k + 1);
+        sum += term;
+      }
+      return 0.5 + (sum * Math.exp((-x * x) / 2)) / Math.sqrt(2 * Math.PI);
+    };
+    expect(below(1.959963984540054)).toBeCloseTo(0.975, 14);
+    let met = 0;
+    for (const sides of [12, 30, 100]) {
+      for (const slope of [10, 45, 80]) {
+        const exact = compoundMiter({ sides, slope });
+        const half = (dm: number, db: number): number =>
+          Math.acos(Math.cos(exact.miter * RADIAN + dm) * Math.cos(exact.bevel * RADIAN + db));
+        for (const name of ["miter", "bevel", "each"] as const) {
+          // The slope of half the turn and the sum of its curvatures, by differences.
+          const step = 1e-4;
+          const ways = [...(name === "bevel" ? [] : [[step, 0]]), ...(name === "miter" ? [] : [[0, step]])] as [
+            number,
+            number,
+          ][];
+          const effect = Math.hypot(...ways.map(([m, b]) => (half(m, b) - half(-m, -b)) / (2 * step)));
+          const curvature = ways.reduce(
+            (sum, [m, b]) => sum + (half(m, b) - 2 * half(0, 0) + half(-m, -b)) / (step * step),
+            0,
+          );
+          const given = (gap: number): number | null => gaugeTolerance({ sides, width: 20, gap, slope }).random[name];
+          const gap = widest(given);
+          // With fewer sides the law of one angle, the other right, may end first.
+          if (gap === undefined || (sides < 100 && name !== "each")) continue;
+          const deviation = given(gap)! * RADIAN;
+          // A joint turns by the means of its two ends, which scatter by deviation / sqrt(2).
+          const spread = Math.sqrt(2 * sides) * effect * deviation;
+          const off = (sides * curvature * deviation * deviation) / 2 / spread;
+          const own = Math.sqrt(1 + (2 * off * off) / sides);
+          let [low, high] = [1.5, 3];
+          for (let halving = 0; halving < 60; halving += 1) {
+            const x = (low + high) / 2;
+            if (below((x - off) / own) - below((-x - off) / own) < 0.95) low = x;
+            else high = x;
+          }
+          expect((gap * Math.cos(Math.PI / sides)) / 20 / spread).toBeCloseTo(1.959963984540054, 4);
+          expect(Math.abs(low / 1.959963984540054 - 1.1)).toBeLessThan(0.0013);
+          met += 1;
+        }
+      }
+    }
+    expect(met).toBeGreaterThan(12);
+  });
+
   test("however narrow the V is", () => {
     for (const gap of [1e-6, 1e-20, 1e-90]) {
       const { shared, random } = gaugeTolerance({ sides: 8, width: 40, gap, slope: 30 });

@@ -172,8 +172,9 @@ test("prices are given as long as their sums are exact, and not beyond", () => {
   expect(priced(2 ** 51 - 3)).toEqual([of(0), 1]);
   expect(priced(2 ** 21 - 4)).toEqual([of(2 ** 30), 2 ** 30]);
   expect(priced(2 ** 21 - 3)).toEqual([of(2 ** 29), 2 ** 29]);
-  // Those below nothing take no part.
+  // Prices below nothing take no part.
   expect(priced(2 ** 21, -5)).toEqual([of(0), 2 ** 30]);
+  expect(priced(2 ** 21 + 1, -5)).toEqual([of(0), 2 ** 29]);
 });
 
 describe("the material bound", () => {
