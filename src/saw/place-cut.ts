@@ -18,7 +18,12 @@ export interface Obstacle {
   /** A sentence for people, without numbers. */
   readonly sentence: string;
   /** Of the codes `miter-range` and `bevel-range`: how far the saw goes and how far the cut needs it to, in degrees. */
-  readonly degrees?: { readonly reach: number; readonly needs: number };
+  readonly degrees?: {
+    /** How far the saw goes, in degrees. */
+    readonly reach: number;
+    /** How far the cut needs it to go, in degrees. */
+    readonly needs: number;
+  };
 }
 
 /** Options of {@link placeCut}. */
