@@ -185,7 +185,7 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
       ` ${[...givenUp, ORDERS[cutting.order]].join(" ")} Where a step names tear-out, back the wood with scrap or score the line.`,
     ),
     element(
-      'div class="two keep"',
+      'div class="two"',
       element("div", settingsTable(plan, option, words), laysTable(plan, words)),
       proofBlock(plan, words),
     ),

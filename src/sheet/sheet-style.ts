@@ -4,7 +4,7 @@
  */
 export const SHEET_STYLE: string = `@page{margin:10mm}
 *{box-sizing:border-box}
-body{max-width:190mm;margin:0 auto;color:#1d1d1b;background:#fff;font:8.6pt/1.22 Helvetica,Arial,"Liberation Sans","DejaVu Sans",sans-serif;overflow-wrap:break-word}
+body{max-width:190mm;margin:0 auto;color:#1d1d1b;background:#fff;font:8.5pt/1.2 Helvetica,Arial,"Liberation Sans","DejaVu Sans",sans-serif;overflow-wrap:break-word}
 h1{font-size:15pt;line-height:1.2;margin:0 0 1mm}
 h2{font-size:10.5pt;margin:1.8mm 0 .8mm;padding-bottom:.4mm;border-bottom:.5pt solid #1d1d1b;break-after:avoid}
 h3{font-size:9pt;margin:1mm 0 .4mm;break-after:avoid}
