@@ -1,5 +1,7 @@
-import { checkArray, checkNumber, checkObject, checkText, checkWord } from "../core/check.js";
+import { checkObject } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import type { FrameCheck, FramePlan } from "../frame/index.js";
+import { frameChecks } from "../frame/stored/assembly.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";
@@ -12,19 +14,6 @@ const TIMES: Readonly<Record<FrameCheck["when"], string>> = {
   dry: "dry frame",
   glued: "glued frame",
 };
-
-function readCheck(value: unknown, path: string): Pick<FrameCheck, "label" | "when" | "kind" | "value" | "tolerance"> {
-  const check = checkObject(value, path);
-  const number = (name: "value" | "tolerance"): number =>
-    checkNumber(check[name], `${path}.${name}`, -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
-  return {
-    label: checkText(check["label"], `${path}.label`),
-    when: checkWord(check["when"], `${path}.when`, ["sticks", "dry", "glued"]),
-    kind: checkWord(check["kind"], `${path}.kind`, ["length", "angle"]),
-    value: number("value"),
-    tolerance: check["tolerance"] === null ? null : number("tolerance"),
-  };
-}
 
 /**
  * A table of what to measure on the pieces of a frame, on the dry frame and on the glued one, with an empty column to write in what it is.
@@ -45,13 +34,16 @@ function readCheck(value: unknown, path: string): Pick<FrameCheck, "label" | "wh
  * ```
  */
 export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTableOptions): Table {
-  const checks = checkArray(checkObject(plan, "plan")["checks"], "checks", "an array of checks");
+  const checks = readStored(checkObject(plan, "plan")["checks"], "checks", frameChecks);
   const given = checkObject(options);
   const write = { length: formatterOf(given, "length"), angle: formatterOf(given, "angle") };
-  const rows = checks.map((value, index) => {
-    const check = readCheck(value, `checks[${index}]`);
-    return [check.label, TIMES[check.when], write[check.kind](check.value), withinText(check, write), ""];
-  });
+  const rows = checks.map((check) => [
+    check.label,
+    TIMES[check.when],
+    write[check.kind](check.value),
+    withinText(check, write),
+    "",
+  ]);
   return tabulate({
     caption: options.caption ?? "What to measure, and when",
     columns: [

@@ -1,6 +1,8 @@
-import { checkArray, checkInteger, checkObject } from "../core/check.js";
+import { checkInteger, checkObject } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import type { Point } from "../core/geometry-types.js";
 import type { PanelCut, PanelPlan } from "../panel/index.js";
+import { panelPlan } from "../panel/stored-panel.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
@@ -65,7 +67,7 @@ function layPanel(panel: PanelPlan, cut: PanelCut, size: number): Point[] {
  */
 export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawing {
   const ready = checkDrawingOptions(options, 200);
-  const cuts = checkArray(checkObject(panel, "panel")["cuts"], "panel.cuts", "an array of cuts") as readonly PanelCut[];
+  const { cuts } = readStored(panel, "panel", panelPlan);
   const step = checkInteger(checkObject(options)["step"], "step", 1, cuts.length);
   const cut = cuts[step - 1]!;
   const outline = layPanel(panel, cut, ready.width - 90);

@@ -1,7 +1,8 @@
-import { checkArray, checkNumber, checkObject } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import { atan2Deg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { PanelPlan } from "../panel/index.js";
+import { panelPlan } from "../panel/stored-panel.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
@@ -102,11 +103,8 @@ function cornerDirection(outline: readonly Point[], index: number): number {
  */
 export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 260);
-  const given = checkObject(panel, "panel");
-  checkArray(given["corners"], "panel.corners", "an array of corners");
-  const { blank, corners, existing } = panel;
-  const width = checkNumber(checkObject(blank, "panel.blank")["width"], "panel.blank.width", 0, Number.MAX_VALUE);
-  const height = checkNumber(blank.height, "panel.blank.height", 0, Number.MAX_VALUE);
+  const { blank, corners, existing } = readStored(panel, "panel", panelPlan);
+  const { width, height } = blank;
   const scale = (ready.width - 2 * LANE - 12) / Math.max(width, height);
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: (height - y) * scale });
   const outline = corners.map(({ point }) => toPaper(point));

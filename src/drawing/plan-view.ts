@@ -9,7 +9,7 @@ import { boxCorners, boxAround } from "./paper.js";
 import { dimensionPlan } from "./plan-dimensions.js";
 import { numberSides } from "./plan-numbers.js";
 import type { PlanSheet } from "./plan-sheet.js";
-import { readGeometry, type FrameToDraw } from "./read-frame.js";
+import { readContents, readGeometry, type FrameToDraw } from "./read-frame.js";
 import { marksSeenFromAbove } from "./seen-marks.js";
 
 /** Room for one dimension beside the figure. */
@@ -117,7 +117,7 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
   const ready = checkDrawingOptions(options, 360);
   const geometry = readGeometry(frame);
   const { sides, pose, overall, opening, deciding, sticks } = geometry;
-  const rectangle = rectangleOf("geometry" in frame ? frame.contents : undefined);
+  const rectangle = rectangleOf(readContents(frame));
   const { width, height } = overall.extent;
   const isDrawn =
     rectangle !== null && rectangle.box.width <= FAR_SHEET * width && rectangle.box.height <= FAR_SHEET * height;

@@ -1,5 +1,9 @@
-import { checkArray, checkNumber, checkObject, checkSides, checkSlope, checkWord } from "../core/check.js";
+import { checkObject } from "../core/check.js";
+import { maybe, readStored } from "../core/stored.js";
 import type { CuttingPlan, FrameContents, FrameGeometry } from "../frame/index.js";
+import { frameContents } from "../frame/stored/contents.js";
+import { cuttingPlan } from "../frame/stored/cutting.js";
+import { frameGeometry } from "../frame/stored/geometry.js";
 
 /** A frame's geometry, or a plan that holds it, as it was made or read back from JSON. */
 export type FrameToDraw =
@@ -19,59 +23,28 @@ export interface CuttingToDraw {
   readonly cutting: CuttingPlan;
 }
 
-/** The numbers of a geometry that drawings rely on, as paths. */
-const NUMBERS: readonly string[] = [
-  "levelWidth",
-  "deciding.out",
-  "opening.apothem",
-  "opening.side",
-  "overall.polygon.apothem",
-  "overall.polygon.side",
-  "overall.polygon.acrossFlats",
-  "overall.polygon.acrossCorners",
-  "overall.extent.width",
-  "overall.extent.height",
-  "corners.0.planMiter",
-  "sticks.0.longest.out",
-  "sticks.0.longest.length",
-  "sticks.0.shortest.out",
-  "sticks.0.shortest.length",
-];
-
-function checkNumberAt(geometry: unknown, path: string): void {
-  const keys = path.split(".");
-  const last = keys.pop()!;
-  let holder = checkObject(geometry, "geometry");
-  let name = "geometry";
-  for (const key of keys) {
-    const value = holder[key];
-    if (key === "0") {
-      name += "[0]";
-    } else {
-      name += `.${key}`;
-    }
-    // An array's item 0 is read like a field.
-    holder = Array.isArray(value) ? (checkArray(value, name) as unknown as typeof holder) : checkObject(value, name);
-  }
-  checkNumber(holder[last], `${name}.${last}`, -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
-}
-
 /**
  * Reads a frame's geometry from wherever it stands.
  *
  * @param frame - a geometry or a plan
- * @returns the geometry, checked where drawings rely on it
+ * @returns the geometry, every field of which is as it should be
  * @throws {InputError} when it is not one
  */
 export function readGeometry(frame: unknown): FrameGeometry {
   const given = checkObject(frame, "frame");
-  const geometry = checkObject(given["geometry"] ?? given, "geometry");
-  checkSides(geometry["sides"], "geometry.sides");
-  checkSlope(geometry["slope"], "geometry.slope");
-  checkWord(geometry["pose"], "geometry.pose", ["side-down", "corner-down"]);
-  checkObject(geometry["marks"], "geometry.marks");
-  for (const path of NUMBERS) checkNumberAt(geometry, path);
-  return geometry as unknown as FrameGeometry;
+  return readStored(given["geometry"] ?? given, "geometry", frameGeometry);
+}
+
+/**
+ * Reads what goes into a frame, where that is given.
+ *
+ * @param frame - a geometry or a plan
+ * @returns the contents
+ * @throws {InputError} when they are not as they should be
+ */
+export function readContents(frame: unknown): FrameContents | undefined {
+  const { contents } = checkObject(frame, "frame");
+  return readStored(contents, "contents", (value, path) => maybe(value, path, frameContents));
 }
 
 /**
@@ -79,10 +52,9 @@ export function readGeometry(frame: unknown): FrameGeometry {
  *
  * @param plan - the plan
  * @returns both
- * @throws {InputError} when one of them is missing
+ * @throws {InputError} when one of them is missing or not as it should be
  */
 export function readCutting(plan: unknown): CuttingToDraw {
-  const cutting = checkObject(checkObject(plan, "plan")["cutting"], "cutting");
-  checkArray(cutting["operations"], "cutting.operations", "an array of operations");
-  return { geometry: readGeometry(plan), cutting: cutting as unknown as CuttingPlan };
+  const cutting = readStored(checkObject(plan, "plan")["cutting"], "cutting", cuttingPlan);
+  return { geometry: readGeometry(plan), cutting };
 }

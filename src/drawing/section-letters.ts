@@ -16,6 +16,8 @@ function outwardAt(outline: readonly SectionPoint[], index: number): number {
   const here = outline[index]!;
   const normalTo = (other: SectionPoint, sign: number): SectionPoint => {
     const size = Math.hypot(other.out - here.out, other.up - here.up);
+    // Of a section a billion billion times as wide as thick, corners that differ can stand at one place.
+    if (size === 0) return { out: 0, up: 0 };
     return { out: (sign * (other.up - here.up)) / size, up: (-sign * (other.out - here.out)) / size };
   };
   const next = normalTo(outline[(index + 1) % outline.length]!, 1);

@@ -1,3 +1,5 @@
+import { cosDeg, sinDeg } from "../core/degrees.js";
+import type { Point } from "../core/geometry-types.js";
 import type { RabbetFit } from "../profile/index.js";
 import type { FilledBrief } from "./brief.js";
 import type { FrameGeometry } from "./frame-geometry.js";
@@ -66,14 +68,15 @@ interface DepthLeft {
 }
 
 function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
-  const { measured, slope, marks } = geometry;
+  const { measured, profile, slope, marks } = geometry;
   if (fit?.possible === true) {
-    const [ledge, mouth] = [marks["wallLedge"]!, marks["wallMouth"]!];
-    const drop = ledge.up! - mouth.up!;
+    // Differences in the section, tilted afterward: those of places in the frame would lose what they have in common.
+    const { wallLedge, wallMouth } = profile!.marks as Record<string, Point>;
+    const [x, y] = [wallMouth!.x - wallLedge!.x, wallMouth!.y - wallLedge!.y];
+    const drop = -(x * sinDeg(slope) + y * cosDeg(slope));
     // Contents whose back lies above the corner of ledge and wall use none of the wall, and leave more depth than its own.
-    const back = fit.layers.at(-1)!.back;
-    if (fit.depthUsed === 0) return { left: back - mouth.up!, wall: drop };
-    return { left: fit.depthLeft * (drop / Math.hypot(ledge.out - mouth.out, drop)), wall: drop };
+    if (fit.depthUsed === 0) return { left: fit.layers.at(-1)!.back - marks["wallMouth"]!.up!, wall: drop };
+    return { left: fit.depthLeft * (drop / Math.hypot(x, y)), wall: drop };
   }
   // Of a sloping rabbet that is known by level measures nobody can tell how much of its depth lies in front of the contents.
   const wall = slope === 0 ? measured?.depth : undefined;

@@ -5,8 +5,11 @@ import { inDegrees, isIdle } from "../closure/correction-words.js";
 import { gapPerDegree } from "../closure/regular-closure.js";
 import { sawSetting, layRotation, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
-import { checkSaw, placeCut, type CutPlacement, type Hand, type Saw } from "../saw/index.js";
+import { placeCut, type CutPlacement, type Hand, type Saw } from "../saw/index.js";
+import { readStored } from "../core/stored.js";
 import { checkGeometry } from "./check-geometry.js";
+import type { MarkSetting } from "./scale-marks.js";
+import { cuttingPlan } from "./stored/cutting.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
 import { lyingFlat, planeOf } from "./lying-plane.js";
@@ -60,30 +63,19 @@ interface PlannedCut {
   readonly lay: Lay;
   readonly kept: readonly [Hand, Hand];
   /** What the scales show at the marks that the plan says to set. */
-  readonly marks: unknown;
+  readonly marks: Pick<MarkSetting, "miter" | "bevel">;
 }
 
 function readPlan(plan: unknown): PlannedCut {
   const given = checkObject(plan, "plan");
   const geometry = checkGeometry(given["geometry"], "plan.geometry");
-  const cutting = checkObject(given["cutting"], "plan.cutting");
-  if (cutting["lay"] === null) {
-    reject(
-      "impossible",
-      "plan.cutting.lay",
-      null,
-      "Expected `plan` to have a lay that its saw can cut, as no other has a setting",
-    );
+  const { saw, lay: option, marks } = readStored(given["cutting"], "plan.cutting", cuttingPlan);
+  if (option === null || marks === null) {
+    const message = "Expected `plan` to have a lay that its saw can cut, as no other has a setting";
+    return reject("impossible", "plan.cutting.lay", null, message);
   }
-  const option = checkObject(cutting["lay"], "plan.cutting.lay");
-  const lay = option["lay"] as Lay;
-  layRotation(lay, geometry.slope);
-  const kept = (["first", "second"] as const).map((name) => {
-    const path = `plan.cutting.lay.${name}`;
-    return checkWord(checkObject(option[name], path)["kept"], `${path}.kept`, ["left", "right"]);
-  }) as [Hand, Hand];
-  const { best } = checkObject(cutting["marks"], "plan.cutting.marks");
-  return { geometry, saw: checkSaw(cutting["saw"], "plan.cutting.saw"), lay, kept, marks: best };
+  const { lay, first, second } = option;
+  return { geometry, saw, lay, kept: [first.kept, second.kept], marks: marks.best };
 }
 
 /** What was set: the sizes that the scales showed, to the same hands as the exact setting. */

@@ -1,8 +1,9 @@
-import { checkObject, checkText, checkWord } from "../core/check.js";
 import type { Caution } from "../core/caution.js";
+import { readStored } from "../core/stored.js";
 import { COMMON_PRACTICE } from "./cautions/common-practice.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
+import { caution as readCaution } from "./stored/cutting.js";
 
 /** A caution in words. */
 export interface CautionText {
@@ -46,13 +47,8 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
  * ```
  */
 export function describeCaution(caution: Caution, options: DescribeOptions): CautionText {
-  const given = checkObject(caution, "caution");
-  checkObject(given["numbers"], "caution.numbers");
-  checkObject(given["kinds"], "caution.kinds");
-  for (const name of ["code", "sentence", "source"]) checkText(given[name], `caution.${name}`);
-  checkWord(given["severity"], "caution.severity", ["danger", "care", "note"]);
+  const { severity, code, sentence, numbers, kinds, source } = readStored(caution, "caution", readCaution);
   const words = checkDescribeOptions(options);
-  const { severity, code, sentence, numbers, kinds, source } = caution;
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
   const { small, length } = words;
   const fit = small !== undefined && isLost(lengths, length) ? { ...words, length: small } : words;

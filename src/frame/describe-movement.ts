@@ -1,10 +1,14 @@
-import { checkArray, checkObject, refuse } from "../core/check.js";
+import { checkObject, refuse } from "../core/check.js";
+import { orNull, readStored } from "../core/stored.js";
 import { isolate } from "../core/isolate.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import type { LayerRoom } from "./contents-room.js";
 import type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 import type { FramePlan } from "./plan-frame.js";
 import { rangeOf } from "./range-of.js";
+import { filledBrief } from "./stored/brief.js";
+import { frameContents } from "./stored/contents.js";
+import { frameMovement } from "./stored/materials.js";
 
 /** What {@link describeMovement} reads of a plan. */
 export type MovingPlan = Pick<FramePlan, "brief" | "movement" | "contents">;
@@ -91,12 +95,11 @@ function roomLine(
  */
 export function describeMovement(plan: MovingPlan, options: Pick<DescribeOptions, "length">): string[] {
   const given = checkObject(plan, "plan");
-  for (const part of ["brief", "contents"]) checkObject(given[part], part);
-  if (given["movement"] !== null) checkArray(checkObject(given["movement"], "movement")["seasons"], "movement.seasons");
-  checkArray((given["contents"] as Readonly<Record<string, unknown>>)["room"], "contents.room");
+  const brief = readStored(given["brief"], "brief", filledBrief);
+  const movement = readStored(given["movement"], "movement", (value, path) => orNull(value, path, frameMovement));
+  const contents = readStored(given["contents"], "contents", frameContents);
   const { length } = checkObject(options) as unknown as Pick<DescribeOptions, "length">;
   if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
-  const { brief, movement, contents } = plan;
   return [
     ...(movement === null ? [] : [jointLine(movement, length), ...openingLines(movement, length), ...movement.unknown]),
     ...contents.room.map((room) => roomLine(room, brief.clearance, length)),

@@ -1,7 +1,9 @@
-import { checkArray, checkObject, refuse } from "../core/check.js";
+import { checkObject, refuse } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import type { CutPlacement, ScaleSetting, TearOut } from "../saw/index.js";
 import { markLabel } from "./mark-label.js";
 import type { Operation } from "./operation.js";
+import { operation as readOperation } from "./stored/operation.js";
 
 /** Formatters for the numbers in instructions. */
 export interface DescribeOptions {
@@ -169,15 +171,7 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
  * ```
  */
 export function describeOperation(operation: Operation, options: DescribeOptions): OperationText {
-  const placement = checkObject(
-    checkObject(operation, "operation")["placement"],
-    "operation.placement",
-  ) as unknown as CutPlacement;
-  checkObject(placement.miter, "operation.placement.miter");
-  checkObject(placement.bevel, "operation.placement.bevel");
-  checkArray(placement.tearOut, "operation.placement.tearOut");
-  checkObject(operation.marks, "operation.marks");
-  checkObject(operation.stopRule, "operation.stopRule");
+  const { placement } = readStored(operation, "operation", readOperation);
   checkDescribeOptions(options);
   return {
     title: `${TITLES[operation.kind]}, ${operation.times} pieces`,

@@ -1,18 +1,12 @@
-import { checkNumber, checkObject, checkWord } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import { checkDescribeOptions, type DescribeOptions, type OperationText } from "./describe-operation.js";
-import type { TestCuts, TestRing } from "./test-cuts.js";
+import { testCuts as readTestCuts } from "./stored/cutting.js";
+import type { TestCuts } from "./test-cuts.js";
 
 const MOVES: Readonly<Record<TestCuts["move"], string>> = {
   flip: "flipped and with the gauge swung over",
   slide: "slid past the blade and with both scales set over",
 };
-
-function checkRing(value: unknown, path: string): TestRing {
-  const ring = checkObject(value, path);
-  checkNumber(ring["pieces"], `${path}.pieces`, 2, 1e6);
-  checkNumber(ring["accept"], `${path}.accept`, 0, 1e100);
-  return value as TestRing;
-}
 
 /**
  * Writes how a setting is proved on scrap, as instructions for a person at the saw: cut two pieces and try the corner, close a ring, read the gap, correct the
@@ -37,13 +31,8 @@ function checkRing(value: unknown, path: string): TestRing {
  * ```
  */
 export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): OperationText {
-  const given = checkObject(testCuts, "testCuts");
+  const { pair, ring, half, move, sloped, proof } = readStored(testCuts, "testCuts", readTestCuts);
   const { length, angle, small = length } = checkDescribeOptions(options);
-  const pair = checkObject(given["pair"], "testCuts.pair") as unknown as TestCuts["pair"];
-  const ring = checkRing(given["ring"], "testCuts.ring");
-  const half = given["half"] === null ? null : checkRing(given["half"], "testCuts.half");
-  const proof = checkWord(given["proof"], "testCuts.proof", ["ring", "half-ring", "own-pieces"]);
-  const { move, sloped } = testCuts;
   const faces = sloped ? `, and ${angle(pair.dihedral)} between the faces` : "";
   const accept = small(ring.accept);
   const slope = sloped ? "; note its slope with the joints tight" : "";

@@ -1,9 +1,12 @@
-import { checkArray, checkFields, checkLength, checkObject, checkWord } from "../core/check.js";
+import { checkFields, checkObject, checkWord } from "../core/check.js";
 import { measuredOpening, type MeasuredOpening, type OpeningMeasures } from "../closure/index.js";
-import type { OneOf, Pose } from "../core/geometry-types.js";
+import type { OneOf } from "../core/geometry-types.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import { offsetPolygon } from "../polygon/index.js";
+import { readStored } from "../core/stored.js";
 import { checkGeometry } from "./check-geometry.js";
+import { frameChecks } from "./stored/assembly.js";
+import { filledBrief } from "./stored/brief.js";
 import { openingArris } from "./frame-checks.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import type { FramePlan } from "./plan-frame.js";
@@ -30,8 +33,6 @@ export interface OpeningPanel extends MeasuredOpening {
 
 /** How much farther from the center than the line where the contents touch an arris is. */
 function beyondContents(geometry: FrameGeometry, at: unknown): number {
-  checkObject(geometry.deciding, "plan.geometry.deciding");
-  checkObject(geometry.marks, "plan.geometry.marks");
   if (at === undefined) return openingArris(geometry).beyond;
   const names = ["contents", ...Object.keys(geometry.marks)];
   const name = checkWord(at, "at", names);
@@ -68,19 +69,15 @@ export function panelForOpening(
   options: OpeningPanelOptions = {},
 ): OpeningPanel {
   const given = checkObject(plan, "plan");
-  const brief = checkObject(given["brief"], "plan.brief");
+  const brief = readStored(given["brief"], "plan.brief", filledBrief);
   const geometry = checkGeometry(given["geometry"], "plan.geometry");
-  const checks = checkArray(given["checks"], "plan.checks").map((check, index) =>
-    checkObject(check, `plan.checks[${index}]`),
-  ) as unknown as FramePlan["checks"];
-  const planned = checkObject(geometry.opening, "plan.geometry.opening");
-  const acrossFlats = checkLength(planned["acrossFlats"], "plan.geometry.opening.acrossFlats");
-  const apothem = checkLength(planned["apothem"], "plan.geometry.opening.apothem");
+  const checks = readStored(given["checks"], "plan.checks", frameChecks);
+  const { acrossFlats, apothem } = geometry.opening;
   const beyond = beyondContents(geometry, checkFields(options, "", ["at"])["at"]);
-  const measured = measuredOpening({ ...checkObject(measures, "measures"), sides: brief["sides"] } as never);
+  const measured = measuredOpening({ ...checkObject(measures, "measures"), sides: brief.sides } as never);
   const polygon = beyond === 0 ? measured.polygon : offsetPolygon(measured.polygon, -beyond);
-  const clearance = brief["clearance"] as number;
-  const panel = planPanel({ polygon, clearance, pose: brief["pose"] as Pose });
+  const { clearance, pose } = brief;
+  const panel = planPanel({ polygon, clearance, pose });
   const difference = polygon.acrossFlats - acrossFlats;
   const tolerance = checks.find((check) => check.code === "glued-across-flats")?.tolerance ?? null;
   return {

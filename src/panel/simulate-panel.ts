@@ -1,47 +1,14 @@
-import {
-  checkArray,
-  checkInside,
-  checkInteger,
-  checkNumber,
-  checkObject,
-  MAX_FRAME_SIDES,
-  refuse,
-  reject,
-} from "../core/check.js";
+import { checkNumber, checkObject, reject } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import type { Point } from "../core/geometry-types.js";
 import type { PanelPlan } from "./panel-plan.js";
+import { panelPlan } from "./stored-panel.js";
 import { blankEdges, cutEdge, sawn } from "./sawn-piece.js";
 
 /** Options of {@link simulatePanel}. */
 export interface SimulatePanelOptions {
   /** By how many degrees the gauge stands off what the plan says, positive when the kept part between fence and blade is wider; -20 to 20, default 0. */
   readonly settingError?: number | undefined;
-}
-
-/** Checks the fields of a plan that are read; it may come from a file. */
-function checkPlan(value: unknown): void {
-  const plan = checkObject(value, "plan");
-  const blank = checkObject(plan["blank"], "plan.blank");
-  // A blank can be larger than a length may be, by what its panel is wider than its apothem.
-  checkInside(blank["width"], "plan.blank.width", 0, 1e107);
-  checkInside(blank["height"], "plan.blank.height", 0, 1e107);
-  const { sides } = checkObject(plan["panel"], "plan.panel");
-  const count = checkInteger(sides, "plan.panel.sides", 3, MAX_FRAME_SIDES);
-  const corners = checkArray(plan["corners"], "plan.corners", "an array of corners");
-  if (corners.length !== count)
-    refuse("range", "plan.corners", corners, "an array of as many corners as the panel has sides");
-  for (const [index, corner] of corners.entries()) {
-    checkObject(checkObject(corner, `plan.corners[${index}]`)["point"], `plan.corners[${index}].point`);
-  }
-  for (const [index, side] of checkArray(plan["existing"], "plan.existing", "an array of sides").entries()) {
-    checkInteger(side, `plan.existing[${index}]`, 0, count - 1);
-  }
-  for (const [index, cut] of checkArray(plan["cuts"], "plan.cuts", "an array of cuts").entries()) {
-    checkObject(
-      checkObject(checkObject(cut, `plan.cuts[${index}]`)["middle"], `plan.cuts[${index}].middle`)["point"],
-      `plan.cuts[${index}].middle.point`,
-    );
-  }
 }
 
 /** Points of the piece closer than this, as a share of the blank's size, are one corner. */
@@ -82,7 +49,7 @@ function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
  * ```
  */
 export function simulatePanel(plan: PanelPlan, options: SimulatePanelOptions = {}): Point[] {
-  checkPlan(plan);
+  readStored(plan, "plan", panelPlan);
   const error = checkNumber(
     checkObject(options)["settingError"] ?? 0,
     "settingError",

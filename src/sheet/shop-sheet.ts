@@ -1,7 +1,9 @@
-import { checkArray, checkObject, checkText, reject } from "../core/check.js";
+import { checkObject, checkText, reject } from "../core/check.js";
+import { maybe, readStored } from "../core/stored.js";
 import { checkDrawingOptions, checkFormatter } from "../drawing/drawing-options.js";
-import { readCutting } from "../drawing/read-frame.js";
 import type { FramePlan } from "../frame/index.js";
+import { framePlan } from "../frame/stored/plan.js";
+import { stockFit } from "../stock/stored-fit.js";
 import { cautionSection, firstWord } from "./caution-section.js";
 import { checkSection } from "./check-section.js";
 import { contentsBlock } from "./contents-section.js";
@@ -14,15 +16,6 @@ import { sawSection } from "./saw-section.js";
 import type { SheetOptions, Words } from "./sheet-options.js";
 import { SHEET_STYLE } from "./sheet-style.js";
 import { sticksBlock, stockSection } from "./stock-section.js";
-
-/** The parts of a plan that a sheet shows. */
-function checkPlan(plan: unknown): FramePlan {
-  const given = checkObject(plan, "plan");
-  readCutting(given);
-  for (const part of ["brief", "contents", "materials"]) checkObject(given[part], part);
-  for (const part of ["checks", "cautions"]) checkArray(given[part], part);
-  return given as unknown as FramePlan;
-}
 
 function optionalText(value: unknown, path: string): string | undefined {
   return value === undefined ? undefined : checkText(value, path);
@@ -71,8 +64,8 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
     ...(mass === undefined ? {} : { mass: tie(checkFormatter(mass, "mass")) }),
     ...(force === undefined ? {} : { force: tie(checkFormatter(force, "force")) }),
   };
-  const whole = checkPlan(plan);
-  const { fit } = options;
+  const whole = readStored(checkObject(plan, "plan"), "", framePlan);
+  const fit = readStored(options.fit, "fit", (value, path) => maybe(value, path, stockFit));
   if (fit !== undefined && whole.job === undefined) {
     reject(
       "conflict",

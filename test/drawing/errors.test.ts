@@ -80,18 +80,18 @@ describe("refused are", () => {
     expect(refusal(() => drawSection({} as never, SHORT))).toEqual([
       "missing",
       "geometry.sides",
-      "Expected `geometry.sides` to be an integer from 3 to 1000000, got undefined",
+      "Expected `geometry.sides` to be an integer from 3 to 1000, got undefined",
     ]);
     const rest = { ...frame.geometry, sticks: undefined };
     expect(refusal(() => drawPlanView(rest as never, SHORT))).toEqual([
       "missing",
       "geometry.sticks",
-      "Expected `geometry.sticks` to be an object, got undefined",
+      "Expected `geometry.sticks` to be an array, got undefined",
     ]);
     expect(refusal(() => drawPlanView({ ...frame.geometry, sticks: [{ longest: {} }] } as never, SHORT))).toEqual([
       "missing",
-      "geometry.sticks[0].longest.out",
-      "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",
+      "geometry.sticks[0].side",
+      "Expected `geometry.sticks[0].side` to be an integer from 0 to 1000000000, got undefined",
     ]);
     expect(refusal(() => drawPlanView({ ...frame.geometry, levelWidth: NaN }, SHORT))).toEqual([
       "range",
@@ -147,8 +147,8 @@ describe("refused are", () => {
   test("panels that are none", () => {
     expect(refusal(() => drawPanel({} as never, SHORT))).toEqual([
       "missing",
-      "panel.corners",
-      "Expected `panel.corners` to be an array of corners, got undefined",
+      "panel.panel",
+      "Expected `panel.panel` to be an object, got undefined",
     ]);
   });
 

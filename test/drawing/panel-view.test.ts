@@ -88,6 +88,6 @@ test("drawPanelCut refuses a cut that there is not", () => {
     "Expected `step` to be an integer from 1 to 4, got 5 (number)",
   );
   expect(() => drawPanelCut({} as never, { ...WORDS, step: 1 })).toThrow(
-    "Expected `panel.cuts` to be an array of cuts, got undefined",
+    "Expected `panel.panel` to be an object, got undefined",
   );
 });

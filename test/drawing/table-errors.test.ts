@@ -150,13 +150,13 @@ describe("refused are", () => {
       "Expected `options` to be an object, got null",
     ]);
     expect(refusal(() => tabulateLays({ geometry, cutting: { ...cutting, lays: undefined } } as never, SHORT))).toEqual(
-      ["missing", "Expected `cutting.lays` to be an array of lays, got undefined"],
+      ["missing", "Expected `cutting.lays` to be an array, got undefined"],
     );
     const strange = { ...cutting.lays[0]!, lay: "askew" };
     expect(refusal(() => tabulateLays({ geometry, cutting: { ...cutting, lays: [strange] } } as never, SHORT))).toEqual(
       [
         "unknown",
-        'Expected `lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "askew" (string)',
+        'Expected `cutting.lays[0].lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "askew" (string)',
       ],
     );
     expect(refusal(() => tabulateLays(frame, { length: String } as never))).toEqual([
@@ -165,7 +165,7 @@ describe("refused are", () => {
     ]);
     expect(refusal(() => tabulateChecks({} as never, SHORT))).toEqual([
       "missing",
-      "Expected `checks` to be an array of checks, got undefined",
+      "Expected `checks` to be an array, got undefined",
     ]);
     expect(refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, value: NaN }] }, SHORT))).toEqual([
       "range",

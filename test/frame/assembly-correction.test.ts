@@ -313,7 +313,7 @@ describe("a correction", () => {
   test.each<[unknown, unknown, string]>([
     [null, seen, "Expected `plan` to be an object, got null"],
     [{}, seen, "Expected `plan.geometry` to be an object, got undefined"],
-    [{ ...given, cutting: {} }, seen, "Expected `plan.cutting.lay` to be an object, got undefined"],
+    [{ ...given, cutting: {} }, seen, "Expected `plan.cutting.saw` to be an object, got undefined"],
     [planOf({ saw: nothing }), seen, "Expected `plan` to have a lay that its saw can cut, as no other has a setting"],
     [given, undefined, "Expected `seen` to be an object, got undefined"],
     [given, { ...seen, gap: -1 }, "Expected `gap` to be zero or a positive length (up to 1e100), got -1 (number)"],

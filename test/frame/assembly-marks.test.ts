@@ -226,7 +226,7 @@ describe("the caution on reach", () => {
     expect(cuttingPlan(geometry).cautions.map(({ code }) => code)).toContain("reach");
     const stick = { ...geometry.sticks[0]!, longest: { ...geometry.sticks[0]!.longest, out: undefined } };
     expect(() => cuttingPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
-      "Expected `geometry.sticks[0].longest.out` to be a finite distance, got undefined",
+      "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",
     );
   });
 });

@@ -193,7 +193,7 @@ describe("a caution in words", () => {
     [
       "another severity",
       { ...caution!, severity: "dire" },
-      'Expected `caution.severity` to be one of "danger", "care", "note", got "dire" (string)',
+      'Expected `caution.severity` to be one of "note", "care", "danger", got "dire" (string)',
     ],
   ])("is refused for %s", (_, given, message) => {
     expect(() => describeCaution(given as never, words)).toThrow(message);

@@ -82,8 +82,8 @@ describe("refused are", () => {
     [null, { length }, "Expected `plan` to be an object, got null"],
     [{}, { length }, "Expected `brief` to be an object, got undefined"],
     [{ ...plan, movement: 5 }, { length }, "Expected `movement` to be an object, got 5 (number)"],
-    [{ ...plan, movement: {} }, { length }, "Expected `movement.seasons` to be an array, got undefined"],
-    [{ ...plan, contents: {} }, { length }, "Expected `contents.room` to be an array, got undefined"],
+    [{ ...plan, movement: {} }, { length }, "Expected `movement.made` to be a finite number, got undefined"],
+    [{ ...plan, contents: {} }, { length }, "Expected `contents.possible` to be true or false, got undefined"],
     [plan, {}, "Expected `length` to be a function that writes a length, got undefined"],
     [plan, 5, "Expected `options` to be an object, got 5 (number)"],
   ])("%j with %j", (given, options, message) => {

@@ -323,7 +323,11 @@ test("simulatePanel refuses what is no plan, an error out of range, and a cut fr
     "Expected `settingError` to be degrees from -20 to 20, got 30 (number)",
   );
   const { cuts, ...rest } = plan(7);
+  const backward = [...cuts].reverse().map((cut, index) => ({ ...cut, step: index + 1 }));
+  expect(() => simulatePanel({ ...rest, cuts: backward })).toThrow(
+    "Expected `plan.cuts[0].against` to be a side that exists by then, got 3",
+  );
   expect(() => simulatePanel({ ...rest, cuts: cuts.slice(2) })).toThrow(
-    "Expected `plan.cuts[2].against` to be a side that exists by then, got 2",
+    "Expected `plan.cuts` to be an array of as many cuts as the blank lacks sides, got an array of 4",
   );
 });

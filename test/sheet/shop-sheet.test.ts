@@ -511,8 +511,8 @@ describe("refused are", () => {
     ]);
     expect(refusal(() => shopSheet(tray.geometry as never, SHORT))).toEqual([
       "missing",
-      "cutting",
-      "Expected `cutting` to be an object, got undefined",
+      "brief",
+      "Expected `brief` to be an object, got undefined",
     ]);
     expect(refusal(() => shopSheet({ ...tray, checks: undefined } as never, SHORT))).toEqual([
       "missing",

@@ -1,4 +1,6 @@
 import { checkObject } from "../../core/check.js";
+import { orNull, readStored } from "../../core/stored.js";
+import { frameHanging } from "../stored/hanging.js";
 import { checkDescribeOptions, type DescribeOptions } from "../describe-operation.js";
 import type { FramePlan } from "../plan-frame.js";
 import { quantityText } from "../quantity-text.js";
@@ -72,10 +74,11 @@ function loadText({ by, load }: HungFrame, words: DescribeOptions): string {
  * ```
  */
 export function describeHanging(plan: Pick<FramePlan, "hanging">, options: DescribeOptions): string[] {
-  const { hanging } = checkObject(plan, "plan") as unknown as Pick<FramePlan, "hanging">;
+  const hanging = readStored(checkObject(plan, "plan")["hanging"], "plan.hanging", (value, path) =>
+    orNull(value, path, frameHanging),
+  );
   const words = checkDescribeOptions(options);
   if (hanging === null) return [];
-  checkObject(hanging, "plan.hanging");
   if (!hanging.possible) return [hanging.why];
   return [
     placeText(hanging, words),

@@ -1,7 +1,9 @@
-import { checkArray, checkInteger, checkNumber, checkObject, checkText, checkWord, reject } from "../../core/check.js";
-import { checkSaw, type CutPlacement, type Saw, type ScaleSetting } from "../../saw/index.js";
-import type { LayOption } from "../lay-option.js";
+import { checkArray, checkInteger, checkObject, checkText, reject } from "../../core/check.js";
+import { readStored } from "../../core/stored.js";
+import { checkSaw, type Saw } from "../../saw/index.js";
+import type { CuttingPlan } from "../cutting-plan-types.js";
 import type { Operation } from "../operation.js";
+import { cuttingPlan } from "../stored/cutting.js";
 
 /** The operations of one frame that can be cut. */
 export interface ShopJob {
@@ -27,33 +29,14 @@ export interface ShopJobs {
   readonly left: readonly { readonly name: string; readonly why: string }[];
 }
 
-function checkSetting(value: unknown, path: string, leans: readonly ScaleSetting["leans"][]): void {
-  const setting = checkObject(value, path) as unknown as ScaleSetting;
-  checkNumber(setting.degrees, `${path}.degrees`, 0, 90, "degrees from 0 to 90");
-  checkWord(setting.leans, `${path}.leans`, leans);
-}
-
-function checkOperation(value: unknown, path: string): Operation {
-  const operation = checkObject(value, path);
-  const kind = checkWord(operation["kind"], `${path}.kind`, ["crosscut", "first-end", "second-end"]);
-  const leans = kind === "crosscut" ? (["none"] as const) : (["left", "right", "none"] as const);
-  checkInteger(operation["times"], `${path}.times`, 1, 1e6);
-  const placement = checkObject(operation["placement"], `${path}.placement`) as unknown as CutPlacement;
-  checkSetting(placement.miter, `${path}.placement.miter`, leans);
-  checkSetting(placement.bevel, `${path}.placement.bevel`, leans);
-  return value as Operation;
-}
-
 function operationOf(operations: readonly Operation[], kind: Operation["kind"], path: string): Operation {
   const found = operations.find((operation) => operation.kind === kind);
   return found ?? reject("missing", path, operations, `Expected \`${path}\` to cut both ends, got no "${kind}"`);
 }
 
 /** Why a frame cannot be cut: what stands in the way of the lay that is tried first. */
-function reasonOf(cutting: Readonly<Record<string, unknown>>, path: string): string {
-  const [nearest] = checkArray(cutting["lays"], `${path}.lays`);
-  const obstacles = checkArray(checkObject(nearest, `${path}.lays[0]`)["obstacles"], `${path}.lays[0].obstacles`);
-  return (obstacles as LayOption["obstacles"]).map(({ sentence }) => sentence).join(" ");
+function reasonOf({ lays }: CuttingPlan): string {
+  return lays[0]!.obstacles.map(({ sentence }) => sentence).join(" ");
 }
 
 /**
@@ -79,19 +62,17 @@ export function readJobs(value: unknown): ShopJobs {
     names.add(name);
     const frames = checkInteger(frame["frames"] ?? 1, `${path}.frames`, 1, 1000);
     const inner = `${path}.plan.cutting`;
-    const cutting = checkObject(checkObject(frame["plan"], `${path}.plan`)["cutting"], inner);
-    const saw = checkSaw(cutting["saw"], `${inner}.saw`);
-    const operations = checkArray(cutting["operations"], `${inner}.operations`).map((operation, place) =>
-      checkOperation(operation, `${inner}.operations[${place}]`),
-    );
+    const plan = checkObject(frame["plan"], `${path}.plan`);
+    const cutting = readStored(plan["cutting"], inner, cuttingPlan);
+    const { operations, order } = cutting;
+    const saw = checkSaw(cutting.saw, `${inner}.saw`);
     if (operations.length === 0) {
-      left.push({ name, why: reasonOf(cutting, inner) });
+      left.push({ name, why: reasonOf(cutting) });
       continue;
     }
     const key = JSON.stringify(saw);
     if (!keys.has(key)) keys.set(key, saws.push(saw) - 1);
     const first = operationOf(operations, "first-end", `${inner}.operations`);
-    const order = checkWord(cutting["order"], `${inner}.order`, ["step-by-step", "piece-by-piece"]);
     jobs.push({
       name,
       saw: keys.get(key)!,

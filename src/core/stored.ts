@@ -1,0 +1,150 @@
+import { checkArray, checkInteger, checkNumber, checkObject, checkText, checkWord, isRecord, refuse } from "./check.js";
+import type { Box, Point } from "./geometry-types.js";
+
+/** Where a value stands, in error texts; `undefined` while it is only to be found out whether all is well. */
+export type Path = string | undefined;
+
+/**
+ * Reads a value that should be a `T`, as it was made or as it came back from JSON, and gives the same value back.
+ *
+ * It throws where the value is no `T`. Reading without a path is quicker, and the error then names no place: {@link readStored} reads twice for that.
+ */
+export type Reader<T> = (value: unknown, path: Path) => T;
+
+/** A reader for each field of `T`: the compiler asks for one when a field is added. */
+export type Fields<T> = { readonly [K in keyof T]-?: Reader<T[K]> };
+
+/** The path of a field. */
+function fieldPath(path: string, key: string): string {
+  return path === "" ? key : `${path}.${key}`;
+}
+
+/**
+ * Reads a value with a reader, and names the place of what is wrong with it.
+ *
+ * @param value - anything
+ * @param path - its name in error texts; empty where only its fields have names
+ * @param reader - how it is read
+ * @returns the same value, now with a type
+ * @throws {InputError} where it is not what the reader reads
+ */
+export function readStored<T>(value: unknown, path: string, reader: Reader<T>): T {
+  try {
+    return reader(value, undefined);
+  } catch {
+    return reader(value, path);
+  }
+}
+
+/**
+ * An object with fields. It may hold others.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @param fields - how its fields are read
+ * @returns the same object
+ */
+export function record<T extends object>(value: unknown, path: Path, fields: Fields<T>): T {
+  const given = isRecord(value) ? value : checkObject(value, path);
+  for (const key in fields) fields[key](given[key], path === undefined ? path : fieldPath(path, key));
+  return value as T;
+}
+
+/**
+ * An array, each item of which is read alike.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @param item - how an item is read
+ * @param least - the fewest items; default none
+ * @returns the same array
+ */
+export function list<T>(value: unknown, path: Path, item: Reader<T>, least = 0): readonly T[] {
+  const items = checkArray(value, path ?? "");
+  if (items.length < least) refuse("range", path ?? "", value, `an array of at least ${least}`);
+  for (let index = 0; index < items.length; index++) {
+    item(items[index], path === undefined ? path : `${path}[${index}]`);
+  }
+  return items as readonly T[];
+}
+
+/**
+ * An object whose fields have any names and are read alike.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @param item - how a field is read
+ * @returns the same object
+ */
+export function named<T>(value: unknown, path: Path, item: Reader<T>): Readonly<Record<string, T>> {
+  const given = isRecord(value) ? value : checkObject(value, path);
+  for (const key of Object.keys(given)) item(given[key], path === undefined ? path : fieldPath(path, key));
+  return given as Readonly<Record<string, T>>;
+}
+
+/**
+ * What may be `null`.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @param reader - how it is read otherwise
+ * @returns the same value
+ */
+export function orNull<T>(value: unknown, path: Path, reader: Reader<T>): T | null {
+  return value === null ? null : reader(value, path);
+}
+
+/**
+ * What may be missing.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @param reader - how it is read otherwise
+ * @returns the same value
+ */
+export function maybe<T>(value: unknown, path: Path, reader: Reader<T>): T | undefined {
+  return value === undefined ? undefined : reader(value, path);
+}
+
+/**
+ * One of some words.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @param words - the words, as the keys of an object, so that the compiler asks for each
+ * @returns the word
+ */
+export function word<W extends string>(value: unknown, path: Path, words: Readonly<Record<W, true>>): W {
+  if (typeof value === "string" && Object.hasOwn(words, value)) return value as W;
+  return checkWord(value, path ?? "", Object.keys(words) as W[]);
+}
+
+/** A finite number. */
+export const finite: Reader<number> = (value, path) => {
+  if (typeof value === "number" && Number.isFinite(value)) return value;
+  return checkNumber(value, path ?? "", -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
+};
+
+/** A finite number, or `null`. */
+export const finiteOrNull: Reader<number | null> = (value, path) => (value === null ? null : finite(value, path));
+
+/** A number of things, or the place of one: an integer from 0 to 1e9. */
+export const count: Reader<number> = (value, path) => checkInteger(value, path ?? "", 0, 1e9);
+
+/** A text; an empty one as well, since a name of no letters is still one. */
+export const text: Reader<string> = (value, path) => (typeof value === "string" ? value : checkText(value, path ?? ""));
+
+/** A text, or `null`. */
+export const textOrNull: Reader<string | null> = (value, path) => (value === null ? null : text(value, path));
+
+/** True or false. */
+export const flag: Reader<boolean> = (value, path) =>
+  typeof value === "boolean" ? value : refuse("type", path ?? "", value, "true or false");
+
+const POINT: Fields<Point> = { x: finite, y: finite };
+/** A point of the plane. */
+export const point: Reader<Point> = (value, path) => record(value, path, POINT);
+
+const BOX: Fields<Box> = { width: finite, height: finite };
+/** A rectangle's size. */
+export const box: Reader<Box> = (value, path) => record(value, path, BOX);

@@ -1,0 +1,113 @@
+import {
+  count,
+  finite,
+  finiteOrNull,
+  list,
+  orNull,
+  record,
+  text,
+  word,
+  type Fields,
+  type Reader,
+} from "../../core/stored.js";
+import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueUp } from "../../closure/index.js";
+import type { FrameAssembly } from "../frame-assembly.js";
+import type { FrameCheck } from "../frame-checks.js";
+import type { ClosingStick, LastJoint, TrimmedHalves } from "../last-joint.js";
+import type { SawErrors, SawFaultEffect } from "../saw-errors.js";
+import { textOrNull } from "../../core/stored.js";
+
+const STAGE: Fields<GlueStage> = {
+  corners: (value, path) => list(value, path, count),
+  assemblies: (value, path) => list(value, path, (row, at) => list(row, at, count)),
+  words: text,
+};
+const CAULS: Fields<GlueUp["cauls"]> = {
+  bed: finite,
+  high: (value, path) => word(value, path, { "outer edge": true, "sight edge": true, neither: true }),
+  blocks: finite,
+};
+const GLUE_UP: Fields<GlueUp> = {
+  stages: (value, path) => list(value, path, (stage, at) => record(stage, at, STAGE)),
+  last: (value, path) => word(value, path, { "trimmed halves": true, "closing piece": true }),
+  cauls: (value, path) => record(value, path, CAULS),
+};
+
+const HALVES: Fields<TrimmedHalves> = {
+  made: (value, path) => word(value, path, { "trimmed halves": true }),
+  trim: finiteOrNull,
+  loss: finiteOrNull,
+  words: text,
+};
+const CLOSING: Fields<ClosingStick> = {
+  made: (value, path) => word(value, path, { "closing piece": true }),
+  length: finiteOrNull,
+  planMiter: finiteOrNull,
+  words: text,
+};
+const MADE: Fields<{ made: LastJoint["made"] }> = {
+  made: (value, path) => word(value, path, { "trimmed halves": true, "closing piece": true }),
+};
+const lastJoint: Reader<LastJoint> = (value, path) =>
+  record(value, path, MADE).made === "trimmed halves" ? record(value, path, HALVES) : record(value, path, CLOSING);
+
+const SHARED: Fields<AngleTolerance> = { miter: finiteOrNull, bevel: finiteOrNull, each: finite };
+const RANDOM: Fields<AngleScatter> = { each: finiteOrNull, miter: finiteOrNull, bevel: finiteOrNull };
+const TOLERANCE: Fields<GaugeTolerance> = {
+  angle: finite,
+  shared: (value, path) => record(value, path, SHARED),
+  random: (value, path) => record(value, path, RANDOM),
+};
+
+const FAULT: Fields<SawFaultEffect> = {
+  fault: (value, path) => word(value, path, { square: true, swing: true, upright: true, lean: true }),
+  effect: (value, path) => word(value, path, { adds: true, cancels: true, idle: true }),
+  gap: finite,
+  slopeOff: finite,
+  step: finite,
+  words: text,
+};
+const ERRORS: Fields<SawErrors> = {
+  move: (value, path) => word(value, path, { flip: true, slide: true }),
+  words: text,
+  faults: (value, path) => list(value, path, (fault, at) => record(fault, at, FAULT)),
+};
+
+const ASSEMBLY: Fields<FrameAssembly> = {
+  jointWidth: finite,
+  glueUp: (value, path) => record(value, path, GLUE_UP),
+  lastJoint,
+  tolerance: (value, path) => orNull(value, path, (v, p) => record(v, p, TOLERANCE)),
+  sawErrors: (value, path) => orNull(value, path, (v, p) => record(v, p, ERRORS)),
+};
+/** How a frame is put together. */
+export const frameAssembly: Reader<FrameAssembly> = (value, path) => record(value, path, ASSEMBLY);
+
+const CODES: Readonly<Record<FrameCheck["code"], true>> = {
+  "stick-length": true,
+  "level-width": true,
+  "miter-sum": true,
+  "corner-angle": true,
+  "last-joint": true,
+  "opening-across-flats": true,
+  "opening-across-corners": true,
+  "overall-across-flats": true,
+  "overall-across-corners": true,
+  flatness: true,
+  slope: true,
+  "glued-across-flats": true,
+  "glued-across-corners": true,
+  "glued-flatness": true,
+};
+const CHECK: Fields<FrameCheck> = {
+  code: (value, path) => word(value, path, CODES),
+  when: (value, path) => word(value, path, { sticks: true, dry: true, glued: true }),
+  label: text,
+  mark: textOrNull,
+  kind: (value, path) => word(value, path, { length: true, angle: true }),
+  value: finite,
+  tolerance: finiteOrNull,
+};
+/** What to measure. */
+export const frameChecks: Reader<readonly FrameCheck[]> = (value, path) =>
+  list(value, path, (check, at) => record(check, at, CHECK));

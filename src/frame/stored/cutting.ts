@@ -1,0 +1,162 @@
+import type { Caution, CautionSeverity, QuantityKind } from "../../core/caution.js";
+import { checkNumber, refuse } from "../../core/check.js";
+import {
+  count,
+  finite,
+  finiteOrNull,
+  flag,
+  list,
+  named,
+  orNull,
+  record,
+  text,
+  word,
+  type Fields,
+  type Reader,
+} from "../../core/stored.js";
+import type { Lay, LayName } from "../../miter/index.js";
+import { contact, cradle, cutSize, lyingSection, obstacles, placement, saw } from "../../saw/stored-cut.js";
+import type { CuttingPlan } from "../cutting-plan-types.js";
+import type { LayOption } from "../lay-option.js";
+import type { RoughPiece } from "../rough-length.js";
+import type { MarkSetting, ScaleMarks } from "../scale-marks.js";
+import type { TestCuts, TestPair, TestProof, TestRing } from "../test-cuts.js";
+import { operation } from "./operation.js";
+
+const KINDS: Readonly<Record<QuantityKind, true>> = {
+  length: true,
+  angle: true,
+  mass: true,
+  force: true,
+  percent: true,
+};
+const SEVERITIES: Readonly<Record<CautionSeverity, true>> = { note: true, care: true, danger: true };
+const CAUTION: Fields<Caution> = {
+  code: text,
+  severity: (value, path) => word(value, path, SEVERITIES),
+  sentence: text,
+  numbers: (value, path) => named(value, path, finite),
+  kinds: (value, path) => named(value, path, (v, p) => word(v, p, KINDS)),
+  source: text,
+};
+/** A caution, each of whose numbers has its kind. */
+export const caution: Reader<Caution> = (value, path) => {
+  const read = record(value, path, CAUTION);
+  for (const name of Object.keys(read.numbers)) {
+    if (!Object.hasOwn(read.kinds, name)) {
+      refuse("missing", `${path ?? ""}.kinds.${name}`, undefined, "the kind of the number of that name");
+    }
+  }
+  return read;
+};
+/** Cautions. */
+export const cautions: Reader<readonly Caution[]> = (value, path) => list(value, path, caution);
+
+const LAYS: Readonly<Record<LayName, true>> = {
+  propped: true,
+  flat: true,
+  "face-down": true,
+  "inner-down": true,
+  "outer-down": true,
+};
+/** A lay. */
+export const lay: Reader<Lay> = (value, path) =>
+  typeof value === "number"
+    ? checkNumber(value, path ?? "", -360, 360, "degrees from -360 to 360")
+    : word(value, path, LAYS);
+
+const OPTION: Fields<LayOption> = {
+  lay,
+  rotation: finite,
+  miter: finite,
+  bevel: finite,
+  first: placement,
+  second: placement,
+  lying: (value, path) => orNull(value, path, lyingSection),
+  cradle: (value, path) => orNull(value, path, cradle),
+  size: (value, path) => orNull(value, path, cutSize),
+  bladeHeight: finiteOrNull,
+  possible: flag,
+  depthInDoubt: flag,
+  givenUp: (value, path) =>
+    list(value, path, (v, p) => word(v, p, { steady: true, "open-side": true, "showing-side-up": true })),
+  obstacles,
+};
+const option: Reader<LayOption> = (value, path) => record(value, path, OPTION);
+
+const SETTING: Fields<MarkSetting> = {
+  miter: finite,
+  bevel: finite,
+  miterMiss: finite,
+  bevelMiss: finite,
+  gap: finite,
+  opens: (value, path) => word(value, path, { inside: true, outside: true, nowhere: true }),
+  slopeOff: finite,
+};
+const markSetting: Reader<MarkSetting> = (value, path) => record(value, path, SETTING);
+const MARKS: Fields<ScaleMarks> = { nearest: markSetting, best: markSetting, slopeRange: finite };
+
+const PAIR: Fields<TestPair> = { angle: finite, dihedral: finite, legs: finite };
+const RING: Fields<TestRing> = { pieces: count, accept: finite };
+const testRing: Reader<TestRing> = (value, path) => record(value, path, RING);
+const PROOFS: Readonly<Record<TestProof, true>> = { ring: true, "half-ring": true, "own-pieces": true };
+const TEST_CUTS: Fields<TestCuts> = {
+  move: (value, path) => word(value, path, { flip: true, slide: true }),
+  length: finite,
+  proof: (value, path) => word(value, path, PROOFS),
+  ringScrap: finite,
+  scrap: finite,
+  molding: finite,
+  spare: finite,
+  pair: (value, path) => record(value, path, PAIR),
+  ring: testRing,
+  half: (value, path) => orNull(value, path, testRing),
+  perEnd: finite,
+  sloped: flag,
+};
+/** How a setting is proved on scrap. */
+export const testCuts: Reader<TestCuts> = (value, path) => {
+  const read = record(value, path, TEST_CUTS);
+  if (read.proof === "half-ring") testRing(read.half, path === undefined ? path : `${path}.half`);
+  return read;
+};
+
+const ROUGH: Fields<RoughPiece> = {
+  method: (value, path) => word(value, path, { none: true, square: true, mitered: true }),
+  length: finite,
+  pitch: finite,
+  kerfAlong: finite,
+};
+const CUTTING: Fields<CuttingPlan> = {
+  saw,
+  lays: (value, path) => list(value, path, option, 1),
+  lay: (value, path) => orNull(value, path, option),
+  marks: (value, path) => orNull(value, path, (v, p) => record(v, p, MARKS)),
+  testCuts: (value, path) => orNull(value, path, testCuts),
+  operations: (value, path) => list(value, path, operation),
+  order: (value, path) => word(value, path, { "step-by-step": true, "piece-by-piece": true }),
+  stop: (value, path) => orNull(value, path, contact),
+  cradle: (value, path) => orNull(value, path, cradle),
+  rough: (value, path) => record(value, path, ROUGH),
+  cautions,
+};
+
+/** How a frame's sticks are cut; the parts that come with a chosen lay are there when it is. */
+export const cuttingPlan: Reader<CuttingPlan> = (value, path) => {
+  const cutting = record(value, path, CUTTING);
+  const at = path ?? "";
+  const given = cutting.lay !== null;
+  if ((cutting.marks !== null) !== given) {
+    const what = given ? "given, since a lay is chosen" : "null, since no lay is chosen";
+    refuse("conflict", `${at}.marks`, cutting.marks, what);
+  }
+  const { operations } = cutting;
+  if (operations.length > 0 !== given) {
+    const what = given ? "an array of operations, since a lay is chosen" : "empty, since no lay is chosen";
+    refuse("conflict", `${at}.operations`, operations, what);
+  }
+  operations.forEach(({ step }, index) => {
+    if (step !== index + 1) refuse("range", `${at}.operations[${index}].step`, step, `${index + 1}`);
+  });
+  return cutting;
+};

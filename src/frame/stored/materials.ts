@@ -1,0 +1,77 @@
+import {
+  count,
+  finite,
+  finiteOrNull,
+  flag,
+  list,
+  orNull,
+  record,
+  text,
+  word,
+  type Fields,
+  type Reader,
+} from "../../core/stored.js";
+import type { FrameMaterials, MaterialPart } from "../frame-materials.js";
+import type { FrameMovement, SeasonMovement } from "../frame-movement.js";
+import type { MoldingBlank } from "../molding-volume.js";
+import type { PartPrice } from "../part-price.js";
+import type { PartialSum } from "../partial-sum.js";
+import { per } from "./brief.js";
+
+const BLANK: Fields<MoldingBlank> = {
+  width: finite,
+  thickness: finite,
+  length: finite,
+  boardFeet: finite,
+  cubicMeters: finite,
+};
+const PRICE: Fields<PartPrice> = { amount: finite, per, quantity: finiteOrNull, cost: finiteOrNull };
+const PART: Fields<MaterialPart> = {
+  name: text,
+  layer: (value, path) => orNull(value, path, count),
+  volume: finiteOrNull,
+  density: finiteOrNull,
+  mass: finiteOrNull,
+  price: (value, path) => orNull(value, path, (v, p) => record(v, p, PRICE)),
+};
+const SUM: Fields<PartialSum> = {
+  total: finiteOrNull,
+  complete: flag,
+  missing: (value, path) => list(value, path, text),
+};
+const sum: Reader<PartialSum> = (value, path) => record(value, path, SUM);
+const MATERIALS: Fields<FrameMaterials> = {
+  pieces: count,
+  finishedLength: finite,
+  stickLength: finite,
+  blank: (value, path) => orNull(value, path, (v, p) => record(v, p, BLANK)),
+  parts: (value, path) => list(value, path, (part, at) => record(part, at, PART), 1),
+  mass: sum,
+  cost: (value, path) => orNull(value, path, sum),
+};
+/** What a frame takes, weighs and costs. */
+export const frameMaterials: Reader<FrameMaterials> = (value, path) => record(value, path, MATERIALS);
+
+const SEASON: Fields<SeasonMovement> = {
+  moisture: finite,
+  levelWidth: finite,
+  lip: finite,
+  sightOpens: finite,
+  sightArrises: (value, path) => list(value, path, text),
+  openingGrows: finite,
+  opens: (value, path) => word(value, path, { inside: true, outside: true, nowhere: true }),
+  gap: finite,
+  angle: finite,
+  miter: finite,
+};
+const MOVEMENT: Fields<FrameMovement> = {
+  made: finite,
+  seasons: (value, path) => list(value, path, (season, at) => record(season, at, SEASON)),
+  inside: finite,
+  outside: finite,
+  accepted: finite,
+  sightOpens: finite,
+  unknown: (value, path) => list(value, path, text),
+};
+/** What the seasons do to the molding. */
+export const frameMovement: Reader<FrameMovement> = (value, path) => record(value, path, MOVEMENT);

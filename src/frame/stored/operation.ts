@@ -1,0 +1,63 @@
+import { checkInteger } from "../../core/check.js";
+import {
+  count,
+  finite,
+  finiteOrNull,
+  flag,
+  list,
+  orNull,
+  record,
+  text,
+  textOrNull,
+  word,
+  type Fields,
+  type Reader,
+} from "../../core/stored.js";
+import { contact, cutSize, hand, placement, stickEnd } from "../../saw/stored-cut.js";
+import type { MeasureAlong } from "../measure-along.js";
+import type { OperationKind } from "../operation-kind.js";
+import type { Operation } from "../operation.js";
+import type { StopRule } from "../stop-rule.js";
+
+const STOP_RULE: Fields<StopRule> = {
+  side: hand,
+  never: hand,
+  touches: (value, path) => orNull(value, path, (v, p) => word(v, p, { "long point": true, "square end": true })),
+  end: (value, path) => orNull(value, path, stickEnd),
+  fromFence: finiteOrNull,
+  comesFree: flag,
+  travels: flag,
+  moveAway: flag,
+};
+const MEASURE: Fields<MeasureAlong> = { mark: textOrNull, length: finite, hook: flag, pointAngle: finiteOrNull };
+const MARKS: Fields<Operation["marks"]> = { miter: finite, bevel: finite };
+const KINDS: Readonly<Record<OperationKind, true>> = { crosscut: true, "first-end": true, "second-end": true };
+const MOVES: Readonly<Record<NonNullable<Operation["move"]>, true>> = {
+  "flip end for end": true,
+  "slide past the blade": true,
+};
+const OPERATION: Fields<Operation> = {
+  step: count,
+  kind: (value, path) => word(value, path, KINDS),
+  times: (value, path) => checkInteger(value, path ?? "", 1, 1e6),
+  placement,
+  marks: (value, path) => record(value, path, MARKS),
+  move: (value, path) => orNull(value, path, (v, p) => word(v, p, MOVES)),
+  stop: (value, path) => orNull(value, path, contact),
+  stopRule: (value, path) => record(value, path, STOP_RULE),
+  size: (value, path) => orNull(value, path, cutSize),
+  bladeHeight: finiteOrNull,
+  measure: (value, path) => orNull(value, path, (v, p) => record(v, p, MEASURE)),
+  cautions: (value, path) => list(value, path, text),
+};
+
+/** One instruction for a person at the saw. */
+export const operation: Reader<Operation> = (value, path) => {
+  const read = record(value, path, OPERATION);
+  if (read.kind === "crosscut") {
+    for (const scale of ["miter", "bevel"] as const) {
+      word(read.placement[scale].leans, `${path ?? ""}.placement.${scale}.leans`, { none: true });
+    }
+  }
+  return read;
+};

@@ -1,0 +1,53 @@
+import { refuse } from "../../core/check.js";
+import { list, maybe, orNull, record, type Fields, type Reader } from "../../core/stored.js";
+import { panelPlan } from "../../panel/stored-panel.js";
+import { checkJob } from "../../stock/check-job.js";
+import type { StockJob } from "../../stock/index.js";
+import type { FramePlan } from "../plan-frame.js";
+import { frameAssembly, frameChecks } from "./assembly.js";
+import { filledBrief } from "./brief.js";
+import { frameContents } from "./contents.js";
+import { caution, cuttingPlan } from "./cutting.js";
+import { frameGeometry } from "./geometry.js";
+import { frameHanging } from "./hanging.js";
+import { frameMaterials, frameMovement } from "./materials.js";
+
+const job: Reader<StockJob> = (value) => {
+  checkJob(value as StockJob);
+  return value as StockJob;
+};
+
+/** How each part of a plan is read. Functions that take a part of a plan read that part alone. */
+export const PLAN: Fields<FramePlan> = {
+  brief: filledBrief,
+  geometry: frameGeometry,
+  cutting: cuttingPlan,
+  job: (value, path) => maybe(value, path, job),
+  contents: frameContents,
+  panel: (value, path) => maybe(value, path, panelPlan),
+  movement: (value, path) => orNull(value, path, frameMovement),
+  checks: frameChecks,
+  assembly: frameAssembly,
+  materials: frameMaterials,
+  hanging: (value, path) => orNull(value, path, frameHanging),
+  cautions: (value, path) => list(value, path, caution),
+};
+
+/** A whole plan, as `planFrame` made it or as it came back from JSON. */
+export const framePlan: Reader<FramePlan> = (value, path) => {
+  const plan = record(value, path, PLAN);
+  const { brief, contents, materials } = plan;
+  const at = path === undefined || path === "" ? "" : `${path}.`;
+  const layers = brief.contents.length;
+  if ((contents.stack?.layers.length ?? 0) !== layers) {
+    refuse("conflict", `${at}contents.stack`, contents.stack, "a stack of as many layers as the brief has contents");
+  }
+  if (materials.parts.length !== layers + 1) {
+    refuse("conflict", `${at}materials.parts`, materials.parts, "the molding and every layer of the contents");
+  }
+  materials.parts.forEach(({ layer }, index) => {
+    const wanted = index === 0 ? null : index - 1;
+    if (layer !== wanted) refuse("conflict", `${at}materials.parts[${index}].layer`, layer, String(wanted));
+  });
+  return plan;
+};

@@ -1,0 +1,134 @@
+import { finite, flag, list, maybe, point, record, text, textOrNull, word } from "../core/stored.js";
+import type { Fields, Reader } from "../core/stored.js";
+import { checkSaw } from "./check-saw.js";
+import type { Cradle } from "./cradle.js";
+import type { CutSize } from "./cut-size.js";
+import type { LyingPoint, LyingSection, Support } from "./lie-section.js";
+import type { CutPlacement, Obstacle } from "./place-cut.js";
+import type { Hand, Saw } from "./saw.js";
+import type { ScaleSetting } from "./scale-setting.js";
+import type { StickSurface } from "./stick-surface.js";
+import type { StopContact } from "./stop-contact.js";
+import type { TearOut } from "./tear-out.js";
+
+const HANDS: Readonly<Record<Hand, true>> = { left: true, right: true };
+/** A hand. */
+export const hand: Reader<Hand> = (value, path) => word(value, path, HANDS);
+
+const SURFACES: Readonly<Record<StickSurface, true>> = {
+  back: true,
+  face: true,
+  "sight edge": true,
+  "outer edge": true,
+};
+const surface: Reader<StickSurface> = (value, path) => word(value, path, SURFACES);
+
+/** A saw. */
+export const saw: Reader<Saw> = (value, path) => {
+  checkSaw(value, path ?? "saw");
+  return value as Saw;
+};
+
+const LEANS: Readonly<Record<ScaleSetting["leans"], true>> = { left: true, right: true, none: true };
+const SETTING: Fields<ScaleSetting> = {
+  degrees: finite,
+  leans: (value, path) => word(value, path, LEANS),
+  reading: finite,
+  nearest: finite,
+  miss: finite,
+};
+const setting: Reader<ScaleSetting> = (value, path) => record(value, path, SETTING);
+
+const BESIDE: Readonly<Record<TearOut["at"], true>> = { table: true, cradle: true, fence: true };
+const TEAR_OUT: Fields<TearOut> = {
+  surface,
+  at: (value, path) => word(value, path, BESIDE),
+  shows: flag,
+  arris: finite,
+};
+
+const OBSTACLES: Readonly<Record<Obstacle["code"], true>> = {
+  "miter-range": true,
+  "bevel-range": true,
+  depth: true,
+  crosscut: true,
+  "no-support": true,
+  "needs-cradle": true,
+};
+const REACH: Fields<NonNullable<Obstacle["degrees"]>> = { reach: finite, needs: finite };
+const OBSTACLE: Fields<Obstacle> = {
+  code: (value, path) => word(value, path, OBSTACLES),
+  sentence: text,
+  degrees: (value, path) => maybe(value, path, (v, p) => record(v, p, REACH)),
+};
+/** Why a cut cannot be made. */
+export const obstacles: Reader<readonly Obstacle[]> = (value, path) =>
+  list(value, path, (obstacle, at) => record(obstacle, at, OBSTACLE));
+
+const ENDS: Readonly<Record<"start" | "end", true>> = { start: true, end: true };
+/** An end of a stick. */
+export const stickEnd: Reader<"start" | "end"> = (value, path) => word(value, path, ENDS);
+
+const PLACEMENT: Fields<CutPlacement> = {
+  end: stickEnd,
+  rotation: finite,
+  down: surface,
+  cradled: flag,
+  atFence: surface,
+  along: hand,
+  kept: hand,
+  miter: setting,
+  bevel: setting,
+  underBlade: (value, path) => word(value, path, { kept: true, offcut: true, none: true }),
+  tearOut: (value, path) => list(value, path, (one, at) => record(one, at, TEAR_OUT)),
+  obstacles,
+};
+/** How a stick lies on a saw for one cut. */
+export const placement: Reader<CutPlacement> = (value, path) => record(value, path, PLACEMENT);
+
+const LYING_POINT: Fields<LyingPoint> = { across: finite, up: finite };
+const lyingPoint: Reader<LyingPoint> = (value, path) => record(value, path, LYING_POINT);
+const SUPPORT: Fields<Support> = { from: finite, to: finite };
+const LYING: Fields<LyingSection> = {
+  tilt: finite,
+  outline: (value, path) => list(value, path, lyingPoint, 3),
+  width: finite,
+  height: finite,
+  support: (value, path) => record(value, path, SUPPORT),
+  center: lyingPoint,
+  steady: flag,
+};
+/** How a section lies. */
+export const lyingSection: Reader<LyingSection> = (value, path) => record(value, path, LYING);
+
+const CRADLE: Fields<Cradle> = {
+  angle: finite,
+  high: (value, path) => word(value, path, { "outer edge": true, "sight edge": true }),
+  run: finite,
+  rise: finite,
+  top: finite,
+  outline: (value, path) => list(value, path, point, 3),
+  stick: (value, path) => list(value, path, point, 3),
+  base: finite,
+  height: finite,
+  centerFromToe: finite,
+  steady: flag,
+  widenBy: finite,
+};
+/** A cradle. */
+export const cradle: Reader<Cradle> = (value, path) => record(value, path, CRADLE);
+
+const SIZE: Fields<CutSize> = { height: finite, depth: finite, line: finite };
+/** How much of the blade and of the table a cut takes. */
+export const cutSize: Reader<CutSize> = (value, path) => record(value, path, SIZE);
+
+const CONTACT: Fields<StopContact> = {
+  arris: textOrNull,
+  from: finite,
+  to: finite,
+  lean: finite,
+  across: finite,
+  acrossTo: finite,
+};
+/** Where a stop touches. */
+export const contact: Reader<StopContact> = (value, path) => record(value, path, CONTACT);

@@ -1,0 +1,264 @@
+import {
+  drawCradle,
+  drawCut,
+  drawPanel,
+  drawPanelCut,
+  drawPlanView,
+  drawSection,
+  drawStick,
+  drawStock,
+  tabulateChecks,
+  tabulateLays,
+  tabulateLengths,
+} from "miterwright/drawing";
+import { isInputError } from "miterwright/errors";
+import {
+  correctFromGap,
+  cuttingPlan,
+  describeCaution,
+  describeHanging,
+  describeMovement,
+  describeOperation,
+  describeTestCuts,
+  panelForOpening,
+  planFrame,
+  shopOrder,
+  stockJob,
+  type FrameBrief,
+  type FramePlan,
+} from "miterwright/frame";
+import { simulatePanel } from "miterwright/panel";
+import { molding } from "miterwright/profile";
+import { miterSaw } from "miterwright/saw";
+import { shopSheet } from "miterwright/sheet";
+import { fitStock, type StockFit } from "miterwright/stock";
+import { describe, expect, test } from "vitest";
+import { plain, rabbeted, throughJson } from "./briefs.js";
+
+const words = {
+  length: (value: number) => `${value.toFixed(2)} mm`,
+  angle: (degrees: number) => `${degrees.toFixed(2)}°`,
+};
+
+/** A plan as a program may have stored it, with what was made of its stock job. */
+interface Stored {
+  readonly plan: FramePlan;
+  readonly fit?: StockFit;
+}
+
+function stored(brief: FrameBrief): Stored {
+  const plan = planFrame(brief);
+  return throughJson(plan.job === undefined ? { plan } : { plan, fit: fitStock(plan.job) });
+}
+
+const pane = { name: "pane", thickness: 2, material: "glass" } as const;
+const STORED: Readonly<Record<string, Stored>> = {
+  "a flat frame with everything": stored({
+    sides: 5,
+    profile: rabbeted,
+    opening: { contains: { width: 200, height: 150 } },
+    contents: [
+      pane,
+      { name: "panel", thickness: 4, material: { species: "white ash" }, price: { amount: 3, per: "piece" } },
+    ],
+    clearance: 1.5,
+    species: "black cherry",
+    moisture: { made: 8, seasons: [6, { temperature: 21, humidity: 65 }] },
+    price: { amount: 4, per: "meter" },
+    hanging: { by: "wire", screwDepth: 10 },
+    rough: { method: "square", allowance: 10 },
+    sticks: [{ id: "pine", length: 2400, count: 3 }],
+  }),
+  "a propped one": stored({
+    sides: 6,
+    slope: 25,
+    lay: "propped",
+    profile: molding({ width: 60, thickness: 24, rabbet: { width: 12, depth: 10 } }),
+    opening: { side: 240 },
+    contents: [pane],
+    saw: miterSaw(),
+    hanging: { by: "two-hooks" },
+  }),
+  "a reverse one": stored({ sides: 8, slope: -40, profile: plain, opening: { acrossFlats: 400 } }),
+  "one of level measures": stored({
+    sides: 7,
+    slope: 15,
+    measured: { levelWidth: 40, lap: 8, depth: 9 },
+    opening: { side: 200 },
+  }),
+  "one that no lay can cut": stored({
+    sides: 3,
+    slope: 60,
+    profile: plain,
+    opening: { side: 300 },
+    saw: {
+      ...miterSaw(),
+      bevel: { left: 0, right: 0, reads: "from-vertical", step: 1 },
+      miter: { left: 10, right: 10, reads: "from-square", step: 1 },
+    },
+  }),
+};
+
+/** What stands at a place of a value that may be damaged; nothing where the place is gone. */
+function at(value: unknown, ...place: readonly Key[]): never {
+  return place.reduce<unknown>(
+    (holder, key) => (holder as Record<Key, unknown> | null | undefined)?.[key],
+    value,
+  ) as never;
+}
+
+/** All that takes a stored plan or a part of one. The sound plan says how many steps, cautions and sides there are. */
+const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undefined, sound: FramePlan) => unknown>> = {
+  shopSheet: (plan, fit) => shopSheet(plan, fit === undefined ? words : { ...words, fit }),
+  drawPlanView: (plan) => drawPlanView(plan, words),
+  drawSection: (plan) => drawSection(plan, words),
+  drawStick: (plan) => drawStick(plan, words),
+  drawCut: (plan, _, { cutting }) => cutting.operations.map(({ step }) => drawCut(plan, { ...words, step })),
+  drawCradle: (plan) => drawCradle(plan, words),
+  drawPanel: (plan) => drawPanel(plan.panel!, words),
+  drawPanelCut: (plan, _, { panel }) => panel!.cuts.map(({ step }) => drawPanelCut(plan.panel!, { ...words, step })),
+  drawStock: (plan, fit) => drawStock(plan.job!, fit!, words),
+  tabulateChecks: (plan) => tabulateChecks(plan, words),
+  tabulateLays: (plan) => tabulateLays(plan, words),
+  tabulateLengths: (plan) => tabulateLengths(plan, words),
+  describeOperation: (plan, _, { cutting }) =>
+    cutting.operations.map((__, index) => describeOperation(at(plan, "cutting", "operations", index), words)),
+  describeTestCuts: (plan) => describeTestCuts(at(plan, "cutting", "testCuts"), words),
+  describeMovement: (plan) => describeMovement(plan, words),
+  describeHanging: (plan) => describeHanging(plan, words),
+  describeCaution: (plan, _, { cautions }) =>
+    cautions.map((__, index) => describeCaution(at(plan, "cautions", index), words)),
+  correctFromGap: (plan) => correctFromGap(plan, { gap: 1, open: "outside" }),
+  panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
+    panelForOpening(plan, { fromCenter: Array.from({ length: sides }, () => opening.apothem) }),
+  shopOrder: (plan) => shopOrder([{ name: "frame", plan }]),
+  cuttingPlan: (plan) => cuttingPlan(plan.geometry),
+  stockJob: (plan) => stockJob(plan.geometry, { kerf: 3, sticks: [{ id: "pine", length: 5000 }] }),
+  simulatePanel: (plan) => simulatePanel(plan.panel!),
+};
+
+/** Which part of a stored plan a consumer reads; the others are left out so that they are not damaged in vain. */
+const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
+  drawPlanView: ["geometry", "contents"],
+  drawSection: ["geometry"],
+  drawStick: ["geometry", "cutting"],
+  drawCut: ["geometry", "cutting"],
+  drawCradle: ["geometry", "cutting"],
+  drawPanel: ["panel"],
+  drawPanelCut: ["panel"],
+  drawStock: ["job", "fit"],
+  tabulateChecks: ["checks"],
+  tabulateLays: ["geometry", "cutting"],
+  tabulateLengths: ["geometry"],
+  describeOperation: ["cutting"],
+  describeTestCuts: ["cutting"],
+  describeMovement: ["brief", "movement", "contents"],
+  describeHanging: ["hanging"],
+  describeCaution: ["cautions"],
+  correctFromGap: ["geometry", "cutting"],
+  panelForOpening: ["brief", "geometry", "checks"],
+  shopOrder: ["cutting"],
+  cuttingPlan: ["geometry"],
+  stockJob: ["geometry"],
+  simulatePanel: ["panel"],
+};
+
+const DAMAGES: readonly unknown[] = [NaN, "x", {}, null, undefined, -1e400, [], new Array(3), [NaN]];
+/** The sheet reads the whole plan and takes longest: it is spared the rarer ones, which its parts' own readers get. */
+const SHEET_DAMAGES: readonly unknown[] = DAMAGES.slice(0, 5);
+
+type Key = string | number;
+
+/** The places within a value: every field and item that holds something. Of long arrays the first and the last items. */
+function placesOf(value: unknown, place: readonly Key[] = []): (readonly Key[])[] {
+  if (typeof value !== "object" || value === null) return place.length > 0 ? [place] : [];
+  const keys = Array.isArray(value)
+    ? [...value.keys()].filter((k) => k < 1 || k === value.length - 1)
+    : Object.keys(value);
+  const inner = keys.flatMap((key) => placesOf((value as Record<Key, unknown>)[key], [...place, key]));
+  return place.length > 0 ? [place, ...inner] : inner;
+}
+
+/** Runs with another value at a place, then puts the old one back. */
+function damaged<T>(root: object, place: readonly Key[], damage: unknown, run: () => T): T {
+  const last = place.at(-1)!;
+  const holder = place
+    .slice(0, -1)
+    .reduce<Record<Key, unknown>>((at, key) => at[key] as Record<Key, unknown>, root as never);
+  const before = holder[last];
+  holder[last] = damage;
+  try {
+    return run();
+  } finally {
+    holder[last] = before;
+  }
+}
+
+/** What must not be written: a number that is none, or a value that is no text. */
+const TRACES: RegExp = /\bNaN\b|\bundefined\b|\[object |\bInfinity\b/;
+
+function unfit(value: unknown): boolean {
+  if (typeof value === "number") return !Number.isFinite(value);
+  if (typeof value === "string") return TRACES.test(value);
+  if (typeof value !== "object" || value === null) return false;
+  return Object.values(value).some(unfit);
+}
+
+/** Whether a consumer reads a part of a plan. */
+function isRead(name: string, part: Key | undefined): boolean {
+  return (READS[name] as readonly unknown[] | undefined)?.includes(part) ?? true;
+}
+
+/** What a consumer that takes a part of a plan calls that part. */
+const OWN_NAMES: Readonly<Record<string, string>> = {
+  describeOperation: "operation",
+  describeTestCuts: "testCuts",
+  describeCaution: "caution",
+  simulatePanel: "plan",
+};
+
+/** What is wrong with how a consumer takes damage at a place: it must refuse it by a path in the same part of the plan, or write sound text. */
+function faultOf(name: string, place: readonly Key[], run: () => unknown): string | null {
+  try {
+    return unfit(run()) ? "wrote what is no number or text" : null;
+  } catch (error) {
+    if (!isInputError(error)) return `threw ${String(error).slice(0, 120)}`;
+    const own = OWN_NAMES[name];
+    const path = own === undefined ? error.path.replace(/^plans\[0\]\.plan\.|^plan\./, "") : error.path;
+    const [first] = path.split(/[.[]/);
+    if (first === (own ?? place[0])) return null;
+    // Where two parts disagree, either may be the damaged one.
+    const disagree = error.code === "conflict" || error.code === "unknown";
+    return disagree && isRead(name, first) ? null : `refused ${error.message}`;
+  }
+}
+
+/** Whether a plan has what a consumer takes. */
+function hasWhatIsTaken(name: string, { plan, fit }: Stored): boolean {
+  if (name === "drawCradle") return plan.cutting.cradle !== null;
+  if (name === "describeTestCuts" || name === "correctFromGap") return plan.cutting.lay !== null;
+  return name !== "drawStock" || fit !== undefined;
+}
+
+describe.each(Object.entries(STORED))("of %s", (_, kind) => {
+  const { plan } = kind;
+  // A copy: what is damaged is not the plan that says how many steps there are.
+  const root: FramePlan & { fit?: StockFit } = throughJson(kind.fit === undefined ? plan : { ...plan, fit: kind.fit });
+
+  test.each(Object.keys(CONSUMERS).filter((name) => hasWhatIsTaken(name, kind)))(
+    "%s takes it, and refuses it damaged",
+    (name) => {
+      const consume = (): unknown => CONSUMERS[name]!(root, root.fit, plan);
+      expect(unfit(consume())).toBe(false);
+      const faults = placesOf(root)
+        .filter(([part]) => isRead(name, part))
+        .flatMap((place) =>
+          (name === "shopSheet" ? SHEET_DAMAGES : DAMAGES).flatMap((damage) => {
+            const fault = damaged(root, place, damage, () => faultOf(name, place, consume));
+            return fault === null ? [] : [`${place.join(".")} = ${JSON.stringify(damage)}: ${fault}`];
+          }),
+        );
+      expect(faults).toEqual([]);
+    },
+  );
+});
