@@ -16,26 +16,26 @@ export interface SizeLimit {
  * A ceiling stands a tenth or two above what `npm run sizes` prints. Raise one only for what is worth its bytes.
  */
 export const SIZE_LIMITS: readonly SizeLimit[] = [
-  { entry: "miterwright", limit: 106_000 },
+  { entry: "miterwright", limit: 130_000 },
   { entry: "miterwright/errors", limit: 400 },
   { entry: "miterwright/units", limit: 6000 },
   { entry: "miterwright/polygon", limit: 5000 },
   { entry: "miterwright/miter", limit: 4000 },
-  { entry: "miterwright/profile", limit: 7000 },
+  { entry: "miterwright/profile", limit: 8000 },
   { entry: "miterwright/wood", limit: 7500 },
   { entry: "miterwright/stock", limit: 22_000 },
   { entry: "miterwright/saw", limit: 4500 },
-  { entry: "miterwright/panel", limit: 4000 },
+  { entry: "miterwright/panel", limit: 5000 },
   { entry: "miterwright/closure", limit: 9000 },
-  { entry: "miterwright/frame", limit: 47_000 },
-  { entry: "miterwright/drawing", limit: 26_500 },
-  { entry: "miterwright/sheet", limit: 33_000 },
+  { entry: "miterwright/frame", limit: 61_000 },
+  { entry: "miterwright/drawing", limit: 36_000 },
+  { entry: "miterwright/sheet", limit: 50_000 },
   { entry: "miterwright/precise", limit: 22_000, packages: ["decimal.js"] },
 
   { entry: "miterwright/miter", name: "compoundMiter", limit: 1500 },
   { entry: "miterwright", name: "compoundMiter", limit: 1500 },
   { entry: "miterwright/polygon", name: "regularPolygon", limit: 1500 },
-  { entry: "miterwright/profile", name: "levelWidth", limit: 1600 },
+  { entry: "miterwright/profile", name: "levelWidth", limit: 2400 },
   { entry: "miterwright/units", name: "nearestFraction", limit: 1700 },
   { entry: "miterwright/units", name: "parseLength", limit: 3700 },
   { entry: "miterwright/units", name: "formatLength", limit: 2200 },
@@ -44,6 +44,6 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/stock", name: "fitStock", limit: 17_500 },
   { entry: "miterwright/frame", name: "planFrame", limit: 38_000 },
   // A picture must not bring the tables along, nor a table the pictures.
-  { entry: "miterwright/drawing", name: "drawPlanView", limit: 9000 },
-  { entry: "miterwright/drawing", name: "tabulate", limit: 2700 },
+  { entry: "miterwright/drawing", name: "drawPlanView", limit: 13_500 },
+  { entry: "miterwright/drawing", name: "tabulate", limit: 3700 },
 ];
