@@ -3,7 +3,8 @@
  * prints how far beyond it the worst of them end.
  *
  * Options: `--quick` runs a tenth of them; `--check` fails if one ends more than {@link MOST_OVERRUN} beyond its limit, which
- * is what `timeLimit` promises. The machine must have a processor to spare: what others take of it counts too.
+ * is what `timeLimit` promises. Reading a job, filling its sticks once and writing the plan are not cut short, so a job counts from
+ * what these take alone where that is longer than the limit. The machine must have a processor to spare: what others take of it counts too.
  */
 import { checkFit, fitStock, type StockJob } from "miterwright/stock";
 import { LARGE, randomJob } from "./overrun-jobs.js";
@@ -17,15 +18,21 @@ const JOBS = process.argv.includes("--quick") ? 100 : 1000;
 
 const several = <T>(count: number, make: (k: number) => T): T[] => Array.from({ length: count }, (_, k) => make(k));
 
+function timed<T>(call: () => T): { readonly time: number; readonly value: T } {
+  const start = performance.now();
+  const value = call();
+  return { time: performance.now() - start, value };
+}
+
 interface Run {
   readonly name: string;
   readonly overrun: number;
 }
 
 function run(name: string, job: StockJob): Run {
-  const start = performance.now();
-  const fit = fitStock(job, { timeLimit: LIMIT });
-  const overrun = performance.now() - start - LIMIT;
+  const least = timed(() => fitStock(job, { timeLimit: 0 })).time;
+  const { time, value: fit } = timed(() => fitStock(job, { timeLimit: LIMIT }));
+  const overrun = time - Math.max(LIMIT, least);
   const check = checkFit(job, fit);
   if (!check.ok) throw new Error(`${name}: ${check.faults[0]!.message}`);
   return { name, overrun };
