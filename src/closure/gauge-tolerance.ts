@@ -51,23 +51,16 @@ const NINETY_FIVE: number = 1.959963984540054;
 const GOOD_TO: number = 0.1;
 
 /**
- * By how much one angle must really change, the other one right, until half the turn is off by an error; `undefined` where no change does it.
+ * By how much one angle must really be off, the other one right, until half the turn is off by an error.
  *
- * cos h = cos m cos b holds before and after, so sin(m' - m) = sin(e) sin(2h + e) / (cos^2 b sin(m' + m)): a small change is no difference of two large angles.
+ * Half the turn curves upward over either angle, so the larger turn needs the smaller change. cos h = cos m cos b holds before and after, so
+ * sin(m' - m) = sin(e) sin(2h + e) / (cos^2 b sin(m' + m)): a small change is no difference of two large angles.
  */
-function changeFor(half: number, error: number, own: number, other: number): number | undefined {
-  const then = otherAngle(half + error, other);
-  if (then === undefined) return undefined;
+function trueError(half: number, error: number, own: number, other: number): number {
+  const then = otherAngle(half + error, other)!;
   const cosine = cosDeg(other);
   const sine = (sinDeg(error) * sinDeg(2 * half + error)) / (cosine * cosine * sinDeg(then + own));
-  return Math.abs(Math.asin(sine)) * DEGREES;
-}
-
-/** How far one angle must really be off, the other one right, until half the turn is off by an error: the nearer of both ways. */
-function trueError(half: number, error: number, own: number, other: number): number {
-  const more = changeFor(half, error, own, other)!;
-  const less = changeFor(half, -error, own, other);
-  return less === undefined ? more : Math.min(more, less);
+  return Math.asin(sine) * DEGREES;
 }
 
 /**
@@ -111,10 +104,11 @@ export function toleranceKernel(sides: number, width: number, gap: number, slope
   const byMiter = cosDeg(slope);
   const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
   const angle = gap / gapPerDegree(sides, width);
-  const isGood = (tolerance: number, truth: number): boolean => Math.abs(tolerance / truth - 1) <= GOOD_TO;
+  // The true one is never the larger: half the turn curves upward.
+  const isGood = (tolerance: number, truth: number): boolean => tolerance / truth - 1 <= GOOD_TO;
   const single = (error: number, effect: number, own: number, other: number): number | null => {
     const tolerance = error / effect;
-    return isGood(tolerance, trueError(half, error, Math.abs(own), Math.abs(other))) ? tolerance : null;
+    return isGood(tolerance, trueError(half, error, Math.abs(own), other)) ? tolerance : null;
   };
   const tolerance = (error: number, both: number): AngleTolerance => ({
     miter: single(error, byMiter, miter, bevel),

@@ -83,9 +83,8 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
     // The least that a stick of this kind can cost, whatever is cut from it.
     const least = cost - BigInt(problem.credit) * scale * BigInt(most);
     const rest = cost - BigInt(worths[k]!);
-    if (node.most[k] === Infinity && rest < 0n && least * below < above * (least - rest)) {
-      [above, below] = [least > 0n ? least : 0n, least > 0n ? least - rest : 1n];
-    }
+    // A stick of an endless kind never earns when it is empty: its least cost is 0 or more, so the new divisor is above 0.
+    if (node.most[k] === Infinity && least * below < above * (least - rest)) [above, below] = [least, least - rest];
     return { least, rest };
   });
   let demanded = 0n;
@@ -96,7 +95,7 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
     // With lower prices the rest is a mixture of the two, and at least that.
     const mixed = above * rest + (below - above) * least;
     rests[k] = Number(mixed / below);
-    if (mixed !== 0n) sum += mixed * BigInt(mixed > 0n ? node.least[k]! : node.most[k]!);
+    sum += mixed * BigInt(mixed < 0n ? node.most[k]! : node.least[k]!);
   });
   const unit = scale * below * BigInt(costStep(problem));
   const whole = sum / unit + (sum % unit > 0n ? 1n : 0n);

@@ -281,7 +281,8 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
             else high = x;
           }
           expect((gap * Math.cos(Math.PI / sides)) / 20 / spread).toBeCloseTo(1.959963984540054, 4);
-          expect(Math.abs(low / 1.959963984540054 - 1.1)).toBeLessThan(0.0013);
+          expect(low / 1.959963984540054).toBeGreaterThan(1.1);
+          expect(low / 1.959963984540054).toBeLessThan(1.1013);
           met += 1;
         }
       }
@@ -394,6 +395,8 @@ describe("laws", () => {
     expect(gaugeTolerance({ sides: 7, width: 40, gap: 0.25, slope: 30 }).shared.each).toBe(one.shared.each / 2);
     expect(gaugeTolerance({ sides: 7, width: 320, gap: 4, slope: 30 })).toEqual(one);
     expect(gaugeTolerance({ sides: 7, width: 40, gap: 0.5, slope: -30 })).toEqual(one);
+    const flat = { sides: 7, width: 40, gap: 0.5 };
+    expect(gaugeTolerance(flat)).toEqual(gaugeTolerance({ ...flat, slope: 0 }));
   });
 
   test("survives JSON and writes to nothing", () => {
@@ -409,6 +412,7 @@ test.each([
   [{ ...GIVEN, sides: 3.5 }, "Expected `sides` to be an integer from 3 to 1000000, got 3.5 (number)"],
   [{ ...GIVEN, width: NaN }, "Expected `width` to be a positive length (1e-100 to 1e100), got NaN (number)"],
   [{ ...GIVEN, gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+  [{ ...GIVEN, gap: 40 }, "Expected `gap` to be less than `width`, 40, got 40"],
   [{ ...GIVEN, gap: 41 }, "Expected `gap` to be less than `width`, 40, got 41"],
   [{ ...GIVEN, slope: 91 }, "Expected `slope` to be degrees from -90 to 90, got 91 (number)"],
 ])("gaugeTolerance refuses %j", (options, message) => {

@@ -67,6 +67,27 @@ describe("a bound from prices", () => {
     );
   });
 
+  test("lowers prices by the worst of two that earn, in any order", () => {
+    // At 15 a stick of 10 allows 10/15 of the prices, one of 12 allows 12/15: 36 fall to 24, and 12 - 10 = 2 are left.
+    const [low, high] = [kind(30, 10), kind(40, 12)];
+    expect(boundOf(problemWith({ demand: of(9), kinds: [low, high] }), of(4), of(15, 15))).toEqual({
+      bound: 24,
+      worth: 24,
+      rests: of(0, 2),
+    });
+    expect(boundOf(problemWith({ demand: of(9), kinds: [high, low] }), of(4), of(15, 15)).rests).toEqual(of(2, 0));
+  });
+
+  test("keeps its prices beside an endless stick that costs nothing and holds nothing of worth", () => {
+    const problem = problemWith({ demand: of(9), kinds: [kind(30, 0), kind(30, 8)] });
+    expect(boundOf(problem, of(4), of(0, 8))).toEqual({ bound: 40, worth: 36, rests: of(0, 0) });
+  });
+
+  test("charges the least that a limited stick can earn", () => {
+    const problem = problemWith({ demand: of(5), kinds: [kind(30, 10, 3), kind(30, 1)] });
+    expect(boundOf(problem, of(4), of(11, 1))).toEqual({ bound: 17, worth: 17, rests: of(-1, 0) });
+  });
+
   test("claims nothing where a stick that costs nothing is endless", () => {
     const problem = problemWith({ demand: of(9), kinds: [kind(30, 0), kind(30, 8)] });
     expect(boundOf(problem, of(4), of(12, 8))).toEqual({ bound: 0, worth: 0, rests: of(0, 8) });
@@ -174,6 +195,7 @@ test("prices are given as long as their sums are exact, and not beyond", () => {
   expect(priced(2 ** 21 - 3)).toEqual([of(2 ** 29), 2 ** 29]);
   // Prices below nothing take no part.
   expect(priced(2 ** 21, -5)).toEqual([of(0), 2 ** 30]);
+  expect(priced(2 ** 21, -0)).toEqual([of(0), 2 ** 30]);
   expect(priced(2 ** 21 + 1, -5)).toEqual([of(0), 2 ** 29]);
 });
 
