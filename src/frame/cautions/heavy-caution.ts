@@ -4,7 +4,7 @@ import { isInches } from "../round-length.js";
 import { makeCaution } from "./make-caution.js";
 
 /** A pound in kilograms (international yard and pound agreement, 1959). */
-const POUND: number = 0.45359237;
+const POUND = 0.45359237;
 
 /** A mass of common practice, round in either system. */
 interface RoundMass {
