@@ -31,7 +31,8 @@ function flatsAcross(sides: number, side: number, t: number): number {
  * How far measures across a ring are off at most when all its cuts share the error of an open angle, opened either way, and all joints but the
  * last are tight.
  *
- * The corners farthest apart have (n - 1)/2 sides of an odd ring between them, or (n + 1)/2 where the open joint lies in the shorter part.
+ * These measures shrink as the joints turn more, and the faster the more they turn. So the larger turn decides, and in an odd ring the longer
+ * part between the corners farthest apart, (n + 1)/2 sides, where the open joint lies in the shorter one.
  *
  * @param sides - n
  * @param side - length of a side along the line that is measured at
@@ -40,13 +41,11 @@ function flatsAcross(sides: number, side: number, t: number): number {
  */
 export function acrossTolerance(sides: number, side: number, angle: number): AcrossTolerance {
   const half = 180 / sides;
-  const share = angle / (2 * sides);
-  const off = (measure: (t: number) => number): number =>
-    Math.max(...[half - share, half + share].map((t) => Math.abs(measure(t) - measure(half))));
-  const far = Math.floor(sides / 2);
+  const larger = half + angle / (2 * sides);
+  const off = (measure: (t: number) => number): number => Math.abs(measure(larger) - measure(half));
   return {
     flats: off((t) => flatsAcross(sides, side, t)),
-    diagonal: Math.max(...[far, sides - far].map((f) => off((t) => chord(side, f, t)))),
+    diagonal: off((t) => chord(side, Math.ceil(sides / 2), t)),
   };
 }
 

@@ -8,6 +8,7 @@ import {
   type RingCheck,
   type RingChecksOptions,
 } from "miterwright/closure";
+import { compoundMiter } from "miterwright/miter";
 import { planPanel, simulatePanel } from "miterwright/panel";
 import { offsetPolygon, polygonCorners, regularPolygon } from "miterwright/polygon";
 import { frozen } from "../laws/closure.js";
@@ -153,6 +154,27 @@ describe("what to measure, and how far it may be off", () => {
     expect(find(ringChecks({ ...flat, slope: 90 }), "slope").tolerance).toBeGreaterThan(0);
     expect(find(ringChecks({ ...flat, slope: -1e-9 }), "slope").tolerance).toBeGreaterThan(0);
   });
+
+  test.each([20, 70, -20, -70])(
+    "moves a slope of %s by the worst of both errors, whichever way each of them goes",
+    (slope) => {
+      const given = { sides: 6, apothem: 100, width: 30, gap: 3, slope };
+      const { each } = gaugeTolerance(given).shared;
+      const exact = compoundMiter({ sides: 6, slope });
+      const moves = [
+        [each, each],
+        [each, -each],
+        [-each, each],
+        [-each, -each],
+      ].map(([dm, db]) => {
+        const cut = { miter: exact.miter + dm!, bevel: exact.bevel + db! };
+        const stick = { length: 100, start: cut, end: cut };
+        const ring = ringClosure({ sticks: Array.from({ length: 6 }, () => stick), at: 0, width: 30 });
+        return Math.abs(ring.slope - slope);
+      });
+      expect(find(ringChecks(given), "slope").tolerance).toBeCloseTo(Math.max(...moves), 9);
+    },
+  );
 
   test("halving the gap halves the tolerances, but for the square of it; scaling scales", () => {
     const one = ringChecks({ sides: 9, apothem: 100, width: 30, gap: 0.2, thickness: 15 });
