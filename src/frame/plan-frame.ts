@@ -19,7 +19,7 @@ import type { FrameHanging } from "./hanging/frame-hanging.js";
 import { hangFrame } from "./hanging/hang-frame.js";
 import { filledBrief } from "./read-brief.js";
 import { sticksTooShort } from "./rough-length.js";
-import { stockJob } from "./stock-job.js";
+import { stockJobOf } from "./stock-job.js";
 
 /** A whole frame, planned: plain data that survives JSON. */
 export interface FramePlan<M extends string = string> {
@@ -107,7 +107,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
     brief: filled,
     geometry,
     cutting,
-    ...(sticks === undefined || tooShort ? {} : { job: stockJob(geometry, { kerf, rough, sticks }) }),
+    ...(sticks === undefined || tooShort ? {} : { job: stockJobOf(geometry, { kerf, rough, sticks }) }),
     contents,
     ...(panel === undefined ? {} : { panel }),
     movement,

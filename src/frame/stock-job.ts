@@ -96,6 +96,39 @@ function optional(value: unknown, check: (value: unknown) => number): number | u
 }
 
 /**
+ * The job of a geometry that needs no check.
+ *
+ * @param geometry - of the library's own making, or checked
+ * @param options - as for {@link stockJob}
+ * @returns the job
+ */
+export function stockJobOf(geometry: FrameGeometry, options: StockJobOptions): StockJob {
+  const given = checkFields(options, "", OPTIONS);
+  const kerf = checkLengthOrZero(given["kerf"], "kerf");
+  const { rough: parting = { method: "none" }, bothFacesGood = false } = given;
+  const rough = checkRough(checkFields(parting, "rough", ["method", "allowance"]));
+  const sticks = copySticks(given["sticks"]);
+  const trim = optional(given["trim"], (value) => checkLengthOrZero(value, "trim"));
+  const keep = optional(given["keep"], (value) => checkLengthOrZero(value, "keep"));
+  const credit = optional(given["credit"], (value) => checkNumber(value, "credit", 0, MAX_LENGTH));
+  const resolution = optional(given["resolution"], (value) => checkLength(value, "resolution"));
+  const frames = optional(given["frames"], (value) => checkInteger(value, "frames", 1, 1e6)) ?? 1;
+  if (typeof bothFacesGood !== "boolean") refuse("type", "bothFacesGood", bothFacesGood, "true or false");
+  const stick = geometry.sticks[0]!;
+  const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
+  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood === true) : {};
+  return {
+    pieces: [{ id: "side", length: piece.length, count: stick.count * frames, ...share }],
+    sticks,
+    kerf: piece.kerfAlong,
+    trim: trim ?? piece.kerfAlong,
+    ...(keep === undefined ? {} : { keep }),
+    ...(credit === undefined ? {} : { credit }),
+    ...(resolution === undefined ? {} : { resolution }),
+  };
+}
+
+/**
  * The stock-fitting job of a frame: its pieces, with what a mitered cut really takes of a stick. Hand it to `fitStock`, here, async or in a worker.
  *
  * @param geometry - from `frameGeometry`
@@ -115,27 +148,5 @@ function optional(value: unknown, check: (value: unknown) => number): number | u
  * ```
  */
 export function stockJob(geometry: FrameGeometry, options: StockJobOptions): StockJob {
-  const given = checkFields(options, "", OPTIONS);
-  const kerf = checkLengthOrZero(given["kerf"], "kerf");
-  const { rough: parting = { method: "none" }, bothFacesGood = false } = given;
-  const rough = checkRough(checkFields(parting, "rough", ["method", "allowance"]));
-  const sticks = copySticks(given["sticks"]);
-  const trim = optional(given["trim"], (value) => checkLengthOrZero(value, "trim"));
-  const keep = optional(given["keep"], (value) => checkLengthOrZero(value, "keep"));
-  const credit = optional(given["credit"], (value) => checkNumber(value, "credit", 0, MAX_LENGTH));
-  const resolution = optional(given["resolution"], (value) => checkLength(value, "resolution"));
-  const frames = optional(given["frames"], (value) => checkInteger(value, "frames", 1, 1e6)) ?? 1;
-  if (typeof bothFacesGood !== "boolean") refuse("type", "bothFacesGood", bothFacesGood, "true or false");
-  const stick = checkGeometry(geometry).sticks[0]!;
-  const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
-  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood === true) : {};
-  return {
-    pieces: [{ id: "side", length: piece.length, count: stick.count * frames, ...share }],
-    sticks,
-    kerf: piece.kerfAlong,
-    trim: trim ?? piece.kerfAlong,
-    ...(keep === undefined ? {} : { keep }),
-    ...(credit === undefined ? {} : { credit }),
-    ...(resolution === undefined ? {} : { resolution }),
-  };
+  return stockJobOf(checkGeometry(geometry), options);
 }

@@ -24,7 +24,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/profile", limit: 8000 },
   { entry: "miterwright/wood", limit: 7500 },
   { entry: "miterwright/stock", limit: 22_000 },
-  { entry: "miterwright/saw", limit: 4500 },
+  { entry: "miterwright/saw", limit: 6700 },
   { entry: "miterwright/panel", limit: 5000 },
   { entry: "miterwright/closure", limit: 9000 },
   { entry: "miterwright/frame", limit: 61_000 },
@@ -42,7 +42,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/wood", name: "seasonalMovement", limit: 5000 },
   { entry: "miterwright/wood", name: "equilibriumMoisture", limit: 900 },
   { entry: "miterwright/stock", name: "fitStock", limit: 17_500 },
-  { entry: "miterwright/frame", name: "planFrame", limit: 38_000 },
+  { entry: "miterwright/frame", name: "planFrame", limit: 47_000 },
   // A picture must not bring the tables along, nor a table the pictures.
   { entry: "miterwright/drawing", name: "drawPlanView", limit: 13_500 },
   { entry: "miterwright/drawing", name: "tabulate", limit: 3700 },
