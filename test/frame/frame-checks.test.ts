@@ -149,8 +149,12 @@ describe("what to measure", () => {
   });
 
   test("takes flatness at the innermost line where a rabbeted frame rises outward, before and after gluing", () => {
-    for (const sides of [5, 6]) {
-      const plan = planOf({ sides, slope: 20, gap: 0.3 });
+    for (const [sides, slope] of [
+      [5, 20],
+      [6, 20],
+      [6, 0.5],
+    ] as const) {
+      const plan = planOf({ sides, slope, gap: 0.3 });
       const { polygons, overall, sticks } = plan.geometry;
       const lowest = polygons[sticks[0]!.shortest.mark!]!;
       const radius = lowest.apothem / Math.cos(Math.PI / sides);
@@ -218,6 +222,18 @@ describe("what to measure", () => {
     );
     expect(odd["overall-across-flats"]).toMatch(/^outer(?:Face|Back): overall, corner to opposite side$/);
     expect(odd["miter-sum"]).toBe("-: 5 corners, two plan miters each, add up to");
+    expect(said(planOf({ sides: 8 }))["overall-across-flats"]).toMatch(/ side to opposite side$/);
+    expect(said(planOf({ sides: 9 }))["overall-across-flats"]).toMatch(/ corner to opposite side$/);
+    expect(checkOf(planOf({ sides: 5 }), "miter-sum").value).toBe(360);
+    const along = planOf({ sides: 5, slope: 20 }).checks.filter(({ mark }) => mark === null);
+    expect(along.map(({ code }) => code)).toEqual([
+      "miter-sum",
+      "corner-angle",
+      "last-joint",
+      "flatness",
+      "slope",
+      "glued-flatness",
+    ]);
     const bare = said(planOf({ profile: plain }));
     expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): level width, outward from the inside$/);
     expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
@@ -232,8 +248,21 @@ describe("what to measure", () => {
     expect(sloping["glued-across-corners"]).toBe(
       "wallMouth: opening again, at the rabbet wall at the back, corner to farthest corner",
     );
+    // By a slope that no tape can find, the wall's edge is not moved.
+    expect(said(planOf({ slope: 1e-9 }))["opening-across-flats"]).toBe(
+      "wallMouth: opening, in the rabbet, side to opposite side",
+    );
     const level: FrameBrief = { sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, lap: 6 } };
     expect(said(planFrame(level))["opening-across-flats"]).toBe("wall: opening, in the rabbet, side to opposite side");
+  });
+
+  test("keeps the opening of a flat frame to the last digit", () => {
+    for (let sides = 3; sides <= 24; sides += 1) {
+      const plan = planOf({ sides, opening: { acrossCorners: 300 } });
+      const { acrossFlats, acrossCorners } = plan.geometry.opening;
+      expect(checkOf(plan, "opening-across-flats").value).toBe(acrossFlats);
+      expect(checkOf(plan, "opening-across-corners").value).toBe(acrossCorners);
+    }
   });
 
   test("of a molding known by level measures has what follows without a section", () => {
@@ -252,6 +281,8 @@ describe("what to measure", () => {
     const none = ["corner-angle", "opening-across-flats", "overall-across-corners", "glued-across-flats"] as const;
     for (const code of none) expect(checkOf(plan, code).tolerance).toBeNull();
     expect(checkOf(plan, "last-joint").tolerance).toBe(0.25);
+    const sloping = planFrame({ sides: 9, slope: 20, measured: { levelWidth: 0.25 }, opening: { side: 1e6 } });
+    expect(checkOf(sloping, "slope").tolerance).toBeNull();
   });
 
   test.each<[string, Partial<ProfileBrief>]>([

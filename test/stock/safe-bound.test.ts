@@ -79,8 +79,13 @@ describe("a bound from prices", () => {
   });
 
   test("keeps its prices beside an endless stick that costs nothing and holds nothing of worth", () => {
-    const problem = problemWith({ demand: of(9), kinds: [kind(30, 0), kind(30, 8)] });
-    expect(boundOf(problem, of(4), of(0, 8))).toEqual({ bound: 40, worth: 36, rests: of(0, 0) });
+    for (const costs of [
+      [0, 8],
+      [8, 0],
+    ]) {
+      const problem = problemWith({ demand: of(9), kinds: costs.map((cost) => kind(30, cost)) });
+      expect(boundOf(problem, of(4), of(...costs))).toEqual({ bound: 40, worth: 36, rests: of(0, 0) });
+    }
   });
 
   test("charges the least that a limited stick can earn", () => {
