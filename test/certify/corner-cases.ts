@@ -116,6 +116,14 @@ export function cornerGrid(): Case[] {
       }
     }
   }
+  for (const meet of ["faces", "edges"] as const) {
+    for (const turn of [1e-9, 45, 90, 179.999, -60]) {
+      for (const slope of [1e-9, 30, 60, 89.999]) {
+        const board = { slope, thickness: 18, width: 60 };
+        cases.push(cornerCase({ turn, joint: "miter", meet, first: board, second: board }));
+      }
+    }
+  }
   return [...cases, ...HARD_CORNERS];
 }
 
