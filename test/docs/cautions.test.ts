@@ -13,7 +13,15 @@ test("the guide lists every caution that plans can carry, and no other", () => {
 
 test("the guide names every limit that the rules have, with its unit", () => {
   const limits = [...source.matchAll(/^(?:export )?const [A-Z_]+: number = ([\d.]+);/gm)].map(([, value]) => value!);
-  expect(limits.length).toBeGreaterThan(5);
+  const round = [...source.matchAll(/: RoundLength = \{ millimeters: ([\d.]+), inches: [\d.]+ \}/g)].map(
+    ([, mm]) => mm!,
+  );
+  expect(limits.length).toBeGreaterThan(4);
+  expect(round.length).toBeGreaterThan(9);
+  const isNamed = (limit: string): boolean =>
+    new RegExp(`(?<![\\d.])${limit.replace(".", "\\.")} mm`).test(guide) ||
+    (Number(limit) >= 1000 && guide.includes(`${Number(limit) / 1000} m `));
+  expect(round.filter((limit) => !isNamed(limit))).toEqual([]);
   const missing = limits.filter(
     (limit) => !new RegExp(`(?<![\\d.])${limit.replace(".", "\\.")} (?:mm|degrees|kg|times)`).test(guide),
   );

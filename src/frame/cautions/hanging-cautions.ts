@@ -8,7 +8,7 @@ import { makeCaution } from "./make-caution.js";
 /** Below this angle each half of a wire pulls more than the whole frame weighs, in degrees: 1 / (2 sin 30°) is 1. */
 const FLAT_WIRE: number = 30;
 /** A hanger is no wider than the plate of a small one; common practice, no printed source. */
-const LEAST_SURFACE: RoundLength = { millimeters: 10, inches: 3 / 8 };
+const LEAST_SURFACE: RoundLength = { millimeters: 10, inches: 0.375 };
 /** A hanger on a surface that leans more than this is pulled askew, in degrees; common practice, no printed source. */
 const LEANING: number = 10;
 

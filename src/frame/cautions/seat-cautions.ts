@@ -9,7 +9,7 @@ import { ruleLength } from "./common-practice.js";
 import { makeCaution } from "./make-caution.js";
 
 /** A lip that laps less than this holds nothing once the wood has moved; common practice, no printed source. */
-const LEAST_LAP: RoundLength = { millimeters: 3, inches: 1 / 8 };
+const LEAST_LAP: RoundLength = { millimeters: 3, inches: 0.125 };
 
 /** The stack against the rabbet: too thick, or too thick when the glass is. */
 function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Caution[] {

@@ -14,7 +14,7 @@ const GRAVITY: number = 9.80665;
 /** Angle of each half of a wire above level where the brief gives none, in degrees: each half then pulls as much as the frame weighs. Common practice, no printed source. */
 const USUAL_WIRE_ANGLE: number = 30;
 /** Wood left before the point of a screw; common practice, no printed source. */
-const LEAST_WOOD: RoundLength = { millimeters: 3, inches: 1 / 8 };
+const LEAST_WOOD: RoundLength = { millimeters: 3, inches: 0.125 };
 /** By how much wire, hangers and hooks are usually stronger than the pull; common practice, no printed source. */
 const FACTOR: number = 4;
 
