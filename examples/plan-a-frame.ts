@@ -51,7 +51,7 @@ console.log(
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(`  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${fit.status})`);
-console.log(`  cautions: ${[...new Set(plan.cautions.map((caution) => caution.code))].join(", ")}`);
+console.log(`  hazards: ${[...new Set(plan.hazards.map((hazard) => hazard.code))].join(", ")}`);
 
 mkdirSync("out", { recursive: true });
 const path = "out/nine-sided-tray.html";

@@ -1,4 +1,4 @@
-import { describeCaution, type FramePlan } from "miterwright/frame";
+import { describeHazard, type FramePlan } from "miterwright/frame";
 import type { StockFit } from "miterwright/stock";
 import { shortageText } from "./cards/stock-card.js";
 import type { Writers } from "./writers.js";
@@ -10,8 +10,8 @@ export type Rack =
   | { readonly kind: "refused"; readonly why: string };
 
 /** What the rack lacks; "" where it lacks nothing. */
-function rackText({ cautions }: FramePlan, rack: Rack): string {
-  const short = cautions.find(({ code }) => code === "short-stick");
+function rackText({ hazards }: FramePlan, rack: Rack): string {
+  const short = hazards.find(({ code }) => code === "short-stick");
   if (short !== undefined) return short.sentence;
   if (rack.kind === "refused") return `The sticks don't suit: ${rack.why}`;
   return rack.kind === "fit" && rack.fit.status === "short" ? shortageText(rack.fit) : "";
@@ -26,10 +26,10 @@ function rackText({ cautions }: FramePlan, rack: Rack): string {
  * @returns a sentence or two
  */
 export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind: "none" }): string {
-  const { cutting, geometry, cautions, contents } = plan;
-  const missed = cautions.find(({ code, severity }) => code === "missed-lip" && severity !== "note");
+  const { cutting, geometry, hazards, contents } = plan;
+  const missed = hazards.find(({ code, signal }) => code === "missed-lip" && signal !== "note");
   if (missed !== undefined) {
-    const { sentence, numbers } = describeCaution(missed, writers);
+    const { sentence, numbers } = describeHazard(missed, writers);
     return `Not ready yet. ${sentence} (${numbers})`;
   }
   if (contents.possible === false) return `Not ready yet. The contents can't be held. ${contents.why ?? ""}`;

@@ -19,7 +19,7 @@ const READING_ORDER: readonly string[] = [
   "in-a-notebook.md",
   "accuracy-and-limits.md",
   "sources.md",
-  "cautions.md",
+  "hazards.md",
 ];
 
 /**

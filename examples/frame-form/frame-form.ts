@@ -123,7 +123,7 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
   const style = unit === "in" ? ({ style: "fraction", denominator: 32 } as const) : { digits: 1 };
   // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
   const length = (value: number): string => formatLength(value, unit, style).replaceAll(" ", "\u00a0");
-  const { geometry, cutting, cautions } = plan;
+  const { geometry, cutting, hazards } = plan;
   const { count, longest, shortest } = geometry.sticks[0]!;
   const { width, height } = geometry.overall.extent;
   const angleOf = (name: "miter" | "bevel"): string =>
@@ -150,7 +150,7 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
     element("h3", {}, "Beware"),
     list(
       "ul",
-      cautions.map(({ severity, sentence }) => `${severity === "danger" ? "Danger: " : ""}${sentence}`),
+      hazards.map(({ signal, sentence }) => `${signal === "danger" ? "Danger: " : ""}${sentence}`),
     ),
     element("p", {}, "The saw's manual, local codes and qualified advice come first."),
   );

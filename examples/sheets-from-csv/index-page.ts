@@ -89,7 +89,7 @@ export function indexPage(batch: Batch): string {
 ${issues.length === 0 ? "" : `<h2>Not done</h2>${list(issues.map(escape))}`}
 <h2>Sheets</h2>
 ${list(sheets.map(({ name, file, frames }) => `<a href="${escape(file)}">${escape(name)}</a>, ${frames} of it`))}
-<p>Read the cautions on each sheet before its first cut. The saw's manual and qualified advice come first.</p>
+<p>Read the hazards on each sheet before its first cut. The saw's manual and qualified advice come first.</p>
 <h2>Cuts, by setting</h2>
 ${groups.join("\n")}
 <h2>Sticks, by molding</h2>

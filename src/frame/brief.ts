@@ -127,7 +127,7 @@ export interface BriefBase<M extends string> {
   readonly contents?: readonly ContentsLayer[] | undefined;
   /** Kept free between contents and rabbet at every side; default 0. */
   readonly clearance?: number | undefined;
-  /** Unit of every length in the brief; it sets the scale of cautions and of the default kerf. Default `"mm"`. */
+  /** Unit of every length in the brief; it sets the scale of hazards and of the default kerf. Default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
   /** The saw; default a table saw with a miter gauge, see `tableSaw`. */
   readonly saw?: Saw | undefined;

@@ -1,4 +1,4 @@
-import type { Caution } from "../core/caution.js";
+import type { Hazard } from "../core/hazard.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
 import type { Cradle, Saw, ShowingSide, StopContact } from "../saw/index.js";
@@ -19,9 +19,9 @@ export interface CuttingPlanOptions {
   readonly rough?: RoughMethod | undefined;
   /** The lay to use; a rotation that is that of a named lay stands for it. Default: of those that work the one that gives up least, see `cuttingPlan`. */
   readonly lay?: Lay | undefined;
-  /** Unit of the geometry's lengths, for cautions and the defaults of lengths; default `"mm"`. */
+  /** Unit of the geometry's lengths, for hazards and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
-  /** The V at the last joint that is accepted, for cautions; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
+  /** The V at the last joint that is accepted, for hazards; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly gap?: number | undefined;
   /** The side that shows in the finished frame; default the face. */
   readonly shows?: ShowingSide | undefined;
@@ -49,6 +49,6 @@ export interface CuttingPlan {
   readonly cradle: Cradle | null;
   /** What one piece takes of its stick. */
   readonly rough: RoughPiece;
-  /** Cautions that come with cutting. */
-  readonly cautions: readonly Caution[];
+  /** Hazards that come with cutting. */
+  readonly hazards: readonly Hazard[];
 }

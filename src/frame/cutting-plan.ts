@@ -5,7 +5,7 @@ import { checkSaw, stopContact, tableSaw, type CutPlacement, type Saw, type Show
 import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/side-surfaces.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
-import { cuttingCautions } from "./cautions/cutting-cautions.js";
+import { cuttingHazards } from "./hazards/cutting-hazards.js";
 import type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { layOption, type LayOption } from "./lay-option.js";
@@ -80,7 +80,7 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
       stopRule: stopRule({ kind, method, placement, stop, lying: at.lying, saw }),
       size: at.size,
       bladeHeight: at.bladeHeight,
-      cautions: [],
+      hazards: [],
     });
   };
   if (method === "square") {
@@ -138,12 +138,12 @@ export function planCutting(
     cradle: chosen?.cradle ?? null,
     rough: piece,
   };
-  const cautions = cuttingCautions(geometry, { ...bare, operations, cautions: [] }, unit, gap, asked);
+  const hazards = cuttingHazards(geometry, { ...bare, operations, hazards: [] }, unit, gap, asked);
   const marked = operations.map((operation) => ({
     ...operation,
-    cautions: cautions.filter(({ steps }) => steps.includes(operation.step)).map(({ caution }) => caution.code),
+    hazards: hazards.filter(({ steps }) => steps.includes(operation.step)).map(({ hazard }) => hazard.code),
   }));
-  return { ...bare, operations: marked, cautions: cautions.map(({ caution }) => caution) };
+  return { ...bare, operations: marked, hazards: hazards.map(({ hazard }) => hazard) };
 }
 
 /**

@@ -87,7 +87,7 @@ export type {
 } from "./hanging/frame-hanging.js";
 export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
-export { type CautionText, describeCaution } from "./describe-caution.js";
+export { type HazardText, describeHazard } from "./describe-hazard.js";
 export { describeHanging } from "./hanging/describe-hanging.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

@@ -31,6 +31,6 @@ export interface Operation {
   readonly bladeHeight: number | null;
   /** The length to set, and along which arris; `null` where the cut only trims an end. */
   readonly measure: MeasureAlong | null;
-  /** Codes of the cautions that bear on this operation. */
-  readonly cautions: readonly string[];
+  /** Codes of the hazards that bear on this operation. */
+  readonly hazards: readonly string[];
 }

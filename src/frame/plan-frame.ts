@@ -1,11 +1,11 @@
-import type { Caution } from "../core/caution.js";
+import type { Hazard } from "../core/hazard.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
 import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
-import { missedLip } from "./cautions/missed-lip.js";
-import { movementCautions } from "./cautions/movement-cautions.js";
-import { panelCautions } from "./cautions/panel-cautions.js";
-import { planCautions } from "./cautions/plan-cautions.js";
+import { missedLip } from "./hazards/missed-lip.js";
+import { movementHazards } from "./hazards/movement-hazards.js";
+import { panelHazards } from "./hazards/panel-hazards.js";
+import { planHazards } from "./hazards/plan-hazards.js";
 import { containedRest } from "./contained-rest.js";
 import { planContents, type FrameContents } from "./contents-plan.js";
 import { planCutting } from "./cutting-plan.js";
@@ -45,8 +45,8 @@ export interface FramePlan<M extends string = string> {
   readonly materials: FrameMaterials;
   /** How it hangs; `null` where the brief does not hang it. */
   readonly hanging: FrameHanging | null;
-  /** Every caution of the plan; the first is that the contents miss the lip, where they do. */
-  readonly cautions: readonly Caution[];
+  /** Every hazard of the plan; the first is that the contents miss the lip, where they do. */
+  readonly hazards: readonly Hazard[];
 }
 
 /**
@@ -115,12 +115,12 @@ export function planFrame(brief: FrameBrief): FramePlan {
     assembly: frameAssembly(geometry, cutting, gap),
     materials,
     hanging,
-    cautions: [
+    hazards: [
       ...missedLip(filled, rest),
-      ...cutting.cautions,
-      ...panelCautions(contents.work === "sawn" ? panel : undefined, filled),
-      ...planCautions(filled, { contents, rest, piece: cutting.rough, materials, hanging }),
-      ...movementCautions(filled, movement, contents.room),
+      ...cutting.hazards,
+      ...panelHazards(contents.work === "sawn" ? panel : undefined, filled),
+      ...planHazards(filled, { contents, rest, piece: cutting.rough, materials, hanging }),
+      ...movementHazards(filled, movement, contents.room),
     ],
   };
 }

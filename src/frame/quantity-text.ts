@@ -1,4 +1,4 @@
-import type { QuantityKind } from "../core/caution.js";
+import type { QuantityKind } from "../core/hazard.js";
 import type { DescribeOptions } from "./describe-operation.js";
 
 /**

@@ -99,8 +99,8 @@ function steps(plan: FramePlan, words: Words): Markup {
   return join(
     operations.map((operation, index) => {
       const { title, lines } = describeOperation(operation, words);
-      const { step, cautions } = operation;
-      const heed = cautions.length === 0 ? [] : [`Heed above: ${cautions.join(", ")}.`];
+      const { step, hazards } = operation;
+      const heed = hazards.length === 0 ? [] : [`Heed above: ${hazards.join(", ")}.`];
       const pictures = [drawCut(plan, { ...words, step, width: 310 })];
       if (index === operations.length - 1) pictures.push(drawStick(plan, { ...words, width: 325, key: false }));
       return element(

@@ -4,7 +4,7 @@ import { checkDrawingOptions, checkFormatter } from "../drawing/drawing-options.
 import type { FramePlan } from "../frame/index.js";
 import { framePlan } from "../frame/stored/plan.js";
 import { stockFit } from "../stock/stored-fit.js";
-import { cautionSection, firstWord } from "./caution-section.js";
+import { hazardSection, firstWord } from "./hazard-section.js";
 import { checkSection } from "./check-section.js";
 import { contentsBlock } from "./contents-section.js";
 import { factsOf, frameSection } from "./frame-section.js";
@@ -29,7 +29,7 @@ function defaultTitle({ geometry }: FramePlan, { angle }: Words): string {
 /**
  * The shop sheet of a frame: one self-contained, printable HTML page with all that a maker at the saw needs.
  *
- * It has the pictures, the lengths at every arris, the sticks and how they are cut up, the cautions, the saw's settings and the steps in shop order, the panel,
+ * It has the pictures, the lengths at every arris, the sticks and how they are cut up, the hazards, the saw's settings and the steps in shop order, the panel,
  * and what to check before gluing. It prints on A4 and on Letter, holds no script and loads nothing. All text of the caller is escaped.
  *
  * @param plan - from `planFrame`; also one that was read back from JSON
@@ -89,7 +89,7 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
         join([sticksBlock(whole, words), ...hangingBlock(whole, words)]),
       ),
       stockSection(whole, fit, words),
-      cautionSection(whole, words),
+      hazardSection(whole, words),
       sawSection(whole, words),
       checkSection(whole, words, movementBlock(whole, words)),
       panelSection(whole, words),

@@ -97,7 +97,7 @@ describe("the cards", () => {
     expect(textOf(cards["steps"]!)).toContain(
       "Lay the stick with its face on the table and its outer edge at the fence.",
     );
-    expect(textOf(cards["cautions"]!)).toMatch(
+    expect(textOf(cards["hazards"]!)).toMatch(
       /Danger, .* Take care, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Note, /,
     );
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");

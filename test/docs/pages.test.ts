@@ -59,5 +59,5 @@ test("all guides are listed, the words first and unknown ones last", () => {
   const files = listFiles("docs/guides", ".md").map((file) => join(ROOT, file));
   expect([...listed].sort()).toEqual(files);
   expect(listed[0]).toBe(join(folder, "words-and-conventions.md"));
-  expect(listed.at(-1)).toBe(join(folder, "cautions.md"));
+  expect(listed.at(-1)).toBe(join(folder, "hazards.md"));
 });

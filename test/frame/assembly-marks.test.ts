@@ -180,9 +180,9 @@ test("no slope is given up for a gap that is hardly smaller", () => {
   expect(Math.abs(best.slopeOff)).toBeLessThan(0.2);
 });
 
-describe("the caution on reach", () => {
-  const reach = (changes: Partial<ProfileBrief>): FramePlan["cautions"][number] | undefined =>
-    planOf(changes).cautions.find(({ code }) => code === "reach");
+describe("the hazard on reach", () => {
+  const reach = (changes: Partial<ProfileBrief>): FramePlan["hazards"][number] | undefined =>
+    planOf(changes).hazards.find(({ code }) => code === "reach");
 
   test("is raised where the cheapest marks open more than is accepted, with what they miss", () => {
     const raised = reach({ sides: 7 })!;
@@ -223,7 +223,7 @@ describe("the caution on reach", () => {
 
   test("comes with a cutting plan alone, whose geometry must say how wide the joint is", () => {
     const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
-    expect(cuttingPlan(geometry).cautions.map(({ code }) => code)).toContain("reach");
+    expect(cuttingPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
     const stick = { ...geometry.sticks[0]!, longest: { ...geometry.sticks[0]!.longest, out: undefined } };
     expect(() => cuttingPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
       "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",

@@ -57,7 +57,7 @@ function compare(plan: FramePlan, window: number): boolean {
   const { best } = plan.cutting.marks!;
   const { slopeOff, cost } = tryAll(plan, window);
   const closes = best.gap <= plan.brief.gap;
-  expect(plan.cautions.some(({ code }) => code === "reach")).toBe(!closes);
+  expect(plan.hazards.some(({ code }) => code === "reach")).toBe(!closes);
   if (slopeOff < Infinity) {
     expect(closes).toBe(true);
     expect(Math.abs(best.slopeOff)).toBeLessThanOrEqual(slopeOff + 1e-6);
@@ -128,10 +128,10 @@ describe("how far marks are looked for", () => {
     expect([searched({ slope: 0 }), searched({ slope: 90 })]).toEqual([0, 0]);
   });
 
-  test("is said by the caution", () => {
+  test("is said by the hazard", () => {
     const reach = (changes: Partial<SetUp>): { sentence: string; searched: number | undefined } => {
-      const { cautions } = planOf({ sides: 7, slope: 30, step: 1, width: 45, gap: 1e-3, ...changes });
-      const { sentence, numbers } = cautions.find(({ code }) => code === "reach")!;
+      const { hazards } = planOf({ sides: 7, slope: 30, step: 1, width: 45, gap: 1e-3, ...changes });
+      const { sentence, numbers } = hazards.find(({ code }) => code === "reach")!;
       return { sentence, searched: numbers["slopeSearched"] };
     };
     expect(reach({})).toEqual({

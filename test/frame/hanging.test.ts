@@ -240,10 +240,10 @@ describe("the hangers' seat", () => {
       ],
       marks: {},
     };
-    const { hanging, cautions } = planOf({ profile });
+    const { hanging, hazards } = planOf({ profile });
     expect(hanging).toMatchObject({ possible: false, by: "wire" });
     expect(hanging!.possible === false && hanging!.why).toMatch(/^No surface of the molding lies toward the wall/);
-    expect(cautions.some(({ code, sentence }) => code === "hanging" && sentence.startsWith("No surface"))).toBe(true);
+    expect(hazards.some(({ code, sentence }) => code === "hanging" && sentence.startsWith("No surface"))).toBe(true);
   });
 
   test("takes a screw that leaves 3 mm of wood, or 1/8 in", () => {

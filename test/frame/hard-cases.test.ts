@@ -47,7 +47,7 @@ describe("in particular", () => {
   test("a kerf longer than the stick leaves no job, and the plan says why", () => {
     const plan = planned("a kerf longer");
     expect(plan.job).toBeUndefined();
-    expect(plan.cautions.map((caution) => caution.code)).toContain("short-stick");
+    expect(plan.hazards.map((hazard) => hazard.code)).toContain("short-stick");
   });
 
   test("a lay in degrees that is the flat one is steady without a cradle", () => {

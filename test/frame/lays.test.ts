@@ -54,7 +54,7 @@ describe("a back that a wedge would not carry", () => {
     expect(made.cutting.cradle).toBeNull();
     expect(made.cutting.lay!.first).toMatchObject({ down: "back", cradled: false, underBlade: "none" });
     expect(cradleFor(level, 25)).toBeNull();
-    const codes = made.cautions.map(({ code }) => code);
+    const codes = made.hazards.map(({ code }) => code);
     expect(codes).not.toContain("fasteners");
     expect(codes).not.toContain("tip");
     const sheet = shopSheet(made, words);
@@ -242,13 +242,13 @@ describe("how deep the saw cuts", () => {
   test("is in doubt where the saw does not say and the work stands higher than usual saws cut", () => {
     const made = plan({ sides: 4, slope: 90, profile: tall, lay: "propped" });
     expect(made.cutting.lay).toMatchObject({ depthInDoubt: true, possible: true });
-    const [caution] = made.cautions.filter(({ code }) => code === "depth-not-known");
-    expect(caution).toMatchObject({ severity: "care", numbers: { depth: 152.4, usual: 75 } });
+    const [hazard] = made.hazards.filter(({ code }) => code === "depth-not-known");
+    expect(hazard).toMatchObject({ signal: "care", numbers: { depth: 152.4, usual: 75 } });
     const sheet = shopSheet(made, words);
     expect(sheet).toContain("depth not known");
     const known = plan({ sides: 4, slope: 90, profile: tall, lay: "propped", saw: tableSaw({ depth: 160 }) });
     expect(known.cutting.lay).toMatchObject({ depthInDoubt: false, possible: true });
-    expect(known.cautions.map(({ code }) => code)).not.toContain("depth-not-known");
+    expect(known.hazards.map(({ code }) => code)).not.toContain("depth-not-known");
   });
 
   test("is held against a usual depth that is round in the reader's unit, along the leaning blade", () => {
@@ -260,7 +260,7 @@ describe("how deep the saw cuts", () => {
       opening: { side: 16 },
       lay: "propped",
     });
-    expect(inch.cautions.find(({ code }) => code === "depth-not-known")?.numbers).toEqual({ depth: 6, usual: 3 });
+    expect(inch.hazards.find(({ code }) => code === "depth-not-known")?.numbers).toEqual({ depth: 6, usual: 3 });
     const doubt = (thickness: number): boolean =>
       layCalled(plan({ sides: 4, slope: 90, profile: molding({ width: 100, thickness }) }), "flat").depthInDoubt;
     // A bevel of 45 degrees takes 1.414 times the thickness of the blade: 53.03 mm take 75.

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Caution } from "miterwright/errors";
-import { describeCaution, planFrame, type FrameBrief } from "miterwright/frame";
+import type { Hazard } from "miterwright/errors";
+import { describeHazard, planFrame, type FrameBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { polygonCorners } from "miterwright/polygon";
 import { plain } from "./briefs.js";
@@ -14,23 +14,23 @@ function planOf(changes: Partial<FrameBrief> = {}): ReturnType<typeof planFrame>
   const brief = { sides: 4, unit: "in", profile: lipped, opening: { contains: picture }, ...changes };
   return planFrame(brief as FrameBrief);
 }
-function missesOf(changes: Partial<FrameBrief> = {}): Caution[] {
-  return planOf(changes).cautions.filter(({ code }) => code === "missed-lip");
+function missesOf(changes: Partial<FrameBrief> = {}): Hazard[] {
+  return planOf(changes).hazards.filter(({ code }) => code === "missed-lip");
 }
 
 describe("a square frame whose contents are not square", () => {
   test("says before all else how far they miss the lip, and at which sides", () => {
     const plan = planOf();
     expect(plan.geometry.opening.side).toBe(20);
-    expect(plan.cautions[0]).toMatchObject({
+    expect(plan.hazards[0]).toMatchObject({
       code: "missed-lip",
-      severity: "care",
+      signal: "care",
       numbers: { leftAndRight: 1.75 },
       kinds: { leftAndRight: "length" },
       source: "geometry of the opening",
     });
-    expect(plan.cautions[0]!.sentence).toMatch(/square.*miss the lip at the left and the right/);
-    const { numbers } = describeCaution(plan.cautions[0]!, { length: (value) => `${value} in`, angle: String });
+    expect(plan.hazards[0]!.sentence).toMatch(/square.*miss the lip at the left and the right/);
+    const { numbers } = describeHazard(plan.hazards[0]!, { length: (value) => `${value} in`, angle: String });
     expect(numbers).toBe("left and right 1.75 in");
   });
 
@@ -54,7 +54,7 @@ describe("a square frame whose contents are not square", () => {
 
   test("endangers where a pane is among them", () => {
     const pane = { name: "pane", thickness: 0.09, material: "glass" } as const;
-    expect(missesOf({ contents: [pane] })[0]!.severity).toBe("danger");
+    expect(missesOf({ contents: [pane] })[0]!.signal).toBe("danger");
   });
 
   test("takes the lip as it stands at a slope", () => {
@@ -101,13 +101,13 @@ describe("a square frame whose contents are not square", () => {
 describe("a lip that is not there, or not known", () => {
   test("of level measures is known by `lap`", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1, lap: 0.25 } } as Partial<FrameBrief>;
-    expect(missesOf(measured)[0]).toMatchObject({ severity: "care", numbers: { leftAndRight: 1.75 } });
+    expect(missesOf(measured)[0]).toMatchObject({ signal: "care", numbers: { leftAndRight: 1.75 } });
   });
 
   test("is said not to be given where nobody has measured one", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1 } } as Partial<FrameBrief>;
     const [miss] = missesOf(measured);
-    expect(miss).toMatchObject({ severity: "care", numbers: { leftAndRight: 2 } });
+    expect(miss).toMatchObject({ signal: "care", numbers: { leftAndRight: 2 } });
     expect(miss!.sentence).toMatch(/no lip is given that reaches so far/);
     const square = { opening: { contains: { width: 20, height: 20 } }, clearance: 0.1 };
     expect(missesOf({ ...measured, ...square })).toEqual([]);
@@ -115,7 +115,7 @@ describe("a lip that is not there, or not known", () => {
 
   test("of plain stock leaves room beside them, which is a note", () => {
     const [miss] = missesOf({ profile: plain, opening: { contains: { width: 160, height: 200 } } });
-    expect(miss).toMatchObject({ severity: "note", numbers: { leftAndRight: 20 } });
+    expect(miss).toMatchObject({ signal: "note", numbers: { leftAndRight: 20 } });
     expect(missesOf({ profile: plain, opening: { contains: { width: 200, height: 200 } }, clearance: 2 })).toEqual([]);
   });
 });
@@ -131,15 +131,15 @@ describe("nothing is missed", () => {
   });
 
   test("where the rabbet holds nothing at all, which is said instead", () => {
-    const cautions = planOf({ slope: 80 }).cautions.map(({ code }) => code);
-    expect(cautions).not.toContain("missed-lip");
-    expect(cautions).toContain("seat");
+    const hazards = planOf({ slope: 80 }).hazards.map(({ code }) => code);
+    expect(hazards).not.toContain("missed-lip");
+    expect(hazards).toContain("seat");
   });
 });
 
 describe("what rests on little of the lip", () => {
-  const seats = (changes: Partial<FrameBrief>): Caution[] =>
-    planOf(changes).cautions.filter(({ code, numbers }) => code === "seat" && "lap" in numbers);
+  const seats = (changes: Partial<FrameBrief>): Hazard[] =>
+    planOf(changes).hazards.filter(({ code, numbers }) => code === "seat" && "lap" in numbers);
 
   test("goes by the contents, not by a panel as large as the opening", () => {
     const [seat] = seats({ opening: { contains: { width: 19.7, height: 20 } } });

@@ -121,14 +121,14 @@ describe("the lip", () => {
 
   test("hides more than it holds where its face leans in over the panel", () => {
     const profile = molding({ width: 60, thickness: 40, rabbet: { width: 3, depth: 20 } });
-    const { contents, cautions } = planOf({ profile, slope: 35, clearance: 3.5, moisture: { made: 12, seasons: [4] } });
+    const { contents, hazards } = planOf({ profile, slope: 35, clearance: 3.5, moisture: { made: 12, seasons: [4] } });
     // The rabbet is 3 wide square to the wall, so 3 / cos 35 level, less the clearance.
     expect(contents.lap).toBeCloseTo(3 / Math.cos((35 * Math.PI) / 180) - 3.5, 9);
     expect(contents.hidden).toBeGreaterThan(10);
     expect(contents.room[0]!.lapLeft).toBeLessThan(0);
-    expect(cautions.map(({ code }) => code)).toEqual(expect.arrayContaining(["panel-lap", "seat"]) as unknown);
+    expect(hazards.map(({ code }) => code)).toEqual(expect.arrayContaining(["panel-lap", "seat"]) as unknown);
     // The panel can slide by its clearance, which is more than the usual limit of 3 mm.
-    expect(cautions.find(({ code }) => code === "seat")).toMatchObject({ numbers: { lap: contents.lap, limit: 3.5 } });
+    expect(hazards.find(({ code }) => code === "seat")).toMatchObject({ numbers: { lap: contents.lap, limit: 3.5 } });
   });
 
   test("can lose the panel", () => {

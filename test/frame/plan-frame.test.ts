@@ -145,8 +145,8 @@ describe("checks and materials", () => {
   });
 });
 
-describe("cautions", () => {
-  const codes = (changes: Partial<ProfileBrief>): string[] => planOf(changes).cautions.map((caution) => caution.code);
+describe("hazards", () => {
+  const codes = (changes: Partial<ProfileBrief>): string[] => planOf(changes).hazards.map((hazard) => hazard.code);
   const square = { method: "square", allowance: 20 } as const;
 
   test.each<[string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
@@ -182,7 +182,7 @@ describe("cautions", () => {
       profile: molding({ width: 2, thickness: 0.75 }),
       opening: { side: 11 },
     });
-    const short = inches.cautions.find((caution) => caution.code === "short-piece");
+    const short = inches.hazards.find((hazard) => hazard.code === "short-piece");
     expect(short).toBeUndefined();
     expect(inches.brief.kerf).toBe(0.125);
     const tiny = planFrame({
@@ -191,8 +191,8 @@ describe("cautions", () => {
       profile: molding({ width: 1, thickness: 0.75 }),
       opening: { side: 3 },
     });
-    expect(tiny.cautions[0]).toMatchObject({ code: "short-piece", severity: "danger", source: "common practice" });
-    expect(tiny.cautions[0]!.numbers["limit"]).toBe(6);
+    expect(tiny.hazards[0]).toMatchObject({ code: "short-piece", signal: "danger", source: "common practice" });
+    expect(tiny.hazards[0]!.numbers["limit"]).toBe(6);
   });
 
   test("say how long what falls off is, by the way pieces are parted", () => {
@@ -200,8 +200,8 @@ describe("cautions", () => {
     const half = 40 * Math.tan(Math.PI / 6);
     const bases = (["none", "square", "mitered"] as const).map((method) => {
       const rough = method === "none" ? { method } : { method, allowance: 2 };
-      const { cautions } = planFrame({ sides: 6, profile: plain, opening: { side: 400 }, rough });
-      return cautions.find(({ code }) => code === "thrown-offcut")?.numbers["base"];
+      const { hazards } = planFrame({ sides: 6, profile: plain, opening: { side: 400 }, rough });
+      return hazards.find(({ code }) => code === "thrown-offcut")?.numbers["base"];
     });
     expect(bases).toEqual([2 * half, 2 + half, 2 + 2 * half].map((base) => expect.closeTo(base, 9) as unknown));
   });
@@ -218,9 +218,9 @@ describe("cautions", () => {
         kerf: 3,
         rough: { method: "square", allowance: 10 },
         sticks,
-      }).cautions.filter(({ code }) => code === "short-piece");
+      }).hazards.filter(({ code }) => code === "short-piece");
     expect(shortRests({ id: "three pieces", length: 1700 })).toMatchObject([
-      { severity: "care", numbers: { rest: 1700 - 3 - 3 * 503, limit: 300 }, source: "common practice" },
+      { signal: "care", numbers: { rest: 1700 - 3 - 3 * 503, limit: 300 }, source: "common practice" },
     ]);
     expect(shortRests({ id: "three pieces", length: 1700 }, { id: "four", length: 2100 })).toMatchObject([
       { numbers: { rest: 2100 - 3 - 4 * 503 } },
@@ -236,7 +236,7 @@ describe("cautions", () => {
   });
 
   test("say how far an unreadable setting can open the last joint", () => {
-    const reach = planOf({ sides: 7 }).cautions.find((caution) => caution.code === "reach")!;
+    const reach = planOf({ sides: 7 }).hazards.find((hazard) => hazard.code === "reach")!;
     const miss = 180 / 7 - 25.5;
     // The joint is as long as the molding is wide, lip and all.
     const gap = (52 / Math.cos(Math.PI / 7)) * ((14 * miss * Math.PI) / 180);
@@ -245,10 +245,10 @@ describe("cautions", () => {
 
   test("are tied to the steps on which they bear", () => {
     const plan = planOf({ slope: 30 });
-    expect(plan.cutting.operations[1]!.cautions).toEqual(expect.arrayContaining(["trapped-under-bevel", "flip-error"]));
-    expect(plan.cutting.operations[0]!.cautions).not.toContain("flip-error");
+    expect(plan.cutting.operations[1]!.hazards).toEqual(expect.arrayContaining(["trapped-under-bevel", "flip-error"]));
+    expect(plan.cutting.operations[0]!.hazards).not.toContain("flip-error");
     const fixed = (rough: ProfileBrief["rough"]): boolean[] =>
-      planOf({ saw: miterSaw(), rough }).cutting.operations.map(({ cautions }) => cautions.includes("trapped-piece"));
+      planOf({ saw: miterSaw(), rough }).cutting.operations.map(({ hazards }) => hazards.includes("trapped-piece"));
     expect(fixed({ method: "none" })).toEqual([false, true]);
     expect(fixed(square)).toEqual([true, false, false]);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Caution } from "miterwright/errors";
+import type { Hazard } from "miterwright/errors";
 import { planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
@@ -23,8 +23,8 @@ function planOf(unit: Unit, longest: number, changes: Partial<FrameBrief> = {}):
   const brief = { sides: 4, unit, profile, at: "outerBack", opening: { side: longest }, ...changes };
   return planFrame(brief as FrameBrief);
 }
-function raised(plan: FramePlan, code: string): Caution[] {
-  return plan.cautions.filter((caution) => caution.code === code);
+function raised(plan: FramePlan, code: string): Hazard[] {
+  return plan.hazards.filter((hazard) => hazard.code === code);
 }
 
 describe.each(UNITS)("in %s", (unit) => {
@@ -34,22 +34,22 @@ describe.each(UNITS)("in %s", (unit) => {
 
   test("a piece is short under 300 mm or 12 in, and a danger only under 150 mm or 6 in", () => {
     expect(raised(planOf(unit, byHand), "short-piece")).toEqual([]);
-    for (const [longest, severity, limit] of [
+    for (const [longest, signal, limit] of [
       [byHand * (1 - hair), "care", byHand],
       [heldDown, "care", byHand],
       [heldDown * (1 - hair), "danger", heldDown],
     ] as const) {
-      const [caution] = raised(planOf(unit, longest), "short-piece");
-      expect(caution!.severity).toBe(severity);
-      expect(caution!.numbers["limit"]).toBeCloseTo(limit, 12);
+      const [hazard] = raised(planOf(unit, longest), "short-piece");
+      expect(hazard!.signal).toBe(signal);
+      expect(hazard!.numbers["limit"]).toBeCloseTo(limit, 12);
     }
   });
 
   test("a stick is long from 3 m or 10 ft", () => {
     const limit = round(unit, 3000, 120);
     const sticks = (length: number): Partial<FrameBrief> => ({ sticks: [{ id: "pine", length }] });
-    const [caution] = raised(planOf(unit, byHand, sticks(limit)), "long-stick");
-    expect(caution!.numbers["limit"]).toBeCloseTo(limit, 12);
+    const [hazard] = raised(planOf(unit, byHand, sticks(limit)), "long-stick");
+    expect(hazard!.numbers["limit"]).toBeCloseTo(limit, 12);
     expect(raised(planOf(unit, byHand, sticks(limit * (1 - hair))), "long-stick")).toEqual([]);
   });
 
@@ -68,7 +68,7 @@ describe.each(UNITS)("in %s", (unit) => {
   test("an offcut is small under 50 mm or 2 in", () => {
     const size = SIZES[unit];
     // Between two pieces of a square frame a wedge falls off whose base is twice the width.
-    const wedge = (base: number): Caution[] =>
+    const wedge = (base: number): Hazard[] =>
       raised(planOf(unit, byHand, { profile: molding({ width: base / 2, thickness: 20 / size }) }), "thrown-offcut");
     const limit = round(unit, 50, 2);
     expect(wedge(limit * (1 + hair))).toEqual([]);
@@ -109,24 +109,24 @@ describe.each(UNITS)("in %s", (unit) => {
   test("a frame is heavy from 10 kg or 20 lb, and a danger from 25 kg or 50 lb", () => {
     const pound = 0.45359237;
     const [one, many] = isInches(unit) ? [20 * pound, 50 * pound] : [10, 25];
-    const at = (extraMass: number): Caution | undefined =>
+    const at = (extraMass: number): Hazard | undefined =>
       raised(planOf(unit, byHand, { hanging: { by: "two-hooks", extraMass } }), "heavy")[0];
     expect(at(one * (1 - hair))).toBeUndefined();
-    expect(at(one)).toMatchObject({ severity: "care", numbers: { limit: one } });
-    expect(at(many * (1 - hair))).toMatchObject({ severity: "care" });
-    expect(at(many)).toMatchObject({ severity: "danger", numbers: { limit: many } });
+    expect(at(one)).toMatchObject({ signal: "care", numbers: { limit: one } });
+    expect(at(many * (1 - hair))).toMatchObject({ signal: "care" });
+    expect(at(many)).toMatchObject({ signal: "danger", numbers: { limit: many } });
   });
 });
 
 test("rails of 11 in and sticks of 8 ft are no danger and not long", () => {
   expect(raised(planOf("in", 11), "short-piece")).toMatchObject([
-    { severity: "care", numbers: { length: 11, limit: 12 } },
+    { signal: "care", numbers: { length: 11, limit: 12 } },
   ]);
   expect(raised(planOf("in", 20, { sticks: [{ id: "pine", length: 96 }] }), "long-stick")).toEqual([]);
 });
 
 describe("a thin edge at the stop", () => {
-  const feather = (changes: Partial<FrameBrief>): Caution[] => raised(planOf("mm", 400, changes), "feather");
+  const feather = (changes: Partial<FrameBrief>): Hazard[] => raised(planOf("mm", 400, changes), "feather");
 
   test("does not creep where it stands upright, away from the fence", () => {
     // On a table saw the sight edge is at the fence at the second cut, and the long point a molding's width away from it.
@@ -138,11 +138,11 @@ describe("a thin edge at the stop", () => {
 
   test("creeps behind a stop that is not tight to the fence where it is at the fence", () => {
     // Face down the outer edge is at the fence at the second cut, and the long point with it.
-    const [caution] = feather({ lay: "face-down" });
+    const [hazard] = feather({ lay: "face-down" });
     expect(planOf("mm", 400, { lay: "face-down" }).cutting.operations[1]!.stopRule.fromFence).toBe(0);
-    expect(caution).toMatchObject({ severity: "care", numbers: { limit: 60 } });
-    expect(caution!.numbers["angle"]).toBeCloseTo(45, 12);
-    expect(caution!.sentence).toMatch(/at the fence.*tight to the fence/);
+    expect(hazard).toMatchObject({ signal: "care", numbers: { limit: 60 } });
+    expect(hazard!.numbers["angle"]).toBeCloseTo(45, 12);
+    expect(hazard!.sentence).toMatch(/at the fence.*tight to the fence/);
     expect(feather({ lay: "face-down", sides: 5 })[0]!.numbers["angle"]).toBeCloseTo(54, 12);
     // A hexagon's is 60 degrees, which is not sharper than the limit.
     expect(feather({ lay: "face-down", sides: 6 })).toEqual([]);

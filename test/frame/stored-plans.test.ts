@@ -15,7 +15,7 @@ import { isInputError } from "miterwright/errors";
 import {
   correctFromGap,
   cuttingPlan,
-  describeCaution,
+  describeHazard,
   describeHanging,
   describeMovement,
   describeOperation,
@@ -107,7 +107,7 @@ function at(value: unknown, ...place: readonly Key[]): never {
   ) as never;
 }
 
-/** All that takes a stored plan or a part of one. The sound plan says how many steps, cautions and sides there are. */
+/** All that takes a stored plan or a part of one. The sound plan says how many steps, hazards and sides there are. */
 const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undefined, sound: FramePlan) => unknown>> = {
   shopSheet: (plan, fit) => shopSheet(plan, fit === undefined ? words : { ...words, fit }),
   drawPlanView: (plan) => drawPlanView(plan, words),
@@ -126,8 +126,8 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   describeTestCuts: (plan) => describeTestCuts(at(plan, "cutting", "testCuts"), words),
   describeMovement: (plan) => describeMovement(plan, words),
   describeHanging: (plan) => describeHanging(plan, words),
-  describeCaution: (plan, _, { cautions }) =>
-    cautions.map((__, index) => describeCaution(at(plan, "cautions", index), words)),
+  describeHazard: (plan, _, { hazards }) =>
+    hazards.map((__, index) => describeHazard(at(plan, "hazards", index), words)),
   correctFromGap: (plan) => correctFromGap(plan, { gap: 1, open: "outside" }),
   panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
     panelForOpening(plan, { fromCenter: Array.from({ length: sides }, () => opening.apothem) }),
@@ -154,7 +154,7 @@ const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
   describeTestCuts: ["cutting"],
   describeMovement: ["brief", "movement", "contents"],
   describeHanging: ["hanging"],
-  describeCaution: ["cautions"],
+  describeHazard: ["hazards"],
   correctFromGap: ["geometry", "cutting"],
   panelForOpening: ["brief", "geometry", "checks"],
   shopOrder: ["cutting"],
@@ -213,7 +213,7 @@ function isRead(name: string, part: Key | undefined): boolean {
 const OWN_NAMES: Readonly<Record<string, string>> = {
   describeOperation: "operation",
   describeTestCuts: "testCuts",
-  describeCaution: "caution",
+  describeHazard: "hazard",
   simulatePanel: "plan",
 };
 

@@ -37,7 +37,7 @@ function writtenTexts(name: string): string[] {
   );
   const markup = [sheet, ...drawings.map(({ svg }) => svg), table.toHtml(), own.toHtml()];
   const bare = [...table.toString().split("\n"), ...own.toString().split("\n"), ...own.toMarkdown().split("\n")];
-  const said = [...describeMovement(plan, words), markLabel(name), ...plan.cautions.map(({ sentence }) => sentence)];
+  const said = [...describeMovement(plan, words), markLabel(name), ...plan.hazards.map(({ sentence }) => sentence)];
   return [...markup.flatMap((text) => text.split(/<[^>]*>/)), ...bare, ...said].filter((text) => text !== "");
 }
 

@@ -31,7 +31,7 @@ describe("the page", () => {
       sheet.elements.filter((element) => element.name === name).map((element) => textOf(element));
     expect(named("h1")).toEqual(["Tide-pool tray"]);
     expect(named("title")[0]).toBe("Tide-pool tray");
-    expect(named("h2")).toEqual(["The frame", "Sticks", "Cautions", "At the saw", "Dry fit and checks", "The panel"]);
+    expect(named("h2")).toEqual(["The frame", "Sticks", "Hazards", "At the saw", "Dry fit and checks", "The panel"]);
     for (const { name, attributes } of sheet.elements) {
       expect(["script", "link", "img", "iframe", "object", "a", "base"]).not.toContain(name);
       expect(Object.keys(attributes).filter((key) => /^(?:on.*|src|href|srcset)$/.test(key))).toEqual([]);
@@ -88,7 +88,7 @@ describe("the sheet says", () => {
         expect([sentence, found > 0]).toEqual([sentence, true]);
         at = found;
       }
-      expect(sheet.text).toContain(`Heed above: ${operation.cautions.join(", ")}.`);
+      expect(sheet.text).toContain(`Heed above: ${operation.hazards.join(", ")}.`);
     }
   });
 
@@ -273,23 +273,23 @@ describe("the sheet says", () => {
     );
   });
 
-  test("every caution, the gravest first, with its numbers, before the steps", () => {
-    const places = tray.cautions.map(({ sentence }) => sheet.text.indexOf(sentence));
+  test("every hazard, the gravest first, with its numbers, before the steps", () => {
+    const places = tray.hazards.map(({ sentence }) => sheet.text.indexOf(sentence));
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
-    const severities = tray.cautions
-      .map(({ severity }, index) => [places[index]!, ["danger", "care", "note"].indexOf(severity)] as const)
+    const signals = tray.hazards
+      .map(({ signal }, index) => [places[index]!, ["danger", "care", "note"].indexOf(signal)] as const)
       .sort(([a], [b]) => a - b);
-    expect(severities.map(([, rank]) => rank)).toEqual(severities.map(([, rank]) => rank).sort());
+    expect(signals.map(([, rank]) => rank)).toEqual(signals.map(([, rank]) => rank).sort());
     // Printed sources are named, common practice is not repeated.
-    const cautioned = readSheet(shopSheet(plan({ species: "white ash", gap: 0.01 }), SHORT)).text;
-    expect(cautioned).toMatch(/Take care, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
-    expect(cautioned).not.toContain("; common practice)");
-    const short = tray.cautions.find(({ code }) => code === "short-piece")!;
+    const hazarded = readSheet(shopSheet(plan({ species: "white ash", gap: 0.01 }), SHORT)).text;
+    expect(hazarded).toMatch(/Take care, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
+    expect(hazarded).not.toContain("; common practice)");
+    const short = tray.hazards.find(({ code }) => code === "short-piece")!;
     expect(sheet.text).toContain(
       `(length ${SHORT.length(short.numbers["length"]!)}, limit ${SHORT.length(short.numbers["limit"]!)})`,
     );
-    const grain = tray.cautions.find(({ code }) => code === "end-grain")!;
+    const grain = tray.hazards.find(({ code }) => code === "end-grain")!;
     expect(sheet.text).toContain(`(plan miter ${SHORT.angle(20)}, limit ${SHORT.angle(grain.numbers["limit"]!)})`);
   });
 

@@ -22,12 +22,12 @@ test("gaps, tolerances and what has one are written finely where the caller can,
   expect(rough.text).not.toContain("finely");
 });
 
-test("a caution about gaps writes them finely, one about pieces does not", () => {
-  const { cautions } = frame;
+test("a hazard about gaps writes them finely, one about pieces does not", () => {
+  const { hazards } = frame;
   const { text } = readSheet(shopSheet(frame, { ...coarse, small }));
-  const reach = cautions.find(({ code }) => code === "reach")!;
+  const reach = hazards.find(({ code }) => code === "reach")!;
   expect(text).toContain(`gap ${small(reach.numbers["gap"]!)}`);
-  const short = cautions.find(({ code }) => code === "short-piece")!;
+  const short = hazards.find(({ code }) => code === "short-piece")!;
   expect(text).toContain(`(length ${coarse.length(short.numbers["length"]!)},`);
 });
 

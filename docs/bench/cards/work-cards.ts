@@ -1,6 +1,6 @@
 import { drawCradle, drawCut } from "miterwright/drawing";
 import {
-  describeCaution,
+  describeHazard,
   describeLay,
   describeOperation,
   describeTestCuts,
@@ -177,30 +177,30 @@ export const checksCard: Card = {
 };
 
 /** The gravest first. */
-const SEVERITIES: readonly FramePlan["cautions"][number]["severity"][] = ["danger", "care", "note"];
+const SIGNALS: readonly FramePlan["hazards"][number]["signal"][] = ["danger", "care", "note"];
 
 /** What to beware of, the gravest first, with the numbers that raised it and where the rule is printed. */
-export const cautionsCard: Card = {
-  id: "cautions",
-  heading: "Cautions",
+export const hazardsCard: Card = {
+  id: "hazards",
+  heading: "Hazards",
   column: "work",
   write: ({ plan, writers }) => {
-    const items = SEVERITIES.flatMap((severity) =>
-      plan.cautions
-        .filter((caution) => caution.severity === severity)
-        .map((caution) => {
-          const { title, sentence, numbers, source } = describeCaution(caution, writers);
+    const items = SIGNALS.flatMap((signal) =>
+      plan.hazards
+        .filter((hazard) => hazard.signal === signal)
+        .map((hazard) => {
+          const { title, sentence, numbers, source } = describeHazard(hazard, writers);
           const behind = [numbers, source].filter((part) => part !== "").join("; ");
-          return html`<li class="${severity}">
+          return html`<li class="${signal}">
             <strong>${title}.</strong> ${sentence}${behind === "" ? null : html` <small>(${behind})</small>`}
           </li>`;
         }),
     );
     return html`<p>
         Saws and glass hurt people. This page is arithmetic, not advice: the manual of your saw, local codes for glazing
-        and hanging, and qualified advice come first. A caution that names no source is common practice.
+        and hanging, and qualified advice come first. A hazard that names no source is common practice.
       </p>
-      <ul class="cautions">
+      <ul class="hazards">
         ${items}
       </ul>`;
   },

@@ -1,4 +1,4 @@
-import type { Caution, CautionSeverity, QuantityKind } from "../../core/caution.js";
+import type { Hazard, HazardSignal, QuantityKind } from "../../core/hazard.js";
 import { checkNumber, refuse } from "../../core/check.js";
 import {
   count,
@@ -30,18 +30,18 @@ const KINDS: Readonly<Record<QuantityKind, true>> = {
   force: true,
   percent: true,
 };
-const SEVERITIES: Readonly<Record<CautionSeverity, true>> = { note: true, care: true, danger: true };
-const CAUTION: Fields<Caution> = {
+const SIGNALS: Readonly<Record<HazardSignal, true>> = { note: true, care: true, danger: true };
+const HAZARD: Fields<Hazard> = {
   code: text,
-  severity: (value, path) => word(value, path, SEVERITIES),
+  signal: (value, path) => word(value, path, SIGNALS),
   sentence: text,
   numbers: (value, path) => named(value, path, finite),
   kinds: (value, path) => named(value, path, (v, p) => word(v, p, KINDS)),
   source: text,
 };
-/** A caution, each of whose numbers has its kind. */
-export const caution: Reader<Caution> = (value, path) => {
-  const read = record(value, path, CAUTION);
+/** A hazard, each of whose numbers has its kind. */
+export const hazard: Reader<Hazard> = (value, path) => {
+  const read = record(value, path, HAZARD);
   for (const name of Object.keys(read.numbers)) {
     if (!Object.hasOwn(read.kinds, name)) {
       refuse("missing", `${path ?? ""}.kinds.${name}`, undefined, "the kind of the number of that name");
@@ -49,8 +49,8 @@ export const caution: Reader<Caution> = (value, path) => {
   }
   return read;
 };
-/** Cautions. */
-export const cautions: Reader<readonly Caution[]> = (value, path) => list(value, path, caution);
+/** Hazards. */
+export const hazards: Reader<readonly Hazard[]> = (value, path) => list(value, path, hazard);
 
 const LAYS: Readonly<Record<LayName, true>> = {
   propped: true,
@@ -138,7 +138,7 @@ const CUTTING: Fields<CuttingPlan> = {
   stop: (value, path) => orNull(value, path, contact),
   cradle: (value, path) => orNull(value, path, cradle),
   rough: (value, path) => record(value, path, ROUGH),
-  cautions,
+  hazards,
 };
 
 /** How a frame's sticks are cut; the parts that come with a chosen lay are there when it is. */

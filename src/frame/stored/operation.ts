@@ -48,7 +48,7 @@ const OPERATION: Fields<Operation> = {
   size: (value, path) => orNull(value, path, cutSize),
   bladeHeight: finiteOrNull,
   measure: (value, path) => orNull(value, path, (v, p) => record(v, p, MEASURE)),
-  cautions: (value, path) => list(value, path, text),
+  hazards: (value, path) => list(value, path, text),
 };
 
 /** One instruction for a person at the saw. */

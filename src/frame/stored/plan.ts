@@ -7,7 +7,7 @@ import type { FramePlan } from "../plan-frame.js";
 import { frameAssembly, frameChecks } from "./assembly.js";
 import { filledBrief } from "./brief.js";
 import { frameContents } from "./contents.js";
-import { caution, cuttingPlan } from "./cutting.js";
+import { hazard, cuttingPlan } from "./cutting.js";
 import { frameGeometry } from "./geometry.js";
 import { frameHanging } from "./hanging.js";
 import { frameMaterials, frameMovement } from "./materials.js";
@@ -30,7 +30,7 @@ export const PLAN: Fields<FramePlan> = {
   assembly: frameAssembly,
   materials: frameMaterials,
   hanging: (value, path) => orNull(value, path, frameHanging),
-  cautions: (value, path) => list(value, path, caution),
+  hazards: (value, path) => list(value, path, hazard),
 };
 
 /** A whole plan, as `planFrame` made it or as it came back from JSON. */

@@ -1,13 +1,13 @@
-import type { Caution } from "../core/caution.js";
+import type { Hazard } from "../core/hazard.js";
 import { readStored } from "../core/stored.js";
-import { COMMON_PRACTICE } from "./cautions/common-practice.js";
+import { COMMON_PRACTICE } from "./hazards/common-practice.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
-import { caution as readCaution } from "./stored/cutting.js";
+import { hazard as readHazard } from "./stored/cutting.js";
 
-/** A caution in words. */
-export interface CautionText {
-  /** Its severity and its code: `Danger, short-piece`. */
+/** A hazard in words. */
+export interface HazardText {
+  /** Its signal and its code: `Danger, short-piece`. */
   readonly title: string;
   /** What to heed. */
   readonly sentence: string;
@@ -17,37 +17,37 @@ export interface CautionText {
   readonly source: string;
 }
 
-const SEVERITIES: Readonly<Record<Caution["severity"], string>> = {
+const SIGNALS: Readonly<Record<Hazard["signal"], string>> = {
   danger: "Danger",
   care: "Take care",
   note: "Note",
 };
 
-/** Whether rounding hides what a caution says: numbers that differ come out alike, or one that is there as none. */
+/** Whether rounding hides what a hazard says: numbers that differ come out alike, or one that is there as none. */
 function isLost(values: readonly number[], write: (value: number) => string): boolean {
   const texts = new Set([0, ...values].map(write));
   return texts.size < new Set([0, ...values]).size;
 }
 
 /**
- * Writes a caution for people: its severity and code, what to heed, the numbers that raised it in the reader's units, and its printed source.
+ * Writes a hazard for people: its signal and code, what to heed, the numbers that raised it in the reader's units, and its printed source.
  *
- * @param caution - one of a plan
+ * @param hazard - one of a plan
  * @param options - how to write lengths, angles, masses and forces; `small` takes the place of `length` where that would round away what the numbers say
  * @returns the parts, as plain text
- * @throws {InputError} when the caution is none, or a formatter is missing
+ * @throws {InputError} when the hazard is none, or a formatter is missing
  * @example
  * ```ts
- * import { describeCaution, planFrame } from "miterwright/frame";
+ * import { describeHazard, planFrame } from "miterwright/frame";
  *
  * const plan = planFrame({ sides: 6, opening: { side: 100 }, measured: { levelWidth: 40 } });
  * const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
- * const { title, numbers } = describeCaution(plan.cautions[0]!, words);
+ * const { title, numbers } = describeHazard(plan.hazards[0]!, words);
  * [title, numbers]; //=> ["Danger, short-piece", "length 146 mm, limit 150 mm"]
  * ```
  */
-export function describeCaution(caution: Caution, options: DescribeOptions): CautionText {
-  const { severity, code, sentence, numbers, kinds, source } = readStored(caution, "caution", readCaution);
+export function describeHazard(hazard: Hazard, options: DescribeOptions): HazardText {
+  const { signal, code, sentence, numbers, kinds, source } = readStored(hazard, "hazard", readHazard);
   const words = checkDescribeOptions(options);
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
   const { small, length } = words;
@@ -57,7 +57,7 @@ export function describeCaution(caution: Caution, options: DescribeOptions): Cau
     return `${spaced} ${quantityText(value, kinds[name], fit)}`;
   });
   return {
-    title: `${SEVERITIES[severity]}, ${code}`,
+    title: `${SIGNALS[signal]}, ${code}`,
     sentence,
     numbers: named.join(", "),
     source: source === COMMON_PRACTICE ? "" : source,

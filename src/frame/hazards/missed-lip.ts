@@ -1,8 +1,8 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
 import { isPane } from "../layer-names.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** What rounding may leave of a distance, as a share of the contents' size. */
 const ROUNDING: number = 1e-12;
@@ -22,9 +22,9 @@ function places(isAcross: boolean, isUp: boolean): string {
  *
  * @param brief - the filled brief
  * @param rest - how the contents lie on the lip; `null` where nothing is contained
- * @returns the caution, or none
+ * @returns the hazard, or none
  */
-export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Caution[] {
+export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Hazard[] {
   if (rest === null) return [];
   const { opening, clearance, contents } = brief;
   const { width, height, allowance = 0 } = opening.contains!;
@@ -45,13 +45,13 @@ export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Cauti
       : "The frame stands on a corner, and what it should contain stands upright.";
   if (rest.lip === 0) {
     const sentence = `${why} Centered, the contents leave the opening free ${where}.`;
-    return [makeCaution("missed-lip", "note", sentence, { length }, SOURCE)];
+    return [makeHazard("missed-lip", "note", sentence, { length }, SOURCE)];
   }
-  const severity = contents.some(isPane) ? "danger" : "care";
+  const signal = contents.some(isPane) ? "danger" : "care";
   if (rest.lip === null) {
     const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and no lip is given that reaches so far. ${INSTEAD}`;
-    return [makeCaution("missed-lip", severity, sentence, { length }, SOURCE)];
+    return [makeHazard("missed-lip", signal, sentence, { length }, SOURCE)];
   }
   const sentence = `${why} Centered, the contents miss the lip ${where}. ${INSTEAD}`;
-  return [makeCaution("missed-lip", severity, sentence, { length }, SOURCE)];
+  return [makeHazard("missed-lip", signal, sentence, { length }, SOURCE)];
 }

@@ -1,4 +1,4 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
 import type { ContentsStack } from "../contents-stack.js";
@@ -6,19 +6,19 @@ import type { FrameContents } from "../contents-plan.js";
 import { isPane } from "../layer-names.js";
 import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** A lip that laps less than this holds nothing once the wood has moved; common practice, no printed source. */
 const LEAST_LAP: RoundLength = { millimeters: 3, inches: 0.125 };
 
 /** The stack against the rabbet: too thick, or too thick when the glass is. */
-function stackCautions({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Caution[] {
+function stackHazards({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Hazard[] {
   if (sentence === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
   if (verdict === "tight") {
     const numbers = { length: { left: leftAtLeast, limit: room } };
-    return [makeCaution("seat", "note", sentence, numbers, "EN 572-2 (values from memory)")];
+    return [makeHazard("seat", "note", sentence, numbers, "EN 572-2 (values from memory)")];
   }
-  return [makeCaution("seat", "care", sentence, { length: { left, limit: room } })];
+  return [makeHazard("seat", "care", sentence, { length: { left, limit: room } })];
 }
 
 /** How far the lip laps what it holds at least, and how far that can slide to one side. */
@@ -28,32 +28,30 @@ function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { cleara
 }
 
 /**
- * The cautions of how the contents sit in the rabbet.
+ * The hazards of how the contents sit in the rabbet.
  *
  * @param contents - what goes into the frame
  * @param rest - how a rectangle that a square frame contains lies on its lip; `null` where there is none
  * @param brief - the filled brief
- * @returns the cautions
+ * @returns the hazards
  */
-export function seatCautions(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Caution[] {
+export function seatHazards(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Hazard[] {
   const { fit, why, possible, panel, stack } = contents;
   if (possible === false) {
     if (panel === null) {
       const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
       return [
-        makeCaution("seat", "danger", tight, { length: { clearance: brief.clearance } }, "geometry of the opening"),
+        makeHazard("seat", "danger", tight, { length: { clearance: brief.clearance } }, "geometry of the opening"),
       ];
     }
     const sentence = `${why ?? ""}. Choose another rabbet, slope or molding before you cut.`;
-    return [
-      makeCaution("seat", "danger", sentence, { angle: { slope: brief.slope } }, "geometry of the tilted rabbet"),
-    ];
+    return [makeHazard("seat", "danger", sentence, { angle: { slope: brief.slope } }, "geometry of the tilted rabbet")];
   }
-  const cautions = stack === null ? [] : stackCautions(stack, brief.fastenerRoom);
+  const hazards = stack === null ? [] : stackHazards(stack, brief.fastenerRoom);
   if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {
     const sentence =
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.";
-    cautions.push(makeCaution("seat", "care", sentence, { angle: { slope: brief.slope } }));
+    hazards.push(makeHazard("seat", "care", sentence, { angle: { slope: brief.slope } }));
   }
   const [lap, room] = lapAndRoom(contents, rest, brief);
   const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
@@ -61,8 +59,8 @@ export function seatCautions(contents: FrameContents, rest: ContainedRest | null
   if (fit?.possible === true && lap > 0 && lap < limit) {
     const sentence =
       "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";
-    const severity = brief.contents.some(isPane) ? "danger" : "care";
-    cautions.unshift(makeCaution("seat", severity, sentence, { length: { lap, limit } }));
+    const signal = brief.contents.some(isPane) ? "danger" : "care";
+    hazards.unshift(makeHazard("seat", signal, sentence, { length: { lap, limit } }));
   }
-  return cautions;
+  return hazards;
 }

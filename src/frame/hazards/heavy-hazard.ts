@@ -1,7 +1,7 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import { isInches } from "../round-length.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** A pound in kilograms (international yard and pound agreement, 1959). */
 const POUND = 0.45359237;
@@ -18,22 +18,22 @@ const ONE_PERSON: RoundMass = { kilograms: 10, pounds: 20 };
 const QUALIFIED: RoundMass = { kilograms: 25, pounds: 50 };
 
 /**
- * The caution of a heavy frame. What is not known of its mass only adds to it.
+ * The hazard of a heavy frame. What is not known of its mass only adds to it.
  *
  * @param mass - all mass that is known, in kilograms; `null` where none is
  * @param unit - the plan's unit, which says in which system the limits are round
- * @returns the caution, or none
+ * @returns the hazard, or none
  */
-export function heavyCaution(mass: number | null, unit: LengthUnit): Caution[] {
+export function heavyHazard(mass: number | null, unit: LengthUnit): Hazard[] {
   const limitOf = ({ kilograms, pounds }: RoundMass): number => (isInches(unit) ? pounds * POUND : kilograms);
   const [onePerson, qualified] = [limitOf(ONE_PERSON), limitOf(QUALIFIED)];
   if (mass === null || mass < onePerson) return [];
   if (mass < qualified) {
     const sentence =
       "The frame is heavy: lift and hang it with two people, into studs or masonry, and not over a bed, a seat or a way through unless somebody qualified has seen wall and fixings.";
-    return [makeCaution("heavy", "care", sentence, { mass: { mass, limit: onePerson } })];
+    return [makeHazard("heavy", "care", sentence, { mass: { mass, limit: onePerson } })];
   }
   const sentence =
     "The frame is so heavy that it can kill when it falls: have somebody qualified choose wall, fixings and hangers by the local codes, and hang nothing of the kind over people.";
-  return [makeCaution("heavy", "danger", sentence, { mass: { mass, limit: qualified } })];
+  return [makeHazard("heavy", "danger", sentence, { mass: { mass, limit: qualified } })];
 }

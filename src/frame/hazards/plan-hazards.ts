@@ -1,17 +1,17 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
 import type { FrameContents } from "../contents-plan.js";
 import type { FrameMaterials } from "../frame-materials.js";
 import type { FrameHanging } from "../hanging/frame-hanging.js";
 import type { RoughPiece } from "../rough-length.js";
-import { glassCautions } from "./glass-cautions.js";
-import { hangingCautions } from "./hanging-cautions.js";
-import { heavyCaution } from "./heavy-caution.js";
-import { seatCautions } from "./seat-cautions.js";
-import { stickCautions } from "./stick-cautions.js";
+import { glassHazards } from "./glass-hazards.js";
+import { hangingHazards } from "./hanging-hazards.js";
+import { heavyHazard } from "./heavy-hazard.js";
+import { seatHazards } from "./seat-hazards.js";
+import { stickHazards } from "./stick-hazards.js";
 
-/** What the cautions of a whole plan look at. */
+/** What the hazards of a whole plan look at. */
 export interface PlanFacts {
   /** What goes into the frame. */
   readonly contents: FrameContents;
@@ -31,19 +31,19 @@ function knownMass({ materials, hanging }: PlanFacts): number | null {
 }
 
 /**
- * The cautions of a whole plan that do not come from cutting.
+ * The hazards of a whole plan that do not come from cutting.
  *
  * @param brief - the filled brief
  * @param facts - the rest of the plan
- * @returns the cautions
+ * @returns the hazards
  */
-export function planCautions(brief: FilledBrief, facts: PlanFacts): Caution[] {
+export function planHazards(brief: FilledBrief, facts: PlanFacts): Hazard[] {
   const { contents, rest, piece, materials, hanging } = facts;
   return [
-    ...seatCautions(contents, rest, brief),
-    ...stickCautions(brief, piece),
-    ...heavyCaution(knownMass(facts), brief.unit),
-    ...glassCautions(brief, contents, materials),
-    ...hangingCautions(hanging, brief.unit),
+    ...seatHazards(contents, rest, brief),
+    ...stickHazards(brief, piece),
+    ...heavyHazard(knownMass(facts), brief.unit),
+    ...glassHazards(brief, contents, materials),
+    ...hangingHazards(hanging, brief.unit),
   ];
 }

@@ -1,26 +1,26 @@
-import type { Caution, CautionSeverity, QuantityKind } from "../../core/caution.js";
+import type { Hazard, HazardSignal, QuantityKind } from "../../core/hazard.js";
 import { COMMON_PRACTICE } from "./common-practice.js";
 
-/** The numbers of a caution by what they are. */
-export type CautionNumbers = { readonly [K in QuantityKind]?: Readonly<Record<string, number>> };
+/** The numbers of a hazard by what they are. */
+export type HazardNumbers = { readonly [K in QuantityKind]?: Readonly<Record<string, number>> };
 
 /**
- * A caution.
+ * A hazard.
  *
  * @param code - which rule raised it
- * @param severity - how much it weighs
+ * @param signal - how much it weighs
  * @param sentence - one or two sentences for people
  * @param quantities - the numbers that raised it, by what they are
  * @param source - where the rule is printed; by default common practice
- * @returns the caution
+ * @returns the hazard
  */
-export function makeCaution(
+export function makeHazard(
   code: string,
-  severity: CautionSeverity,
+  signal: HazardSignal,
   sentence: string,
-  quantities: CautionNumbers = {},
+  quantities: HazardNumbers = {},
   source: string = COMMON_PRACTICE,
-): Caution {
+): Hazard {
   const numbers: Record<string, number> = {};
   const kinds: Record<string, QuantityKind> = {};
   for (const [kind, values] of Object.entries(quantities)) {
@@ -29,5 +29,5 @@ export function makeCaution(
       kinds[name] = kind as QuantityKind;
     }
   }
-  return { code, severity, sentence, numbers, kinds, source };
+  return { code, signal, sentence, numbers, kinds, source };
 }

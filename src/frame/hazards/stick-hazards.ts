@@ -1,10 +1,10 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { FilledBrief } from "../brief.js";
 import type { StockStick } from "../../stock/index.js";
 import type { RoundLength } from "../round-length.js";
 import { sticksTooShort, type RoughPiece } from "../rough-length.js";
 import { HAND_HELD, ruleLength } from "./common-practice.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** Sticks from this length on need help at the saw: 3 m, or 10 ft; common practice, no printed source. */
 const LONG_STICK: RoundLength = { millimeters: 3000, inches: 120 };
@@ -17,22 +17,22 @@ function restBeyondBlade({ length }: StockStick, { pitch, kerfAlong }: RoughPiec
 }
 
 /**
- * The cautions of the sticks on offer.
+ * The hazards of the sticks on offer.
  *
  * @param brief - the filled brief
  * @param piece - what one piece takes of its stick
- * @returns the cautions
+ * @returns the hazards
  */
-export function stickCautions(brief: FilledBrief, piece: RoughPiece): Caution[] {
+export function stickHazards(brief: FilledBrief, piece: RoughPiece): Hazard[] {
   const { sides, unit } = brief;
   const sticks = (brief.sticks ?? []).filter(({ count }) => count !== 0);
-  const cautions: Caution[] = [];
+  const hazards: Hazard[] = [];
   const limit = ruleLength(LONG_STICK, unit);
   const longest = sticks.reduce((most, { length }) => Math.max(most, length), 0);
   if (longest >= limit) {
     const sentence =
       "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into roughs first.";
-    cautions.push(makeCaution("long-stick", "care", sentence, { length: { length: longest, limit } }));
+    hazards.push(makeHazard("long-stick", "care", sentence, { length: { length: longest, limit } }));
   }
   const heldLimit = ruleLength(HAND_HELD, unit);
   const rests = sticks.map((stick) => restBeyondBlade(stick, piece, sides)).filter((rest) => rest > 0);
@@ -40,13 +40,13 @@ export function stickCautions(brief: FilledBrief, piece: RoughPiece): Caution[] 
   if (rest < heldLimit) {
     const sentence =
       "When the last piece of a stick is cut, what is left beyond the blade can be too short to hold: hold the piece, with a hold-down where it is short too, and never the rest.";
-    cautions.push(makeCaution("short-piece", "care", sentence, { length: { rest, limit: heldLimit } }));
+    hazards.push(makeHazard("short-piece", "care", sentence, { length: { rest, limit: heldLimit } }));
   }
   if (sticksTooShort(sticks, piece)) {
     const sentence =
       "No stick on offer is long enough for a piece: find longer ones, or choose a smaller frame or more sides.";
     const numbers = { length: { longest, piece: piece.length } };
-    cautions.push(makeCaution("short-stick", "care", sentence, numbers, "geometry of the pieces"));
+    hazards.push(makeHazard("short-stick", "care", sentence, numbers, "geometry of the pieces"));
   }
-  return cautions;
+  return hazards;
 }

@@ -1,20 +1,20 @@
-import { describeCaution, type FramePlan } from "../frame/index.js";
+import { describeHazard, type FramePlan } from "../frame/index.js";
 import type { StockFit } from "../stock/index.js";
 import { statusText } from "./stock-section.js";
 import { element, type Content, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
-type Caution = FramePlan["cautions"][number];
+type Hazard = FramePlan["hazards"][number];
 
 /** The gravest first. */
-const SEVERITIES: readonly Caution["severity"][] = ["danger", "care", "note"];
+const SIGNALS: readonly Hazard["signal"][] = ["danger", "care", "note"];
 
 const FIXED: string =
   "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove settings on scrap. What names no source is common practice.";
 
-/** A caution with its numbers and its printed source. */
-function cautionItem(caution: Caution, words: Words): Content {
-  const text = describeCaution(caution, words);
+/** A hazard with its numbers and its printed source. */
+function hazardItem(hazard: Hazard, words: Words): Content {
+  const text = describeHazard(hazard, words);
   const behind = [text.numbers, text.source].filter((part) => part !== "").join("; ");
   return element("li", element("strong", `${text.title}.`), ` ${text.sentence}${behind === "" ? "" : ` (${behind})`}`);
 }
@@ -29,11 +29,11 @@ function cautionItem(caution: Caution, words: Words): Content {
  * @returns a paragraph for each, or nothing
  */
 export function firstWord(plan: FramePlan, fit: StockFit | undefined, words: Words): Markup[] {
-  const grave = plan.cautions.filter(
-    ({ code, severity }) => (code === "missed-lip" && severity !== "note") || code === "short-stick",
+  const grave = plan.hazards.filter(
+    ({ code, signal }) => (code === "missed-lip" && signal !== "note") || code === "short-stick",
   );
-  const reasons = grave.map((caution) => {
-    const { sentence, numbers } = describeCaution(caution, words);
+  const reasons = grave.map((hazard) => {
+    const { sentence, numbers } = describeHazard(hazard, words);
     return `${sentence} (${numbers})`;
   });
   if (fit?.status === "short") reasons.push(statusText(fit));
@@ -41,15 +41,15 @@ export function firstWord(plan: FramePlan, fit: StockFit | undefined, words: Wor
 }
 
 /**
- * What to beware of: the plan's own cautions, the gravest first, and what always holds.
+ * What to beware of: the plan's own hazards, the gravest first, and what always holds.
  *
  * @param plan - the plan
  * @param words - the formatters
  * @returns the section
  */
-export function cautionSection(plan: FramePlan, words: Words): Markup {
-  const items = SEVERITIES.flatMap((severity) =>
-    plan.cautions.filter((caution) => caution.severity === severity).map((caution) => cautionItem(caution, words)),
+export function hazardSection(plan: FramePlan, words: Words): Markup {
+  const items = SIGNALS.flatMap((signal) =>
+    plan.hazards.filter((hazard) => hazard.signal === signal).map((hazard) => hazardItem(hazard, words)),
   );
-  return element("section", element("h2", "Cautions"), element("p", FIXED), element('ul class="columns"', ...items));
+  return element("section", element("h2", "Hazards"), element("p", FIXED), element('ul class="columns"', ...items));
 }

@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
 import { listFiles, readProjectFile } from "../house/project.js";
 
-const guide = readProjectFile("docs/guides/cautions.md");
-const source = listFiles("src/frame/cautions", ".ts").map(readProjectFile).join("\n");
+const guide = readProjectFile("docs/guides/hazards.md");
+const source = listFiles("src/frame/hazards", ".ts").map(readProjectFile).join("\n");
 
-test("the guide lists every caution that plans can carry, and no other", () => {
-  const raised = [...source.matchAll(/(?:(?:raise|makeCaution)\(\s*|code: )"([a-z-]+)"/g)].map(([, code]) => code!);
+test("the guide lists every hazard that plans can carry, and no other", () => {
+  const raised = [...source.matchAll(/(?:(?:raise|makeHazard)\(\s*|code: )"([a-z-]+)"/g)].map(([, code]) => code!);
   const listed = [...guide.matchAll(/^\| `([a-z-]+)`/gm)].map(([, code]) => code!);
   expect(raised.length).toBeGreaterThan(10);
   expect([...new Set(listed)].sort()).toEqual([...new Set(raised)].sort());

@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
-import type { Caution } from "miterwright/errors";
+import type { Hazard } from "miterwright/errors";
 import { checkBrief, planFrame, type ContentsLayer, type FrameBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { readProjectFile } from "../house/project.js";
 import { plain, rabbeted } from "./briefs.js";
 
-/** The codes that the guide on cautions lists. */
+/** The codes that the guide on hazards lists. */
 const codes = [
-  ...new Set([...readProjectFile("docs/guides/cautions.md").matchAll(/^\| `([a-z-]+)`/gm)].map(([, code]) => code!)),
+  ...new Set([...readProjectFile("docs/guides/hazards.md").matchAll(/^\| `([a-z-]+)`/gm)].map(([, code]) => code!)),
 ];
 
 /** A frame that gives little to say: large, flat, four-sided, cut from roughs of plain stock. */
@@ -103,51 +103,51 @@ const CASES: Readonly<Record<string, { raises: FrameBrief; quiet: FrameBrief | n
   },
 };
 
-const cautionsOf = (brief: FrameBrief): readonly Caution[] => planFrame(brief).cautions;
+const hazardsOf = (brief: FrameBrief): readonly Hazard[] => planFrame(brief).hazards;
 
 test("every code that the guide lists has a brief that raises it and one that does not", () => {
   expect(Object.keys(CASES).sort()).toEqual([...codes].sort());
 });
 
-describe.each(codes)("the caution %s", (code) => {
+describe.each(codes)("the hazard %s", (code) => {
   const { raises, quiet } = CASES[code] ?? { raises: calm, quiet: calm };
 
   test("is raised by a sound brief, with a kind for every number, a sentence and a source", () => {
     expect(checkBrief(raises)).toEqual([]);
-    const raised = cautionsOf(raises).filter((caution) => caution.code === code);
+    const raised = hazardsOf(raises).filter((hazard) => hazard.code === code);
     expect(raised).not.toEqual([]);
-    for (const caution of raised) {
-      expect(["note", "care", "danger"]).toContain(caution.severity);
-      expect(caution.sentence).toMatch(/^[A-Z].*\.$/s);
-      expect(Object.keys(caution.kinds)).toEqual(Object.keys(caution.numbers));
-      expect(caution.source).not.toBe("");
+    for (const hazard of raised) {
+      expect(["note", "care", "danger"]).toContain(hazard.signal);
+      expect(hazard.sentence).toMatch(/^[A-Z].*\.$/s);
+      expect(Object.keys(hazard.kinds)).toEqual(Object.keys(hazard.numbers));
+      expect(hazard.source).not.toBe("");
     }
   });
 
   test("is not raised by the brief beside it", () => {
     if (quiet === null) {
       for (const { raises: other } of Object.values(CASES))
-        expect(cautionsOf(other).map((one) => one.code)).toContain(code);
+        expect(hazardsOf(other).map((one) => one.code)).toContain(code);
       return;
     }
     expect(checkBrief(quiet)).toEqual([]);
-    expect(cautionsOf(quiet).map((caution) => caution.code)).not.toContain(code);
+    expect(hazardsOf(quiet).map((hazard) => hazard.code)).not.toContain(code);
   });
 });
 
-test("the steps name only cautions that the plan carries", () => {
+test("the steps name only hazards that the plan carries", () => {
   for (const { raises } of Object.values(CASES)) {
     const { cutting } = planFrame(raises);
-    const carried = cutting.cautions.map(({ code }) => code);
-    for (const { cautions } of cutting.operations) for (const code of cautions) expect(carried).toContain(code);
+    const carried = cutting.hazards.map(({ code }) => code);
+    for (const { hazards } of cutting.operations) for (const code of hazards) expect(carried).toContain(code);
   }
 });
 
 test("a printed source is named where the rule has one", () => {
-  const [narrow] = cautionsOf(CASES["narrow-rip"]!.raises).filter(({ code }) => code === "narrow-rip");
+  const [narrow] = hazardsOf(CASES["narrow-rip"]!.raises).filter(({ code }) => code === "narrow-rip");
   // HSE, Woodworking Information Sheet 16, as a contractor's safety standard restates it: a push stick of 450 mm or more feeds the last 300 mm.
   expect(narrow).toMatchObject({
-    severity: "danger",
+    signal: "danger",
     numbers: { width: 149, limit: 150, lastStretch: 300, pushStick: 450 },
     source:
       "HSE, Woodworking Information Sheet 16, Circular saw benches, as a contractor's safety standard restates it; the narrowest width is common practice",

@@ -13,10 +13,10 @@ const pane = (material: "glass" | "acrylic"): { name: string; thickness: number;
 function planOf(changes: Partial<ProfileBrief>): FramePlan {
   return planFrame({ sides: 4, profile: rabbeted, opening: { side: 400 }, ...changes } as ProfileBrief);
 }
-const raised = (changes: Partial<ProfileBrief>, code: string): FramePlan["cautions"] =>
-  planOf(changes).cautions.filter((caution) => caution.code === code);
+const raised = (changes: Partial<ProfileBrief>, code: string): FramePlan["hazards"] =>
+  planOf(changes).hazards.filter((hazard) => hazard.code === code);
 
-describe("cautions", () => {
+describe("hazards", () => {
   test.each<[string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
     ["season-gap", { species: "white oak" }, {}],
     ["season-gap", { species: "white oak" }, { species: "white oak", gap: 1.2 }],
@@ -42,15 +42,15 @@ describe("cautions", () => {
 
   test("carry their numbers, the kinds of these and where the figures are printed", () => {
     const moving = { species: "white oak", contents: [solid, pane("acrylic"), pane("glass")] } as const;
-    const { movement, contents, cautions } = planOf(moving);
+    const { movement, contents, hazards } = planOf(moving);
     const handbook = "Forest Products Laboratory, Wood Handbook, FPL-GTR-190, tables 4-3 (p. 4-6) and 13-5 (p. 13-16)";
-    expect(cautions.find(({ code }) => code === "season-gap")).toMatchObject({
-      severity: "care",
+    expect(hazards.find(({ code }) => code === "season-gap")).toMatchObject({
+      signal: "care",
       numbers: { inside: movement!.inside, outside: movement!.outside, limit: 0.25, made: 8 },
       kinds: { inside: "length", outside: "length", limit: "length", made: "percent" },
       source: `${handbook}; W. Noyes, Handwork in Wood, fig. 289`,
     });
-    const rooms = cautions.filter(({ code }) => code === "panel-room");
+    const rooms = hazards.filter(({ code }) => code === "panel-room");
     expect(rooms.map(({ source }) => source)).toEqual([
       handbook,
       "ASTM D696, as data sheets of acrylic sheet quote it",
@@ -67,9 +67,9 @@ describe("cautions", () => {
       { name: "lid", thickness: 6, material: { species: own } },
       { name: "sheet", thickness: 3, material: { expansion: 1e-4 } },
     ];
-    const { cautions } = planOf({ species: own, contents });
+    const { hazards } = planOf({ species: own, contents });
     expect(
-      cautions.filter(({ code }) => /^(?:season|panel)-/.test(code)).map(({ code, source }) => [code, source]),
+      hazards.filter(({ code }) => /^(?:season|panel)-/.test(code)).map(({ code, source }) => [code, source]),
     ).toEqual([
       ["season-gap", `${figures}; W. Noyes, Handwork in Wood, fig. 289`],
       ["panel-room", figures],
@@ -80,7 +80,7 @@ describe("cautions", () => {
   test("say by how much a panel slips out of its lip", () => {
     const profile = molding({ width: 40, thickness: 20, rabbet: { width: 4, depth: 10 } });
     const [lap] = raised({ contents: [solid], profile, clearance: 3 }, "panel-lap");
-    expect(lap).toMatchObject({ severity: "danger", kinds: { lapLeft: "length", retreat: "length" } });
+    expect(lap).toMatchObject({ signal: "danger", kinds: { lapLeft: "length", retreat: "length" } });
     expect(lap!.numbers["lapLeft"]).toBeCloseTo(1 - lap!.numbers["retreat"]!, 12);
     expect(lap!.numbers["lapLeft"]).toBeLessThan(0);
   });

@@ -1,5 +1,5 @@
-/** How much a caution weighs: a remark, a thing to arrange for first, or a thing that hurts people. */
-export type CautionSeverity = "note" | "care" | "danger";
+/** How much a hazard weighs: a remark, a thing to arrange for first, or a thing that hurts people. */
+export type HazardSignal = "note" | "care" | "danger";
 
 /** What a number is, and so how it is written: a length in the caller's unit, an angle in degrees, a mass in kilograms, a force in newtons, a share in percent. */
 export type QuantityKind = "length" | "angle" | "mass" | "force" | "percent";
@@ -9,11 +9,11 @@ export type QuantityKind = "length" | "angle" | "mass" | "force" | "percent";
  *
  * It never replaces the saw's manual, local codes for glazing and hanging, or qualified advice.
  */
-export interface Caution {
+export interface Hazard {
   /** Which rule raised it, e.g. `short-piece`. */
   readonly code: string;
   /** How much it weighs. */
-  readonly severity: CautionSeverity;
+  readonly signal: HazardSignal;
   /** One or two sentences for people. Lengths are in `numbers`, so that the reader's own units can be shown. */
   readonly sentence: string;
   /** The numbers that raised it, by name. */

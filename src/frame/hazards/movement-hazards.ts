@@ -1,11 +1,11 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import { isolate } from "../../core/isolate.js";
 import type { FilledBrief, LayerMaterial } from "../brief.js";
 import type { LayerRoom } from "../contents-room.js";
 import type { FrameMovement } from "../frame-movement.js";
 import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** Where the movement of a wood of the table comes from. */
 const HANDBOOK: string =
@@ -15,13 +15,13 @@ const NOYES: string = "W. Noyes, Handwork in Wood, fig. 289";
 /** Where figures come from that the brief gives. */
 const OWN_FIGURES: string = "the brief's own figures";
 
-function seasonGap({ inside, outside, accepted, made }: FrameMovement, { species }: FilledBrief): Caution[] {
+function seasonGap({ inside, outside, accepted, made }: FrameMovement, { species }: FilledBrief): Hazard[] {
   if (!(Math.max(inside, outside) > accepted)) return [];
   const sentence =
     "The seasons open the joints more than is accepted: fit them halfway between, take narrower or quarter-sawn stock, or reinforce them.";
   const numbers = { length: { inside, outside, limit: accepted }, percent: { made } };
   const source = `${typeof species === "string" ? HANDBOOK : OWN_FIGURES}; ${NOYES}`;
-  return [makeCaution("season-gap", "care", sentence, numbers, source)];
+  return [makeHazard("season-gap", "care", sentence, numbers, source)];
 }
 
 function sourceOf(material: LayerMaterial | undefined): string {
@@ -34,40 +34,40 @@ function sourceOf(material: LayerMaterial | undefined): string {
 /** What lacks less room than this bears on its edges, and no more; common practice, no printed source. */
 const SLIGHT: RoundLength = { millimeters: 0.1, inches: 0.004 };
 
-function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Caution[] {
+function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Hazard[] {
   if (enough) return [];
   if (needed - clearance < ruleLength(SLIGHT, unit)) {
     const slight = `The clearance leaves "${isolate(name)}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`;
     const numbers = { length: { clearance, needed } };
-    return [makeCaution("panel-room", "note", slight, numbers, sourceOf(contents[layer]!.material))];
+    return [makeHazard("panel-room", "note", slight, numbers, sourceOf(contents[layer]!.material))];
   }
   const sentence = `The clearance leaves too little room for "${isolate(name)}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
   return [
-    makeCaution("panel-room", "care", sentence, { length: { clearance, needed } }, sourceOf(contents[layer]!.material)),
+    makeHazard("panel-room", "care", sentence, { length: { clearance, needed } }, sourceOf(contents[layer]!.material)),
   ];
 }
 
-function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Caution[] {
+function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Hazard[] {
   if (lapLeft === null || lapLeft > 0) return [];
   const sentence = `When "${isolate(name)}" and the lip have drawn back, the lip no longer laps it at some side: it shows its edge and can fall out. Take a wider rabbet or less clearance.`;
   return [
-    makeCaution("panel-lap", "danger", sentence, { length: { lapLeft, retreat } }, sourceOf(contents[layer]!.material)),
+    makeHazard("panel-lap", "danger", sentence, { length: { lapLeft, retreat } }, sourceOf(contents[layer]!.material)),
   ];
 }
 
 /**
- * The cautions that come from a year's movement of the molding and of what goes in.
+ * The hazards that come from a year's movement of the molding and of what goes in.
  *
  * @param brief - the filled brief
  * @param movement - what the molding does; `null` where its wood is not known
  * @param room - what the layers need
- * @returns the cautions
+ * @returns the hazards
  */
-export function movementCautions(
+export function movementHazards(
   brief: FilledBrief,
   movement: FrameMovement | null,
   room: readonly LayerRoom[],
-): Caution[] {
+): Hazard[] {
   return [
     ...(movement === null ? [] : seasonGap(movement, brief)),
     ...room.flatMap((layer) => [...panelRoom(layer, brief), ...panelLap(layer, brief)]),

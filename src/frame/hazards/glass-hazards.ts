@@ -1,9 +1,9 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { ContentsLayer, FilledBrief } from "../brief.js";
 import type { FrameContents } from "../contents-plan.js";
 import type { FrameMaterials } from "../frame-materials.js";
 import { isArt, isPane } from "../layer-names.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** Glass that is wider between its farthest corners than this many times its thickness bends and breaks in the hands; common practice, no printed source. */
 const THIN_GLASS: number = 400;
@@ -17,26 +17,26 @@ const BEARINGS: Readonly<Record<"sight-edge" | "corner", string>> = {
 };
 
 /** Art with nothing between it and a pane. */
-function artOnGlass(layers: readonly ContentsLayer[]): Caution[] {
+function artOnGlass(layers: readonly ContentsLayer[]): Hazard[] {
   const touching = layers.filter((layer, index) => {
     const beside = [layers[index - 1], layers[index + 1]];
     return isArt(layer) && beside.some((other) => other !== undefined && isPane(other));
   });
   return touching.map(({ name }) => {
     const sentence = `The layer "${name}" lies against glass: damp gathers between them, and what sticks to the glass is spoiled. Keep them apart with a mat or a spacer.`;
-    return makeCaution("art-on-glass", "note", sentence);
+    return makeHazard("art-on-glass", "note", sentence);
   });
 }
 
 /**
- * The cautions of glass.
+ * The hazards of glass.
  *
  * @param brief - the filled brief
  * @param contents - what goes into the frame
  * @param materials - what it weighs
- * @returns the cautions; none without glass
+ * @returns the hazards; none without glass
  */
-export function glassCautions(brief: FilledBrief, contents: FrameContents, materials: FrameMaterials): Caution[] {
+export function glassHazards(brief: FilledBrief, contents: FrameContents, materials: FrameMaterials): Hazard[] {
   const { fit, panel } = contents;
   const panes = brief.contents.flatMap((one, layer) => (isPane(one) ? [{ thickness: one.thickness, layer }] : []));
   if (panes.length === 0 || panel === null) return [];
@@ -45,17 +45,17 @@ export function glassCautions(brief: FilledBrief, contents: FrameContents, mater
   const mass = masses.some((one) => one === null) ? null : masses.reduce<number>((sum, one) => sum + one!, 0);
   const handling =
     "Glass cuts: wear gloves that it does not cut through and eye protection, and take its edges off. Where people can fall against it or pass under it, local codes ask for safety glazing: tempered or laminated glass, or acrylic.";
-  const cautions = [makeCaution("glass", "care", handling, mass === null ? {} : { mass: { mass } })];
+  const hazards = [makeHazard("glass", "care", handling, mass === null ? {} : { mass: { mass } })];
   if (fit?.possible === true && fit.bearsOn !== "ledge") {
     const numbers = { angle: { slope: brief.slope }, length: { lap: fit.lap } };
-    cautions.push(makeCaution("glass", "care", BEARINGS[fit.bearsOn], numbers, "geometry of the tilted rabbet"));
+    hazards.push(makeHazard("glass", "care", BEARINGS[fit.bearsOn], numbers, "geometry of the tilted rabbet"));
   }
   const thinnest = Math.min(...panes.map(({ thickness }) => thickness));
   if (panel.acrossCorners > THIN_GLASS * thinnest) {
     const sentence =
       "The pane is large for its thickness and bends until it breaks: carry it upright, take thicker glass or acrylic, and ask the glazier.";
     const limit = THIN_GLASS * thinnest;
-    cautions.push(makeCaution("glass", "care", sentence, { length: { across: panel.acrossCorners, limit } }));
+    hazards.push(makeHazard("glass", "care", sentence, { length: { across: panel.acrossCorners, limit } }));
   }
-  return [...cautions, ...artOnGlass(brief.contents)];
+  return [...hazards, ...artOnGlass(brief.contents)];
 }

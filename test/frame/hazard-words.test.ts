@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Caution } from "miterwright/errors";
+import type { Hazard } from "miterwright/errors";
 import {
-  describeCaution,
+  describeHazard,
   describeOperation,
   planFrame,
   type ContentsLayer,
@@ -15,8 +15,8 @@ import { plain, rabbeted } from "./briefs.js";
 function planOf(changes: Partial<FrameBrief>): FramePlan {
   return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, ...changes } as FrameBrief);
 }
-function raised(changes: Partial<FrameBrief>, code: string): Caution[] {
-  return planOf(changes).cautions.filter((caution) => caution.code === code);
+function raised(changes: Partial<FrameBrief>, code: string): Hazard[] {
+  return planOf(changes).hazards.filter((hazard) => hazard.code === code);
 }
 const glass = { name: "pane", thickness: 2, material: "glass" } as const;
 const board = { name: "board", thickness: 3 } as const;
@@ -44,7 +44,7 @@ describe("what goes in is sawn, cut by a glazier, or not there", () => {
   ])("%s: %j", (_, changes, work) => {
     const plan = planOf({ ...changes, opening: changes.opening ?? { side: 90 } });
     expect(plan.contents.work).toBe(work);
-    const codes = plan.cautions.map(({ code }) => code);
+    const codes = plan.hazards.map(({ code }) => code);
     // So small a panel is held by a short edge, and large ones leave the gauge's guide.
     expect(codes.includes("panel-gauge")).toBe(work === "sawn");
   });
@@ -59,9 +59,9 @@ describe("what goes in is sawn, cut by a glazier, or not there", () => {
 describe("art that touches glass", () => {
   const layer = (name: string): ContentsLayer => ({ name, thickness: 1 });
   test.each(["print", "Photograph", "watercolors", "tide chart", "oil on canvas", "art"])("is noted for %s", (name) => {
-    const [caution] = raised({ contents: [glass, layer(name)] }, "art-on-glass");
-    expect(caution).toMatchObject({ severity: "note" });
-    expect(caution!.sentence).toContain(`"${name}" lies against glass`);
+    const [hazard] = raised({ contents: [glass, layer(name)] }, "art-on-glass");
+    expect(hazard).toMatchObject({ signal: "note" });
+    expect(hazard!.sentence).toContain(`"${name}" lies against glass`);
     expect(raised({ contents: [glass, layer("mat"), layer(name)] }, "art-on-glass")).toEqual([]);
     expect(raised({ contents: [layer("window mount"), layer(name), glass] }, "art-on-glass")).toHaveLength(1);
   });
@@ -92,10 +92,10 @@ describe("at the saw", () => {
       for (const saw of [tableSaw(), miterSaw()]) {
         const plan = planOf({ slope, saw, lay: "flat" });
         const under = plan.cutting.lay!.first.underBlade;
-        const [caution] = plan.cautions.filter(({ code }) => code === "trapped-under-bevel");
+        const [hazard] = plan.hazards.filter(({ code }) => code === "trapped-under-bevel");
         found.add(under);
-        expect(caution!.severity).toBe(under === "offcut" ? "care" : "danger");
-        expect(caution!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
+        expect(hazard!.signal).toBe(under === "offcut" ? "care" : "danger");
+        expect(hazard!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
       }
     }
     expect([...found].sort()).toEqual(["kept", "offcut"]);
@@ -115,7 +115,7 @@ describe("at the saw", () => {
 
   test("a cradle is warned of where the section is not known too, which it is then said to be", () => {
     const propped = { ...LEVEL, slope: 30, lay: "propped" } as Partial<FrameBrief>;
-    expect(raised(propped, "fasteners")).toMatchObject([{ severity: "danger", numbers: {} }]);
+    expect(raised(propped, "fasteners")).toMatchObject([{ signal: "danger", numbers: {} }]);
     expect(raised(propped, "tip")[0]!.sentence).toMatch(/^With level measures alone it is not known whether/);
     expect(raised({ ...propped, lay: "flat" }, "fasteners")).toEqual([]);
     expect(raised({ ...propped, lay: "flat" }, "tip")).toEqual([]);
@@ -135,7 +135,7 @@ describe("a saw that does not reach", () => {
     const low = { saw: tableSaw({ depth: 30 }) };
     const plan = planOf({ ...low, lay: "inner-down" });
     expect(plan.cutting.lay).toBeNull();
-    expect(plan.cautions[0]).toMatchObject({
+    expect(plan.hazards[0]).toMatchObject({
       code: "capacity",
       sentence:
         "The stick can't be cut in the lay that is asked for. The stick stands higher in this lay than the blade reaches at this bevel. The stick tips over in this lay: its center of gravity is not above what it rests on. It can be cut flat on its back.",
@@ -148,23 +148,23 @@ describe("a saw that does not reach", () => {
       kinds: { height: "length", depth: "length", miter: "angle", bevel: "angle" },
     });
     const none = planOf({ saw: tableSaw({ depth: 5 }) });
-    expect(none.cautions[0]!.sentence).toBe(
+    expect(none.hazards[0]!.sentence).toBe(
       "No lay of the stick suits this saw. The stick stands higher in this lay than the blade reaches at this bevel.",
     );
-    expect(none.cautions[0]!.numbers).toMatchObject({ height: 19, depth: 5 });
+    expect(none.hazards[0]!.numbers).toMatchObject({ height: 19, depth: 5 });
   });
 
   test("is said to with the depth that it has at that bevel", () => {
     const { slope, saw } = { slope: 30, saw: tableSaw({ depth: 30, depthAt45: 16 }) };
-    const [caution] = planOf({ slope, saw, lay: "flat" }).cautions;
-    expect(caution).toMatchObject({ code: "capacity", numbers: { height: 19, depth: 16 } });
+    const [hazard] = planOf({ slope, saw, lay: "flat" }).hazards;
+    expect(hazard).toMatchObject({ code: "capacity", numbers: { height: 19, depth: 16 } });
     const steep = planOf({ slope, saw: tableSaw({ depth: 19.5 }), lay: "flat" });
     const { bevel } = steep.cutting.lays[0]!;
-    expect(steep.cautions[0]!.numbers).toMatchObject({ height: 19, depth: 19.5 * Math.cos((bevel * Math.PI) / 180) });
+    expect(steep.hazards[0]!.numbers).toMatchObject({ height: 19, depth: 19.5 * Math.cos((bevel * Math.PI) / 180) });
   });
 
   test("is no reason to hold back what concerns the pieces", () => {
-    const codes = planOf({ sides: 12, opening: { side: 60 }, saw: tableSaw({ depth: 5 }) }).cautions.map(
+    const codes = planOf({ sides: 12, opening: { side: 60 }, saw: tableSaw({ depth: 5 }) }).hazards.map(
       ({ code }) => code,
     );
     expect(codes).toEqual(
@@ -173,30 +173,30 @@ describe("a saw that does not reach", () => {
   });
 });
 
-describe("a caution in words", () => {
+describe("a hazard in words", () => {
   const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: String };
-  const [caution] = planOf({ opening: { side: 100 } }).cautions;
+  const [hazard] = planOf({ opening: { side: 100 } }).hazards;
 
   test("has its numbers in the reader's units, finely where rounding would lose what they say", () => {
-    const [first, limit] = [caution!.numbers["length"]!, caution!.numbers["limit"]!];
-    expect(describeCaution(caution!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
-    const gap = { ...caution!, numbers: { gap: 0.3, limit: 0.25 }, kinds: { gap: "length", limit: "length" } } as const;
+    const [first, limit] = [hazard!.numbers["length"]!, hazard!.numbers["limit"]!];
+    expect(describeHazard(hazard!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
+    const gap = { ...hazard!, numbers: { gap: 0.3, limit: 0.25 }, kinds: { gap: "length", limit: "length" } } as const;
     const small = (value: number): string => `${value.toFixed(2)} mm`;
-    expect(describeCaution(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
-    expect(describeCaution(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");
+    expect(describeHazard(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
+    expect(describeHazard(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");
   });
 
   test.each<[string, unknown, string]>([
-    ["nothing", null, "Expected `caution` to be an object, got null"],
-    ["no numbers", { ...caution!, numbers: 3 }, "Expected `caution.numbers` to be an object, got 3 (number)"],
-    ["no words", { numbers: {}, kinds: {} }, "Expected `caution.code` to be a string that is not empty, got undefined"],
+    ["nothing", null, "Expected `hazard` to be an object, got null"],
+    ["no numbers", { ...hazard!, numbers: 3 }, "Expected `hazard.numbers` to be an object, got 3 (number)"],
+    ["no words", { numbers: {}, kinds: {} }, "Expected `hazard.code` to be a string that is not empty, got undefined"],
     [
-      "another severity",
-      { ...caution!, severity: "dire" },
-      'Expected `caution.severity` to be one of "note", "care", "danger", got "dire" (string)',
+      "another signal",
+      { ...hazard!, signal: "dire" },
+      'Expected `hazard.signal` to be one of "note", "care", "danger", got "dire" (string)',
     ],
   ])("is refused for %s", (_, given, message) => {
-    expect(() => describeCaution(given as never, words)).toThrow(message);
+    expect(() => describeHazard(given as never, words)).toThrow(message);
   });
 });
 
@@ -204,7 +204,7 @@ describe("in the rabbet", () => {
   test("what can't be held is said to, with what to change", () => {
     expect(raised({ slope: 70, contents: [board] }, "seat")).toMatchObject([
       {
-        severity: "danger",
+        signal: "danger",
         sentence:
           "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents. Choose another rabbet, slope or molding before you cut.",
         numbers: { slope: 70 },
@@ -213,7 +213,7 @@ describe("in the rabbet", () => {
     ]);
     expect(raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "seat")).toMatchObject([
       {
-        severity: "danger",
+        signal: "danger",
         sentence: "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
         numbers: { clearance: 20 },
         source: "geometry of the opening",
@@ -224,9 +224,9 @@ describe("in the rabbet", () => {
   test("little to bear on endangers where it holds glass", () => {
     const narrow = { profile: molding({ width: 50, thickness: 20, rabbet: { width: 4, depth: 9 } }), clearance: 2 };
     expect(raised({ ...narrow, contents: [board] }, "seat")).toMatchObject([
-      { severity: "care", numbers: { lap: 2, limit: 3 } },
+      { signal: "care", numbers: { lap: 2, limit: 3 } },
     ]);
-    expect(raised({ ...narrow, contents: [glass] }, "seat")[0]).toMatchObject({ severity: "danger" });
+    expect(raised({ ...narrow, contents: [glass] }, "seat")[0]).toMatchObject({ signal: "danger" });
   });
 
   test("it is said what level measures do not tell", () => {
@@ -241,8 +241,8 @@ describe("in the rabbet", () => {
   test("a hair too little room is a note, and more is not", () => {
     const acrylic = { name: "sheet", thickness: 2, material: "acrylic" } as const;
     const needed = planOf({ contents: [acrylic], clearance: 1 }).contents.room[0]!.needed;
-    const severity = (short: number): string =>
-      raised({ contents: [acrylic], clearance: needed - short }, "panel-room")[0]!.severity;
-    expect([severity(0.05), severity(0.2)]).toEqual(["note", "care"]);
+    const signal = (short: number): string =>
+      raised({ contents: [acrylic], clearance: needed - short }, "panel-room")[0]!.signal;
+    expect([signal(0.05), signal(0.2)]).toEqual(["note", "care"]);
   });
 });

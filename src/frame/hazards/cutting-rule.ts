@@ -1,15 +1,15 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { CuttingPlan } from "../cutting-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import type { LayOption } from "../lay-option.js";
 import type { Saw } from "../../saw/index.js";
-import { makeCaution, type CautionNumbers } from "./make-caution.js";
+import { makeHazard, type HazardNumbers } from "./make-hazard.js";
 
-/** A caution and the steps of the plan on which it bears. */
-export interface StepCaution {
-  /** The caution. */
-  readonly caution: Caution;
+/** A hazard and the steps of the plan on which it bears. */
+export interface StepHazard {
+  /** The hazard. */
+  readonly hazard: Hazard;
   /** The steps, by their numbers; empty when it bears on the whole plan. */
   readonly steps: readonly number[];
 }
@@ -18,7 +18,7 @@ export interface StepCaution {
 export interface PieceSituation {
   /** The frame. */
   readonly geometry: FrameGeometry;
-  /** How it is cut, so far without cautions. */
+  /** How it is cut, so far without hazards. */
   readonly plan: CuttingPlan;
   /** Unit of the lengths. */
   readonly unit: LengthUnit;
@@ -36,11 +36,11 @@ export interface Situation extends PieceSituation {
   readonly option: LayOption;
 }
 
-/** A rule: the caution that it raises, or none. */
-export type CuttingRule = (situation: Situation) => StepCaution | null;
+/** A rule: the hazard that it raises, or none. */
+export type CuttingRule = (situation: Situation) => StepHazard | null;
 
 /** A rule that needs no lay. */
-export type PieceRule = (situation: PieceSituation) => StepCaution | null;
+export type PieceRule = (situation: PieceSituation) => StepHazard | null;
 
 /**
  * What to call the fence that a stick lies at, where a saw has two.
@@ -53,21 +53,21 @@ export function fenceOf(saw: Saw): string {
 }
 
 /**
- * A caution that bears on steps.
+ * A hazard that bears on steps.
  *
  * @param code - which rule raised it
- * @param severity - how much it weighs
+ * @param signal - how much it weighs
  * @param steps - the steps, by their numbers
  * @param sentence - one or two sentences for people
  * @param quantities - the numbers that raised it, by what they are
- * @returns the caution and the steps
+ * @returns the hazard and the steps
  */
 export function raise(
   code: string,
-  severity: Caution["severity"],
+  signal: Hazard["signal"],
   steps: readonly number[],
   sentence: string,
-  quantities: CautionNumbers = {},
-): StepCaution {
-  return { caution: makeCaution(code, severity, sentence, quantities), steps };
+  quantities: HazardNumbers = {},
+): StepHazard {
+  return { hazard: makeHazard(code, signal, sentence, quantities), steps };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { planFrame, type ContentsLayer, type ProfileBrief } from "miterwright/frame";
-import type { Caution } from "miterwright/errors";
+import type { Hazard } from "miterwright/errors";
 import { molding } from "miterwright/profile";
 import { plain, rabbeted } from "./briefs.js";
 
@@ -9,14 +9,14 @@ const acrylic: ContentsLayer = { name: "sheet", thickness: 2, material: "acrylic
 /** Wood whose density at the moisture of the shop is known: nothing of it moves. */
 const still = { radial: 0, tangential: 0, specificGravity: 0.6 };
 
-function cautionsOf(changes: Partial<ProfileBrief>): readonly Caution[] {
+function hazardsOf(changes: Partial<ProfileBrief>): readonly Hazard[] {
   return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, species: still, ...changes } as ProfileBrief)
-    .cautions;
+    .hazards;
 }
 
-/** The caution of a code whose sentence begins so. */
-function find(changes: Partial<ProfileBrief>, code: string, sentence: RegExp): Caution | undefined {
-  return cautionsOf(changes).find((caution) => caution.code === code && sentence.test(caution.sentence));
+/** The hazard of a code whose sentence begins so. */
+function find(changes: Partial<ProfileBrief>, code: string, sentence: RegExp): Hazard | undefined {
+  return hazardsOf(changes).find((hazard) => hazard.code === code && sentence.test(hazard.sentence));
 }
 
 const board = (thickness: number): ContentsLayer => ({ name: "board", thickness, material: { density: 700 } });
@@ -97,9 +97,9 @@ describe("the numbers", () => {
       opening: { side: 400 },
       hanging: { by: "wire", extraMass: 26 },
     });
-    const heavy = plan.cautions.find(({ code }) => code === "heavy");
+    const heavy = plan.hazards.find(({ code }) => code === "heavy");
     expect(heavy).toMatchObject({
-      severity: "danger",
+      signal: "danger",
       numbers: { mass: 26, limit: 25 },
       kinds: { mass: "mass", limit: "mass" },
     });
@@ -113,7 +113,7 @@ describe("the numbers", () => {
       contents: [pane, acrylic, { ...pane, thickness: 3 }],
     });
     const area = plan.contents.panel!.area / 1e6;
-    const glass = plan.cautions.find(({ code }) => code === "glass")!;
+    const glass = plan.hazards.find(({ code }) => code === "glass")!;
     expect(glass.numbers["mass"]).toBeCloseTo(2.5 * 5 * area, 12);
   });
 
@@ -125,15 +125,15 @@ describe("the numbers", () => {
   });
 
   test("of the stack name the tolerance's source where it decides", () => {
-    const caution = find({ contents: [pane, board(6)] }, "seat", /just room/)!;
-    expect(caution).toMatchObject({ severity: "note", source: "EN 572-2 (values from memory)" });
-    expect(caution.numbers["left"]).toBeCloseTo(2.8, 12);
+    const hazard = find({ contents: [pane, board(6)] }, "seat", /just room/)!;
+    expect(hazard).toMatchObject({ signal: "note", source: "EN 572-2 (values from memory)" });
+    expect(hazard.numbers["left"]).toBeCloseTo(2.8, 12);
   });
 });
 
 test("limits have the same scale in every unit", () => {
   const inch = 25.4;
-  const cautions = planFrame({
+  const hazards = planFrame({
     sides: 6,
     unit: "in",
     profile: molding({ width: 52 / inch, thickness: 19 / inch, rabbet: { width: 9 / inch, depth: 11 / inch } }),
@@ -141,8 +141,8 @@ test("limits have the same scale in every unit", () => {
     species: still,
     contents: [{ ...pane, thickness: 2 / inch }],
     hanging: { by: "wire", screwDepth: 18 / inch },
-  }).cautions;
-  const sentences = cautions.map(({ sentence }) => sentence).join("\n");
+  }).hazards;
+  const sentences = hazards.map(({ sentence }) => sentence).join("\n");
   expect(sentences).toMatch(/The pane is large/);
   expect(sentences).toMatch(/leave little wood/);
   expect(sentences).not.toMatch(/narrower/);

@@ -9,7 +9,7 @@ import { depthAt } from "../lay-option.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { usualDepth } from "../usual-lengths.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
-import { fenceOf, raise, type CuttingRule, type PieceRule, type StepCaution } from "./cutting-rule.js";
+import { fenceOf, raise, type CuttingRule, type PieceRule, type StepHazard } from "./cutting-rule.js";
 import { feather } from "./feather.js";
 import { reach } from "./reach.js";
 
@@ -154,7 +154,7 @@ const RULES: readonly CuttingRule[] = [
 ];
 
 /** No lay suits the saw, or not the one that was asked for; by whose fault in a lay that is not possible. */
-function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepCaution {
+function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepHazard {
   const asked = lay === undefined ? undefined : lays.find((option) => option.lay === lay);
   const { first, obstacles, size, bevel } = asked ?? lays[0]!;
   const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
@@ -176,22 +176,22 @@ function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepCautio
 }
 
 /**
- * The cautions that come with cutting a frame's sticks.
+ * The hazards that come with cutting a frame's sticks.
  *
  * @param geometry - the frame
- * @param plan - how it is cut, so far without cautions
+ * @param plan - how it is cut, so far without hazards
  * @param unit - unit of the lengths
  * @param gap - the gap accepted at the last joint
  * @param lay - the lay that is asked for, if one is
- * @returns the cautions, each with the steps on which it bears
+ * @returns the hazards, each with the steps on which it bears
  */
-export function cuttingCautions(
+export function cuttingHazards(
   geometry: FrameGeometry,
   plan: CuttingPlan,
   unit: LengthUnit,
   gap: number,
   lay: Lay | undefined,
-): StepCaution[] {
+): StepHazard[] {
   const option = plan.lay;
   const cutSteps = plan.operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step);
   const pieces = { geometry, plan, unit, gap, cutSteps, lastStep: plan.operations.length };

@@ -1,9 +1,9 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { FrameHanging, HangerSeat, HangingWire, HungFrame } from "../hanging/frame-hanging.js";
 import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** Below this angle each half of a wire pulls more than the whole frame weighs, in degrees: 1 / (2 sin 30°) is 1. */
 const FLAT_WIRE: number = 30;
@@ -12,64 +12,64 @@ const LEAST_SURFACE: RoundLength = { millimeters: 10, inches: 0.375 };
 /** A hanger on a surface that leans more than this is pulled askew, in degrees; common practice, no printed source. */
 const LEANING: number = 10;
 
-function seatCautions(seat: HangerSeat, unit: LengthUnit): Caution[] {
+function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
   const { screwDepth, screwFits, wood, deepest, width, lean } = seat;
-  const cautions: Caution[] = [];
+  const hazards: Hazard[] = [];
   if (screwFits === false && screwDepth !== null) {
     const sentence =
       screwDepth < wood
         ? "The hangers' screws leave little wood before their points and can split it or push it out of the face: use shorter ones."
         : "The hangers' screws are longer than the wood is thick where they go in, and come out at the other side: use shorter ones.";
-    cautions.push(makeCaution("hanging", "care", sentence, { length: { screw: screwDepth, wood, deepest } }));
+    hazards.push(makeHazard("hanging", "care", sentence, { length: { screw: screwDepth, wood, deepest } }));
   }
   const limit = ruleLength(LEAST_SURFACE, unit);
   if (width < limit) {
     const sentence =
       "The surface that the hangers are screwed to is narrower than most hangers, and thin wood splits: use narrow ones and drill for the screws, or screw a strip across.";
-    cautions.push(makeCaution("hanging", "care", sentence, { length: { width, limit } }));
+    hazards.push(makeHazard("hanging", "care", sentence, { length: { width, limit } }));
   }
   if (Math.abs(lean) > LEANING) {
     const sentence =
       "The hangers do not lie flat to the wall but on a surface that leans: put wedges under them so that the pull does not pry them off, and check that the frame's back still touches the wall.";
-    cautions.push(makeCaution("hanging", "note", sentence, { angle: { lean, limit: LEANING } }));
+    hazards.push(makeHazard("hanging", "note", sentence, { angle: { lean, limit: LEANING } }));
   }
-  return cautions;
+  return hazards;
 }
 
-function wireCautions({ angle, belowTop }: HangingWire, { share }: HungFrame["load"]): Caution[] {
-  const cautions: Caution[] = [];
+function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["load"]): Hazard[] {
+  const hazards: Hazard[] = [];
   if (angle < FLAT_WIRE) {
     const sentence =
       "The wire is so flat that each half of it pulls more than the whole frame weighs: leave it longer, or use two hooks.";
     const numbers = { angle: { angle, limit: FLAT_WIRE }, percent: { pull: 100 * share } };
-    cautions.push(makeCaution("hanging", "care", sentence, numbers, "equilibrium of the wire"));
+    hazards.push(makeHazard("hanging", "care", sentence, numbers, "equilibrium of the wire"));
   }
   if (belowTop < 0) {
     const sentence = "At this angle the hook shows above the frame: use a flatter wire or two hooks.";
-    cautions.push(makeCaution("hanging", "note", sentence, { length: { above: -belowTop } }, "geometry of the wire"));
+    hazards.push(makeHazard("hanging", "note", sentence, { length: { above: -belowTop } }, "geometry of the wire"));
   }
-  return cautions;
+  return hazards;
 }
 
 /**
- * The cautions of hanging.
+ * The hazards of hanging.
  *
  * @param hanging - how the frame hangs; `null` where it does not
  * @param unit - unit of the lengths
- * @returns the cautions
+ * @returns the hazards
  */
-export function hangingCautions(hanging: FrameHanging | null, unit: LengthUnit): Caution[] {
+export function hangingHazards(hanging: FrameHanging | null, unit: LengthUnit): Hazard[] {
   if (hanging === null) return [];
-  if (!hanging.possible) return [makeCaution("hanging", "care", hanging.why, {}, "geometry of the section")];
+  if (!hanging.possible) return [makeHazard("hanging", "care", hanging.why, {}, "geometry of the section")];
   const { seat, wire, load } = hanging;
-  const cautions = [
-    ...(seat === null ? [] : seatCautions(seat, unit)),
-    ...(wire === null ? [] : wireCautions(wire, load)),
+  const hazards = [
+    ...(seat === null ? [] : seatHazards(seat, unit)),
+    ...(wire === null ? [] : wireHazards(wire, load)),
   ];
   if (!load.complete) {
     const sentence =
       "Not all that hangs has a known mass: weigh the finished frame before you choose wire, hangers and hooks.";
-    cautions.push(makeCaution("hanging", "note", sentence));
+    hazards.push(makeHazard("hanging", "note", sentence));
   }
-  return cautions;
+  return hazards;
 }

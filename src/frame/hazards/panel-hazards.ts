@@ -1,10 +1,10 @@
-import type { Caution } from "../../core/caution.js";
+import type { Hazard } from "../../core/hazard.js";
 import type { PanelPlan } from "../../panel/index.js";
 import { workAtGauge } from "../../panel/work-at-gauge.js";
 import type { FilledBrief } from "../brief.js";
 import type { RoundLength } from "../round-length.js";
 import { ruleLength } from "./common-practice.js";
-import { makeCaution } from "./make-caution.js";
+import { makeHazard } from "./make-hazard.js";
 
 /** Deeper work takes the gauge off the front of most tables before the cut begins; common practice, no printed source. */
 const GAUGE_REACH: RoundLength = { millimeters: 300, inches: 12 };
@@ -19,44 +19,44 @@ const PUSH_STICK: RoundLength = { millimeters: 450, inches: 18 };
 const PUSH_STICK_SOURCE: string =
   "HSE, Woodworking Information Sheet 16, Circular saw benches, as a contractor's safety standard restates it; the narrowest width is common practice";
 
-function gaugeCautions(panel: PanelPlan, brief: FilledBrief): Caution[] {
+function gaugeHazards(panel: PanelPlan, brief: FilledBrief): Hazard[] {
   const work = workAtGauge(panel);
   if (work.length === 0) return [];
-  const cautions: Caution[] = [];
+  const hazards: Hazard[] = [];
   const depth = Math.max(...work.map((one) => one.depth));
   const reach = brief.saw.gaugeReach ?? ruleLength(GAUGE_REACH, brief.unit);
   if (depth > reach) {
     const sentence =
       "The panel is deep at the gauge, which then stands off the front of the table when the cut begins: cut it on a sled with a fence of its own, or with a guided saw along a straightedge.";
-    cautions.push(makeCaution("panel-gauge", "care", sentence, { length: { depth, limit: reach } }));
+    hazards.push(makeHazard("panel-gauge", "care", sentence, { length: { depth, limit: reach } }));
   }
   const bearing = Math.min(...work.map((one) => one.bearing));
   const limit = ruleLength(SHORT_BEARING, brief.unit);
   if (bearing < limit) {
     const sentence =
       "The panel bears on the gauge with a short edge, and holding it brings hands to the blade: clamp it to a sled, or cut it by hand.";
-    cautions.push(makeCaution("panel-gauge", "danger", sentence, { length: { bearing, limit } }));
+    hazards.push(makeHazard("panel-gauge", "danger", sentence, { length: { bearing, limit } }));
   }
-  return cautions;
+  return hazards;
 }
 
-function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Caution[] {
+function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Hazard[] {
   const width = Math.min(blank.width, blank.height);
   const limit = ruleLength(NARROW_RIP, unit);
   if (width >= limit) return [];
   const sentence =
     "The panel's blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands at least as far from the front of the blade as that stretch is long.";
   const numbers = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
-  return [makeCaution("narrow-rip", "danger", sentence, { length: numbers }, PUSH_STICK_SOURCE)];
+  return [makeHazard("narrow-rip", "danger", sentence, { length: numbers }, PUSH_STICK_SOURCE)];
 }
 
 /**
- * The cautions of cutting the panel.
+ * The hazards of cutting the panel.
  *
  * @param panel - how it is cut; absent where there is none, or none is sawn
  * @param brief - the filled brief
- * @returns the cautions
+ * @returns the hazards
  */
-export function panelCautions(panel: PanelPlan | undefined, brief: FilledBrief): Caution[] {
-  return panel === undefined ? [] : [...gaugeCautions(panel, brief), ...narrowRip(panel, brief)];
+export function panelHazards(panel: PanelPlan | undefined, brief: FilledBrief): Hazard[] {
+  return panel === undefined ? [] : [...gaugeHazards(panel, brief), ...narrowRip(panel, brief)];
 }

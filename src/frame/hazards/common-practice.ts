@@ -10,7 +10,7 @@ export const HAND_HELD: RoundLength = { millimeters: 300, inches: 12 };
 export const HELD_DOWN: RoundLength = { millimeters: 150, inches: 6 };
 
 /**
- * The length at which a caution's rule sets in, in the plan's unit.
+ * The length at which a hazard's rule sets in, in the plan's unit.
  *
  * @param rule - the rule's length, round in either system
  * @param unit - the plan's unit
