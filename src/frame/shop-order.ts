@@ -2,7 +2,7 @@ import { checkNumber, checkObject } from "../core/check.js";
 import { plainCopy } from "../core/plain-copy.js";
 import type { Saw } from "../saw/index.js";
 import { orderVisits, type OrderedRun } from "./shop/order-visits.js";
-import { settingBlocks, type SettingVisit, type ShopTask } from "./shop/setting-blocks.js";
+import { setUpBlocks, type SettingVisit, type ShopTask } from "./shop/set-up-blocks.js";
 import { sharedSettings } from "./shop/shared-settings.js";
 import { readJobs, type ShopJob } from "./shop/shop-jobs.js";
 import type {
@@ -29,7 +29,7 @@ function visitsOn(saw: Saw, jobs: readonly ShopJob[], tolerance: number): Ordere
   });
   const square: SettingVisit[] =
     crosscuts.length === 0 ? [] : [{ setting: settingOf(crosscuts[0]!.operation), tasks: crosscuts }];
-  const blocks = settingBlocks(
+  const blocks = setUpBlocks(
     jobs.map((job) => ({
       job,
       first: settingOf(job.operations.first),

@@ -1,4 +1,4 @@
-import type { SettingBlock, SettingVisit, VisitRun } from "./setting-blocks.js";
+import type { SetUpBlock, SettingVisit, VisitRun } from "./set-up-blocks.js";
 
 /** Visits in their final order, once or several times over. */
 export interface OrderedRun {
@@ -12,8 +12,8 @@ const bevelOf = (visit: SettingVisit): string => visit.setting.bevelKey;
 const miterOf = (visit: SettingVisit): string => visit.setting.miterKey;
 
 /** The settings with which something may be begun, or ended. */
-const entries = (block: SettingBlock): readonly SettingVisit[] => block[0]!.stages[0]!;
-const exits = (block: SettingBlock): readonly SettingVisit[] => block.at(-1)!.stages.at(-1)!;
+const entries = (block: SetUpBlock): readonly SettingVisit[] => block[0]!.stages[0]!;
+const exits = (block: SetUpBlock): readonly SettingVisit[] => block.at(-1)!.stages.at(-1)!;
 
 /** Orders visits at one bevel: first the miter that is set already, last one that can stay set afterwards. */
 function orderStage(
@@ -29,11 +29,7 @@ function orderStage(
   return [...visits].sort((a, b) => rank(a) - rank(b) || leans(a) - leans(b));
 }
 
-function orderBlock(
-  block: SettingBlock,
-  before: SettingVisit | null,
-  afterBlock: readonly SettingVisit[],
-): OrderedRun[] {
+function orderBlock(block: SetUpBlock, before: SettingVisit | null, afterBlock: readonly SettingVisit[]): OrderedRun[] {
   let last = before;
   const stages = block.flatMap((run) => run.stages);
   let index = 0;
@@ -50,7 +46,7 @@ function orderBlock(
 }
 
 /** How much has to be set to begin a block: nothing of the bevel before nothing of the miter, then the smaller angles first. */
-function effort(block: SettingBlock, last: SettingVisit | null, others: readonly SettingBlock[]): number[] {
+function effort(block: SetUpBlock, last: SettingVisit | null, others: readonly SetUpBlock[]): number[] {
   const start = entries(block);
   const { bevel, miter } = start[0]!.setting;
   const sameBevel = last !== null && bevelOf(start[0]!) === bevelOf(last);
@@ -73,7 +69,7 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
 }
 
 /** Puts blocks in order, always with the one that takes the least effort next; the first may be given. */
-function arrange(blocks: readonly SettingBlock[], before: SettingVisit | null, first: number | null): OrderedRun[] {
+function arrange(blocks: readonly SetUpBlock[], before: SettingVisit | null, first: number | null): OrderedRun[] {
   const waiting = [...blocks];
   const runs: OrderedRun[] = [];
   let last = before;
@@ -108,7 +104,7 @@ function costOf(runs: readonly OrderedRun[], before: SettingVisit | null): numbe
 const TRIED_AS_FIRST: number = 40;
 
 /**
- * Puts blocks of settings in order so that little is set anew: all of one bevel together, and from one bevel to the next with the miter left as it is
+ * Puts set-up blocks in order so that little is set anew: all of one bevel together, and from one bevel to the next with the miter left as it is
  * where that is possible. Upright blades come first, then smaller bevels.
  *
  * Every block is tried as the first, and each time followed by the one that takes the least effort next. No block is begun before another is finished.
@@ -117,7 +113,7 @@ const TRIED_AS_FIRST: number = 40;
  * @param before - the visit before the first block; `null` for none
  * @returns the visits in order
  */
-export function orderVisits(blocks: readonly SettingBlock[], before: SettingVisit | null): OrderedRun[] {
+export function orderVisits(blocks: readonly SetUpBlock[], before: SettingVisit | null): OrderedRun[] {
   let best = arrange(blocks, before, null);
   let least = costOf(best, before);
   for (let first = 0; blocks.length <= TRIED_AS_FIRST && first < blocks.length; first += 1) {

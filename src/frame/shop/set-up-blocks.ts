@@ -30,7 +30,7 @@ export interface VisitRun {
 }
 
 /** Settings that depend on each other, and on no others: those of both ends of the same sticks. */
-export type SettingBlock = readonly VisitRun[];
+export type SetUpBlock = readonly VisitRun[];
 
 /** A job with the settings of its two ends. */
 export interface SetJob {
@@ -147,7 +147,7 @@ function groupBy<T>(items: readonly T[], key: (item: T) => string): T[][] {
 }
 
 /**
- * Makes the blocks of settings of the jobs on one saw, each with the fewest visits, and among these with the fewest changes of bevel.
+ * Makes the set-up blocks of the jobs on one saw, each with the fewest visits, and among these with the fewest changes of bevel.
  *
  * The two ends of a stick take two settings in turn, for pieces cut on the stick as many times as there are pieces. All jobs with the same two settings are
  * served by one row in which they alternate. Where the blade goes to the other hand for the second end, all rows with the same two bevels are laid side by
@@ -156,7 +156,7 @@ function groupBy<T>(items: readonly T[], key: (item: T) => string): T[][] {
  * @param jobs - the jobs with their settings
  * @returns the blocks
  */
-export function settingBlocks(jobs: readonly SetJob[]): SettingBlock[] {
+export function setUpBlocks(jobs: readonly SetJob[]): SetUpBlock[] {
   const unordered = (a: string, b: string): string => (a <= b ? `${a}|${b}` : `${b}|${a}`);
   const pairs = groupBy(jobs, ({ first, second }) => unordered(keyOf(first), keyOf(second))).map(pairOf);
   const blocks = groupBy(pairs, ({ settings: [a, b] }) =>
