@@ -55,7 +55,7 @@ export const stockFigure: Figure = defineFigure({
       kerf,
       keep: KEEP,
     };
-    const fit = fitStock(job, { workLimit: WORK });
+    const fit = fitStock(job, { stepLimit: WORK });
     return {
       svg: drawPlan(job, fit, reader),
       facts: [

@@ -33,7 +33,7 @@ function fitMolding({ name, stick }: Molding, jobs: readonly PlannedJob[]): Mold
     return { pieces: pieces.map((piece) => ({ ...piece, id: job.name })), rest };
   });
   const job: StockJob = { ...own[0]!.rest, pieces: own.flatMap(({ pieces }) => pieces) };
-  const fit = fitStock(job, { workLimit: 1e6 });
+  const fit = fitStock(job, { stepLimit: 1e6 });
   const check = checkFit(job, fit);
   if (!check.ok) throw new Error(`The sticks of ${name} do not work out: ${JSON.stringify(check.faults)}`);
   return { molding: name, job, fit };

@@ -14,7 +14,7 @@ export function setValues(program: LinearProgram): void {
     for (let k = 0; k < n; k++) sum += inverse[row * n + k]! * rhs[k]!;
     values[row] = sum;
   }
-  program.work += n * n;
+  program.steps += n * n;
 }
 
 /**
@@ -45,7 +45,7 @@ export function priceRows(program: LinearProgram): void {
     if (cost === 0) continue;
     for (let k = 0; k < n; k++) duals[k] = duals[k]! + cost * inverse[row * n + k]!;
   }
-  program.work += n * n;
+  program.steps += n * n;
 }
 
 /**
@@ -82,7 +82,7 @@ export function restart(program: LinearProgram): void {
   }
   program.values.set(program.rhs);
   program.sinceFresh = 0;
-  program.work += n * n;
+  program.steps += n * n;
 }
 
 /**
@@ -127,8 +127,8 @@ export function* refresh(program: LinearProgram, budget: Budget): Steps<void> {
  * @returns whether the caller has to yield
  */
 export function countWork(program: LinearProgram, budget: Budget): boolean {
-  const steps = program.work;
-  program.work = 0;
+  const steps = program.steps;
+  program.steps = 0;
   return spend(budget, steps);
 }
 
@@ -160,7 +160,7 @@ export function pivot(
     const to = other * n;
     for (let k = 0; k < n; k++) inverse[to + k] = inverse[to + k]! - factor * inverse[start + k]!;
     values[other] = values[other]! - factor * step;
-    program.work += n;
+    program.steps += n;
   }
   values[row] = step;
   for (let k = 0; k < n; k++) duals[k] = duals[k]! + reduced * inverse[start + k]!;
@@ -178,7 +178,7 @@ export function pivot(
 export function directionOf(program: LinearProgram, variable: number, direction: Float64Array): void {
   const n = program.basis.length;
   for (let row = 0; row < n; row++) direction[row] = product(program, variable, program.inverse, row * n);
-  program.work += 4 * n;
+  program.steps += 4 * n;
 }
 
 /**

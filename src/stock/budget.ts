@@ -8,9 +8,9 @@ import type { StopReason } from "./stock-fit.js";
  */
 export interface Budget {
   /** Steps taken. */
-  work: number;
+  steps: number;
   /** Steps after which the search ends. */
-  readonly workLimit: number;
+  readonly stepLimit: number;
   /** Steps at which the search pauses next. */
   pauseAt: number;
   /** Why the search has to end. */
@@ -42,11 +42,11 @@ export const STEPS_BETWEEN_PAUSES = 100_000;
 /**
  * A budget.
  *
- * @param workLimit - steps after which the search ends
+ * @param stepLimit - steps after which the search ends
  * @returns the budget, nothing spent
  */
-export function makeBudget(workLimit: number): Budget {
-  return { work: 0, workLimit, pauseAt: Math.min(STEPS_BETWEEN_PAUSES, workLimit), stopped: undefined };
+export function makeBudget(stepLimit: number): Budget {
+  return { steps: 0, stepLimit, pauseAt: Math.min(STEPS_BETWEEN_PAUSES, stepLimit), stopped: undefined };
 }
 
 /**
@@ -57,10 +57,10 @@ export function makeBudget(workLimit: number): Budget {
  * @returns whether the caller has to yield, and then look whether the budget is spent
  */
 export function spend(budget: Budget, steps: number): boolean {
-  budget.work += steps;
-  if (budget.work < budget.pauseAt) return false;
-  const next = budget.work + STEPS_BETWEEN_PAUSES;
-  budget.pauseAt = budget.work < budget.workLimit ? Math.min(next, budget.workLimit) : next;
+  budget.steps += steps;
+  if (budget.steps < budget.pauseAt) return false;
+  const next = budget.steps + STEPS_BETWEEN_PAUSES;
+  budget.pauseAt = budget.steps < budget.stepLimit ? Math.min(next, budget.stepLimit) : next;
   return true;
 }
 
@@ -71,6 +71,6 @@ export function spend(budget: Budget, steps: number): boolean {
  * @returns true once a limit is reached
  */
 export function isSpent(budget: Budget): boolean {
-  if (budget.stopped === undefined && budget.work >= budget.workLimit) budget.stopped = "work";
+  if (budget.stopped === undefined && budget.steps >= budget.stepLimit) budget.stopped = "steps";
   return budget.stopped !== undefined;
 }

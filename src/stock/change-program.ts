@@ -36,7 +36,7 @@ export function makeProgram(
     values: new Float64Array(n),
     duals: new Float64Array(n),
     sinceFresh: 0,
-    work: 0,
+    steps: 0,
   };
   restart(program);
   setRhs(program, rhs);
@@ -107,6 +107,6 @@ export function setBarred(
     program.barred[column] = isBarred(column);
     program.costs[column] = program.barred[column]! ? 100 * program.penalty : cost(column);
   }
-  program.work += 10 * program.costs.length;
+  program.steps += 10 * program.costs.length;
   priceRows(program);
 }

@@ -229,7 +229,7 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
   const { job, report } = inspection;
   const { cost, shortage } = fit;
   const status = checkWord(fit.status, "fit.status", ["optimal", "feasible", "short"]);
-  if (fit.stopped !== undefined) checkWord(fit.stopped, "fit.stopped", ["time", "work", "asked"]);
+  if (fit.stopped !== undefined) checkWord(fit.stopped, "fit.stopped", ["time", "steps", "asked"]);
   if (shortage !== undefined) checkWord(shortage, "fit.shortage", ["proven", "not found"]);
   const bound = readNumber(fit.bound, "fit.bound");
   const short = unplaced.size > 0;

@@ -6,7 +6,7 @@ export interface CheckedOptions {
   /** Milliseconds, Infinity for no limit. */
   readonly timeLimit: number;
   /** Steps, Infinity for no limit. */
-  readonly workLimit: number;
+  readonly stepLimit: number;
   /** Called now and then. */
   readonly onProgress: ((progress: FitProgress) => unknown) | undefined;
 }
@@ -20,14 +20,14 @@ export interface CheckedOptions {
  * @throws {InputError} when one is unknown, of another type or below 0
  */
 export function checkOptions(value: FitOptions, others: readonly string[] = []): CheckedOptions {
-  const options = checkFields(value, "", ["timeLimit", "workLimit", "onProgress", ...others]);
-  const { workLimit = Infinity, timeLimit = options["workLimit"] === undefined ? 2000 : Infinity } = options;
+  const options = checkFields(value, "", ["timeLimit", "stepLimit", "onProgress", ...others]);
+  const { stepLimit = Infinity, timeLimit = options["stepLimit"] === undefined ? 2000 : Infinity } = options;
   const { onProgress } = value;
   if (onProgress !== undefined && typeof onProgress !== "function") {
     refuse("type", "onProgress", onProgress, "a function");
   }
   return {
-    workLimit: checkNumber(workLimit, "workLimit", 0, Infinity),
+    stepLimit: checkNumber(stepLimit, "stepLimit", 0, Infinity),
     timeLimit: checkNumber(timeLimit, "timeLimit", 0, Infinity),
     onProgress,
   };

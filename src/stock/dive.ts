@@ -36,7 +36,7 @@ export function* completeGreedily(dive: Dive, node: Subproblem): Steps<void> {
   const { problem } = master;
   for (const fill of [undefined, fillBySubsetSum]) {
     const rest = yield* fillGreedily(problem, node.demand, node.most, budget, fill);
-    budget.work += STEPS_OF_AN_OFFER * (node.fixed.length + rest.plan.length);
+    budget.steps += STEPS_OF_AN_OFFER * (node.fixed.length + rest.plan.length);
     offerRest(problem, incumbent, node, rest);
   }
 }

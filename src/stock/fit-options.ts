@@ -6,15 +6,15 @@ export interface FitProgress {
   readonly bound: number;
   /** How many pieces have no place in that plan. */
   readonly unplaced: number;
-  /** Steps taken so far, in the unit of `workLimit`. */
-  readonly work: number;
+  /** Steps taken so far, in the unit of `stepLimit`. */
+  readonly steps: number;
 }
 
 /** When a search has to end. */
 export interface FitOptions {
   /**
    * Milliseconds after which the best plan so far is returned, from 0. The search overruns it by a tenth of a second at
-   * most; a very large job is read, filled once and written whatever that takes. Default 2000, or none if `workLimit` is
+   * most; a very large job is read, filled once and written whatever that takes. Default 2000, or none if `stepLimit` is
    * given.
    */
   readonly timeLimit?: number | undefined;
@@ -23,7 +23,7 @@ export interface FitOptions {
    * after which the best plan so far is returned, from 0. Unlike `timeLimit` it gives the same plan on every machine.
    * Default none.
    */
-  readonly workLimit?: number | undefined;
+  readonly stepLimit?: number | undefined;
   /**
    * Called when something better is found, and after every million steps; answer "stop" to end the search. What it throws
    * passes through.

@@ -145,7 +145,7 @@ export function* fillGreedily(
     const spent = isSpent(budget);
     if (spent && !whole) return { plan, remaining };
     // The number of steps decides what is found, so it alone never makes a plan simpler.
-    const most = spent && budget.stopped !== "work" ? 1 : mostTried;
+    const most = spent && budget.stopped !== "steps" ? 1 : mostTried;
     let best: Pattern | undefined;
     let bestRate = Infinity;
     const open: number[] = [];

@@ -32,5 +32,5 @@ export interface LinearProgram {
   /** Pivots since the inverse was last computed afresh. */
   sinceFresh: number;
   /** Entries updated and not counted yet. */
-  work: number;
+  steps: number;
 }

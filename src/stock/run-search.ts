@@ -28,20 +28,20 @@ export function* runSearch(value: StockJob, options: CheckedOptions): Steps<Stoc
   const model = integerModel(yield* readJob(value));
   yield;
   const problem = yield* stateProblem(model);
-  const budget: Budget = makeBudget(options.workLimit);
+  const budget: Budget = makeBudget(options.stepLimit);
   const found = nothingFound(problem);
   let told = "";
   const report = (): void => {
     const { cost, remaining, whole } = found;
     const bound = whole ? Math.min(found.bound, cost) : found.bound;
-    const news = `${cost} ${bound} ${Math.floor(budget.work / STEPS_BETWEEN_REPORTS)}`;
+    const news = `${cost} ${bound} ${Math.floor(budget.steps / STEPS_BETWEEN_REPORTS)}`;
     if (news === told) return;
     told = news;
     const answer = options.onProgress?.({
       cost: fromGrid(cost, problem.costGrid),
       bound: fromGrid(bound, problem.costGrid),
       unplaced: sumOf(remaining),
-      work: budget.work,
+      steps: budget.steps,
     });
     if (answer === "stop") budget.stopped ??= "asked";
   };

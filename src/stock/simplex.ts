@@ -50,7 +50,7 @@ function* dualSteps(
         [entering, bestRatio, bestSize] = [variable, ratio, -alpha];
       }
     }
-    program.work += 8 * program.costs.length;
+    program.steps += 8 * program.costs.length;
     if (entering < 0) return "stuck";
     directionOf(program, entering, direction);
     const reduced = costOf(program, entering) - product(program, entering, program.duals, 0);
@@ -118,7 +118,7 @@ export function* solveProgram(program: LinearProgram, budget: Budget): Steps<Sol
       const reduced = costOf(program, variable) - product(program, variable, program.duals, 0);
       if (reduced < steepest) [entering, steepest] = [variable, reduced];
     }
-    program.work += 4 * program.costs.length;
+    program.steps += 4 * program.costs.length;
     if (entering < 0) return "solved";
     directionOf(program, entering, direction);
     let row = -1;

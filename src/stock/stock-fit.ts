@@ -87,4 +87,4 @@ export interface StockFit {
 }
 
 /** Why a search ended before its proof. */
-export type StopReason = "time" | "work" | "asked";
+export type StopReason = "time" | "steps" | "asked";

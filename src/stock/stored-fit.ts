@@ -20,7 +20,7 @@ const LAYOUT: Fields<StockLayout> = {
 };
 const PIECES: Fields<PieceCount> = { piece: text, count };
 const STICKS: Fields<StickCount> = { stick: text, count };
-const REASONS: Readonly<Record<StopReason, true>> = { time: true, work: true, asked: true };
+const REASONS: Readonly<Record<StopReason, true>> = { time: true, steps: true, asked: true };
 const FIT: Fields<StockFit> = {
   status: (value, path) => word(value, path, { optimal: true, feasible: true, short: true }),
   layouts: (value, path) => list(value, path, (layout, at) => record(layout, at, LAYOUT)),

@@ -157,6 +157,6 @@ export function listCases(): Case[] {
       cases.push({ kind: "cut", name: `${name}, step ${step}`, drawing: drawCut(plan, { step, ...WORDS }) });
   }
   for (const { name, job } of jobs())
-    cases.push({ kind: "stock", name, drawing: drawStock(job, fitStock(job, { workLimit: 1e5 }), WORDS) });
+    cases.push({ kind: "stock", name, drawing: drawStock(job, fitStock(job, { stepLimit: 1e5 }), WORDS) });
   return cases;
 }

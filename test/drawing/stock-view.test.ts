@@ -177,10 +177,10 @@ describe("what is too much to draw is counted", () => {
       sticks: [{ id: "larch", length: 50_000 }],
     });
     const many = names(20_000, (k) => `p${k}`);
-    const whole = readDrawing(drawStock(many, fitStock(many, { workLimit: 1e5 }), SHORT));
+    const whole = readDrawing(drawStock(many, fitStock(many, { stepLimit: 1e5 }), SHORT));
     expect(whole.texts.map(({ text }) => text).join(" ")).toContain("19976 other pieces");
     const long = names(3, (k) => `${k}${"x".repeat(1e6)}`);
-    expect(drawStock(long, fitStock(long, { workLimit: 1e5 }), SHORT).svg.length).toBeLessThan(20_000);
+    expect(drawStock(long, fitStock(long, { stepLimit: 1e5 }), SHORT).svg.length).toBeLessThan(20_000);
     const job: StockJob = { pieces: [{ id: "p", length: 10, count: 1e6 }], sticks: [{ id: "s", length: 10 }] };
     const layout = { stick: "s", times: 1, cuts: [{ piece: "p", start: 0, end: 10, count: 1 }], offcut: 0, kept: [] };
     const drawing = drawStock(job, { layouts: Array.from({ length: 100_000 }, () => layout) }, SHORT);

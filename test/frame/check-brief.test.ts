@@ -356,7 +356,7 @@ describe("checkBrief", () => {
     };
     expect(checkBrief(brief)).toEqual([]);
     const job: StockJob = { ...planFrame(brief).job!, keep: open, credit: open, resolution: open };
-    expect(fitStock(job, { timeLimit: open, workLimit: 1e6, onProgress: undefined }).status).toBe("optimal");
+    expect(fitStock(job, { timeLimit: open, stepLimit: 1e6, onProgress: undefined }).status).toBe("optimal");
     expect(
       checkBrief({ sides: 6, opening: { side: 300 }, measured: { levelWidth: 40, lap: open, depth: open } }),
     ).toEqual([]);

@@ -139,7 +139,7 @@ describe("roughs, taken off a stick in space", () => {
       const enough = stockJob(frame, { kerf: 3, rough, sticks: [{ id: "a", length: exact + 2 }] });
       const short = stockJob(frame, { kerf: 3, rough, sticks: [{ id: "a", length: exact - 2 }] });
       const sticksOf = (job: typeof enough): number =>
-        fitStock(job, { workLimit: 1e6 }).layouts.reduce((sum, { times }) => sum + times, 0);
+        fitStock(job, { stepLimit: 1e6 }).layouts.reduce((sum, { times }) => sum + times, 0);
       expect([sticksOf(enough), sticksOf(short)]).toEqual([1, 2]);
     }
   });

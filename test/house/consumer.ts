@@ -47,7 +47,7 @@ const wood: Wood = "white oak";
 const cut = { miter: 22.4, bevel: 0 };
 const cutStick: MeasuredStick = { length: 200, start: cut, end: cut };
 const job: StockJob = plan.job!;
-const fit: StockFit = fitStock(job, { workLimit: 10_000 });
+const fit: StockFit = fitStock(job, { stepLimit: 10_000 });
 
 const lengthsTable: Table = tabulateLengths(plan, {
   length: (value) => value.toFixed(1),

@@ -15,7 +15,7 @@ const contents = [
   { name: "tide chart", thickness: 0.5 },
 ];
 const tray = plan({ sides: 9, slope: 20, contents, clearance: 1, sticks: [{ id: "larch", length: 800 }] });
-const fit = fitStock(tray.job!, { workLimit: 1e5 });
+const fit = fitStock(tray.job!, { stepLimit: 1e5 });
 const html = shopSheet(tray, {
   ...SHORT,
   fit,
@@ -234,7 +234,7 @@ describe("the sheet says", () => {
 
   test("how often sticks are cut alike", () => {
     const short = plan({ sides: 9, slope: 20, sticks: [{ id: "larch", length: 420 }] });
-    const alike = fitStock(short.job!, { workLimit: 1e5 });
+    const alike = fitStock(short.job!, { stepLimit: 1e5 });
     expect(alike.layouts.map(({ times }) => times)).toEqual([3]);
     const rows = readSheet(shopSheet(short, { ...SHORT, fit: alike })).tables["Cut list"]!;
     expect(rows[1]!.slice(0, 3)).toEqual([
@@ -469,7 +469,7 @@ describe("text of the caller", () => {
       angle: (degrees) => `${worst}${degrees}`,
       title: worst,
       note: `${worst}\n${worst}`,
-      fit: fitStock(frame.job!, { workLimit: 1e5 }),
+      fit: fitStock(frame.job!, { stepLimit: 1e5 }),
     };
     const read = readSheet(shopSheet(frame, options));
     expect(read.elements.map(({ name }) => name)).not.toContain("script");

@@ -15,7 +15,7 @@ const job: StockJob = {
   trim: 1,
   keep: 10,
 };
-const fit = fitStock(job, { workLimit: 1e6 });
+const fit = fitStock(job, { stepLimit: 1e6 });
 
 /** The codes of the faults of a plan. */
 function codesOf(of: StockJob, plan: StockFit): FitFault["code"][] {
@@ -93,7 +93,7 @@ describe("checkFit", () => {
       kerf: 2,
     };
     const part = (n: number, start: number) => ({ piece: "front", part: n, start, end: start + 20, count: 1 });
-    const whole = fitStock(matched, { workLimit: 1e6 });
+    const whole = fitStock(matched, { stepLimit: 1e6 });
     expect(whole.layouts[0]!.cuts).toEqual([part(0, 0), part(1, 22), part(2, 44)]);
     const cutAs = (...parts: number[]): FitFault["code"][] =>
       codesOf(matched, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: parts.map((n, k) => part(n, 22 * k)) }] });
@@ -122,7 +122,7 @@ describe("checkFit", () => {
       sticks: [{ id: "s", length: 100 }],
       kerf: 2,
     };
-    const whole = fitStock(two, { workLimit: 1e6 });
+    const whole = fitStock(two, { stepLimit: 1e6 });
     const cutAs = (...ids: string[]): FitFault["code"][] => {
       const cuts = ids.map((piece, k) => ({ piece, part: k % 2, start: 22 * k, end: 22 * k + 20, count: 1 }));
       return codesOf(two, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts }] });
@@ -137,7 +137,7 @@ describe("checkFit", () => {
       sticks: [{ id: "s", length: 100, count: 1 }],
       kerf: 2,
     };
-    const whole = fitStock(matched, { workLimit: 1e6 });
+    const whole = fitStock(matched, { stepLimit: 1e6 });
     const apart = (from: number) => {
       const [first, second] = whole.layouts[0]!.cuts;
       const cuts = [first!, { ...second!, start: from, end: from + 20 }];
@@ -163,7 +163,7 @@ describe("checkFit", () => {
       sticks: [{ id: "s", length: 300 }],
       kerf: 4,
     };
-    const whole = fitStock(shared, { workLimit: 1e6 });
+    const whole = fitStock(shared, { stepLimit: 1e6 });
     const inRow = (from: number, ...ids: string[]): FitFault[] => {
       const cuts = ids.map((piece, k) => ({ piece, start: k * from, end: k * from + 50, count: 1 }));
       const check = checkFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts }] });
@@ -204,14 +204,14 @@ describe("checkFit", () => {
       pieces: [{ ...job.pieces[0]!, share: { key: "k", saving: 15 } }],
       sticks: [{ id: "s", length: 60 }],
     };
-    const touching = fitStock(half, { workLimit: 1e6 });
+    const touching = fitStock(half, { stepLimit: 1e6 });
     expect(touching.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 30, count: 3, pitch: 15 }]);
     expect(checkFit(half as StockJob, touching)).toEqual({ ok: true });
   });
 
   test("looks at every piece of a record", () => {
     const row: StockJob = { pieces: [{ id: "p", length: 10, count: 5 }], sticks: [{ id: "s", length: 70 }], kerf: 2 };
-    const whole = fitStock(row, { workLimit: 1e6 });
+    const whole = fitStock(row, { stepLimit: 1e6 });
     const cut = { piece: "p", start: 0, end: 10, count: 5, pitch: 12 };
     expect(whole.layouts).toEqual([{ stick: "s", times: 1, cuts: [cut], offcut: 10, kept: [] }]);
     const changed = (change: object, offcut = 10): FitFault["code"][] =>
@@ -230,7 +230,7 @@ describe("checkFit", () => {
       sticks: [{ id: "s", length: 70 }],
       kerf: 2,
     };
-    const plan = fitStock(runs, { workLimit: 1e6 });
+    const plan = fitStock(runs, { stepLimit: 1e6 });
     const [first, second] = plan.layouts[0]!.cuts;
     const withParts = (one: object, other: object): FitFault["code"][] =>
       codesOf(runs, {
@@ -294,7 +294,7 @@ describe("checkFit", () => {
       pieces: [4, 5, 6].map((length) => ({ id: `p${length}`, length, count: 2 })),
       sticks: [{ id: "s", length: 15, count: 2 }],
     };
-    const found = fitStock(tight, { workLimit: 1e6 });
+    const found = fitStock(tight, { stepLimit: 1e6 });
     expect(found.status).toBe("optimal");
     const none = {
       ...nothing,
@@ -316,7 +316,7 @@ describe("checkFit", () => {
       kerf,
       keep: 10,
     };
-    const plan = fitStock(odd, { workLimit: 1e6 });
+    const plan = fitStock(odd, { stepLimit: 1e6 });
     expect(plan.resolution).toBe(0.01);
     expect(codesOf(odd, plan)).toEqual([]);
     const [layout] = plan.layouts;
@@ -340,7 +340,7 @@ describe("checkFit", () => {
       [1e9, 1e-9],
     ] as const) {
       const many: StockJob = { pieces: [{ id: "p", length, count }], sticks: [{ id: "s", length: 1 }] };
-      const plan = fitStock(many, { workLimit: 1e6 });
+      const plan = fitStock(many, { stepLimit: 1e6 });
       expect(plan.layouts).toEqual([
         {
           stick: "s",
@@ -374,7 +374,7 @@ describe("checkFit", () => {
 
   test("sees a bound of a short plan that is above nothing, and words that say nothing", () => {
     const few: StockJob = { ...job, sticks: [{ id: "rack", length: 60, count: 1 }] };
-    const short = fitStock(few, { workLimit: 1e6 });
+    const short = fitStock(few, { stepLimit: 1e6 });
     expect(short).toMatchObject({ status: "short", bound: 0 });
     expect(checkFit(few, short)).toEqual({ ok: true });
     expect(checkFit(few, { ...short, bound: short.cost })).toMatchObject({ ok: false, faults: [{ code: "status" }] });
@@ -382,7 +382,7 @@ describe("checkFit", () => {
       'Expected `fit.shortage` to be one of "proven", "not found", got "perhaps" (string)',
     );
     expect(() => checkFit(job, { ...fit, stopped: "tired" as never })).toThrow(
-      'Expected `fit.stopped` to be one of "time", "work", "asked", got "tired" (string)',
+      'Expected `fit.stopped` to be one of "time", "steps", "asked", got "tired" (string)',
     );
   });
 
@@ -392,7 +392,7 @@ describe("checkFit", () => {
     // A stick with a defect is there once, unless more are said to be.
     const knotty = { id: "s", length: 50, defects: [{ start: 45, end: 46 }] };
     const pair: StockJob = { pieces: [{ id: "p", length: 40, count: 2 }], sticks: [{ ...knotty, count: 2 }] };
-    const twice = fitStock(pair, { workLimit: 1e6 });
+    const twice = fitStock(pair, { stepLimit: 1e6 });
     expect(codesOf(pair, twice)).toEqual([]);
     expect(codesOf({ ...pair, sticks: [knotty] }, twice)).toEqual(["limit"]);
   });

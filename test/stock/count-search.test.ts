@@ -34,7 +34,7 @@ describe("combinations of sticks", () => {
     let proven = 0;
     for (let seed = 1; seed <= 25; seed++) {
       const { job, cost } = planted(seed);
-      const fit = fitStock(job, { workLimit: 2e7 });
+      const fit = fitStock(job, { stepLimit: 2e7 });
       expect(checkFit(job, fit)).toEqual({ ok: true });
       expect(fit.bound).toBeLessThanOrEqual(cost);
       if (fit.status === "optimal") proven++;
@@ -45,10 +45,10 @@ describe("combinations of sticks", () => {
   test("two searches that branch in other orders agree on the cost", () => {
     for (const pricing of ["all by length", "priced"] as const) {
       for (const { job } of trade(pricing, 6)) {
-        const fit = fitStock(job, { workLimit: 1e8 });
+        const fit = fitStock(job, { stepLimit: 1e8 });
         const turned = fitStock(
           { ...job, pieces: [...job.pieces].reverse(), sticks: [...job.sticks].reverse() },
-          { workLimit: 1e8 },
+          { stepLimit: 1e8 },
         );
         expect([fit.status, turned.status]).toEqual(["optimal", "optimal"]);
         expect(turned.cost).toBe(fit.cost);

@@ -3,7 +3,7 @@ import { checkFit, fitStock, type StockCut, type StockFit, type StockJob } from 
 
 /** A plan that the verifier passed. */
 function fitted(job: StockJob): StockFit {
-  const fit = fitStock(job, { workLimit: 1e8 });
+  const fit = fitStock(job, { stepLimit: 1e8 });
   expect(checkFit(job, fit)).toEqual({ ok: true });
   return fit;
 }
@@ -176,13 +176,13 @@ describe("fitStock", () => {
     ];
     const credit = 0.695365811090621;
     const job = { pieces, sticks, credit, keep: 70 };
-    const fit = fitStock(job, { workLimit: 1e6 });
+    const fit = fitStock(job, { stepLimit: 1e6 });
     expect(checkFit(job, fit)).toEqual({ ok: true });
     expect(fit.bound <= fit.cost && fit.bound > 0.9 * fit.cost).toBe(true);
     // Whatever the last digits of the price are, a bound that is not reached lies below the cost.
     for (let k = -5; k <= 5; k++) {
       const near = { ...job, sticks: [{ ...sticks[0]!, cost: 161 * credit * (1 + k * 1e-15) }, sticks[1]!] };
-      const { status, gap } = fitStock(near, { workLimit: 1e6 });
+      const { status, gap } = fitStock(near, { stepLimit: 1e6 });
       expect(gap === 0).toBe(status === "optimal");
     }
   });

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
 import { randomFrom, wholeFrom } from "../../bench/stock/generate.js";
 
-function fitted(job: StockJob, workLimit: number): StockFit {
-  const fit = fitStock(job, { workLimit });
+function fitted(job: StockJob, stepLimit: number): StockFit {
+  const fit = fitStock(job, { stepLimit });
   expect(checkFit(job, fit)).toEqual({ ok: true });
   return fit;
 }

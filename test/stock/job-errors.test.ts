@@ -207,7 +207,7 @@ describe("jobs that are refused", () => {
     expect(refusal({ pieces, sticks }, { timelimit: 5 })).toEqual([
       "unknown",
       "timelimit",
-      "Expected no key but `timeLimit`, `workLimit`, `onProgress`, got `timelimit`; did you mean `timeLimit`?",
+      "Expected no key but `timeLimit`, `stepLimit`, `onProgress`, got `timelimit`; did you mean `timeLimit`?",
     ]);
     expect(refusal({ pieces, sticks }, { timeLimit: -1 })).toEqual([
       "range",
@@ -228,7 +228,7 @@ describe("jobs that are refused", () => {
     });
     await expect(fitStockAsync({ pieces, sticks }, { abort: 3 } as never)).rejects.toMatchObject({
       path: "abort",
-      message: "Expected no key but `timeLimit`, `workLimit`, `onProgress`, `signal`, got `abort`",
+      message: "Expected no key but `timeLimit`, `stepLimit`, `onProgress`, `signal`, got `abort`",
     });
   });
 });

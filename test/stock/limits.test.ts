@@ -6,33 +6,33 @@ const [{ job: hard }] = trade("priced", 5).slice(4) as [ReturnType<typeof trade>
 const [{ job: packing }] = triplets(120, 1) as [ReturnType<typeof triplets>[number]];
 
 describe("limits", () => {
-  test("the same work gives the same plan, at once or in turns", async () => {
-    const fit = fitStock(hard, { workLimit: 3e6 });
-    expect(fit.stopped).toBe("work");
+  test("the same limit of steps gives the same plan, at once or in turns", async () => {
+    const fit = fitStock(hard, { stepLimit: 3e6 });
+    expect(fit.stopped).toBe("steps");
     expect(checkFit(hard, fit)).toEqual({ ok: true });
-    expect(fitStock(hard, { workLimit: 3e6 })).toEqual(fit);
-    expect(await fitStockAsync(hard, { workLimit: 3e6 })).toEqual(fit);
+    expect(fitStock(hard, { stepLimit: 3e6 })).toEqual(fit);
+    expect(await fitStockAsync(hard, { stepLimit: 3e6 })).toEqual(fit);
   });
 
-  test("the same work takes the same steps, and ends with the first that goes beyond it", () => {
-    const steps = (workLimit: number): number[] => {
+  test("the same limit takes the same steps, and ends with the first that goes beyond it", () => {
+    const steps = (stepLimit: number): number[] => {
       const told: number[] = [];
-      fitStock(hard, { workLimit, onProgress: ({ work }) => told.push(work) });
+      fitStock(hard, { stepLimit, onProgress: ({ steps: taken }) => told.push(taken) });
       return told;
     };
-    for (const workLimit of [1e5, 4e5, 1.6e6]) {
-      const told = steps(workLimit);
-      expect(steps(workLimit)).toEqual(told);
-      expect(told.filter((work) => work >= workLimit).length).toBeLessThanOrEqual(1);
+    for (const stepLimit of [1e5, 4e5, 1.6e6]) {
+      const told = steps(stepLimit);
+      expect(steps(stepLimit)).toEqual(told);
+      expect(told.filter((taken) => taken >= stepLimit).length).toBeLessThanOrEqual(1);
     }
   });
 
-  test("a clock that jumps about changes nothing where only the work is limited", async () => {
+  test("a clock that jumps about changes nothing where only the steps are limited", async () => {
     const told: FitProgress[] = [];
     const onProgress = (progress: FitProgress): void => void told.push(progress);
-    const fit = fitStock(hard, { workLimit: 3e6, onProgress });
+    const fit = fitStock(hard, { stepLimit: 3e6, onProgress });
     const steady = told.splice(0);
-    expect(fit.stopped).toBe("work");
+    expect(fit.stopped).toBe("steps");
     for (const seed of [1, 2, 3]) {
       let state = seed;
       let looks = 0;
@@ -46,9 +46,9 @@ describe("limits", () => {
         clock.mockImplementation(jump),
       );
       try {
-        expect(fitStock(hard, { workLimit: 3e6, onProgress })).toEqual(fit);
+        expect(fitStock(hard, { stepLimit: 3e6, onProgress })).toEqual(fit);
         expect(told.splice(0)).toEqual(steady);
-        expect(await fitStockAsync(hard, { workLimit: 3e6, onProgress })).toEqual(fit);
+        expect(await fitStockAsync(hard, { stepLimit: 3e6, onProgress })).toEqual(fit);
         expect(told.splice(0)).toEqual(steady);
         expect(looks).toBeGreaterThan(0);
       } finally {
@@ -57,10 +57,10 @@ describe("limits", () => {
     }
   });
 
-  test("more work never makes a plan worse or a bound lower", () => {
-    let last = fitStock(hard, { workLimit: 0 });
-    for (const workLimit of [1e5, 1e6, 1e7]) {
-      const fit = fitStock(hard, { workLimit });
+  test("more steps never makes a plan worse or a bound lower", () => {
+    let last = fitStock(hard, { stepLimit: 0 });
+    for (const stepLimit of [1e5, 1e6, 1e7]) {
+      const fit = fitStock(hard, { stepLimit: stepLimit });
       expect(fit.cost).toBeLessThanOrEqual(last.cost);
       expect(fit.bound).toBeGreaterThanOrEqual(last.bound);
       last = fit;
@@ -75,15 +75,15 @@ describe("limits", () => {
 
   test("progress is told, rising and falling the right way, and can end the search", () => {
     const told: FitProgress[] = [];
-    const fit = fitStock(hard, { workLimit: 1e7, onProgress: (progress) => void told.push(progress) });
+    const fit = fitStock(hard, { stepLimit: 1e7, onProgress: (progress) => void told.push(progress) });
     expect(told.length).toBeGreaterThan(2);
     told.slice(1).forEach((progress, k) => {
       expect(progress.cost).toBeLessThanOrEqual(told[k]!.cost);
       expect(progress.bound).toBeGreaterThanOrEqual(told[k]!.bound);
-      expect(progress.work).toBeGreaterThanOrEqual(told[k]!.work);
+      expect(progress.steps).toBeGreaterThanOrEqual(told[k]!.steps);
     });
     expect(fit.cost).toBeLessThanOrEqual(told.at(-1)!.cost);
-    const early = fitStock(hard, { workLimit: 1e9, onProgress: () => "stop" });
+    const early = fitStock(hard, { stepLimit: 1e9, onProgress: () => "stop" });
     expect(early.stopped).toBe("asked");
     expect(checkFit(hard, early)).toEqual({ ok: true });
   });
@@ -100,7 +100,7 @@ describe("fitStockAsync", () => {
   test("lets others have their turns", async () => {
     let turns = 0;
     const timer = setInterval(() => turns++, 1);
-    const fit = await fitStockAsync(packing, { workLimit: 1e9 });
+    const fit = await fitStockAsync(packing, { stepLimit: 1e9 });
     clearInterval(timer);
     expect(fit.status).toBe("optimal");
     expect(turns).toBeGreaterThan(0);
@@ -113,7 +113,7 @@ describe("fitStockAsync", () => {
     setTimeout(() => {
       controller.abort(reason);
     }, 5);
-    await expect(fitStockAsync(hard, { workLimit: 1e12, signal: controller.signal })).rejects.toBe(reason);
+    await expect(fitStockAsync(hard, { stepLimit: 1e12, signal: controller.signal })).rejects.toBe(reason);
     await expect(fitStockAsync(hard, { signal: { aborted: true, reason: "tea" } })).rejects.toMatchObject({
       name: "AbortError",
       message: "The search was aborted",

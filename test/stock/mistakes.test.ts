@@ -86,12 +86,12 @@ const job: StockJob = {
   credit: 0.01,
   resolution: 0.5,
 };
-const fit = fitStock(job, { workLimit: 1e5 });
+const fit = fitStock(job, { stepLimit: 1e5 });
 const words = { length: (value: number) => `<${value}>`, angle: (degrees: number) => `${degrees}°` };
 
 describe("a mistake in one field is refused with its path, or is none", () => {
   test("of a job that is fitted", () => {
-    expect(faultsOf("job", job, (value) => fitStock(value, { workLimit: 1e4 }))).toEqual([]);
+    expect(faultsOf("job", job, (value) => fitStock(value, { stepLimit: 1e4 }))).toEqual([]);
   });
 
   test("of a job whose plan is checked or drawn", () => {
@@ -113,11 +113,11 @@ describe("a mistake in one field is refused with its path, or is none", () => {
   });
 
   test("of the options of a fit", async () => {
-    const options = { timeLimit: 100, workLimit: 1e4, onProgress: () => undefined };
+    const options = { timeLimit: 100, stepLimit: 1e4, onProgress: () => undefined };
     expect(faultsOf("", options, (value) => fitStock(job, value))).toEqual([]);
     for (const signal of MISTAKES) {
       // What is no abort signal is refused, or is not aborted.
-      const answer = await fitStockAsync(job, { workLimit: 1e4, signal: signal as never }).catch(
+      const answer = await fitStockAsync(job, { stepLimit: 1e4, signal: signal as never }).catch(
         (error: unknown) => error,
       );
       if (!isInputError(answer)) expect(answer).toMatchObject({ cost: fit.cost });

@@ -51,7 +51,7 @@ test("plans of jobs that share no grid hold in the job's own lengths", () => {
   for (let k = 0; k < 250; k++) {
     const job = oddJob(random);
     try {
-      const fit = fitStock(job, { workLimit: 1e5 });
+      const fit = fitStock(job, { stepLimit: 1e5 });
       expect([job, checkFit(job, fit)]).toEqual([job, { ok: true }]);
       seen.set(fit.status, (seen.get(fit.status) ?? 0) + 1);
     } catch (error) {
@@ -82,6 +82,6 @@ test("a credit that is worth as much as a whole stick does not make sticks earn 
       kerf: 3,
       credit: 1,
     };
-    expect(checkFit(job, fitStock(job, { workLimit: 1e5 }))).toEqual({ ok: true });
+    expect(checkFit(job, fitStock(job, { stepLimit: 1e5 }))).toEqual({ ok: true });
   }
 });

@@ -71,17 +71,17 @@ describe("a search pauses after some steps, and ends at the next pause", () => {
     const steps = search(problem, budget, nothingFound(problem));
     let last = 0;
     let ended = false;
-    while (!ended && budget.work < 3e6) {
+    while (!ended && budget.steps < 3e6) {
       ended = steps.next().done === true;
-      expect(budget.work - last).toBeLessThan(MOST_STEPS);
-      last = budget.work;
+      expect(budget.steps - last).toBeLessThan(MOST_STEPS);
+      last = budget.steps;
     }
     if (ended) return;
     budget.stopped = "time";
     let pauses = 0;
     while (steps.next().done !== true) pauses++;
     expect(pauses).toBeLessThan(5);
-    expect(budget.work - last).toBeLessThan(MOST_STEPS);
+    expect(budget.steps - last).toBeLessThan(MOST_STEPS);
   });
 });
 
@@ -132,16 +132,16 @@ describe("answers during the search", () => {
     const told: number[] = [];
     const fit = fitStock(job, {
       timeLimit: Infinity,
-      onProgress: ({ work }) => {
-        told.push(work);
-        return work > 3e6 ? "stop" : "go on";
+      onProgress: ({ steps }) => {
+        told.push(steps);
+        return steps > 3e6 ? "stop" : "go on";
       },
     });
     expect(fit.stopped).toBe("asked");
     expect(checkFit(job, fit)).toEqual({ ok: true });
     // Told at every million steps.
     expect(told.at(-1)).toBeLessThan(3e6 + 1e6 + MOST_STEPS);
-    expect(told.filter((work) => work > 3e6)).toHaveLength(1);
+    expect(told.filter((steps) => steps > 3e6)).toHaveLength(1);
   });
 
   test.each([
@@ -149,17 +149,17 @@ describe("answers during the search", () => {
     ["a production job", PRODUCTION],
   ])("%s: an abort is heard", async (_name, job) => {
     const clock = slowClock();
-    let work = 0;
+    let steps = 0;
     const signal = {
       reason: new Error("enough"),
       get aborted() {
         return clock.looks > 100;
       },
     };
-    const onProgress = (progress: { readonly work: number }): void => void ({ work } = progress);
+    const onProgress = (progress: { readonly steps: number }): void => void ({ steps } = progress);
     await expect(fitStockAsync(job, { timeLimit: Infinity, signal, onProgress })).rejects.toBe(signal.reason);
     expect(clock.looks).toBeLessThan(105);
-    expect(work).toBeLessThan(100 * MOST_STEPS);
+    expect(steps).toBeLessThan(100 * MOST_STEPS);
   });
 
   test("an abort is heard while a job is read and its plan is written", async () => {

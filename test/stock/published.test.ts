@@ -10,7 +10,7 @@ describe("jobs with a known optimum", () => {
       pieces: pieces.map(([length, count]) => ({ id: `${length}`, length, count })),
       sticks: [{ id: "roll", length: stick, cost: 1 }],
     };
-    const fit = fitStock(job, { workLimit: 1e9 });
+    const fit = fitStock(job, { stepLimit: 1e9 });
     expect(checkFit(job, fit)).toEqual({ ok: true });
     expect([fit.status, fit.cost]).toEqual(["optimal", sticks]);
     expect(fit.waste / fit.used).toBeCloseTo(0.00401, 5);
@@ -19,7 +19,7 @@ describe("jobs with a known optimum", () => {
   test.each([...triplets(60, 3), ...triplets(120, 2), ...planted(60, 3), ...planted(6000, 1)])(
     "$name",
     ({ job, optimum }) => {
-      const fit = fitStock(job, { workLimit: 2e9 });
+      const fit = fitStock(job, { stepLimit: 2e9 });
       expect(checkFit(job, fit)).toEqual({ ok: true });
       expect([fit.status, fit.cost]).toEqual(["optimal", optimum]);
     },
@@ -28,7 +28,7 @@ describe("jobs with a known optimum", () => {
 
 describe("jobs that other solvers have worked on", () => {
   test.each(knownJobs())("$name", ({ job, best, needed }) => {
-    const fit = fitStock(job, { workLimit: 1e8 });
+    const fit = fitStock(job, { stepLimit: 1e8 });
     expect(checkFit(job, fit)).toEqual({ ok: true });
     expect(fit.cost).toBeLessThanOrEqual(best);
     expect(fit.cost).toBeGreaterThanOrEqual(needed);

@@ -7,7 +7,7 @@ import { cheapestByForce, scaleJob, smallJob } from "../laws/stock.js";
 /** The plan, or undefined for a job that has a piece which is longer than every stick. */
 function tryFit(job: StockJob): StockFit | undefined {
   try {
-    return fitStock(job, { workLimit: 1e6 });
+    return fitStock(job, { stepLimit: 1e6 });
   } catch (error) {
     if (isInputError(error) && error.code === "impossible") return undefined;
     throw error;
