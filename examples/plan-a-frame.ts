@@ -36,7 +36,7 @@ const verdict = checkFit(job, fit);
 if (!verdict.ok) throw new Error(`The fit does not hold: ${JSON.stringify(verdict.faults)}`);
 
 const { geometry, cutting, contents } = plan;
-const stick = geometry.sticks[0]!;
+const stick = geometry.pieces[0]!;
 console.log(`Nine sides at ${angle(geometry.slope)}, round ${length(340)} x ${length(260)}`);
 console.log(
   `  opening where the contents touch: side ${length(geometry.opening.side)}, ${length(geometry.opening.acrossFlats)} high`,

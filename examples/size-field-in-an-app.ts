@@ -36,7 +36,7 @@ function answer(fields: Fields): string {
   if (issues.length > 0) return issues.map((issue) => `${issue.path}: ${issue.message}`).join("\n");
   const { geometry } = planFrame(brief as FrameBrief);
   const show = (value: number): string => formatLength(value, "in", { style: "fraction", denominator: 32 });
-  const { longest } = geometry.sticks[0]!;
+  const { longest } = geometry.pieces[0]!;
   return `${geometry.sides} sticks of ${show(longest.length)}, the frame ${show(geometry.overall.extent.width)} wide and ${show(geometry.overall.extent.height)} high`;
 }
 

@@ -98,7 +98,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     .map(({ x, y }, index) => `${index === 0 ? "M" : "L"}${written(x - left + 6)} ${written(y - top + 3)}`)
     .join("");
   const [w, h] = [written(width + 12), written(height + 6)];
-  const { marks, sticks } = plan.geometry;
+  const { marks, pieces } = plan.geometry;
   // The same letters as in the page's drawing: in the order of the marks.
   const named = Object.keys(marks).map((mark, index) => ({ mark, letter: String.fromCharCode(97 + index) }));
   const placed = named.map(({ mark, letter }) => {
@@ -127,7 +127,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     ${drawing}
     <p>
       Length of every piece along its arrises:
-      ${named.map(({ mark, letter }) => `${letter} ${markLabel(mark)} ${writers.length(sticks[0]!.lengths[mark]!)}`).join("; ")}.
+      ${named.map(({ mark, letter }) => `${letter} ${markLabel(mark)} ${writers.length(pieces[0]!.lengths[mark]!)}`).join("; ")}.
     </p>
     <p>
       Print at 100 %, without fitting to the page. Then lay a rule on the lines below: where they are not true, neither

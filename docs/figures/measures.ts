@@ -30,14 +30,14 @@ export const measuresFigure: Figure = defineFigure({
   },
   draw: ({ sides: n, slope, opening, width }, reader) => {
     const profile = plainMolding(width, width * 0.4);
-    const { sticks, opening: polygon } = frameGeometry({
+    const { pieces, opening: polygon } = frameGeometry({
       sides: n,
       slope,
       profile,
       opening: { acrossFlats: opening },
       at: "contents",
     });
-    const { lengths } = sticks[0]!;
+    const { lengths } = pieces[0]!;
     const names = Object.keys(lengths) as (keyof typeof lengths)[];
     const half = Math.PI / n;
     // How far out a line of that length runs.

@@ -87,7 +87,7 @@ export const ringFigure: Figure = defineFigure({
     const wanted = compoundMiter({ sides: n, slope });
     const cut = { miter: wanted.miter + miter, bevel: wanted.bevel + bevel };
     const stick = { length: opening, start: cut, end: cut };
-    const closure = ringClosure({ sticks: Array.from({ length: n }, () => stick), at: "inside", width });
+    const closure = ringClosure({ pieces: Array.from({ length: n }, () => stick), at: "inside", width });
     const { shared } = gaugeTolerance({ sides: n, width, gap: ACCEPTED, slope });
     const share = (error: number | null): string => (error === null ? "hardly opens it" : reader.smallAngle(error));
     const words = { inside: "opens inside", outside: "opens outside", nowhere: "closes" } as const;

@@ -1,12 +1,12 @@
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
-import type { CheckedRing, MeasuredStick } from "./measured-stick.js";
+import type { CheckedRing, MeasuredPiece } from "./measured-piece.js";
 import { compose, cutNormal, jointRotation, rotate, UNTURNED, type Rotation } from "./rotation.js";
 
-/** One stick of a chain, where it came to stand. */
-export interface PlacedStick {
-  /** The stick itself. */
-  readonly stick: MeasuredStick;
+/** One piece of a chain, where it came to stand. */
+export interface PlacedPiece {
+  /** The piece itself. */
+  readonly piece: MeasuredPiece;
   /** Its axes in space. */
   readonly rotation: Rotation;
   /** Where the line of its length starts, in units of the chain's `unit`. */
@@ -19,10 +19,10 @@ export interface PlacedStick {
   readonly levelAt: number;
 }
 
-/** Sticks joined one after the other, each joint pressed tight. */
+/** Pieces joined one after the other, each joint pressed tight. */
 export interface Chain {
-  /** The sticks in order. The first one's axes are those of space. */
-  readonly sticks: readonly PlacedStick[];
+  /** The pieces in order. The first one's axes are those of space. */
+  readonly pieces: readonly PlacedPiece[];
   /** Length that counts as 1 in the chain's coordinates. */
   readonly unit: number;
   /** The chain's upward direction. */
@@ -59,7 +59,7 @@ const PAST_UPRIGHT: number = -0.5;
 
 /**
  * Upward: the normal of the polygon that the measured lines make, closed by a straight line, on the side that `toward` looks to: the planned
- * upward direction, or where no slope is planned the faces', which may look down a little in sides that lean past upright. Sticks in one straight
+ * upward direction, or where no slope is planned the faces', which may look down a little in sides that lean past upright. Pieces in one straight
  * line have no polygon; there it is the mean of `toward` itself.
  */
 function upwardOf(corners: readonly Vector[], toward: Vector, least: number): Vector {
@@ -78,27 +78,27 @@ function upwardOf(corners: readonly Vector[], toward: Vector, least: number): Ve
 }
 
 /**
- * Joins sticks one after the other.
+ * Joins pieces one after the other.
  *
  * Each start is pressed face to face against the end before it, so that the measured lines meet in one point and the backs in one line
  * across the joint, as a bench, a caul or a finger across the joint makes them.
  *
- * @param ring - the sticks, checked
+ * @param ring - the pieces, checked
  * @returns the chain
  */
-export function joinChain(ring: Pick<CheckedRing, "sticks" | "width" | "slope">): Chain {
-  const { sticks, width, slope } = ring;
-  const unit = Math.max(width, ...sticks.map((stick) => stick.length));
-  const placed: { stick: MeasuredStick; rotation: Rotation; from: Vector; to: Vector }[] = [];
+export function joinChain(ring: Pick<CheckedRing, "pieces" | "width" | "slope">): Chain {
+  const { pieces, width, slope } = ring;
+  const unit = Math.max(width, ...pieces.map((piece) => piece.length));
+  const placed: { piece: MeasuredPiece; rotation: Rotation; from: Vector; to: Vector }[] = [];
   const planned: Vector = [0, -sinDeg(slope ?? 0), cosDeg(slope ?? 0)];
   let toward: Vector = [0, 0, 0];
-  for (const stick of sticks) {
+  for (const piece of pieces) {
     const before = placed.at(-1);
     const rotation =
-      before === undefined ? UNTURNED : compose(before.rotation, jointRotation(before.stick.end, stick.start));
+      before === undefined ? UNTURNED : compose(before.rotation, jointRotation(before.piece.end, piece.start));
     const from: Vector = before?.to ?? [0, 0, 0];
-    placed.push({ stick, rotation, from, to: plus(from, rotate(rotation, [stick.length / unit, 0, 0])) });
-    toward = plus(toward, scale(rotate(rotation, planned), 1 / sticks.length));
+    placed.push({ piece, rotation, from, to: plus(from, rotate(rotation, [piece.length / unit, 0, 0])) });
+    toward = plus(toward, scale(rotate(rotation, planned), 1 / pieces.length));
   }
   const up = upwardOf(
     [...placed.map(({ from }) => from), placed.at(-1)!.to],
@@ -108,9 +108,9 @@ export function joinChain(ring: Pick<CheckedRing, "sticks" | "width" | "slope">)
   return {
     unit,
     up,
-    sticks: placed.map(({ stick, rotation, from, to }) => {
+    pieces: placed.map(({ piece, rotation, from, to }) => {
       const own = atan2Deg(-dot(up, rotate(rotation, [0, 1, 0])), dot(up, rotate(rotation, [0, 0, 1])));
-      return { stick, rotation, from, to, slope: own, levelAt: slope ?? own };
+      return { piece, rotation, from, to, slope: own, levelAt: slope ?? own };
     }),
   };
 }
@@ -118,16 +118,16 @@ export function joinChain(ring: Pick<CheckedRing, "sticks" | "width" | "slope">)
 /**
  * A point of a cut end, a level distance outward from the line of the lengths.
  *
- * Level outward by t, the cut lies t (tan m cos s + tan b sin s / cos m) farther along the stick: t times the tangent of its plan miter.
+ * Level outward by t, the cut lies t (tan m cos s + tan b sin s / cos m) farther along the piece: t times the tangent of its plan miter.
  *
- * @param placed - the stick
+ * @param placed - the piece
  * @param end - 1 where it ends, -1 where it starts
  * @param outward - the level distance, in the chain's unit
  * @returns the point in space
  */
-export function endPoint(placed: PlacedStick, end: 1 | -1, outward: number): Vector {
-  const { levelAt, stick } = placed;
-  const { miter, bevel } = end === 1 ? stick.end : stick.start;
+export function endPoint(placed: PlacedPiece, end: 1 | -1, outward: number): Vector {
+  const { levelAt, piece } = placed;
+  const { miter, bevel } = end === 1 ? piece.end : piece.start;
   const [cosine, sine] = [cosDeg(levelAt), sinDeg(levelAt)];
   const slant = (sinDeg(miter) * cosine + (sinDeg(bevel) / cosDeg(bevel)) * sine) / cosDeg(miter);
   const offset: Vector = [end * outward * slant, -outward * cosine, -outward * sine];
@@ -135,15 +135,15 @@ export function endPoint(placed: PlacedStick, end: 1 | -1, outward: number): Vec
 }
 
 /**
- * The normal of a placed stick's cut, out of the wood, in space.
+ * The normal of a placed piece's cut, out of the wood, in space.
  *
- * @param placed - the stick
+ * @param placed - the piece
  * @param end - 1 where it ends, -1 where it starts
  * @returns the unit normal
  */
-export function endNormal(placed: PlacedStick, end: 1 | -1): Vector {
-  const { rotation, stick } = placed;
-  return rotate(rotation, cutNormal(end === 1 ? stick.end : stick.start, end));
+export function endNormal(placed: PlacedPiece, end: 1 | -1): Vector {
+  const { rotation, piece } = placed;
+  return rotate(rotation, cutNormal(end === 1 ? piece.end : piece.start, end));
 }
 
 /**

@@ -15,7 +15,7 @@ export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "side
   readonly gap: number;
   /** Which end of it is open; only a gap of 0 needs none. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */
   readonly open?: "inside" | "outside" | undefined;
-  /** The slope at which the sticks stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
+  /** The slope at which the pieces stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
   readonly slope?: number | undefined;
   /**
    * What the correction holds: a slope for the frame in degrees, -90 to 90 (default: the one it has), or `"bevel"` or `"miter"` to leave
@@ -60,7 +60,7 @@ export function checkHold(value: unknown): Held {
  *
  * @param slope - any degrees
  * @param hold - what is to be held
- * @returns true for the miter of sticks that lie flat, and for the bevel of upright ones
+ * @returns true for the miter of pieces that lie flat, and for the bevel of upright ones
  */
 export function turnsAlone(slope: number, hold: Held): boolean {
   if (typeof hold === "number") return false;
@@ -96,11 +96,11 @@ function wantedSetting(half: number, cut: SawSetting, slope: number, hold: Held)
 const FULL_TURN: number = 360;
 
 /**
- * {@link correctSetting} on bare numbers, for slopes of any size: those of sticks that lie on the saw as if rolled.
+ * {@link correctSetting} on bare numbers, for slopes of any size: those of pieces that lie on the saw as if rolled.
  *
  * @param sides - number of sides
  * @param angle - the open angle in degrees
- * @param slope - the slope at which the sticks stand, any degrees
+ * @param slope - the slope at which the pieces stand, any degrees
  * @param hold - a slope, any degrees, or the angle to leave; not one that turns alone
  * @param open - which end of the last joint is open
  * @returns the correction
@@ -135,7 +135,7 @@ export function correctionKernel(
  * The correction of the saw's setting from the V seen at the last joint.
  *
  * A V of g shows the open angle g / (width / cos h), all of it from 2n cuts alike. Each joint then really turns by 360/n less its n-th
- * part, and with the slope at which the sticks stand that fixes the miter and bevel that were cut; the correction is what leads from these to
+ * part, and with the slope at which the pieces stand that fixes the miter and bevel that were cut; the correction is what leads from these to
  * the right ones, to all orders. Scales may show what they like: add the correction to what they show. A V that does not come back in a second
  * ring has other causes; see `machineErrors`.
  *
@@ -151,9 +151,9 @@ export function correctionKernel(
  * correction.miter.toFixed(3); //=> "0.099"
  * words[1]; //=> "Miter: 0.099° more, further from a square cut."
  *
- * // From measured sticks, once it is known that they open somewhere.
- * const stick = { length: 200, start: { miter: 22.4, bevel: 0 }, end: { miter: 22.4, bevel: 0 } };
- * const { opens, vGap } = ringClosure({ sticks: Array.from({ length: 8 }, () => stick), at: "outside", width: 40 });
+ * // From measured pieces, once it is known that they open somewhere.
+ * const piece = { length: 200, start: { miter: 22.4, bevel: 0 }, end: { miter: 22.4, bevel: 0 } };
+ * const { opens, vGap } = ringClosure({ pieces: Array.from({ length: 8 }, () => piece), at: "outside", width: 40 });
  * if (opens !== "nowhere") {
  *   correctSetting({ sides: 8, width: 40, gap: vGap, open: opens }).correction.miter.toFixed(3); //=> "0.100"
  * }

@@ -1,5 +1,5 @@
 import { checkInteger, checkObject, checkSlope } from "../core/check.js";
-import { MAX_STICKS } from "./measured-stick.js";
+import { MAX_PIECES } from "./measured-piece.js";
 
 /** Options of {@link glueUp}. */
 export interface GlueUpOptions {
@@ -11,9 +11,9 @@ export interface GlueUpOptions {
 
 /** One glue-up: joints that are closed before the clamps come off. */
 export interface GlueStage {
-  /** Corners glued, by the number of the stick that starts there. */
+  /** Corners glued, by the number of the piece that starts there. */
   readonly corners: readonly number[];
-  /** The sub-assemblies that it leaves, each by the numbers of its sticks in order. */
+  /** The sub-assemblies that it leaves, each by the numbers of its pieces in order. */
   readonly assemblies: readonly (readonly number[])[];
   /** What to do, in a sentence. */
   readonly words: string;
@@ -25,11 +25,11 @@ export interface GlueUp {
   readonly stages: readonly GlueStage[];
   /** How the last joints are made: two halves trimmed straight, or a closing piece cut to fit. */
   readonly last: "trimmed halves" | "closing piece";
-  /** What holds the sticks. */
+  /** What holds the pieces. */
   readonly cauls: {
-    /** Angle of the wedge under every stick, in degrees, 0 to 90; 0 needs none. */
+    /** Angle of the wedge under every piece, in degrees, 0 to 90; 0 needs none. */
     readonly bed: number;
-    /** Which edge of the stick is the higher on it. */
+    /** Which edge of the piece is the higher on it. */
     readonly high: "outer edge" | "sight edge" | "neither";
     /** Angle at the point of the blocks that are fixed to the outside so that clamps pull square to a joint, in degrees: 180 / n. */
     readonly blocks: number;
@@ -43,7 +43,7 @@ function range(from: number, count: number): number[] {
 /** Joins neighbors two by two until every row is one piece: the fewest glue-ups that each joint goes through. */
 function pairings(rows: readonly (readonly number[])[], loose: readonly number[]): GlueStage[] {
   const stages: GlueStage[] = [];
-  let groups = rows.map((row) => row.map((stick) => [stick]));
+  let groups = rows.map((row) => row.map((piece) => [piece]));
   while (groups.some((row) => row.length > 1)) {
     const corners: number[] = [];
     groups = groups.map((row) => {
@@ -55,8 +55,8 @@ function pairings(rows: readonly (readonly number[])[], loose: readonly number[]
       }
       return joined;
     });
-    const assemblies = [...groups.flat(), ...loose.map((stick) => [stick])];
-    const what = stages.length === 0 ? "Glue the sticks in pairs" : "Glue what lies side by side";
+    const assemblies = [...groups.flat(), ...loose.map((piece) => [piece])];
+    const what = stages.length === 0 ? "Glue the pieces in pairs" : "Glue what lies side by side";
     stages.push({ corners, assemblies, words: `${what}, at ${cornerList(corners)}.` });
   }
   return stages;
@@ -77,10 +77,10 @@ function cornerList(corners: readonly number[]): string {
  * In which order a ring is glued, so that the last joint can still be made to fit.
  *
  * Neighbors are joined two by two. An even number of sides ends in two halves, which are trimmed straight (`halfRings`) before the last two joints; an
- * odd one in a chain that lacks one stick, which is cut to fit (`closingPiece`). Common practice, no printed source.
+ * odd one in a chain that lacks one piece, which is cut to fit (`closingPiece`). Common practice, no printed source.
  *
  * @param options - sides and slope
- * @returns the stages, how the last joints are made, and the cauls; corner k is where stick k starts
+ * @returns the stages, how the last joints are made, and the cauls; corner k is where piece k starts
  * @throws {InputError} when a value is missing or out of range
  * @example
  * ```ts
@@ -93,7 +93,7 @@ function cornerList(corners: readonly number[]): string {
  */
 export function glueUp(options: GlueUpOptions): GlueUp {
   const given = checkObject(options);
-  const sides = checkInteger(given["sides"], "sides", 3, MAX_STICKS);
+  const sides = checkInteger(given["sides"], "sides", 3, MAX_PIECES);
   const slope = checkSlope(given["slope"] ?? 0);
   const even = sides % 2 === 0;
   const half = sides / 2;
@@ -101,7 +101,7 @@ export function glueUp(options: GlueUpOptions): GlueUp {
   const corners = even ? [0, half] : [0, sides - 1];
   const words = even
     ? `Trim both halves straight and glue them together, at ${cornerList(corners)}.`
-    : `Cut stick ${sides - 1} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
+    : `Cut piece ${sides - 1} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
   return {
     stages: [...pairings(rows, even ? [] : [sides - 1]), { corners, assemblies: [range(0, sides)], words }],
     last: even ? "trimmed halves" : "closing piece",

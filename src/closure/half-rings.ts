@@ -1,7 +1,7 @@
 import { refuse } from "../core/check.js";
 import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
-import { endPoint, joinChain, minus, squareTo, type Chain, type PlacedStick } from "./chain.js";
-import { checkRing, type CheckedRing, type MeasuredRing } from "./measured-stick.js";
+import { endPoint, joinChain, minus, squareTo, type Chain, type PlacedPiece } from "./chain.js";
+import { checkRing, type CheckedRing, type MeasuredRing } from "./measured-piece.js";
 import { rotate } from "./rotation.js";
 
 /** What a straight cut across both ends of a half ring takes off one end. */
@@ -14,13 +14,13 @@ export interface EndTrim {
 
 /** One half of a ring, joined and waiting for its straight cut. */
 export interface HalfRing {
-  /** Number of its first stick. */
+  /** Number of its first piece. */
   readonly from: number;
-  /** Number of its last stick. */
+  /** Number of its last piece. */
   readonly to: number;
-  /** What is taken off where its first stick starts. */
+  /** What is taken off where its first piece starts. */
   readonly start: EndTrim;
-  /** What is taken off where its last stick ends. */
+  /** What is taken off where its last piece ends. */
   readonly end: EndTrim;
   /** The most that is taken off anywhere: how much nearer this half comes to the other one. */
   readonly depth: number;
@@ -52,7 +52,7 @@ type BenchPoint = readonly [along: number, into: number];
 interface BenchEnds {
   /** The inner and the outer point of its start, and of its end. */
   readonly points: readonly BenchPoint[];
-  /** The directions of its first and its last stick. */
+  /** The directions of its first and its last piece. */
   readonly runs: readonly [BenchPoint, BenchPoint];
 }
 
@@ -68,9 +68,9 @@ function below(points: readonly BenchPoint[], a: number, b: number): number[] | 
 }
 
 /** Where the ends of a half lie on the bench. */
-function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): BenchEnds {
+function endsOnBench({ pieces, up, unit }: Chain, ring: CheckedRing): BenchEnds {
   const ends = ([0, -1] as const).flatMap((index) =>
-    [-ring.at, ring.width - ring.at].map((t) => endPoint(sticks.at(index)!, index === 0 ? -1 : 1, t / unit)),
+    [-ring.at, ring.width - ring.at].map((t) => endPoint(pieces.at(index)!, index === 0 ? -1 : 1, t / unit)),
   );
   const chord = squareTo(minus(ends[2]!, ends[0]!), up);
   const size = norm(chord);
@@ -78,8 +78,8 @@ function endsOnBench({ sticks, up, unit }: Chain, ring: CheckedRing): BenchEnds 
   // The ring runs counter-clockwise, so the wood lies to the right of the way from its start to its end.
   const into = cross(along, up);
   const onBench = (vector: Vector): BenchPoint => [dot(vector, along), dot(vector, into)];
-  const runOf = ({ rotation }: PlacedStick): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
-  return { points: ends.map(onBench), runs: [runOf(sticks[0]!), runOf(sticks.at(-1)!)] };
+  const runOf = ({ rotation }: PlacedPiece): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
+  return { points: ends.map(onBench), runs: [runOf(pieces[0]!), runOf(pieces.at(-1)!)] };
 }
 
 /** How far apart the cuts of one arris at both ends are along a line through two points: at 0 the inner, at 1 the outer arris. */
@@ -100,7 +100,7 @@ function apartOn({ points, runs }: BenchEnds, a: number, b: number, arris: 0 | 1
 }
 
 function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
-  const chain = joinChain({ ...ring, sticks: ring.sticks.slice(from, to + 1) });
+  const chain = joinChain({ ...ring, pieces: ring.pieces.slice(from, to + 1) });
   const ends = endsOnBench(chain, ring);
   // The straight cut that takes the least leaves one point of each end standing and passes behind the others.
   const lines = [0, 1].flatMap((a) => [2, 3].map((b) => ({ a, b, distances: below(ends.points, a, b) })));
@@ -124,20 +124,20 @@ function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
  * The last two joints of a ring of an even number of sides, made straight: each half is joined, then its two ends are cut or planed in one
  * line.
  *
- * A half ring of equal sticks that lacks half of the open angle has two ends of which each stands a quarter of it off the straight line. The line
+ * A half ring of equal pieces that lacks half of the open angle has two ends of which each stands a quarter of it off the straight line. The line
  * that takes least leaves their one points standing and takes a wedge of (width / cos h) sin(angle / 4) off the others, in each half;
  * the ring becomes narrower across the seam by two of these, about half of the V. Angles along the seam are then right whatever the saw did.
  *
- * @param options - the sticks as for `ringClosure`, an even number of them, 4 to 1000
+ * @param options - the pieces as for `ringClosure`, an even number of them, 4 to 1000
  * @returns what is taken off every end of both halves, what the ring loses across the seam, and how far the halves do not match along it
- * @throws {InputError} when the sticks are not sound, or their number is odd
+ * @throws {InputError} when the pieces are not sound, or their number is odd
  * @example
  * ```ts
  * import { halfRings, ringClosure } from "miterwright/closure";
  *
  * const cut = { miter: 22.4, bevel: 0 };
- * const stick = { length: 200, start: cut, end: cut };
- * const ring = { sticks: Array.from({ length: 8 }, () => stick), at: "outside", width: 40 } as const;
+ * const piece = { length: 200, start: cut, end: cut };
+ * const ring = { pieces: Array.from({ length: 8 }, () => piece), at: "outside", width: 40 } as const;
  * ringClosure(ring).vGap.toFixed(3); //=> "1.209"
  * halfRings(ring).halves[0].start.inside.toFixed(3); //=> "0.302"
  * halfRings(ring).loss.toFixed(3); //=> "0.604"
@@ -145,13 +145,13 @@ function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
  */
 export function halfRings(options: MeasuredRing): HalfRings {
   const ring = checkRing(options, 4);
-  const count = ring.sticks.length;
+  const count = ring.pieces.length;
   if (count % 2 === 1) {
     refuse(
       "impossible",
-      "sticks",
-      ring.sticks,
-      `an even number of sticks: ${count} have no straight halves, see \`closingPiece\``,
+      "pieces",
+      ring.pieces,
+      `an even number of pieces: ${count} have no straight halves, see \`closingPiece\``,
     );
   }
   const [one, other] = [trimmed(ring, 0, count / 2 - 1), trimmed(ring, count / 2, count - 1)];

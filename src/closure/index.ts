@@ -1,5 +1,5 @@
 /**
- * What happens between the numbers and a frame that closes: how really cut sticks close, what an error costs at the last joint,
+ * What happens between the numbers and a frame that closes: how really cut pieces close, what an error costs at the last joint,
  * how a setting is corrected, how the last joint is made, and what to measure.
  *
  * @module
@@ -15,14 +15,14 @@ export {
 } from "./gauge-tolerance.js";
 export { glueUp, type GlueStage, type GlueUp, type GlueUpOptions } from "./glue-up.js";
 export { halfRings, type EndTrim, type HalfRing, type HalfRings } from "./half-rings.js";
-export { machineErrors, type MachineErrors, type MachineErrorsOptions, type StickMove } from "./machine-errors.js";
+export { machineErrors, type MachineErrors, type MachineErrorsOptions, type PieceMove } from "./machine-errors.js";
 export {
   measuredOpening,
   type MeasuredOpening,
   type MeasuredOpeningOptions,
   type OpeningMeasures,
 } from "./measured-opening.js";
-export type { MeasuredRing, MeasuredStick } from "./measured-stick.js";
+export type { MeasuredRing, MeasuredPiece } from "./measured-piece.js";
 export type { Opens } from "./regular-closure.js";
 export { ringChecks, type RingCheck, type RingChecksOptions } from "./ring-checks.js";
 export { ringClosure, type RingClosure } from "./ring-closure.js";

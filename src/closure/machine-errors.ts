@@ -5,7 +5,7 @@ import type { SawSetting } from "../miter/index.js";
 import { regularClosure } from "./regular-closure.js";
 
 /**
- * How the stick comes from the cut of its end to that of its start.
+ * How the piece comes from the cut of its end to that of its start.
  *
  * `flip`: end for end, the back staying down, so that the other edge comes to the fence; the same side of the blade is kept and the gauge swung
  * to the other hand. `slide`: past the blade, the same edge at the fence; the other side is kept, and gauge and blade go to the other hand.
@@ -13,16 +13,16 @@ import { regularClosure } from "./regular-closure.js";
  * is set anew. `tumble`: end over end, face down, the same edge at the fence; the same side is kept and only a
  * leaning blade goes to the other hand. The last two are for stock with two good faces.
  */
-export type StickMove = "flip" | "slide" | "roll" | "tumble";
+export type PieceMove = "flip" | "slide" | "roll" | "tumble";
 
 /** Options of {@link machineErrors}. */
 export interface MachineErrorsOptions {
   /** Number of sides, an integer from 3 to 1e6. */
   readonly sides: number;
-  /** Slope in degrees, -90 to 90; default 0. The sticks lie flat on the saw. */
+  /** Slope in degrees, -90 to 90; default 0. The pieces lie flat on the saw. */
   readonly slope?: number | undefined;
-  /** How the stick is moved between its two ends. */
-  readonly move: StickMove;
+  /** How the piece is moved between its two ends. */
+  readonly move: PieceMove;
   /** Which side of the blade is kept when the end is cut; default `"left"`. */
   readonly kept?: "left" | "right" | undefined;
   /** The gauge stands off square when it reads 0: degrees by which the line of cut runs too far to the left, -5 to 5; default 0. */
@@ -35,9 +35,9 @@ export interface MachineErrorsOptions {
   readonly lean?: number | undefined;
 }
 
-/** What the errors of a machine do to the two ends of a stick, and to the ring. */
+/** What the errors of a machine do to the two ends of a piece, and to the ring. */
 export interface MachineErrors {
-  /** Error of the cut at the stick's end, in degrees of miter and bevel, with the signs of the conventions. */
+  /** Error of the cut at the piece's end, in degrees of miter and bevel, with the signs of the conventions. */
   readonly end: SawSetting;
   /** Error of the cut at its start. */
   readonly start: SawSetting;
@@ -59,22 +59,22 @@ export interface MachineErrors {
   /** By how many degrees the slope at which the ring closes is more than planned: how far it is dished. */
   readonly slopeOff: number;
   /**
-   * Height of the step at the last joint, as a share of a stick's length: how much lower the first stick starts than the last one ends. Where the miters of
-   * start and end differ, the sticks of a splayed ring climb like a stair: n sin s sin((end - start) / 2).
+   * Height of the step at the last joint, as a share of a piece's length: how much lower the first piece starts than the last one ends. Where the miters of
+   * start and end differ, the pieces of a splayed ring climb like a stair: n sin s sin((end - start) / 2).
    */
   readonly step: number;
 }
 
 /**
- * What an error of the machine does to a ring, by how the stick is moved between its two ends.
+ * What an error of the machine does to a ring, by how the piece is moved between its two ends.
  *
  * Whether the gauge is swung to the other hand for the second end decides about a gauge off square: swung over (`flip`, `slide`) its
- * error is +g at one end and -g at the other and cancels in the open angle of every joint, though the sticks of a splayed ring then climb like
+ * error is +g at one end and -g at the other and cancels in the open angle of every joint, though the pieces of a splayed ring then climb like
  * a stair; left as it is (`roll`, `tumble`) it is +g at both, and opens the ring by 2n g. A wrong scale always adds. A blade
  * off upright by l is +l at both ends after `flip` and `roll`, and dishes the frame; after `slide` and `tumble` it is +l and -l, and
  * the faces still meet, slanted together.
  *
- * @param options - sides, slope, how the stick is moved, and the errors in degrees (-5 to 5)
+ * @param options - sides, slope, how the piece is moved, and the errors in degrees (-5 to 5)
  * @returns the errors at both ends and in the joint, whether each adds or cancels, and what the ring does
  * @throws {InputError} when a value is missing or out of range
  * @example
@@ -101,9 +101,9 @@ export function machineErrors(options: MachineErrorsOptions): MachineErrors {
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
   const facesDown = move === "roll" || move === "tumble";
   const keepsSide = move === "flip" || move === "tumble";
-  // The line of an end's cut runs to the left, that of a start's to the right, unless the stick lies on its face.
+  // The line of an end's cut runs to the left, that of a start's to the right, unless the piece lies on its face.
   const startSquare = facesDown ? square : -square;
-  // A positive bevel leans over the kept part, in a stick on its face away from it.
+  // A positive bevel leans over the kept part, in a piece on its face away from it.
   const toward = kept === "left" ? upright : -upright;
   const startUpright = keepsSide !== facesDown ? toward : -toward;
   const scale = Math.sign(bevel) * lean;

@@ -1,7 +1,7 @@
 import { checkArray, checkInteger, checkLength, checkObject, checkOneOf, refuse } from "../core/check.js";
 import type { OneOf } from "../core/geometry-types.js";
 import { regularPolygon, type RegularPolygon } from "../polygon/index.js";
-import { MAX_STICKS } from "./measured-stick.js";
+import { MAX_PIECES } from "./measured-piece.js";
 
 /** The ways to measure the opening of a glued frame. */
 export interface OpeningMeasures {
@@ -54,7 +54,7 @@ export interface MeasuredOpening {
  */
 export function measuredOpening(options: MeasuredOpeningOptions): MeasuredOpening {
   const given = checkObject(options);
-  const sides = checkInteger(given["sides"], "sides", 3, MAX_STICKS);
+  const sides = checkInteger(given["sides"], "sides", 3, MAX_PIECES);
   const kind = checkOneOf(given, "", ["acrossFlats", "fromCenter"]);
   const count = kind === "fromCenter" || sides % 2 === 1 ? sides : sides / 2;
   const what = `an array of ${count} lengths`;

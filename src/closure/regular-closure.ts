@@ -20,7 +20,7 @@ export function opensAt(angle: number): Opens {
   return angle > 0 ? "outside" : "inside";
 }
 
-/** How a ring of equal sticks with equal ends closes. */
+/** How a ring of equal pieces with equal ends closes. */
 export interface RegularClosure {
   /** Open angle in degrees: positive when the turns fall short of 360. */
   readonly angle: number;
@@ -29,9 +29,9 @@ export interface RegularClosure {
 }
 
 /**
- * The closure of n equal sticks whose ends are mirror images, unchecked.
+ * The closure of n equal pieces whose ends are mirror images, unchecked.
  *
- * Half a joint's turn is acos(cos m cos b), by legs atan2(sqrt(sin^2 m cos^2 b + sin^2 b), cos m cos b). The joint's two sticks
+ * Half a joint's turn is acos(cos m cos b), by legs atan2(sqrt(sin^2 m cos^2 b + sin^2 b), cos m cos b). The joint's two pieces
  * are mirror images in its plane, so both rise by the slope atan2(sin b, sin m cos b).
  *
  * @param sides - n

@@ -2,7 +2,7 @@ import { cosDeg, sinDeg } from "../core/degrees.js";
 
 /**
  * What a straight cut across a half ring takes off each of its two ends, when all cuts share the error of an open angle: the joint line times the sine of
- * a quarter of the angle. {@link halfRings} finds the same by putting the sticks together.
+ * a quarter of the angle. {@link halfRings} finds the same by putting the pieces together.
  *
  * @param sides - n, even
  * @param width - level width of the joint
@@ -13,7 +13,7 @@ export function regularTrim(sides: number, width: number, angle: number): number
   return (width / cosDeg(180 / sides)) * sinDeg(angle / 4);
 }
 
-/** How far a closing piece may come out differently from the other sticks. */
+/** How far a closing piece may come out differently from the other pieces. */
 export interface ClosingRoom {
   /** Difference of its length, 0 or more. */
   readonly length: number;
@@ -22,14 +22,14 @@ export interface ClosingRoom {
 }
 
 /**
- * How far a closing piece differs from the other sticks, when all their cuts share the error of an open angle, opened either way. {@link closingPiece} finds the same by
- * putting the sticks together.
+ * How far a closing piece differs from the other pieces, when all their cuts share the error of an open angle, opened either way. {@link closingPiece} finds the same by
+ * putting the pieces together.
  *
- * The n - 1 sticks turn by 2 t a joint and reach round an arc of which the piece is the chord: length sin((n - 1) t) / sin(t). Each of its ends makes up for half of what the n - 1
- * sticks have left of the open angle.
+ * The n - 1 pieces turn by 2 t a joint and reach round an arc of which the piece is the chord: length sin((n - 1) t) / sin(t). Each of its ends makes up for half of what the n - 1
+ * pieces have left of the open angle.
  *
  * @param sides - n
- * @param length - planned length of a stick
+ * @param length - planned length of a piece
  * @param angle - the open angle in degrees, 0 or more
  * @returns the largest differences
  */

@@ -2,7 +2,7 @@ import { checkLength, checkObject, checkSides, checkSlope } from "../core/check.
 import { sinDeg } from "../core/degrees.js";
 import { regularPolygon } from "../polygon/index.js";
 import { checkGap, toleranceKernel, type GaugeToleranceOptions } from "./gauge-tolerance.js";
-import { acrossTolerance, liftTolerance, slopeTolerance, stickTolerance } from "./ring-tolerances.js";
+import { acrossTolerance, liftTolerance, slopeTolerance, pieceTolerance } from "./ring-tolerances.js";
 
 /** Options of {@link ringChecks}. */
 export interface RingChecksOptions extends GaugeToleranceOptions {
@@ -16,7 +16,7 @@ export interface RingChecksOptions extends GaugeToleranceOptions {
 export interface RingCheck {
   /** Which check. */
   readonly code:
-    | "stick-length"
+    | "piece-length"
     | "corner-angle"
     | "last-joint"
     | "side-to-side"
@@ -24,8 +24,8 @@ export interface RingCheck {
     | "corner-to-corner"
     | "flatness"
     | "slope";
-  /** When: on the loose sticks, on the dry frame with all joints but the last pulled tight, or on the glued one. */
-  readonly when: "sticks" | "dry" | "glued";
+  /** When: on the loose pieces, on the dry frame with all joints but the last pulled tight, or on the glued one. */
+  readonly when: "pieces" | "dry" | "glued";
   /** What to measure, for people. */
   readonly label: string;
   /** Whether value and tolerance are lengths, in the unit of the options, or angles in degrees. */
@@ -37,7 +37,7 @@ export interface RingCheck {
 }
 
 /**
- * What to measure on the sticks, on the dry and on the glued ring, with tolerances that follow from the gap accepted at the last joint.
+ * What to measure on the pieces, on the dry and on the glued ring, with tolerances that follow from the gap accepted at the last joint.
  *
  * The V that is accepted shows an open angle; when all cuts share it and all joints but the last are tight, the ring is a polygon of known
  * sides and turns, and the tolerance of a measure across it is the most by which that polygon is off, opened either way. The lengths may scatter by what
@@ -79,12 +79,12 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
 
   const checks: RingCheck[] = [
     {
-      code: "stick-length",
-      when: "sticks",
-      label: "length of every stick along the line that is measured at; one against the other, not by the rule",
+      code: "piece-length",
+      when: "pieces",
+      label: "length of every piece along the line that is measured at; one against the other, not by the rule",
       kind: "length",
       value: polygon.side,
-      tolerance: stickTolerance(sides, gap),
+      tolerance: pieceTolerance(sides, gap),
     },
     {
       code: "corner-angle",

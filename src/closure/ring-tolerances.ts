@@ -50,14 +50,14 @@ export function acrossTolerance(sides: number, side: number, angle: number): Acr
 }
 
 /**
- * By how much the sticks may differ: errors of q/2 each, half of the ring too long by it and half too short, leave a closing vector of
+ * By how much the pieces may differ: errors of q/2 each, half of the ring too long by it and half too short, leave a closing vector of
  * q sin(floor(n/2) 180/n) / sin(180/n), which is the accepted gap at most.
  *
  * @param sides - n
  * @param gap - the accepted gap
  * @returns the tolerance either way
  */
-export function stickTolerance(sides: number, gap: number): number {
+export function pieceTolerance(sides: number, gap: number): number {
   const half = 180 / sides;
   return (gap * sinDeg(half)) / sinDeg(Math.floor(sides / 2) * half) / 2;
 }

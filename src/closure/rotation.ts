@@ -3,7 +3,7 @@ import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { SawSetting } from "../miter/index.js";
 
 /**
- * A rotation as a unit quaternion (w, x, y, z). A stick's own axes are right-handed here: x along it, y inward (against the
+ * A rotation as a unit quaternion (w, x, y, z). A piece's own axes are right-handed here: x along it, y inward (against the
  * library's `across`), z through it from back to face.
  */
 export type Rotation = readonly [w: number, x: number, y: number, z: number];
@@ -30,9 +30,9 @@ export function compose(first: Rotation, then: Rotation): Rotation {
 }
 
 /**
- * A vector of a stick's axes as one of space.
+ * A vector of a piece's axes as one of space.
  *
- * @param rotation - how the stick stands in space
+ * @param rotation - how the piece stands in space
  * @param v - the vector
  * @returns the rotated vector
  */
@@ -47,14 +47,14 @@ export function rotate(rotation: Rotation, v: Vector): Vector {
 }
 
 /**
- * The rotation from a stick's axes to those of the next one, with the two cuts pressed face to face and the backs meeting in one
+ * The rotation from a piece's axes to those of the next one, with the two cuts pressed face to face and the backs meeting in one
  * line across the joint.
  *
- * The stick swings by its end's miter m1, folds about the line where the backs meet by b1 + b2, and swings by the next start's
+ * The piece swings by its end's miter m1, folds about the line where the backs meet by b1 + b2, and swings by the next start's
  * miter m2. With M = (m1 + m2)/2, D = (m1 - m2)/2 and f = (b1 + b2)/2 the product of the three is
  * (cos f cos M, sin f sin D, -sin f cos D, cos f sin M).
  *
- * @param end - the cut where the stick ends
+ * @param end - the cut where the piece ends
  * @param start - the cut where the next one starts
  * @returns the rotation
  */
@@ -70,7 +70,7 @@ export function jointRotation(end: SawSetting, start: SawSetting): Rotation {
  * The normal of a cut, out of the wood, in the axes of {@link Rotation}.
  *
  * @param cut - miter and bevel
- * @param end - 1 where the stick ends, -1 where it starts
+ * @param end - 1 where the piece ends, -1 where it starts
  * @returns the unit normal
  */
 export function cutNormal(cut: SawSetting, end: 1 | -1): Vector {

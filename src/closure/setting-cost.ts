@@ -15,7 +15,7 @@ export interface SettingCostOptions {
   readonly step: number;
   /** Step of the bevel scale in degrees, 1e-6 to 45; default that of the miter scale. */
   readonly bevelStep?: number | undefined;
-  /** Planned length of a stick, to see what rounding it costs; it comes with `lengthStep`. */
+  /** Planned length of a piece, to see what rounding it costs; it comes with `lengthStep`. */
   readonly length?: number | undefined;
   /** Step that lengths are rounded to, e.g. 0.5 mm or 1/16 in, in the unit of `width`. Without it, lengths are not looked at. */
   readonly lengthStep?: number | undefined;
@@ -27,9 +27,9 @@ export interface LengthCost {
   readonly rounded: number;
   /** By how much it is longer than planned. */
   readonly error: number;
-  /** By how much the apothem grows when all sticks are cut against one stop at the rounded length; the ring closes all the same. */
+  /** By how much the apothem grows when all pieces are cut against one stop at the rounded length; the ring closes all the same. */
   readonly apothem: number;
-  /** Longest closing vector when every stick is marked for itself and is off by half a step at most. */
+  /** Longest closing vector when every piece is marked for itself and is off by half a step at most. */
   readonly worst: number;
   /** Root mean square of the closing vector when these errors are spread evenly over the step. */
   readonly typical: number;
@@ -71,7 +71,7 @@ function lengthCost(sides: number, length: number, step: number): LengthCost {
  *
  * Every cut shares the rounding, so the open angle is 2n times its effect on one end. Miter and bevel can cancel: two marks that are both off may
  * close better than the two nearest ones, and change the slope instead. A length rounded on one stop changes the frame's size and
- * opens nothing; rounded stick by stick by up to half a step q/2, it can leave a closing vector of q sin(90 or 90 - 90/n) / sin(180/n).
+ * opens nothing; rounded piece by piece by up to half a step q/2, it can leave a closing vector of q sin(90 or 90 - 90/n) / sin(180/n).
  *
  * @param options - sides, slope, level width, steps of the scales, and where wanted length and step of the rule
  * @returns the exact setting, the nearest, the best and all neighboring marks; lengths in the unit of `width`

@@ -10,7 +10,7 @@ import { withinText } from "./within-text.js";
 
 /** When a check is made, for people. */
 const TIMES: Readonly<Record<FrameCheck["when"], string>> = {
-  sticks: "loose pieces",
+  pieces: "loose pieces",
   dry: "dry frame",
   glued: "glued frame",
 };

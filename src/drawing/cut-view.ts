@@ -12,7 +12,7 @@ import { drawHatch } from "./hatch.js";
 import { SMALL_SIZE } from "./looks.js";
 import { placeStick, type PlacedStick } from "./placed-stick.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
-import { drawBody, type BodyLine } from "./stick-body.js";
+import { drawBody, type BodyLine } from "./piece-body.js";
 import { boxCorners } from "./paper.js";
 
 /** Options of {@link drawCut}. */

@@ -10,7 +10,7 @@ export type { DrawingOptions } from "./drawing-options.js";
 export type { CuttingToDraw, FrameToDraw } from "./read-frame.js";
 export { drawPlanView } from "./plan-view.js";
 export { drawSection } from "./section-view.js";
-export { drawStick } from "./stick-view.js";
+export { drawPiece } from "./piece-view.js";
 export { drawCut, type CutOptions } from "./cut-view.js";
 export { drawCradle } from "./cradle-view.js";
 export { drawPanel } from "./panel-view.js";

@@ -33,8 +33,8 @@ function finite(value: unknown, path: string): number {
  * ```
  */
 export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions): Table {
-  const { sticks, marks, overall } = readGeometry(frame);
-  const stick = sticks[0]!;
+  const { pieces, marks, overall } = readGeometry(frame);
+  const stick = pieces[0]!;
   checkObject(options);
   const lengths = checkObject(stick.lengths, "geometry.sticks[0].lengths");
   const hasHeights = overall.height !== null;
@@ -52,7 +52,7 @@ export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions):
   for (const end of ["longest", "shortest"] as const) {
     const line = stick[end];
     if (line.mark !== null) continue;
-    rows.push(["–", `${end} line of the stick`, ...place(line, `geometry.sticks[0].${end}`), line.length]);
+    rows.push(["–", `${end} line of the piece`, ...place(line, `geometry.sticks[0].${end}`), line.length]);
   }
   return tabulate(
     {

@@ -53,7 +53,7 @@ function drawJoints({ canvas, geometry, corners, sight }: PlanSheet): number {
 
 function drawRings(sheet: PlanSheet): KeyEntry[] {
   const { canvas, geometry, corners, sight, scale, options } = sheet;
-  const { opening, overall, deciding, sticks } = geometry;
+  const { opening, overall, deciding, pieces } = geometry;
   const outer = overall.polygon.apothem;
   drawShape(canvas, "wood", "wood", corners(outer), corners(sight));
   const seen = marksSeenFromAbove(geometry)
@@ -69,7 +69,7 @@ function drawRings(sheet: PlanSheet): KeyEntry[] {
   drawShape(canvas, "outermost", "outline", corners(outer));
   drawShape(canvas, "innermost", "outline", corners(sight));
   const key: KeyEntry[] = [];
-  if (deciding.out > sticks[0]!.shortest.out) {
+  if (deciding.out > pieces[0]!.shortest.out) {
     drawShape(canvas, "opening", "hidden", corners(opening.apothem));
     key.push({
       sign: { look: "hidden" },
@@ -116,7 +116,7 @@ function drawRectangle(sheet: PlanSheet, rectangle: Rectangle | null, isDrawn: b
 export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 360);
   const geometry = readGeometry(frame);
-  const { sides, pose, overall, opening, deciding, sticks } = geometry;
+  const { sides, pose, overall, opening, deciding, pieces } = geometry;
   const rectangle = rectangleOf(readContents(frame));
   const { width, height } = overall.extent;
   const isDrawn =
@@ -131,7 +131,7 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
     geometry,
     options: ready,
     corners: (apothem) => unit.map(({ x, y }) => ({ x: x * apothem * scale, y: -y * apothem * scale })),
-    sight: opening.apothem + (sticks[0]!.shortest.out - deciding.out),
+    sight: opening.apothem + (pieces[0]!.shortest.out - deciding.out),
     scale,
   };
   const { canvas } = sheet;

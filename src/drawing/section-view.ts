@@ -30,8 +30,8 @@ const BESIDE: number = 66;
 /** Level dimensions below the bench: lap and level width in one line, the whole level size in the next. */
 function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: number): void {
   const { canvas, geometry, toPaper, options } = sheet;
-  const { deciding, sticks, levelWidth, marks } = geometry;
-  const { longest, shortest } = sticks[0]!;
+  const { deciding, pieces, levelWidth, marks } = geometry;
+  const { longest, shortest } = pieces[0]!;
   const place = (point: { readonly out: number; readonly up: number | null }): Point => toPaper(point.out, point.up!);
   const at = canvasBox(canvas).y1 + LANE - 4;
   const label = `level width ${options.length(levelWidth)}`;
@@ -49,12 +49,12 @@ function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: num
 
 function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
   const { canvas, geometry, toPaper, options } = sheet;
-  const { fit, slope, marks, sticks } = geometry;
+  const { fit, slope, marks, pieces } = geometry;
   const { outline } = sectionAt(profile, slope);
   const hold = fit?.possible === true ? fit : null;
   const sight = marks["sightBack"]?.out ?? 0;
   const edge = hold === null ? 0 : sight + hold.lap;
-  if (hold !== null) drawContents(sheet, hold, edge, sticks[0]!.shortest.out);
+  if (hold !== null) drawContents(sheet, hold, edge, pieces[0]!.shortest.out);
   const shape = outline.map(({ out, up }) => toPaper(out, up));
   drawShape(canvas, "section", "section", shape);
   const box = boxAround(shape);

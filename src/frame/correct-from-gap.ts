@@ -26,7 +26,7 @@ export interface SeenGap {
   /** Which end of it is open; only a gap of 0 needs none. */
   readonly open?: "inside" | "outside" | undefined;
   /**
-   * Slope of the sides as they stand with their joints tight, in degrees, -180 to 180 (past upright, a side leans over); default the slope at which sticks close that are cut as the scales
+   * Slope of the sides as they stand with their joints tight, in degrees, -180 to 180 (past upright, a side leans over); default the slope at which pieces close that are cut as the scales
    * showed.
    */
   readonly slope?: number | undefined;
@@ -91,7 +91,7 @@ function settingShown(shown: unknown, path: string, exact: SawSetting, saw: Saw)
   };
 }
 
-/** By how many degrees the slope at which sticks of a setting close is more than that of the exact one. */
+/** By how many degrees the slope at which pieces of a setting close is more than that of the exact one. */
 function slopeOffAt({ miter, bevel }: SawSetting, rotation: number): number {
   // Nothing set is a straight stick, which closes nowhere.
   if (miter === 0 && bevel === 0) return 0;
@@ -147,14 +147,14 @@ function checkHeld(value: unknown, turns: number): Held {
 export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection {
   const { geometry, saw, lay, kept, marks } = readPlan(plan);
   const given = checkObject(seen, "seen");
-  const { sides, slope, sticks } = geometry;
+  const { sides, slope, pieces } = geometry;
   const width = jointWidth(geometry);
   const gap = checkLengthOrZero(given["gap"], "gap");
   if (!(gap < width)) refuse("range", "gap", gap, `less than the joint is wide, ${Number(width.toPrecision(12))}`);
   const open =
     gap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
   const rotation = layRotation(lay, slope);
-  const exact = sawSetting(sticks[0]!.end, lay);
+  const exact = sawSetting(pieces[0]!.end, lay);
   const shown =
     given["shown"] === undefined
       ? settingShown(marks, "plan.cutting.marks.best", exact, saw)

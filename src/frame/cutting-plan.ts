@@ -56,7 +56,7 @@ interface Work {
 function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operation[] {
   const { geometry, saw, rough, unit, marks, shows, sides } = work;
   const { method } = rough;
-  const stick = geometry.sticks[0]!;
+  const stick = geometry.pieces[0]!;
   const { profile, slope } = geometry;
   const { lay } = option;
   const contact = profile === null ? null : stopContact(stick.end, profile, { slope, lay });
@@ -111,7 +111,7 @@ export function planCutting(
   options: Filled<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): CuttingPlan {
   const { saw, kerf, rough, lay, unit, gap, shows } = options;
-  const stick = geometry.sticks[0]!;
+  const stick = geometry.pieces[0]!;
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
   const asked = typeof lay === "number" ? namedLay(lay, geometry.slope, names) : lay;

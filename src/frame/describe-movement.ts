@@ -47,7 +47,7 @@ function openingLines({ seasons, sightOpens }: FrameMovement, length: DescribeOp
   const lip =
     most > least ? `; its lip shrinks by up to ${length(-least + 0)} and swells by up to ${length(most)}` : "";
   return [
-    `The molding's inner edge draws back by up to ${length(sightOpens)} at every side${lip}. Along their grain the sticks hardly move.`,
+    `The molding's inner edge draws back by up to ${length(sightOpens)} at every side${lip}. Along their grain the pieces hardly move.`,
   ];
 }
 
@@ -90,7 +90,7 @@ function roomLine(
  *   species: "black cherry",
  * });
  * const lines = describeMovement(plan, { length: (value) => formatLength(value, "mm") });
- * lines[1]; //=> "The molding's inner edge draws back by up to 0.25 mm at every side. Along their grain the sticks hardly move."
+ * lines[1]; //=> "The molding's inner edge draws back by up to 0.25 mm at every side. Along their grain the pieces hardly move."
  * ```
  */
 export function describeMovement(plan: MovingPlan, options: Pick<DescribeOptions, "length">): string[] {

@@ -41,7 +41,7 @@ export function frameAssembly(geometry: FrameGeometry, cutting: Pick<CuttingPlan
   return {
     jointWidth: width,
     glueUp: glueUp({ sides, slope }),
-    lastJoint: lastJoint(sides, width, geometry.sticks[0]!.longest.length, tolerance?.angle ?? null),
+    lastJoint: lastJoint(sides, width, geometry.pieces[0]!.longest.length, tolerance?.angle ?? null),
     tolerance: lay === null ? null : tolerance,
     sawErrors: lay === null ? null : sawErrors(geometry, width, lay),
   };

@@ -1,7 +1,7 @@
 import { cosDeg } from "../core/degrees.js";
 import { offsetPolygon } from "../polygon/index.js";
 import { toleranceKernel } from "../closure/gauge-tolerance.js";
-import { acrossTolerance, liftTolerance, slopeTolerance, stickTolerance } from "../closure/ring-tolerances.js";
+import { acrossTolerance, liftTolerance, slopeTolerance, pieceTolerance } from "../closure/ring-tolerances.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
 import { markLabel } from "./mark-label.js";
@@ -11,7 +11,7 @@ import type { MeasureAlong } from "./measure-along.js";
 export interface FrameCheck {
   /** Which check; no two of a plan have the same. */
   readonly code:
-    | "stick-length"
+    | "piece-length"
     | "level-width"
     | "miter-sum"
     | "corner-angle"
@@ -25,8 +25,8 @@ export interface FrameCheck {
     | "glued-across-flats"
     | "glued-across-corners"
     | "glued-flatness";
-  /** When: on the loose sticks, on the dry frame with all joints but the last pulled tight, or on the glued one. */
-  readonly when: "sticks" | "dry" | "glued";
+  /** When: on the loose pieces, on the dry frame with all joints but the last pulled tight, or on the glued one. */
+  readonly when: "pieces" | "dry" | "glued";
   /** What to measure, for people. */
   readonly label: string;
   /** The arris that is measured at, where a tape or a rule finds it; `null` where there is none of a name, or nothing is measured along one. */
@@ -43,9 +43,9 @@ export interface FrameCheck {
 }
 
 /** Distance from the center to the corners that the frame stands on: its lower edge, which is the inner one of a frame that rises outward. */
-function standsOn({ slope, overall, opening, sticks, deciding, corners }: FrameGeometry): number {
+function standsOn({ slope, overall, opening, pieces, deciding, corners }: FrameGeometry): number {
   if (slope <= 0) return overall.polygon.circumradius;
-  return opening.circumradius + (sticks[0]!.shortest.out - deciding.out) / cosDeg(corners[0]!.planMiter);
+  return opening.circumradius + (pieces[0]!.shortest.out - deciding.out) / cosDeg(corners[0]!.planMiter);
 }
 
 /** Where the opening is measured on the frame. */
@@ -73,9 +73,9 @@ const SAME_PLACE: number = 1e-9;
  * @returns the arris
  */
 export function openingArris(geometry: FrameGeometry): OpeningArris {
-  const { fit, measured, deciding, marks, levelWidth, sticks } = geometry;
+  const { fit, measured, deciding, marks, levelWidth, pieces } = geometry;
   if (fit === null && measured === null) {
-    return { mark: sticks[0]!.shortest.mark, place: "inside", start: "the inside", beyond: 0 };
+    return { mark: pieces[0]!.shortest.mark, place: "inside", start: "the inside", beyond: 0 };
   }
   const mark = measured === null ? "wallMouth" : "wall";
   const beyond = marks[mark]!.out - deciding.out;
@@ -87,15 +87,15 @@ export function openingArris(geometry: FrameGeometry): OpeningArris {
 }
 
 /**
- * What to measure on the sticks, on the dry frame and on the glued one.
+ * What to measure on the pieces, on the dry frame and on the glued one.
  *
  * @param geometry - the frame
- * @param measure - the line along which the sticks are measured; `null` for the longest one
+ * @param measure - the line along which the pieces are measured; `null` for the longest one
  * @param gap - the V that is accepted at the last joint
  * @returns the checks, in the order in which they are best made
  */
 export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, gap: number): FrameCheck[] {
-  const { sides, overall, slope, levelWidth, sticks } = geometry;
+  const { sides, overall, slope, levelWidth, pieces } = geometry;
   const { planMiter } = geometry.corners[0]!;
   const width = jointWidth(geometry);
   const tolerated = gap < width ? toleranceKernel(sides, width, gap, slope) : null;
@@ -108,8 +108,8 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
   const lift = height !== null && gap < height ? liftTolerance(standsOn(geometry), height, gap) : null;
   const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
   const diagonal = "corner to farthest corner";
-  const outermost = sticks[0]!.longest.mark;
-  const { mark, length } = measure ?? sticks[0]!.longest;
+  const outermost = pieces[0]!.longest.mark;
+  const { mark, length } = measure ?? pieces[0]!.longest;
 
   const check = (
     code: FrameCheck["code"],
@@ -123,14 +123,14 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
   const across = `opening, ${place},`;
   const checks: FrameCheck[] = [
     check(
-      "stick-length",
-      "sticks",
+      "piece-length",
+      "pieces",
       `length of every piece along the ${markLabel(mark)}, one against the other`,
       mark,
       length,
-      stickTolerance(sides, gap),
+      pieceTolerance(sides, gap),
     ),
-    check("level-width", "sticks", `level width, outward from ${start}`, inside, levelWidth - beyond, null),
+    check("level-width", "pieces", `level width, outward from ${start}`, inside, levelWidth - beyond, null),
     check("miter-sum", "dry", `${sides} corners, two plan miters each, add up to`, null, 360, null, "angle"),
     check(
       "corner-angle",

@@ -71,7 +71,7 @@ const ANY_THICKNESS: number = 1;
 function refuseTightOpening(opening: Opening, mark: string | null, length: number): never {
   const place = mark === null ? "innermost point" : markLabel(mark);
   const short = Number(length.toPrecision(12));
-  const message = `Expected \`opening\` to leave the sticks a length at every edge, but at the ${place} it would be ${short}`;
+  const message = `Expected \`opening\` to leave the pieces a length at every edge, but at the ${place} it would be ${short}`;
   return reject("impossible", "opening", opening, message);
 }
 
@@ -139,7 +139,7 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
     overall: { polygon: overall, extent: polygonExtent(overall, pose), height: heightOf(section) },
     profile: brief.profile ?? null,
     measured: brief.measured ?? null,
-    sticks: [{ side: 0, count: sides, lengths, longest, shortest, start: joint.second, end: joint.first }],
+    pieces: [{ side: 0, count: sides, lengths, longest, shortest, start: joint.second, end: joint.first }],
     corners: [{ count: sides, turn, planMiter, dihedral: joint.dihedral }],
     outline,
   };
@@ -161,8 +161,8 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
  *
  * const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
  * const frame = frameGeometry({ sides: 6, profile, opening: { side: 200 } });
- * frame.sticks[0]?.lengths.wallLedge; //=> 200
- * frame.sticks[0]?.lengths.outerBack; //=> 236.950417228136
+ * frame.pieces[0]?.lengths.wallLedge; //=> 200
+ * frame.pieces[0]?.lengths.outerBack; //=> 236.950417228136
  * frame.levelWidth; //=> 32
  * ```
  */

@@ -79,7 +79,7 @@ export function frameMaterials(
   rough: RoughPiece,
   contents: FrameContents,
 ): FrameMaterials {
-  const stick = geometry.sticks[0]!;
+  const stick = geometry.pieces[0]!;
   const { unit } = brief;
   const { made } = moistureYear(brief.moisture);
   const stickLength = stick.count * rough.pitch + rough.kerfAlong;

@@ -30,7 +30,7 @@ export type {
   RingCorner,
   RingGeometry,
   RingOutline,
-  RingStick,
+  RingPiece,
 } from "./ring-geometry-types.js";
 export { frameGeometry, type FrameGeometry, type OverallSize } from "./frame-geometry.js";
 export { cuttingPlan } from "./cutting-plan.js";
@@ -65,7 +65,7 @@ export type { PanelWork } from "./panel-work.js";
 export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
 export type { FrameAssembly } from "./frame-assembly.js";
-export type { ClosingStick, LastJoint, TrimmedHalves } from "./last-joint.js";
+export type { LastPiece, LastJoint, TrimmedHalves } from "./last-joint.js";
 export type { SawErrors, SawFault, SawFaultEffect } from "./saw-errors.js";
 export type { MarkSetting, ScaleMarks } from "./scale-marks.js";
 export { correctFromGap, type FrameCorrection, type SeenGap } from "./correct-from-gap.js";

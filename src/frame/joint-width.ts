@@ -6,7 +6,7 @@ import type { RingGeometry } from "./ring-geometry-types.js";
  * @param geometry - the frame
  * @returns the width
  */
-export function jointWidth(geometry: Pick<RingGeometry, "sticks">): number {
-  const { longest, shortest } = geometry.sticks[0]!;
+export function jointWidth(geometry: Pick<RingGeometry, "pieces">): number {
+  const { longest, shortest } = geometry.pieces[0]!;
   return longest.out - shortest.out;
 }

@@ -13,7 +13,7 @@ export interface TrimmedHalves {
 }
 
 /** An odd ring: its last stick is cut to fit. */
-export interface ClosingStick {
+export interface LastPiece {
   /** How it is made. */
   readonly made: "closing piece";
   /** By how much its length may come out longer or shorter than the others' when every cut has the error that just gives the accepted gap; `null` where the gap is as wide as the joint. */
@@ -25,7 +25,7 @@ export interface ClosingStick {
 }
 
 /** How the last joints of a frame are made. */
-export type LastJoint = TrimmedHalves | ClosingStick;
+export type LastJoint = TrimmedHalves | LastPiece;
 
 /**
  * How the last joints are made, and what that takes when the cuts share the error which just gives the accepted gap.

@@ -32,7 +32,7 @@ const LABELS: Readonly<Record<string, string>> = {
  * ```
  */
 export function markLabel(mark: string | null): string {
-  if (mark === null) return "longest line of the stick";
+  if (mark === null) return "longest line of the piece";
   if (typeof mark !== "string") return refuse("type", "mark", mark, "the name of a mark, or null");
   return Object.hasOwn(LABELS, mark) ? LABELS[mark]! : isolate(mark);
 }

@@ -2,7 +2,7 @@ import { atan2Deg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { EndCut } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
-import type { RingStick } from "./ring-geometry-types.js";
+import type { RingPiece } from "./ring-geometry-types.js";
 
 /** How a length is taken on the stick. */
 export interface MeasureAlong {
@@ -65,7 +65,7 @@ function cornerAngle(profile: Profile, index: number): number {
  * @param profile - the molding's section, where it is known
  * @returns the arris, its length and whether a tape can hook there
  */
-export function measureAlong(stick: RingStick, profile: Profile | null): MeasureAlong {
+export function measureAlong(stick: RingPiece, profile: Profile | null): MeasureAlong {
   const { mark, length } = stick.longest;
   if (profile === null) return { mark, length, hook: true, pointAngle: null };
   const place = Object.entries(profile.marks).find(([name]) => name === mark)?.[1];

@@ -17,10 +17,10 @@ export interface MoldingBlank {
 }
 
 /**
- * Volume of all finished sticks together.
+ * Volume of all finished pieces together.
  *
  * Both end cuts are planes, so a stick's length is linear in the place on its section, and its volume is the section's area times the length at the section's
- * centroid: L + 2 (out(centroid) - out(longest)) tan h with L the length of the longest arris. All sticks together are area times the way round the polygon on
+ * centroid: L + 2 (out(centroid) - out(longest)) tan h with L the length of the longest arris. All pieces together are area times the way round the polygon on
  * which the centroid runs.
  *
  * @param geometry - the frame
@@ -29,7 +29,7 @@ export interface MoldingBlank {
  * @see Pappus of Alexandria, Collection, book VII: a ring's volume is the area times the way of its centroid (value from memory)
  */
 export function moldingVolume(geometry: FrameGeometry, profile: Profile): number {
-  const { count, longest } = geometry.sticks[0]!;
+  const { count, longest } = geometry.pieces[0]!;
   const { x, y } = sectionCentroid(profile);
   const out = x * cosDeg(geometry.slope) - y * sinDeg(geometry.slope);
   const length = longest.length + 2 * (out - longest.out) * tanDeg(geometry.corners[0]!.planMiter);

@@ -37,7 +37,7 @@ export interface FramePlan<M extends string = string> {
   readonly panel?: PanelPlan;
   /** What the seasons do to the molding; `null` where the brief names no wood. */
   readonly movement: FrameMovement | null;
-  /** What to measure on the sticks, on the dry frame and on the glued one. */
+  /** What to measure on the pieces, on the dry frame and on the glued one. */
   readonly checks: readonly FrameCheck[];
   /** How it is put together, and what its last joint asks of the saw. */
   readonly assembly: FrameAssembly;

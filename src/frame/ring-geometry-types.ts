@@ -9,27 +9,27 @@ export interface PlacedMark {
   readonly up: number | null;
 }
 
-/** The length of a stick at one point of its section. */
+/** The length of a piece at one point of its section. */
 export interface ExtremeLength extends PlacedMark {
   /** The name of the point, or `null` when it has none. */
   readonly mark: string | null;
-  /** The stick's length there. */
+  /** The piece's length there. */
   readonly length: number;
 }
 
-/** Equal sticks of a ring. */
-export interface RingStick<M extends string = string> {
-  /** The first side that is made of such a stick, from 0. */
+/** Equal pieces of a ring. */
+export interface RingPiece<M extends string = string> {
+  /** The first side that is made of such a piece, from 0. */
   readonly side: number;
   /** How many sides are. */
   readonly count: number;
-  /** Length of the stick along each named arris. */
+  /** Length of the piece along each named arris. */
   readonly lengths: { readonly [K in M]: number };
-  /** The longest line along the stick: what it takes from the stock, and what a tape can hook. */
+  /** The longest line along the piece: what it takes from the stock, and what a tape can hook. */
   readonly longest: ExtremeLength;
-  /** The shortest line along the stick. */
+  /** The shortest line along the piece. */
   readonly shortest: ExtremeLength;
-  /** The cut where the stick starts, going counter-clockwise. */
+  /** The cut where the piece starts, going counter-clockwise. */
   readonly start: EndCut;
   /** The cut where it ends. */
   readonly end: EndCut;
@@ -55,10 +55,10 @@ export interface RingOutline {
   readonly corners: readonly Point[];
 }
 
-/** A closed ring of mitered sticks. */
+/** A closed ring of mitered pieces. */
 export interface RingGeometry<M extends string = string> {
-  /** The sticks, equal ones together. */
-  readonly sticks: readonly RingStick<M>[];
+  /** The pieces, equal ones together. */
+  readonly pieces: readonly RingPiece<M>[];
   /** The corners, equal ones together. */
   readonly corners: readonly RingCorner[];
   /** The ring's outline at every named arris. */

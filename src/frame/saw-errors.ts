@@ -20,13 +20,13 @@ export interface SawFaultEffect {
   readonly gap: number;
   /** By how many degrees a tenth of a degree of it changes the slope, either way: how far it dishes the frame. */
   readonly slopeOff: number;
-  /** Height of the step that a tenth of a degree of it makes at the last joint: where ends differ, the sticks of a splayed frame climb like a stair. */
+  /** Height of the step that a tenth of a degree of it makes at the last joint: where ends differ, the pieces of a splayed frame climb like a stair. */
   readonly step: number;
   /** The same in words, without numbers. */
   readonly words: string;
 }
 
-/** What the faults of a saw do to the frame, as its sticks are moved between their ends. */
+/** What the faults of a saw do to the frame, as its pieces are moved between their ends. */
 export interface SawErrors {
   /** How the stick comes from the cut of its end to that of its start: end for end with the other edge at the fence, or past the blade. */
   readonly move: "flip" | "slide";
@@ -77,11 +77,11 @@ const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
  * What the faults of a saw do to a frame, in its lay and with its move.
  *
  * Rolled by r away from its place in the frame, a stick is cut as one of a frame of slope r is that lies flat; so errors add up or cancel, open and tip as in that one.
- * Errors that are opposite at both ends leave the sticks climbing by what they are worth in the frame itself.
+ * Errors that are opposite at both ends leave the pieces climbing by what they are worth in the frame itself.
  *
  * @param geometry - the frame
  * @param width - level width of the joint
- * @param option - how the sticks lie, and which side is kept
+ * @param option - how the pieces lie, and which side is kept
  * @returns the move and every fault
  */
 export function sawErrors(geometry: FrameGeometry, width: number, option: LayOption): SawErrors {
@@ -95,7 +95,7 @@ export function sawErrors(geometry: FrameGeometry, width: number, option: LayOpt
     const [a, b] = [end, start].map(
       (error) => lyingFlat({ miter: exact.miter + error.miter, bevel: exact.bevel + error.bevel }, slope - twin).miter,
     ) as [number, number];
-    return Math.abs(sides * sinDeg(slope) * sinDeg((a - b) / 2)) * geometry.sticks[0]!.longest.length;
+    return Math.abs(sides * sinDeg(slope) * sinDeg((a - b) / 2)) * geometry.pieces[0]!.longest.length;
   };
   const effectOf = (fault: SawFault): SawFaultEffect => {
     const { effect, angle, slopeOff, end, start } = machineErrors({

@@ -5,7 +5,7 @@ import type { PreciseNumber, PreciseOptions } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
 import { space } from "./space.js";
-import { firstStick, secondStick } from "./stick.js";
+import { firstPiece, secondPiece } from "./piece.js";
 
 /** The ways to say how sharp a corner is. */
 export interface PreciseCornerMeasure {
@@ -21,7 +21,7 @@ export type PreciseCompoundMiterOptions = OneOf<PreciseCornerMeasure> & {
   readonly slope: PreciseNumber;
 } & PreciseOptions;
 
-/** The angles of a mitered corner between two equal sides, in degrees, for sticks that lie flat on the saw. */
+/** The angles of a mitered corner between two equal sides, in degrees, for pieces that lie flat on the saw. */
 export interface PreciseCompoundMiter {
   /** Miter, -90 to 90. Positive: the outer edge is the longer. */
   readonly miter: string;
@@ -36,8 +36,8 @@ export interface PreciseCompoundMiter {
 /**
  * The compound miter on real numbers.
  *
- * The two sticks mirror each other in the joint, so its plane is square to the sum of their directions. The miter is the
- * angle in the first stick's face from a square cut to the line where the joint comes out there, the bevel the angle of the
+ * The two pieces mirror each other in the joint, so its plane is square to the sum of their directions. The miter is the
+ * angle in the first piece's face from a square cut to the line where the joint comes out there, the bevel the angle of the
  * plane to that face less a right one, and the dihedral the angle between the two directions that are square to that line
  * and run in the faces away from it.
  *
@@ -53,8 +53,8 @@ export function deriveCompoundMiter(
 ): Record<keyof PreciseCompoundMiter, Real> {
   const { vec, add, scale, dot, cross, norm, angleAbout } = space(field);
   const tilt = field.exact(slope);
-  const first = firstStick(field, tilt);
-  const second = secondStick(field, tilt, turn);
+  const first = firstPiece(field, tilt);
+  const second = secondPiece(field, tilt, turn);
   const joint = add(first.along, second.along);
   const line = cross(joint, first.through);
   const inFirst = cross(line, first.through);
@@ -69,9 +69,9 @@ export function deriveCompoundMiter(
 }
 
 /**
- * The two saw angles of a splayed frame's corner, for sticks that lie flat on the saw, to up to 1000 digits.
+ * The two saw angles of a splayed frame's corner, for pieces that lie flat on the saw, to up to 1000 digits.
  *
- * Derived from the plane in which two neighboring sticks mirror each other.
+ * Derived from the plane in which two neighboring pieces mirror each other.
  *
  * @param options - the corner (`sides` from 3 to 1e6, or `turn` in degrees between -180 and 180, bounds excluded), `slope` in
  * degrees from -90 to 90, and `digits` from 1 to 1000, by default 50

@@ -2,7 +2,7 @@ import type { Decimal } from "decimal.js";
 import type { Real, RealField } from "./real-field.js";
 import { deriveSawSetting } from "./saw-setting.js";
 import { space, type Vec } from "./space.js";
-import { firstStick, secondStick, type StickAxes } from "./stick.js";
+import { firstPiece, secondPiece, type PieceAxes } from "./piece.js";
 
 /** How two boards share a corner: both mitered, or the first one ending on the second. */
 export type PreciseJoint = "miter" | "butt";
@@ -55,7 +55,7 @@ export function mirrors(corner: ExactCorner): boolean {
 }
 
 /** A normal of the joint plane of a miter, pointing to either side. */
-function miterNormal(field: RealField, corner: ExactCorner, one: StickAxes, two: StickAxes): Vec {
+function miterNormal(field: RealField, corner: ExactCorner, one: PieceAxes, two: PieceAxes): Vec {
   const { vec, add, scale, dot, cross, planeThrough, meet } = space(field);
   if (mirrors(corner)) return add(one.along, two.along);
   const origin = vec(0, 0, 0);
@@ -63,8 +63,8 @@ function miterNormal(field: RealField, corner: ExactCorner, one: StickAxes, two:
   if (corner.meet === "edges") {
     // Seen from above the inner edges meet at the origin; the outer ones run beside them through the ends of the widths.
     const up = vec(0, 0, 1);
-    const levelWidth = (width: Decimal | undefined, stick: StickAxes): Real =>
-      dot(stick.out, scale(field.exact(width ?? 0), stick.across));
+    const levelWidth = (width: Decimal | undefined, piece: PieceAxes): Real =>
+      dot(piece.out, scale(field.exact(width ?? 0), piece.across));
     const outer = meet(
       { normal: one.out, offset: levelWidth(first.width, one) },
       { normal: two.out, offset: levelWidth(second.width, two) },
@@ -89,11 +89,11 @@ function towards(field: RealField, direction: Vec, normal: Vec): Vec {
 }
 
 /** The numbers of one end cut, whose normal points out of the wood. */
-function endCut(field: RealField, normal: Vec, stick: StickAxes, slope: Decimal): Record<CutNumber, Real> {
+function endCut(field: RealField, normal: Vec, piece: PieceAxes, slope: Decimal): Record<CutNumber, Real> {
   const { dot, norm } = space(field);
   const length = norm(normal);
   const part = (axis: Vec): Real => field.div(dot(normal, axis), length);
-  const plane = { along: part(stick.along), across: part(stick.across), through: part(stick.through) };
+  const plane = { along: part(piece.along), across: part(piece.across), through: part(piece.through) };
   const { miter, bevel } = deriveSawSetting(field, plane, field.exact(0));
   return { ...plane, miter, bevel, slope: field.exact(slope) };
 }
@@ -108,7 +108,7 @@ function prefixed<E extends string>(end: E, cut: Record<CutNumber, Real>): Recor
  * A corner on real numbers.
  *
  * The boards stand in space; their faces, backs and edges meet in points that three planes have in common, and the joint's
- * plane goes through those. Both cuts are then read off it along each stick's own axes.
+ * plane goes through those. Both cuts are then read off it along each piece's own axes.
  *
  * @param field - the arithmetic to work in
  * @param corner - the corner
@@ -117,8 +117,8 @@ function prefixed<E extends string>(end: E, cut: Record<CutNumber, Real>): Recor
 export function deriveCorner(field: RealField, corner: ExactCorner): Record<CornerNumber, Real> {
   const { add, scale, dot, cross, norm } = space(field);
   const turn = field.exact(corner.turn);
-  const one = firstStick(field, field.exact(corner.first.slope));
-  const two = secondStick(field, field.exact(corner.second.slope), turn);
+  const one = firstPiece(field, field.exact(corner.first.slope));
+  const two = secondPiece(field, field.exact(corner.second.slope), turn);
   const butt = corner.joint === "butt" && !turn.mid.isZero();
   const onto = corner.meet === "faces" ? "through" : "across";
   const normal = butt ? undefined : miterNormal(field, corner, one, two);

@@ -37,4 +37,4 @@ export {
   type PreciseSawSettingOptions,
 } from "./saw-setting.js";
 export { preciseSection, type PrecisePoint, type PreciseSectionOptions, type PreciseSectionPoint } from "./section.js";
-export { preciseStickLength, type PreciseStickLengthOptions } from "./stick-length.js";
+export { precisePieceLength, type PrecisePieceLengthOptions } from "./piece-length.js";

@@ -4,7 +4,7 @@ import type { PreciseNumber, PreciseOptions } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
 import { space } from "./space.js";
-import { firstStick } from "./stick.js";
+import { firstPiece } from "./piece.js";
 
 /** A point of a molding's section, in the caller's length unit. */
 export interface PrecisePoint {
@@ -24,7 +24,7 @@ export interface ExactPoint {
 
 /** Options of {@link preciseSection}. */
 export interface PreciseSectionOptions extends PreciseOptions {
-  /** Slope of the stick in degrees, -90 to 90. */
+  /** Slope of the piece in degrees, -90 to 90. */
   readonly slope: PreciseNumber;
 }
 
@@ -52,11 +52,11 @@ export function checkSectionPoint(value: unknown, path: string): ExactPoint {
 }
 
 /**
- * A section's point in the frame, on real numbers: so far along the stick's own axis across, so far along the one through.
+ * A section's point in the frame, on real numbers: so far along the piece's own axis across, so far along the one through.
  *
  * @param field - the arithmetic to work in
  * @param point - the point
- * @param slope - slope of the stick in degrees
+ * @param slope - slope of the piece in degrees
  * @returns level distance outward and height
  */
 export function deriveSection(
@@ -65,15 +65,15 @@ export function deriveSection(
   slope: Decimal,
 ): Record<keyof PreciseSectionPoint, Real> {
   const { vec, add, scale, dot } = space(field);
-  const stick = firstStick(field, field.exact(slope));
-  const place = add(scale(field.exact(point.x), stick.across), scale(field.exact(point.y), stick.through));
-  return { out: dot(place, stick.out), up: dot(place, vec(0, 0, 1)) };
+  const piece = firstPiece(field, field.exact(slope));
+  const place = add(scale(field.exact(point.x), piece.across), scale(field.exact(point.y), piece.through));
+  return { out: dot(place, piece.out), up: dot(place, vec(0, 0, 1)) };
 }
 
 /**
  * Where a point of a molding's section stands in the finished frame, to up to 1000 digits.
  *
- * The point goes along with the axes of the tilted stick.
+ * The point goes along with the axes of the tilted piece.
  *
  * @param point - the point: `x` outward from the sight edge, `y` up from the back, each -1e100 to 1e100
  * @param options - `slope` in degrees from -90 to 90, and `digits` from 1 to 1000, by default 50

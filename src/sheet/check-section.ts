@@ -12,7 +12,7 @@ const AGAIN: Readonly<Partial<Record<FrameCheck["code"], FrameCheck["code"]>>> =
 };
 
 /**
- * Putting together: what to measure on the loose sticks, the dry and the glued frame, how it is glued, and how true the saw must be for it.
+ * Putting together: what to measure on the loose pieces, the dry and the glued frame, how it is glued, and how true the saw must be for it.
  *
  * @param plan - the plan
  * @param words - the formatters

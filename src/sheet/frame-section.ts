@@ -37,11 +37,11 @@ function sumFact(name: string, sum: PartialSum | null, write: (value: number) =>
 export function factsOf(plan: FramePlan, words: Words): Markup {
   const { geometry, materials, job } = plan;
   const { length, angle } = words;
-  const { sides, slope, pose, opening, overall, levelWidth, sticks } = geometry;
+  const { sides, slope, pose, opening, overall, levelWidth, pieces } = geometry;
   const height = overall.height === null ? [] : fact("height on the bench", length(overall.height));
   // A job may ask for the pieces of several frames; all else is told of one.
-  const frames = (job?.pieces[0]?.count ?? sticks[0]!.count) / sticks[0]!.count;
-  const [inAll, each] = frames > 1 ? [` a frame, ${frames * sticks[0]!.count} in all`, ", a frame"] : ["", ""];
+  const frames = (job?.pieces[0]?.count ?? pieces[0]!.count) / pieces[0]!.count;
+  const [inAll, each] = frames > 1 ? [` a frame, ${frames * pieces[0]!.count} in all`, ", a frame"] : ["", ""];
   return element(
     "dl",
     ...fact("sides", `${sides}, ${pose === "side-down" ? "standing on a side" : "standing on a corner"}`),
@@ -52,7 +52,7 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
     ...fact("overall, across corners", length(overall.polygon.acrossCorners)),
     ...fact("level width of the molding", length(levelWidth)),
     ...height,
-    ...fact("pieces", `${sticks[0]!.count}${inAll}, longest line ${length(sticks[0]!.longest.length)}`),
+    ...fact("pieces", `${pieces[0]!.count}${inAll}, longest line ${length(pieces[0]!.longest.length)}`),
     ...fact(`molding needed${each}`, length(materials.stickLength)),
     ...sumFact(`mass${each}`, materials.mass, (mass) => quantityText(mass, "mass", words)),
     ...sumFact(`cost${each}`, materials.cost, costText),
@@ -60,7 +60,7 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
 }
 
 function lengthsTable({ geometry, cutting }: FramePlan, { length }: Words): Markup {
-  const stick = geometry.sticks[0]!;
+  const stick = geometry.pieces[0]!;
   const marks = Object.keys(geometry.marks);
   const letters = markLetters(marks);
   const measured = cutting.operations.at(-1)?.measure?.mark;
@@ -73,11 +73,11 @@ function lengthsTable({ geometry, cutting }: FramePlan, { length }: Words): Mark
   if (stick.longest.mark === null)
     rows.push([
       "–",
-      "longest line of the stick",
+      "longest line of the piece",
       length(stick.longest.length),
       measured === null ? "measure here" : "",
     ]);
-  if (stick.shortest.mark === null) rows.push(["–", "shortest line of the stick", length(stick.shortest.length), ""]);
+  if (stick.shortest.mark === null) rows.push(["–", "shortest line of the piece", length(stick.shortest.length), ""]);
   return table({
     caption: "Finished length of every piece along every arris",
     hasNames: true,

@@ -1,4 +1,4 @@
-import { drawCradle, drawCut, drawStick } from "../drawing/index.js";
+import { drawCradle, drawCut, drawPiece } from "../drawing/index.js";
 import { layLabel } from "../frame/lay-label.js";
 import { obstacleText } from "../frame/obstacle-text.js";
 import { describeLay, describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
@@ -102,7 +102,7 @@ function steps(plan: FramePlan, words: Words): Markup {
       const { step, hazards } = operation;
       const heed = hazards.length === 0 ? [] : [`Heed above: ${hazards.join(", ")}.`];
       const pictures = [drawCut(plan, { ...words, step, width: 310 })];
-      if (index === operations.length - 1) pictures.push(drawStick(plan, { ...words, width: 325, key: false }));
+      if (index === operations.length - 1) pictures.push(drawPiece(plan, { ...words, width: 325, key: false }));
       return element(
         'article class="step"',
         element("div", element("h3", `${step}. ${title}`), list("ul", [...lines, ...heed])),
@@ -163,7 +163,7 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
   const { cutting } = plan;
   const option = cutting.lay;
   if (option === null) {
-    const stick = element("figure", { html: drawStick(plan, { ...words, width: 660 }).svg });
+    const stick = element("figure", { html: drawPiece(plan, { ...words, width: 660 }).svg });
     const refused = element("p", element("strong", "No way to lay the stick suits this saw; the table says why."));
     return element(
       "section",

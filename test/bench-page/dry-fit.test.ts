@@ -31,12 +31,12 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["a scale that runs down from 90", { ...TRAY, miterReads: "from-blade", bevelReads: "from-table" }],
   ])("%s", (_, answers) => {
     const { geometry, cutting, assembly } = planJob(jobOf(answers)).plan!;
-    const stick = geometry.sticks[0]!;
+    const stick = geometry.pieces[0]!;
     const off = { miter: 0.13, bevel: -0.09 };
     const set = sawSetting(stick.end, "flat");
     const wrong = { miter: set.miter + off.miter, bevel: set.bevel + off.bevel * Math.sign(set.bevel) };
-    const sticks = Array.from({ length: geometry.sides }, () => ({ length: 100, start: wrong, end: wrong }));
-    const ring = ringClosure({ sticks, at: "outside", width: assembly.jointWidth });
+    const pieces = Array.from({ length: geometry.sides }, () => ({ length: 100, start: wrong, end: wrong }));
+    const ring = ringClosure({ pieces, at: "outside", width: assembly.jointWidth });
     const told = {
       ...answers,
       gap: `${ring.vGap} mm`,
@@ -71,7 +71,7 @@ describe("the new setting undoes what the saw did wrong", () => {
       bevel: best.bevel,
     };
     const sticks = Array.from({ length: geometry.sides }, () => ({ length: 100, start: cut, end: cut }));
-    const ring = ringClosure({ sticks, at: "outside", width: assembly.jointWidth });
+    const ring = ringClosure({ pieces: sticks, at: "outside", width: assembly.jointWidth });
     expect(ring.vGap).toBeGreaterThan(0.05);
     const { lines, issues } = ask({
       ...answers,

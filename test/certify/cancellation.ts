@@ -4,7 +4,7 @@
  * carried on here to first order: into the unit normal by way of its length, and into the angles by way of the arc tangents.
  */
 
-/** A normal by its components along, across and through a stick. */
+/** A normal by its components along, across and through a piece. */
 export type Parts = readonly [along: number, across: number, through: number];
 
 /** Cosine of an angle in degrees, good relative to itself near 90. */
@@ -39,7 +39,7 @@ function directionTerms(y: number, x: number, excessY: number, excessX: number):
 /**
  * The same for miter and bevel, in degrees. Without cancellation both are 0.
  *
- * @param normal - along the stick, level across it, and up, as it lies
+ * @param normal - along the piece, level across it, and up, as it lies
  * @param terms - for each component the sum of its terms' magnitudes
  * @returns what to allow for the two angles
  */

@@ -13,7 +13,7 @@ describe("a short certification", () => {
   });
 
   test("looks at each quantity often", () => {
-    expect(rows.map(({ quantity }) => quantity)).toContain("stick length elsewhere");
+    expect(rows.map(({ quantity }) => quantity)).toContain("piece length elsewhere");
     expect(rows.filter(({ cases, worst }) => cases < 40 || !(worst >= 0))).toEqual([]);
   });
 

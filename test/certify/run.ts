@@ -10,9 +10,9 @@
  *
  * - Products and quotients (lengths, areas, components of the unit normals between equal boards): one unit is the distance of neighboring doubles at
  *   the true value (one ulp). A true value that is exactly 0 must be 0.
- * - Signed sums (section positions, level widths, stick lengths): one unit is one ulp of the sum of the terms' magnitudes,
+ * - Signed sums (section positions, level widths, piece lengths): one unit is one ulp of the sum of the terms' magnitudes,
  *   at least one ulp of the value. The terms are those of the textbook formula: x cos s and y sin s of a section point,
- *   2 A tan h besides of a stick. The components of another corner's normal are signed sums over the normal's length. Where that length is known only from the
+ *   2 A tan h besides of a piece. The components of another corner's normal are signed sums over the normal's length. Where that length is known only from the
  *   components, in a miter at edges, so is to first order the error carried by it (cancellation.ts).
  * - Angles: one unit is one ulp of the true value, at least a sixth of 1e-14 degrees. Where signed sums with cancellation are
  *   the legs of the angle, it is at least one ulp of what their terms' magnitudes, less their own, turn it by.

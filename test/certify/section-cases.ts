@@ -1,7 +1,7 @@
 import { frameGeometry } from "miterwright/frame";
 import { levelWidth, sectionAt } from "miterwright/profile";
 import { deriveSection } from "../../src/precise/section.js";
-import { deriveStickLength } from "../../src/precise/stick-length.js";
+import { derivePieceLength } from "../../src/precise/piece-length.js";
 import { cosine, sine } from "./cancellation.js";
 import type { Case } from "./comparison.js";
 import { exactly } from "./exact.js";
@@ -50,8 +50,8 @@ function sectionCase(from: Point, to: Point, slope: number): Case {
   };
 }
 
-/** The stick of a regular frame, measured at the arris that the opening is given at and at another one. */
-function stickCase(sides: number, apothem: number, slope: number, width: number, thickness: number): Case {
+/** The piece of a regular frame, measured at the arris that the opening is given at and at another one. */
+function pieceCase(sides: number, apothem: number, slope: number, width: number, thickness: number): Case {
   const [on, at] = [
     { x: 0, y: 0 },
     { x: width, y: thickness },
@@ -61,22 +61,22 @@ function stickCase(sides: number, apothem: number, slope: number, width: number,
     compare: (field) => {
       const outline = [on, { x: width, y: 0 }, at, { x: 0, y: thickness }];
       const profile = { outline, marks: { sight: on, outer: at } };
-      const [stick] = frameGeometry<"sight" | "outer">({
+      const [piece] = frameGeometry<"sight" | "outer">({
         sides,
         slope,
         profile,
         opening: { apothem },
         at: "sight",
-      }).sticks;
+      }).pieces;
       const exact = { sides, apothem: exactly(apothem), slope: exactly(slope), on: exactPoint(on) };
-      const inner = deriveStickLength(field, { ...exact, at: exactPoint(on) });
-      const outer = deriveStickLength(field, { ...exact, at: exactPoint(at) });
+      const inner = derivePieceLength(field, { ...exact, at: exactPoint(on) });
+      const outer = derivePieceLength(field, { ...exact, at: exactPoint(at) });
       const tangent = Math.tan(Math.PI / sides);
       return [
-        { quantity: "stick length where given", got: stick!.lengths.sight, want: inner },
+        { quantity: "piece length where given", got: piece!.lengths.sight, want: inner },
         {
-          quantity: "stick length elsewhere",
-          got: stick!.lengths.outer,
+          quantity: "piece length elsewhere",
+          got: piece!.lengths.outer,
           want: outer,
           terms: 2 * tangent * (apothem + outTerms(at, slope)),
         },
@@ -96,10 +96,10 @@ export function sectionGrid(): Case[] {
   const sections = [...slopes, ...slopes.map((slope) => -slope)].flatMap((slope) =>
     points.flatMap((from) => points.map((to) => sectionCase(from, to, slope))),
   );
-  const sticks = [3, 4, 5, 6, 7, 8, 12, 100, 1000].flatMap((n) =>
-    slopes.flatMap((slope) => [stickCase(n, 100, slope, 40, 20), stickCase(n, 30.5, -slope, 8, 3)]),
+  const pieces = [3, 4, 5, 6, 7, 8, 12, 100, 1000].flatMap((n) =>
+    slopes.flatMap((slope) => [pieceCase(n, 100, slope, 40, 20), pieceCase(n, 30.5, -slope, 8, 3)]),
   );
-  return [...sections, ...sticks];
+  return [...sections, ...pieces];
 }
 export function someSection(random: Random): Case {
   const size = someLength(random);
@@ -110,11 +110,11 @@ export function someSection(random: Random): Case {
   const point = (): Point => ({ x: coordinate(), y: coordinate() });
   return sectionCase(point(), point(), someSlope(random));
 }
-export function someStick(random: Random): Case {
+export function somePiece(random: Random): Case {
   const unit = random.chance(0.5) ? random.power(-2, 4) : random.power(-95, 95);
   const width = unit * random.between(0.01, 1);
   const thickness = unit * random.between(0.01, 1);
   // Large enough that no slope makes the frame close.
   // A frame has at most 1000 sides.
-  return stickCase(Math.min(1000, someSides(random)), unit * random.power(0.5, 4), someSlope(random), width, thickness);
+  return pieceCase(Math.min(1000, someSides(random)), unit * random.power(0.5, 4), someSlope(random), width, thickness);
 }

@@ -4,7 +4,7 @@ import { cornerGrid, someCorner } from "./corner-cases.js";
 import { miterGrid, someCompoundMiter, someSetting } from "./miter-cases.js";
 import { polygonGrid, somePolygon } from "./polygon-cases.js";
 import { randomFrom, type Random } from "./random.js";
-import { sectionGrid, someSection, someStick } from "./section-cases.js";
+import { sectionGrid, someSection, somePiece } from "./section-cases.js";
 
 /** How one quantity fared. */
 export interface Row {
@@ -32,7 +32,7 @@ const KINDS: readonly ((random: Random) => Case)[] = [
   someCorner,
   someSetting,
   someSection,
-  someStick,
+  somePiece,
 ];
 
 /** All comparisons of a case with their errors. */

@@ -1,12 +1,12 @@
 /**
- * A bench in space: sticks as rows of corner points, cut by the vector saw of test/laws/saw.ts, and put together by matching those
+ * A bench in space: pieces as rows of corner points, cut by the vector saw of test/laws/saw.ts, and put together by matching those
  * points. It shares no formula with the library: a joint is where two sets of points come to lie on each other.
  */
-import type { MeasuredStick } from "miterwright/closure";
+import type { MeasuredPiece } from "miterwright/closure";
 import { planeFromWords } from "../laws/saw.js";
 
 export type Point3 = readonly [number, number, number];
-/** Three rows of a matrix that moves a stick's own points (along, inward, through) into space, and where its origin goes. */
+/** Three rows of a matrix that moves a piece's own points (along, inward, through) into space, and where its origin goes. */
 export interface Pose3 {
   readonly rows: readonly [Point3, Point3, Point3];
   readonly origin: Point3;
@@ -43,7 +43,7 @@ export interface CutEnd {
   readonly outside: Point3;
 }
 
-/** A stick in its own axes: along, inward, through. */
+/** A piece in its own axes: along, inward, through. */
 export interface Blank {
   readonly start: CutEnd;
   readonly end: CutEnd;
@@ -53,7 +53,7 @@ export interface Blank {
 const hand = (angle: number, positive: "left" | "right"): string =>
   angle >= 0 ? positive : positive === "left" ? "right" : "left";
 
-/** The plane of a cut on the stick lying on its back: made by the vector saw, from words. */
+/** The plane of a cut on the piece lying on its back: made by the vector saw, from words. */
 export function sawnNormal(cut: { miter: number; bevel: number }, end: "start" | "end"): Point3 {
   const kept = end === "end" ? "left" : "right";
   const { along, across, through } = planeFromWords({
@@ -69,15 +69,15 @@ export function sawnNormal(cut: { miter: number; bevel: number }, end: "start" |
   return [along, -across, through];
 }
 
-/** Cuts one end: every line along the stick is followed to the plane, which holds the end of the measured line. */
-function cutEnd(stick: MeasuredStick, which: "start" | "end", section: Section): CutEnd {
-  const normal = sawnNormal(stick[which], which);
+/** Cuts one end: every line along the piece is followed to the plane, which holds the end of the measured line. */
+function cutEnd(piece: MeasuredPiece, which: "start" | "end", section: Section): CutEnd {
+  const normal = sawnNormal(piece[which], which);
   const level = (out: number): Point3 => [
     0,
     -out * Math.cos(section.slope * RADIAN),
     -out * Math.sin(section.slope * RADIAN),
   ];
-  const held = add(level(section.at), [which === "end" ? stick.length : 0, 0, 0]);
+  const held = add(level(section.at), [which === "end" ? piece.length : 0, 0, 0]);
   const reach = ([, y, z]: Point3): Point3 => [
     held[0] - (normal[1] * (y - held[1]) + normal[2] * (z - held[2])) / normal[0],
     y,
@@ -92,8 +92,8 @@ function cutEnd(stick: MeasuredStick, which: "start" | "end", section: Section):
   };
 }
 
-export function cutStick(stick: MeasuredStick, section: Section): Blank {
-  return { start: cutEnd(stick, "start", section), end: cutEnd(stick, "end", section) };
+export function cutPiece(piece: MeasuredPiece, section: Section): Blank {
+  return { start: cutEnd(piece, "start", section), end: cutEnd(piece, "end", section) };
 }
 
 /** Axes of a cut end by three of its corners: along the line of the back, square to the cut toward `out`, and the third. */
@@ -169,21 +169,21 @@ export interface OpenRing {
   readonly outside: number;
   /** From the last measured end to the first measured start. */
   readonly vector: { readonly along: number; readonly out: number; readonly up: number };
-  /** Length of the last joint's level line, on the last stick. */
+  /** Length of the last joint's level line, on the last piece. */
   readonly jointLine: number;
-  /** Slope of every stick. */
+  /** Slope of every piece. */
   readonly slopes: readonly number[];
-  /** Rotation from where the first stick would be mated to where it is, about along, out and up, in degrees, to first order. */
+  /** Rotation from where the first piece would be mated to where it is, about along, out and up, in degrees, to first order. */
   readonly twist: { readonly along: number; readonly out: number; readonly up: number };
 }
 
 /** Assembles a ring, all joints but the last one tight. */
 export function assemble(
-  sticks: readonly MeasuredStick[],
+  pieces: readonly MeasuredPiece[],
   sections: readonly Section[],
   mate: typeof mateByBacks = mateByBacks,
 ): OpenRing {
-  const blanks = sticks.map((stick, index) => cutStick(stick, sections[index]!));
+  const blanks = pieces.map((piece, index) => cutPiece(piece, sections[index]!));
   const identity: Pose3 = {
     rows: [
       [1, 0, 0],
@@ -220,7 +220,7 @@ export function assemble(
     return Math.atan2(inner(outward, up), inner(face, up)) / RADIAN;
   };
   const mated = mate(poses.at(-1)!, last, first);
-  // The first stick stands as space does; seen from where it would be mated it is rotated by the transpose of that pose.
+  // The first piece stands as space does; seen from where it would be mated it is rotated by the transpose of that pose.
   const { rows } = mated;
   const half: Point3 = [rows[1][2] - rows[2][1], rows[2][0] - rows[0][2], rows[0][1] - rows[1][0]];
   const vector = times(half, 0.5 / RADIAN);

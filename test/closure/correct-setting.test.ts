@@ -1,18 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { correctSetting, ringClosure, type MeasuredStick } from "miterwright/closure";
+import { correctSetting, ringClosure, type MeasuredPiece } from "miterwright/closure";
 import { compoundMiter, type SawSetting } from "miterwright/miter";
 import { frozen } from "../laws/closure.js";
 import { assemble, RADIAN, type OpenRing } from "./assemble.js";
 
 const WIDTH = 30;
 
-/** What a maker sees of a ring that was really cut so: sticks put together in space. */
+/** What a maker sees of a ring that was really cut so: pieces put together in space. */
 function onTheBench(sides: number, cut: SawSetting, slope: number): OpenRing {
-  const stick: MeasuredStick = { length: 250, start: cut, end: cut };
+  const piece: MeasuredPiece = { length: 250, start: cut, end: cut };
   const section = { slope, at: 0, width: WIDTH, wood: { width: 40, thickness: 15 } };
   return assemble(
-    Array.from({ length: sides }, () => stick),
+    Array.from({ length: sides }, () => piece),
     Array.from({ length: sides }, () => section),
   );
 }
@@ -99,8 +99,8 @@ describe("laws", () => {
         (sides, slope, miter, bevel) => {
           const exact = compoundMiter({ sides, slope });
           const cut = { miter: exact.miter + miter, bevel: exact.bevel + bevel };
-          const stick = { length: 250, start: cut, end: cut };
-          const ring = { sticks: Array.from({ length: sides }, () => stick), at: 0, width: WIDTH } as const;
+          const piece = { length: 250, start: cut, end: cut };
+          const ring = { pieces: Array.from({ length: sides }, () => piece), at: 0, width: WIDTH } as const;
           const closure = ringClosure(ring);
           if (closure.opens === "nowhere") return;
           const result = correctSetting({

@@ -33,7 +33,7 @@ function openAngle(cuts: readonly SawSetting[], slope: number): number {
   const frame = (normal: readonly [number, number, number]): number[] => {
     const [a, y, z] = normal;
     const length = Math.hypot(a, y);
-    // The back's line runs outward: square to the normal and without a part through the stick.
+    // The back's line runs outward: square to the normal and without a part through the piece.
     const flip = a > 0 ? 1 : -1;
     const u = [(flip * y) / length, (-flip * a) / length, 0];
     const w = [u[1]! * z - u[2]! * y, u[2]! * a - u[0]! * z, u[0]! * y - u[1]! * a];
@@ -81,7 +81,7 @@ function openAngle(cuts: readonly SawSetting[], slope: number): number {
     }
     m = next;
   }
-  // What is left of the full turn, about the upward direction of the first stick.
+  // What is left of the full turn, about the upward direction of the first piece.
   const about = ((m[3]! - m[1]!) / 2) * Math.cos(slope * RADIAN) + ((m[2]! - m[6]!) / 2) * -Math.sin(slope * RADIAN);
   return -Math.asin(about) / RADIAN;
 }
@@ -365,8 +365,8 @@ describe("laws", () => {
           miter: exact.miter + (which === "bevel" ? 0 : error),
           bevel: exact.bevel + (which === "miter" ? 0 : slope < 0 ? -error : error),
         };
-        const stick = { length: 100, start: cut, end: cut };
-        const { vGap, opens } = ringClosure({ sticks: Array.from({ length: sides }, () => stick), at: 0, width });
+        const piece = { length: 100, start: cut, end: cut };
+        const { vGap, opens } = ringClosure({ pieces: Array.from({ length: sides }, () => piece), at: 0, width });
         expect(Math.abs(vGap / gap - 1)).toBeLessThan(0.15);
         expect(opens).toBe("inside");
       }),

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { closingPiece, glueUp, halfRings, ringClosure, type MeasuredStick } from "miterwright/closure";
+import { closingPiece, glueUp, halfRings, ringClosure, type MeasuredPiece } from "miterwright/closure";
 import { regularClosingRoom, regularTrim } from "../../src/closure/regular-last-joint.js";
 import { compoundMiter } from "miterwright/miter";
 import { evenlyFlawed, frozen, inMirror, measuredRing, unevenlyFlawed, type FlawedRing } from "../laws/closure.js";
 import { assemble, less, moved, RADIAN } from "./assemble.js";
 
-/** The same ring with an even number of sticks. */
+/** The same ring with an even number of pieces. */
 function evened(flawed: FlawedRing): FlawedRing {
   const sides = Math.max(4, flawed.sides - (flawed.sides % 2));
   return {
@@ -17,15 +17,15 @@ function evened(flawed: FlawedRing): FlawedRing {
 }
 
 describe("half rings", () => {
-  test("of equal sticks lose a wedge of a quarter of the open angle at every end, at the side that does not gape", () => {
+  test("of equal pieces lose a wedge of a quarter of the open angle at every end, at the side that does not gape", () => {
     fc.assert(
       fc.property(evenlyFlawed.map(evened), (flawed) => {
         const ring = measuredRing(flawed);
         const { angle, slope } = ringClosure(ring);
         const { halves, loss } = halfRings(ring);
         const { jointLine } = assemble(
-          ring.sticks,
-          ring.sticks.map(() => ({
+          ring.pieces,
+          ring.pieces.map(() => ({
             slope: flawed.slope,
             at: 0,
             width: flawed.width,
@@ -48,7 +48,7 @@ describe("half rings", () => {
     );
   });
 
-  test("of flat sticks, whatever their errors, are straight where the trims are taken off, and nothing less would do", () => {
+  test("of flat pieces, whatever their errors, are straight where the trims are taken off, and nothing less would do", () => {
     fc.assert(
       fc.property(unevenlyFlawed, (uneven) => {
         const flawed = { ...evened(uneven), slope: 0 };
@@ -61,9 +61,9 @@ describe("half rings", () => {
         const at = ring.at === "inside" ? 0 : ring.at === "outside" ? ring.width : ring.at;
         const spacings: [number, number][] = [];
         for (const half of halfRings(ring).halves) {
-          const sticks = ring.sticks.slice(half.from, half.to + 1);
-          const sections = sticks.map(() => ({ slope: 0, at, width: ring.width, wood: { width: 9, thickness: 9 } }));
-          const { poses, blanks } = assemble(sticks, sections);
+          const pieces = ring.pieces.slice(half.from, half.to + 1);
+          const sections = pieces.map(() => ({ slope: 0, at, width: ring.width, wood: { width: 9, thickness: 9 } }));
+          const { poses, blanks } = assemble(pieces, sections);
           const points = [
             ...[blanks[0]!.start.inside, blanks[0]!.start.outside].map((point) => moved(poses[0]!, point)),
             ...[blanks.at(-1)!.end.inside, blanks.at(-1)!.end.outside].map((point) => moved(poses.at(-1)!, point)),
@@ -81,7 +81,7 @@ describe("half rings", () => {
             expect(Math.abs(beyond - trims[index]!)).toBeLessThan(1e-9 * flawed.length * flawed.sides);
           }
           expect(half.depth).toBe(Math.max(...trims));
-          // Every arris runs on along its stick until it meets that line.
+          // Every arris runs on along its piece until it meets that line.
           const line = [(b![0] - a![0]) / size, (b![1] - a![1]) / size] as const;
           const met = points.map((point, index) => {
             const pose = poses.at(index < 2 ? 0 : -1)!;
@@ -101,10 +101,10 @@ describe("half rings", () => {
     );
   });
 
-  test("of sticks that are longer in one half leave a step where they meet", () => {
+  test("of pieces that are longer in one half leave a step where they meet", () => {
     const cut = { miter: 30, bevel: 0 };
     const ring = (lengths: readonly number[]): Parameters<typeof halfRings>[0] => ({
-      sticks: lengths.map((length) => ({ length, start: cut, end: cut })),
+      pieces: lengths.map((length) => ({ length, start: cut, end: cut })),
       at: "outside",
       width: 40,
     });
@@ -124,10 +124,10 @@ describe("half rings", () => {
         ...ring,
         at: typeof ring.at === "number" ? ring.at * 8 : ring.at,
         width: ring.width * 8,
-        sticks: ring.sticks.map((stick) => ({ ...stick, length: stick.length * 8 })),
+        pieces: ring.pieces.map((piece) => ({ ...piece, length: piece.length * 8 })),
       });
       expect(scaled.loss).toBe(result.loss * 8);
-      const mirrored = halfRings({ ...ring, sticks: inMirror(ring.sticks) });
+      const mirrored = halfRings({ ...ring, pieces: inMirror(ring.pieces) });
       expect(mirrored.loss).toBeCloseTo(result.loss, 9);
       expect(mirrored.halves[0].start.inside).toBeCloseTo(result.halves[1].end.inside, 9);
     }
@@ -135,13 +135,13 @@ describe("half rings", () => {
 });
 
 describe("a closing piece", () => {
-  /** The ring without its last stick, closed by the piece that is made for it. */
+  /** The ring without its last piece, closed by the piece that is made for it. */
   function closed(flawed: FlawedRing, share = 1): { angle: number; level: number; step: number } {
     const ring = measuredRing(flawed, share);
-    const rest = { ...ring, sticks: ring.sticks.slice(0, -1) };
+    const rest = { ...ring, pieces: ring.pieces.slice(0, -1) };
     const piece = closingPiece(rest);
     if (!piece.possible) throw new Error(piece.why);
-    const { angle, vector } = ringClosure({ ...ring, sticks: [...rest.sticks, piece.stick] });
+    const { angle, vector } = ringClosure({ ...ring, pieces: [...rest.pieces, piece.piece] });
     return { angle, level: Math.hypot(vector.along, vector.out), step: Math.abs(vector.up) };
   }
 
@@ -173,17 +173,17 @@ describe("a closing piece", () => {
     );
   });
 
-  test("for a ring without errors is the stick that is missing", () => {
+  test("for a ring without errors is the piece that is missing", () => {
     fc.assert(
       fc.property(evenlyFlawed, (flawed) => {
         const ring = measuredRing(flawed, 0);
-        const missing = ring.sticks[0]!;
-        const piece = closingPiece({ ...ring, sticks: ring.sticks.slice(1) });
+        const missing = ring.pieces[0]!;
+        const piece = closingPiece({ ...ring, pieces: ring.pieces.slice(1) });
         if (!piece.possible) throw new Error(piece.why);
-        expect(piece.stick.length / missing.length).toBeCloseTo(1, 9);
+        expect(piece.piece.length / missing.length).toBeCloseTo(1, 9);
         for (const end of ["start", "end"] as const) {
-          expect(piece.stick[end].miter).toBeCloseTo(missing[end].miter, 8);
-          expect(piece.stick[end].bevel).toBeCloseTo(missing[end].bevel, 8);
+          expect(piece.piece[end].miter).toBeCloseTo(missing[end].miter, 8);
+          expect(piece.piece[end].bevel).toBeCloseTo(missing[end].bevel, 8);
         }
         expect(piece.slope).toBeCloseTo(flawed.slope, 8);
       }),
@@ -192,32 +192,32 @@ describe("a closing piece", () => {
 
   test("in a flat ring has what the other joints leave of a full turn", () => {
     const cut = { miter: 180 / 7 - 0.1, bevel: 0 };
-    const stick = { length: 200, start: cut, end: cut };
-    const piece = closingPiece(frozen({ sticks: Array.from({ length: 6 }, () => stick), at: "inside", width: 40 }));
-    if (!piece.possible) throw new Error(piece.why);
+    const piece = { length: 200, start: cut, end: cut };
+    const last = closingPiece(frozen({ pieces: Array.from({ length: 6 }, () => piece), at: "inside", width: 40 }));
+    if (!last.possible) throw new Error(last.why);
     // Five joints turn by two miters each, and at the piece's ends stand one each.
-    expect(piece.stick.start.miter + piece.stick.end.miter).toBeCloseTo(360 - 12 * cut.miter, 9);
-    expect(piece.stick.start.miter).toBeCloseTo(piece.stick.end.miter, 9);
-    expect(JSON.parse(JSON.stringify(piece))).toEqual(piece);
+    expect(last.piece.start.miter + last.piece.end.miter).toBeCloseTo(360 - 12 * cut.miter, 9);
+    expect(last.piece.start.miter).toBeCloseTo(last.piece.end.miter, 9);
+    expect(JSON.parse(JSON.stringify(last))).toEqual(last);
   });
 
   test("does not exist where the open ends look away from each other or lie on each other", () => {
     const cut = (miter: number): { miter: number; bevel: number } => ({ miter, bevel: 0 });
-    const stick = (start: number, end: number): MeasuredStick => ({ length: 100, start: cut(start), end: cut(end) });
-    expect(closingPiece({ sticks: [stick(-80, 0), stick(0, -80)], at: 0, width: 20 })).toEqual({
+    const piece = (start: number, end: number): MeasuredPiece => ({ length: 100, start: cut(start), end: cut(end) });
+    expect(closingPiece({ pieces: [piece(-80, 0), piece(0, -80)], at: 0, width: 20 })).toEqual({
       possible: false,
       why: "The two open ends do not look toward each other: no piece can lie between them.",
     });
     // Three sides of a triangle are closed already.
-    const triangle = [stick(60, 60), stick(60, 60), stick(60, 60)];
-    const whole = closingPiece({ sticks: triangle, at: 0, width: 20 });
-    expect(whole.possible && whole.stick.length > 1e-9).toBe(false);
+    const triangle = [piece(60, 60), piece(60, 60), piece(60, 60)];
+    const whole = closingPiece({ pieces: triangle, at: 0, width: 20 });
+    expect(whole.possible && whole.piece.length > 1e-9).toBe(false);
   });
 });
 
-describe("closed forms for equal sticks", () => {
-  /** Sticks whose flat ring is open by an angle: the miter of every cut is off by its 2n-th part. */
-  function opened(sides: number, slope: number, angle: number): MeasuredStick[] {
+describe("closed forms for equal pieces", () => {
+  /** Pieces whose flat ring is open by an angle: the miter of every cut is off by its 2n-th part. */
+  function opened(sides: number, slope: number, angle: number): MeasuredPiece[] {
     const { miter, bevel } = compoundMiter({ turn: (360 - angle) / sides, slope });
     const cut = { miter, bevel };
     return Array.from({ length: sides }, () => ({ length: 200, start: cut, end: cut }));
@@ -230,7 +230,7 @@ describe("closed forms for equal sticks", () => {
       fc.property(fc.integer({ min: 2, max: 12 }), anySlope, anyAngle, (pairs, slope, angle) => {
         for (const signed of [angle, -angle]) {
           const sides = 2 * pairs;
-          const { loss } = halfRings({ sticks: opened(sides, slope, signed), at: "inside", width: 40, slope });
+          const { loss } = halfRings({ pieces: opened(sides, slope, signed), at: "inside", width: 40, slope });
           // The joint line of the ring as it is cut is a little shorter or longer than the planned one.
           expect(regularTrim(sides, 40, angle) / (loss / 2)).toBeCloseTo(1, 1);
           const line = Math.cos(((360 - signed) / sides / 2) * RADIAN) / Math.cos(Math.PI / sides);
@@ -244,15 +244,15 @@ describe("closed forms for equal sticks", () => {
     fc.assert(
       fc.property(fc.integer({ min: 3, max: 14 }), anySlope, anyAngle, (sides, slope, angle) => {
         const pieces = [angle, -angle].map((signed) => {
-          const sticks = opened(sides, slope, signed).slice(1);
-          const piece = closingPiece({ sticks, at: "inside", width: 40, slope });
+          const pieces = opened(sides, slope, signed).slice(1);
+          const piece = closingPiece({ pieces, at: "inside", width: 40, slope });
           if (!piece.possible) throw new Error(piece.why);
-          const { miter, bevel } = piece.stick.end;
+          const { miter, bevel } = piece.piece.end;
           // Seen from above, a cut is swung by the angle of which its flat miter and bevel are the sides.
           const [c, s] = [Math.cos(slope * RADIAN), Math.sin(slope * RADIAN)];
           const [out, up] = [Math.cos(bevel * RADIAN) * Math.sin(miter * RADIAN), Math.sin(bevel * RADIAN)];
           const plan = Math.atan2(out * c + up * s, Math.cos(bevel * RADIAN) * Math.cos(miter * RADIAN)) / RADIAN;
-          return { length: Math.abs(piece.stick.length - 200), planMiter: Math.abs(plan - 180 / sides) };
+          return { length: Math.abs(piece.piece.length - 200), planMiter: Math.abs(plan - 180 / sides) };
         });
         const room = regularClosingRoom(sides, 200, angle);
         expect(room.length).toBeCloseTo(Math.max(...pieces.map(({ length }) => length)), 8);
@@ -263,17 +263,17 @@ describe("closed forms for equal sticks", () => {
 });
 
 describe("the order of gluing", () => {
-  test.each(Array.from({ length: 40 }, (_, index) => index + 3))("of %d sticks closes every corner once", (sides) => {
+  test.each(Array.from({ length: 40 }, (_, index) => index + 3))("of %d pieces closes every corner once", (sides) => {
     const { stages, last } = glueUp({ sides });
     const corners = stages.flatMap((stage) => stage.corners).sort((a, b) => a - b);
     expect(corners).toEqual(Array.from({ length: sides }, (_, index) => index));
     expect(last).toBe(sides % 2 === 0 ? "trimmed halves" : "closing piece");
     let before = sides;
     for (const { corners: glued, assemblies, words } of stages) {
-      // Every stick is in one assembly, every assembly a run of neighbors, and corners within one are glued by then.
+      // Every piece is in one assembly, every assembly a run of neighbors, and corners within one are glued by then.
       expect(assemblies.flat().sort((a, b) => a - b)).toEqual(Array.from({ length: sides }, (_, index) => index));
       for (const assembly of assemblies) {
-        for (const [index, stick] of assembly.entries()) expect(stick).toBe(assembly[0]! + index);
+        for (const [index, piece] of assembly.entries()) expect(piece).toBe(assembly[0]! + index);
       }
       expect(assemblies.length).toBeLessThan(before);
       before = assemblies.length;
@@ -289,23 +289,23 @@ describe("the order of gluing", () => {
     expect(stages).toHaveLength(Math.ceil(Math.log2(row)) + 1);
   });
 
-  test("ends in halves of an even ring, and in all but one stick of an odd one", () => {
+  test("ends in halves of an even ring, and in all but one piece of an odd one", () => {
     expect(glueUp({ sides: 6 }).stages.at(-2)!.assemblies).toEqual([
       [0, 1, 2],
       [3, 4, 5],
     ]);
     expect(glueUp({ sides: 5 }).stages.at(-2)!.assemblies).toEqual([[0, 1, 2, 3], [4]]);
     expect(glueUp({ sides: 5 }).stages.map((stage) => stage.words)).toEqual([
-      "Glue the sticks in pairs, at corners 1 and 3.",
+      "Glue the pieces in pairs, at corners 1 and 3.",
       "Glue what lies side by side, at corner 2.",
-      "Cut stick 4 to fit the gap between its neighbors and glue it in, at corners 0 and 4.",
+      "Cut piece 4 to fit the gap between its neighbors and glue it in, at corners 0 and 4.",
     ]);
     expect(glueUp({ sides: 4 }).stages.at(-1)!.words).toBe(
       "Trim both halves straight and glue them together, at corners 0 and 2.",
     );
   });
 
-  test("lays the sticks on cauls at the slope", () => {
+  test("lays the pieces on cauls at the slope", () => {
     expect(glueUp({ sides: 8, slope: 30 }).cauls).toEqual({ bed: 30, high: "outer edge", blocks: 22.5 });
     expect(glueUp({ sides: 8, slope: -30 }).cauls).toEqual({ bed: 30, high: "sight edge", blocks: 22.5 });
     expect(glueUp({ sides: 8 }).cauls).toEqual({ bed: 0, high: "neither", blocks: 22.5 });
@@ -318,28 +318,28 @@ describe("the order of gluing", () => {
 });
 
 const CUT = { miter: 45, bevel: 0 };
-const STICK = { length: 100, start: CUT, end: CUT };
+const PIECE = { length: 100, start: CUT, end: CUT };
 
 test.each([
   [() => halfRings(null as never), "Expected `options` to be an object, got null"],
   [
-    () => halfRings({ sticks: [STICK, STICK, STICK], at: 0, width: 20 }),
-    "Expected `sticks` to be an array of 4 to 1000 sticks, got an array of 3",
+    () => halfRings({ pieces: [PIECE, PIECE, PIECE], at: 0, width: 20 }),
+    "Expected `pieces` to be an array of 4 to 1000 pieces, got an array of 3",
   ],
   [
-    () => halfRings({ sticks: [STICK, STICK, STICK, STICK, STICK], at: 0, width: 20 }),
-    "Expected `sticks` to be an even number of sticks: 5 have no straight halves, see `closingPiece`, got an array of 5",
+    () => halfRings({ pieces: [PIECE, PIECE, PIECE, PIECE, PIECE], at: 0, width: 20 }),
+    "Expected `pieces` to be an even number of pieces: 5 have no straight halves, see `closingPiece`, got an array of 5",
   ],
   [
-    () => halfRings({ sticks: [STICK, STICK, STICK, STICK], at: 0, width: 0 }),
+    () => halfRings({ pieces: [PIECE, PIECE, PIECE, PIECE], at: 0, width: 0 }),
     "Expected `width` to be a positive length (1e-100 to 1e100), got 0 (number)",
   ],
   [
-    () => closingPiece({ sticks: [STICK], at: 0, width: 20 }),
-    "Expected `sticks` to be an array of 2 to 1000 sticks, got an array of 1",
+    () => closingPiece({ pieces: [PIECE], at: 0, width: 20 }),
+    "Expected `pieces` to be an array of 2 to 1000 pieces, got an array of 1",
   ],
   [
-    () => closingPiece({ sticks: [STICK, STICK], at: "edge" as never, width: 20 }),
+    () => closingPiece({ pieces: [PIECE, PIECE], at: "edge" as never, width: 20 }),
     'Expected `at` to be "inside", "outside" or a level distance from the inside, got "edge" (string)',
   ],
   [() => glueUp({ sides: 2 }), "Expected `sides` to be an integer from 3 to 1000, got 2 (number)"],
@@ -398,13 +398,13 @@ describe("the V that is seen", () => {
       for (const slope of [0, 20, 50]) {
         const { miter, bevel } = compoundMiter({ sides, slope });
         const cut = { miter: miter - 0.1, bevel: bevel - 0.05 };
-        const sticks = Array.from({ length: sides }, () => ({ length: 200, start: cut, end: cut }));
-        const ring = ringClosure({ sticks, at: "outside", width: 40 });
+        const pieces = Array.from({ length: sides }, () => ({ length: 200, start: cut, end: cut }));
+        const ring = ringClosure({ pieces, at: "outside", width: 40 });
         // Half the ring's turns, less what the ends lack themselves.
         const line = 40 / Math.cos(Math.PI / sides);
         const ends = 2 * line * Math.sin(((ring.angle / 4) * Math.PI) / 180);
         expect(Math.abs((2 * ends) / ring.vGap - 1)).toBeLessThan(1e-4);
-        const halves = halfRings({ sticks, at: "outside", width: 40 });
+        const halves = halfRings({ pieces, at: "outside", width: 40 });
         for (const { depth } of halves.halves) expect(Math.abs(depth / (ends / 2) - 1)).toBeLessThan(0.01);
       }
     }

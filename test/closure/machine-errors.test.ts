@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { machineErrors, ringClosure, type StickMove } from "miterwright/closure";
+import { machineErrors, ringClosure, type PieceMove } from "miterwright/closure";
 import { compoundMiter, type SawSetting } from "miterwright/miter";
 import { frozen } from "../laws/closure.js";
 import { planeFromWords } from "../laws/saw.js";
@@ -8,18 +8,18 @@ import { assemble, RADIAN } from "./assemble.js";
 
 type Hand = "left" | "right";
 const HANDS: readonly Hand[] = ["left", "right"];
-const MOVES: readonly StickMove[] = ["flip", "slide", "roll", "tumble"];
+const MOVES: readonly PieceMove[] = ["flip", "slide", "roll", "tumble"];
 const other = (hand: Hand): Hand => (hand === "left" ? "right" : "left");
 
-/** How a stick lies, and which side of the blade is kept. */
+/** How a piece lies, and which side of the blade is kept. */
 interface Lying {
   readonly down: "back" | "face";
   readonly atFence: "outer edge" | "sight edge";
   readonly kept: Hand;
 }
 
-/** What each move does to the stick, as its words say. */
-function moved({ down, atFence, kept }: Lying, move: StickMove): Lying {
+/** What each move does to the piece, as its words say. */
+function moved({ down, atFence, kept }: Lying, move: PieceMove): Lying {
   const swapped = atFence === "outer edge" ? "sight edge" : "outer edge";
   if (move === "flip") return { down, atFence: swapped, kept };
   if (move === "slide") return { down, atFence, kept: other(kept) };
@@ -77,13 +77,13 @@ const given = {
   kept: fc.constantFrom(...HANDS),
 };
 
-/** The first cut: the stick on its back, its end at the blade. */
+/** The first cut: the piece on its back, its end at the blade. */
 function first(kept: Hand): Lying {
-  // The stick runs to the right when its end is cut and the left is kept; then its outer edge is the nearer one.
+  // The piece runs to the right when its end is cut and the left is kept; then its outer edge is the nearer one.
   return { down: "back", atFence: kept === "left" ? "outer edge" : "sight edge", kept };
 }
 
-describe("against a saw made of vectors, and a stick moved by the words", () => {
+describe("against a saw made of vectors, and a piece moved by the words", () => {
   test("both ends are off by what is said", () => {
     fc.assert(
       fc.property(fc.record(given), anyFlaws, ({ sides, slope, move, kept }, flaws) => {
@@ -123,10 +123,10 @@ describe("against a saw made of vectors, and a stick moved by the words", () => 
         const small = Object.fromEntries(Object.entries(flaws).map(([name, value]) => [name, value / 100]));
         const result = machineErrors({ sides, slope, move, kept, ...small });
         const off = (error: SawSetting): SawSetting => ({ miter: miter + error.miter, bevel: bevel + error.bevel });
-        const stick = { length: 200, start: off(result.start), end: off(result.end) };
+        const piece = { length: 200, start: off(result.start), end: off(result.end) };
         const section = { slope, at: 0, width: 30, wood: { width: 40, thickness: 15 } };
         const open = assemble(
-          Array.from({ length: sides }, () => stick),
+          Array.from({ length: sides }, () => piece),
           Array.from({ length: sides }, () => section),
         );
         expect(Math.abs(result.angle - open.angle)).toBeLessThan(1e-4 * sides);
@@ -138,7 +138,7 @@ describe("against a saw made of vectors, and a stick moved by the words", () => 
   });
 });
 
-describe("errors told apart by how the stick was moved", () => {
+describe("errors told apart by how the piece was moved", () => {
   test("only what adds in the joint is said to add", () => {
     for (const move of MOVES) {
       for (const slope of [0, 30]) {
@@ -158,8 +158,8 @@ describe("errors told apart by how the stick was moved", () => {
     const level = machineErrors({ sides: 4, move: "slide", upright: 0.5 });
     expect([level.slopeOff, level.joint.bevel]).toEqual([0, 0]);
     const off = (error: SawSetting): SawSetting => ({ miter: 45 + error.miter, bevel: error.bevel });
-    const stick = { length: 200, start: off(level.start), end: off(level.end) };
-    const ring = ringClosure({ sticks: [stick, stick, stick, stick], at: "inside", width: 30 });
+    const piece = { length: 200, start: off(level.start), end: off(level.end) };
+    const ring = ringClosure({ pieces: [piece, piece, piece, piece], at: "inside", width: 30 });
     expect(ring.angle).toBeCloseTo(0, 12);
     expect(ring.rocks).toBe(false);
   });

@@ -21,19 +21,19 @@ const find = (checks: readonly RingCheck[], code: RingCheck["code"]): RingCheck 
   return check;
 };
 
-/** The inner corners of a flat ring of equal sticks, all joints but the last tight, put together in space. */
+/** The inner corners of a flat ring of equal pieces, all joints but the last tight, put together in space. */
 function corners(sides: number, apothem: number, miterError: number, stretch: readonly number[] = []): Point3[] {
   const cut = { miter: 180 / sides + miterError, bevel: 0 };
   const length = 2 * apothem * Math.tan(Math.PI / sides);
-  const sticks = Array.from({ length: sides }, (_, index) => ({
+  const pieces = Array.from({ length: sides }, (_, index) => ({
     length: length + (stretch[index] ?? 0),
     start: cut,
     end: cut,
   }));
   const section = { slope: 0, at: 0, width: 30, wood: { width: 30, thickness: 15 } };
   const { poses, blanks } = assemble(
-    sticks,
-    sticks.map(() => section),
+    pieces,
+    pieces.map(() => section),
   );
   const starts = blanks.map(({ start }, index) => moved(poses[index]!, start.inside));
   return [...starts, moved(poses.at(-1)!, blanks.at(-1)!.end.inside)];
@@ -55,7 +55,7 @@ describe("what to measure, and how far it may be off", () => {
         const polygon = regularPolygon({ sides, apothem });
         const points = polygonCorners(polygon);
         const far = Math.floor(sides / 2);
-        expect(find(checks, "stick-length").value).toBeCloseTo(polygon.side, 9);
+        expect(find(checks, "piece-length").value).toBeCloseTo(polygon.side, 9);
         expect(find(checks, sides % 2 === 0 ? "side-to-side" : "corner-to-side").value).toBeCloseTo(
           polygon.acrossFlats,
           9,
@@ -106,15 +106,15 @@ describe("what to measure, and how far it may be off", () => {
   test("lets lengths be off by what leaves the last joint open by the gap at worst", () => {
     fc.assert(
       fc.property(anySides, (sides) => {
-        const { tolerance, value } = find(ringChecks({ sides, apothem: 100, width: 30, gap: 0.3 }), "stick-length");
+        const { tolerance, value } = find(ringChecks({ sides, apothem: 100, width: 30, gap: 0.3 }), "piece-length");
         const cut = { miter: 180 / sides, bevel: 0 };
         const half = Math.floor(sides / 2);
-        const sticks = Array.from({ length: sides }, (_, index) => ({
+        const pieces = Array.from({ length: sides }, (_, index) => ({
           length: value + (index < half ? tolerance : -tolerance),
           start: cut,
           end: cut,
         }));
-        const { vector } = ringClosure({ sticks, at: "inside", width: 30 });
+        const { vector } = ringClosure({ pieces, at: "inside", width: 30 });
         expect(Math.hypot(vector.along, vector.out)).toBeCloseTo(0.3, 9);
       }),
     );
@@ -125,7 +125,7 @@ describe("what to measure, and how far it may be off", () => {
     const codes = (options: RingChecksOptions): string[] =>
       ringChecks(options).map(({ code, when }) => `${when} ${code}`);
     expect(codes(flat)).toEqual([
-      "sticks stick-length",
+      "pieces piece-length",
       "dry corner-angle",
       "dry last-joint",
       "dry side-to-side",
@@ -147,8 +147,8 @@ describe("what to measure, and how far it may be off", () => {
           miter: Math.atan(Math.cos(30 * RADIAN) * Math.tan(30 * RADIAN)) / RADIAN + dm,
           bevel: Math.asin(0.25) / RADIAN + db,
         };
-        const stick = { length: 100, start: cut, end: cut };
-        return Math.abs(ringClosure({ sticks: Array.from({ length: 6 }, () => stick), at: 0, width: 30 }).slope - 30);
+        const piece = { length: 100, start: cut, end: cut };
+        return Math.abs(ringClosure({ pieces: Array.from({ length: 6 }, () => piece), at: 0, width: 30 }).slope - 30);
       });
     expect(slope.tolerance).toBeCloseTo(Math.max(...shifts), 9);
     expect(find(ringChecks({ ...flat, slope: 90 }), "slope").tolerance).toBeGreaterThan(0);
@@ -168,8 +168,8 @@ describe("what to measure, and how far it may be off", () => {
         [-each, -each],
       ].map(([dm, db]) => {
         const cut = { miter: exact.miter + dm!, bevel: exact.bevel + db! };
-        const stick = { length: 100, start: cut, end: cut };
-        const ring = ringClosure({ sticks: Array.from({ length: 6 }, () => stick), at: 0, width: 30 });
+        const piece = { length: 100, start: cut, end: cut };
+        const ring = ringClosure({ pieces: Array.from({ length: 6 }, () => piece), at: 0, width: 30 });
         return Math.abs(ring.slope - slope);
       });
       expect(find(ringChecks(given), "slope").tolerance).toBeCloseTo(Math.max(...moves), 9);

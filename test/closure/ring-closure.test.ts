@@ -23,7 +23,7 @@ const WOOD = { width: 60, thickness: 18 };
 function sectionsOf(ring: MeasuredRing & { readonly slope: number }): Section[] {
   const { width, slope } = ring;
   const at = ring.at === "inside" ? 0 : ring.at === "outside" ? width : ring.at;
-  return ring.sticks.map(() => ({ slope, at, width, wood: WOOD }));
+  return ring.pieces.map(() => ({ slope, at, width, wood: WOOD }));
 }
 
 /** The same ring lying flat, without the errors of its bevels. */
@@ -33,12 +33,12 @@ function flattened(flawed: FlawedRing): FlawedRing {
   return { ...flawed, slope: 0, errors };
 }
 
-/** Lengths agree when they do to a billionth of the sticks. */
+/** Lengths agree when they do to a billionth of the pieces. */
 function expectLength(actual: number, expected: number, ring: FlawedRing): void {
   expect(Math.abs(actual - expected) / (ring.length * ring.sides)).toBeLessThan(1e-10);
 }
 
-describe("against sticks put together in space", () => {
+describe("against pieces put together in space", () => {
   test.each([
     ["by the lines of their backs", undefined],
     ["by all four corners of their ends", mateByCorners],
@@ -47,7 +47,7 @@ describe("against sticks put together in space", () => {
       fc.property(evenlyFlawed, (flawed) => {
         const ring = measuredRing(flawed);
         const closure = ringClosure(ring);
-        const open = assemble(ring.sticks, sectionsOf(ring), mate);
+        const open = assemble(ring.pieces, sectionsOf(ring), mate);
         expect(closure.angle).toBeCloseTo(open.angle, 9);
         expectLength(closure.openGap.inside, open.inside, flawed);
         expectLength(closure.openGap.outside, open.outside, flawed);
@@ -67,7 +67,7 @@ describe("against sticks put together in space", () => {
       fc.property(unevenlyFlawed, (flawed) => {
         const ring = measuredRing(flawed);
         const closure = ringClosure(ring);
-        const open = assemble(ring.sticks, sectionsOf(ring));
+        const open = assemble(ring.pieces, sectionsOf(ring));
         expectLength(closure.openGap.inside, open.inside, flawed);
         expectLength(closure.openGap.outside, open.outside, flawed);
         for (const axis of ["along", "out", "up"] as const) {
@@ -89,7 +89,7 @@ describe("against sticks put together in space", () => {
       fc.property(unevenlyFlawed, (flawed) => {
         const difference = (share: number): number => {
           const ring = measuredRing(flawed, share);
-          return Math.abs(ringClosure(ring).angle - assemble(ring.sticks, sectionsOf(ring), mateByCorners).twist.up);
+          return Math.abs(ringClosure(ring).angle - assemble(ring.pieces, sectionsOf(ring), mateByCorners).twist.up);
         };
         // Errors up to half a degree at 2n ends: the square of their sum, in degrees, bounds the second order.
         for (const share of [1, 0.1, 0.01]) {
@@ -105,7 +105,7 @@ describe("against sticks put together in space", () => {
       fc.property(evenlyFlawed, (flawed) => {
         const ring = measuredRing(flawed, 1e-4);
         const { angle, vGap, opens } = ringClosure(ring);
-        const { jointLine } = assemble(ring.sticks, sectionsOf(ring));
+        const { jointLine } = assemble(ring.pieces, sectionsOf(ring));
         const seen = jointLine * Math.abs(angle) * RADIAN;
         expect(Math.abs(vGap - seen)).toBeLessThan(1e-4 * seen + 1e-12);
         expect(opens).toBe(Math.abs(angle) < 1e-9 ? "nowhere" : angle > 0 ? "outside" : "inside");
@@ -114,17 +114,17 @@ describe("against sticks put together in space", () => {
   });
 
   test("a twisted flat ring is out of flat by what its corners are out of their best plane", () => {
-    // Four sticks, folded up and down in turn: the corners of a saddle.
+    // Four pieces, folded up and down in turn: the corners of a saddle.
     const up = { miter: 45, bevel: 0.2 };
     const down = { miter: 45, bevel: -0.2 };
-    const sticks = [
+    const pieces = [
       { length: 300, start: down, end: up },
       { length: 300, start: up, end: down },
       { length: 300, start: down, end: up },
       { length: 300, start: up, end: down },
     ];
-    const ring = { sticks, at: "inside", width: 40, slope: 0 } as const;
-    const { poses, blanks, up: axis } = assemble(sticks, sectionsOf(ring));
+    const ring = { pieces, at: "inside", width: 40, slope: 0 } as const;
+    const { poses, blanks, up: axis } = assemble(pieces, sectionsOf(ring));
     const heights = blanks.map(({ start }, index) => {
       const [x, y, z] = start.inside;
       const { rows, origin } = poses[index]!;
@@ -137,7 +137,7 @@ describe("against sticks put together in space", () => {
     expect(saddle).toBeGreaterThan(0.5);
     expect(outOfFlat).toBeCloseTo(saddle, 1);
     expect(rocks).toBe(true);
-    expect(ringClosure({ ...ring, sticks: sticks.slice(0, 3).map((s) => ({ ...s })) }).rocks).toBe(false);
+    expect(ringClosure({ ...ring, pieces: pieces.slice(0, 3).map((s) => ({ ...s })) }).rocks).toBe(false);
   });
 });
 
@@ -149,8 +149,8 @@ describe("the law of first order", () => {
         const cut = compoundMiter({ sides, slope });
         const left = (share: number): number => {
           const off = { miter: cut.miter + share * dm, bevel: cut.bevel + share * db };
-          const stick = { length: 100, start: off, end: off };
-          const { angle } = ringClosure({ sticks: Array.from({ length: sides }, () => stick), at: 0, width: 20 });
+          const piece = { length: 100, start: off, end: off };
+          const { angle } = ringClosure({ pieces: Array.from({ length: sides }, () => piece), at: 0, width: 20 });
           const law =
             -2 *
             sides *
@@ -169,21 +169,21 @@ describe("the law of first order", () => {
     const cut = compoundMiter({ sides: 8, slope: 45 });
     const db = -1 / Math.cos(cut.miter * RADIAN);
     const off = { miter: cut.miter + 0.1, bevel: cut.bevel + 0.1 * db };
-    const stick = { length: 100, start: off, end: off };
-    const closure = ringClosure({ sticks: Array.from({ length: 8 }, () => stick), at: "inside", width: 40 });
+    const piece = { length: 100, start: off, end: off };
+    const closure = ringClosure({ pieces: Array.from({ length: 8 }, () => piece), at: "inside", width: 40 });
     expect(Math.abs(closure.angle)).toBeLessThan(0.01);
     expect(closure.slope - 45).toBeLessThan(-0.3);
     // Of the same size, but not opposite: the ring is open by more than a hundred times that.
     const same = { miter: cut.miter + 0.1, bevel: cut.bevel - 0.1 * db };
     const wide = { length: 100, start: same, end: same };
     expect(
-      Math.abs(ringClosure({ sticks: Array.from({ length: 8 }, () => wide), at: "inside", width: 40 }).angle),
+      Math.abs(ringClosure({ pieces: Array.from({ length: 8 }, () => wide), at: "inside", width: 40 }).angle),
     ).toBeGreaterThan(1);
   });
 });
 
 describe("laws", () => {
-  test("sticks without an error close, at their slope", () => {
+  test("pieces without an error close, at their slope", () => {
     fc.assert(
       fc.property(evenlyFlawed, (flawed) => {
         const closure = ringClosure(measuredRing(flawed, 0));
@@ -206,7 +206,7 @@ describe("laws", () => {
     const two = joinCorner({ turn: 90, first: end, second: side });
     const long = { length: 400, start: two.second, end: one.first };
     const short = { length: 250, start: one.second, end: two.first };
-    const closure = ringClosure({ sticks: [long, short, long, short], at: "inside", width: 18 });
+    const closure = ringClosure({ pieces: [long, short, long, short], at: "inside", width: 18 });
     expect(closure.angle).toBeCloseTo(0, 10);
     expect(closure.slopes.map((slope) => Number(slope.toFixed(9)))).toEqual([60, 45, 60, 45]);
     expect(Math.hypot(closure.vector.along, closure.vector.out, closure.vector.up)).toBeLessThan(1e-9);
@@ -217,7 +217,7 @@ describe("laws", () => {
     fc.assert(
       fc.property(unevenlyFlawed, (flawed) => {
         const ring = measuredRing(flawed);
-        const [one, other] = [ringClosure(ring), ringClosure({ ...ring, sticks: inMirror(ring.sticks) })];
+        const [one, other] = [ringClosure(ring), ringClosure({ ...ring, pieces: inMirror(ring.pieces) })];
         expect(other.angle).toBeCloseTo(one.angle, 9);
         expect(other.tilt).toBeCloseTo(one.tilt, 9);
         expect(other.roll).toBeCloseTo(-one.roll, 9);
@@ -251,7 +251,7 @@ describe("laws", () => {
           ...ring,
           at: typeof ring.at === "number" ? ring.at * factor : ring.at,
           width: ring.width * factor,
-          sticks: ring.sticks.map((stick) => ({ ...stick, length: stick.length * factor })),
+          pieces: ring.pieces.map((piece) => ({ ...piece, length: piece.length * factor })),
         });
         expect(scaled.angle).toBe(one.angle);
         expect(scaled.slopes).toEqual(one.slopes);
@@ -270,18 +270,18 @@ describe("laws", () => {
         const whole = ringClosure(ring);
         // All joints but the last are tight: nothing tells how the fold is shared by the two ends.
         const tight = pick % (flawed.sides - 1);
-        const folded = ringClosure({ ...ring, sticks: shifted(ring.sticks, tight, "bevel", by) });
+        const folded = ringClosure({ ...ring, pieces: shifted(ring.pieces, tight, "bevel", by) });
         expect(folded.angle).toBeCloseTo(whole.angle, 9);
         expect(folded.tilt).toBeCloseTo(whole.tilt, 9);
         expectLength(folded.openGap.inside, whole.openGap.inside, flawed);
         expectLength(folded.openGap.outside, whole.openGap.outside, flawed);
         const joint = pick % flawed.sides;
-        const bevels = ringClosure({ ...ring, sticks: shifted(ring.sticks, joint, "bevel", by) });
+        const bevels = ringClosure({ ...ring, pieces: shifted(ring.pieces, joint, "bevel", by) });
         expect(bevels.angle).toBeCloseTo(whole.angle, 9);
 
         const flat = flattened(flawed);
         const level = measuredRing(flat);
-        const miters = ringClosure({ ...level, sticks: shifted(level.sticks, joint, "miter", by) });
+        const miters = ringClosure({ ...level, pieces: shifted(level.pieces, joint, "miter", by) });
         expect(miters.angle).toBeCloseTo(ringClosure(level).angle, 9);
         expect(miters.vGap).toBeCloseTo(ringClosure(level).vGap, 9);
       }),
@@ -292,18 +292,18 @@ describe("laws", () => {
     fc.assert(
       fc.property(evenlyFlawed, fc.nat(), fc.constantFrom(1, 0.1, 0.01), (flawed, pick, by) => {
         const ring = measuredRing(flawed, 0);
-        const { angle } = ringClosure({ ...ring, sticks: shifted(ring.sticks, pick % flawed.sides, "miter", by) });
+        const { angle } = ringClosure({ ...ring, pieces: shifted(ring.pieces, pick % flawed.sides, "miter", by) });
         expect(Math.abs(angle)).toBeLessThan(2 * flawed.sides * by * by * RADIAN + 1e-9);
       }),
     );
   });
 
-  test("renumbering the sticks leaves the open angle: exactly in flat and in even rings, else to second order", () => {
+  test("renumbering the pieces leaves the open angle: exactly in flat and in even rings, else to second order", () => {
     fc.assert(
       fc.property(unevenlyFlawed, evenlyFlawed, fc.nat(), (uneven, even, pick) => {
         const around = (flawed: FlawedRing, share = 1): number => {
           const ring = measuredRing(flawed, share);
-          const moved = ringClosure({ ...ring, sticks: renumbered(ring.sticks, pick % flawed.sides) });
+          const moved = ringClosure({ ...ring, pieces: renumbered(ring.pieces, pick % flawed.sides) });
           return Math.abs(moved.angle - ringClosure(ring).angle);
         };
         const flat = flattened(uneven);
@@ -323,11 +323,11 @@ describe("laws", () => {
         const exact = { miter: 0, bevel: 0 };
         const errors = flawed.errors.map(({ length }) => ({ length, start: exact, end: exact }));
         const ring = measuredRing({ ...flawed, errors });
-        const size = (sticks: MeasuredRing["sticks"]): number => {
-          const { along, out, up } = ringClosure({ ...ring, sticks }).vector;
+        const size = (pieces: MeasuredRing["pieces"]): number => {
+          const { along, out, up } = ringClosure({ ...ring, pieces }).vector;
           return Math.hypot(along, out, up);
         };
-        expectLength(size(renumbered(ring.sticks, pick % flawed.sides)), size(ring.sticks), flawed);
+        expectLength(size(renumbered(ring.pieces, pick % flawed.sides)), size(ring.pieces), flawed);
       }),
     );
   });
@@ -362,28 +362,28 @@ describe("hard cases", () => {
 });
 
 const CUT = { miter: 45, bevel: 0 };
-const STICK = { length: 100, start: CUT, end: CUT };
-const SQUARE = { sticks: [STICK, STICK, STICK, STICK], at: "inside", width: 20 };
+const PIECE = { length: 100, start: CUT, end: CUT };
+const SQUARE = { pieces: [PIECE, PIECE, PIECE, PIECE], at: "inside", width: 20 };
 
 test.each([
   [null, "Expected `options` to be an object, got null"],
-  [{ ...SQUARE, sticks: undefined }, "Expected `sticks` to be an array of 3 to 1000 sticks, got undefined"],
-  [{ ...SQUARE, sticks: [STICK, STICK] }, "Expected `sticks` to be an array of 3 to 1000 sticks, got an array of 2"],
+  [{ ...SQUARE, pieces: undefined }, "Expected `pieces` to be an array of 3 to 1000 pieces, got undefined"],
+  [{ ...SQUARE, pieces: [PIECE, PIECE] }, "Expected `pieces` to be an array of 3 to 1000 pieces, got an array of 2"],
   [
-    { ...SQUARE, sticks: [STICK, STICK, { ...STICK, length: 0 }] },
-    "Expected `sticks[2].length` to be a positive length (1e-100 to 1e100), got 0 (number)",
+    { ...SQUARE, pieces: [PIECE, PIECE, { ...PIECE, length: 0 }] },
+    "Expected `pieces[2].length` to be a positive length (1e-100 to 1e100), got 0 (number)",
   ],
   [
-    { ...SQUARE, sticks: [STICK, { ...STICK, end: undefined }, STICK] },
-    "Expected `sticks[1].end` to be an object, got undefined",
+    { ...SQUARE, pieces: [PIECE, { ...PIECE, end: undefined }, PIECE] },
+    "Expected `pieces[1].end` to be an object, got undefined",
   ],
   [
-    { ...SQUARE, sticks: [{ ...STICK, start: { miter: 90, bevel: 0 } }, STICK, STICK] },
-    "Expected `sticks[0].start.miter` to be a number between -90 and 90, bounds excluded, got 90 (number)",
+    { ...SQUARE, pieces: [{ ...PIECE, start: { miter: 90, bevel: 0 } }, PIECE, PIECE] },
+    "Expected `pieces[0].start.miter` to be a number between -90 and 90, bounds excluded, got 90 (number)",
   ],
   [
-    { ...SQUARE, sticks: [{ ...STICK, end: { miter: 45, bevel: "0" } }, STICK, STICK] },
-    'Expected `sticks[0].end.bevel` to be a number between -90 and 90, bounds excluded, got "0" (string)',
+    { ...SQUARE, pieces: [{ ...PIECE, end: { miter: 45, bevel: "0" } }, PIECE, PIECE] },
+    'Expected `pieces[0].end.bevel` to be a number between -90 and 90, bounds excluded, got "0" (string)',
   ],
   [
     { ...SQUARE, at: "middle" },

@@ -13,9 +13,9 @@ describe("marks of a scale", () => {
       fc.property(anySides, workableSlope, anyStep, (sides, slope, step) => {
         const { choices, nearest } = settingCost({ sides, width: 40, slope, step });
         for (const choice of [...choices, nearest]) {
-          const stick = { length: 300, start: choice, end: choice };
-          const ring = ringClosure({ sticks: Array.from({ length: sides }, () => stick), at: 0, width: 40, slope });
-          // A setting of nothing at all is a straight stick.
+          const piece = { length: 300, start: choice, end: choice };
+          const ring = ringClosure({ pieces: Array.from({ length: sides }, () => piece), at: 0, width: 40, slope });
+          // A setting of nothing at all is a straight piece.
           if (choice.miter === 0 && choice.bevel === 0) continue;
           expect(choice.angle).toBeCloseTo(ring.angle, 8);
           expect(choice.vGap).toBeCloseTo(ring.vGap, 8);
@@ -73,7 +73,7 @@ describe("marks of a scale", () => {
 });
 
 describe("rounded lengths", () => {
-  /** Longest closing vector when every stick is half a step too long or too short, by trying all. */
+  /** Longest closing vector when every piece is half a step too long or too short, by trying all. */
   function worstOfAll(sides: number, step: number): number {
     let worst = 0;
     for (let signs = 0; signs < 2 ** sides; signs += 1) {
@@ -89,7 +89,7 @@ describe("rounded lengths", () => {
   }
 
   test.each([3, 4, 5, 6, 7, 8, 9, 11, 12])(
-    "of %d sticks leave at worst what the worst of all roundings leaves",
+    "of %d pieces leave at worst what the worst of all roundings leaves",
     (sides) => {
       const { length } = settingCost({ sides, width: 40, step: 1, length: 300.2, lengthStep: 0.5 });
       expect(length!.worst).toBeCloseTo(worstOfAll(sides, 0.5), 12);
@@ -98,7 +98,7 @@ describe("rounded lengths", () => {
     },
   );
 
-  test("of nine sticks, each 0.4 off one way or the other, leave 2.30 at most: all 512 ways tried", () => {
+  test("of nine pieces, each 0.4 off one way or the other, leave 2.30 at most: all 512 ways tried", () => {
     expect(worstOfAll(9, 0.8).toFixed(2)).toBe("2.30");
     const { length } = settingCost({ sides: 9, width: 60, step: 1, length: 150, lengthStep: 0.8 });
     expect(length!.worst.toFixed(2)).toBe("2.30");

@@ -5,7 +5,7 @@ import {
   drawPanelCut,
   drawPlanView,
   drawSection,
-  drawStick,
+  drawPiece,
   drawStock,
   type Drawing,
 } from "miterwright/drawing";
@@ -147,7 +147,7 @@ export function listCases(): Case[] {
   for (const { name, plan } of framesOf()) {
     cases.push({ kind: "plan", name, drawing: drawPlanView(plan, WORDS) });
     cases.push({ kind: "section", name, drawing: drawSection(plan, WORDS) });
-    cases.push({ kind: "stick", name, drawing: drawStick(plan, WORDS) });
+    cases.push({ kind: "stick", name, drawing: drawPiece(plan, WORDS) });
     if (plan.panel !== undefined) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WORDS) });
     if (plan.panel !== undefined && plan.panel.cuts.length > 0) {
       cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WORDS }) });

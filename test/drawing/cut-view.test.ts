@@ -4,7 +4,7 @@ import { drawCut } from "miterwright/drawing";
 import { cuttingPlan, describeOperation, frameGeometry, planFrame, type FramePlan } from "miterwright/frame";
 import { miterSaw, placeCut, tableSaw, type Saw } from "miterwright/saw";
 import { placeStick } from "../../src/drawing/placed-stick.js";
-import { stickSolid } from "../../src/drawing/stick-solid.js";
+import { lyingPiece } from "../../src/drawing/lying-piece.js";
 import { BATTEN, measuredPlan, plan, TRAY, WORDS } from "./frames.js";
 import { readDrawing, type ReadDrawing } from "./read-drawing.js";
 import { fromPlumb } from "./shapes.js";
@@ -143,7 +143,7 @@ test("a thin stick has its words beside it", () => {
 
 describe("a cut that follows the instruction is the frame's own cut", () => {
   const saws: readonly Saw[] = [tableSaw(), miterSaw()];
-  test("at every line of the stick, whichever part is kept and however it lies", () => {
+  test("at every line of the piece, whichever part is kept and however it lies", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 3, max: 20 }),
@@ -161,10 +161,10 @@ describe("a cut that follows the instruction is the frame's own cut", () => {
         fc.constantFrom(BATTEN, TRAY),
         (sides, slope, lay, kept, end, saw, profile) => {
           const geometry = frameGeometry({ sides, slope, profile, opening: { side: 400 } });
-          const cut = geometry.sticks[0]![end];
+          const cut = geometry.pieces[0]![end];
           const placement = placeCut(cut, { lay, saw, kept });
           const stick = placeStick(profile, slope, placement, { size: 100, reach: 1e9 });
-          const solid = stickSolid(geometry, lay)!;
+          const solid = lyingPiece(geometry, lay)!;
           const scale = 100 / Math.max(solid.width, solid.height);
           const [least, most] = stick.reach;
           // The section is mirrored, and listed backward, where its run points left.

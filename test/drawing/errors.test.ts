@@ -5,7 +5,7 @@ import {
   drawPanel,
   drawPlanView,
   drawSection,
-  drawStick,
+  drawPiece,
   drawStock,
   type DrawingOptions,
 } from "miterwright/drawing";
@@ -33,7 +33,7 @@ const fit = fitStock(job);
 const drawers: readonly (readonly [string, (options: DrawingOptions) => unknown])[] = [
   ["drawPlanView", (options) => drawPlanView(frame, options)],
   ["drawSection", (options) => drawSection(frame, options)],
-  ["drawStick", (options) => drawStick(frame, options)],
+  ["drawPiece", (options) => drawPiece(frame, options)],
   ["drawCut", (options) => drawCut(frame, { ...options, step: 1 })],
   ["drawCradle", (options) => drawCradle(frame, options)],
   ["drawPanel", (options) => drawPanel(planPanel({ polygon: { sides: 5, apothem: 100 } }), options)],
@@ -112,7 +112,7 @@ describe("refused are", () => {
   });
 
   test("plans without a cutting, and steps that they don't have", () => {
-    expect(refusal(() => drawStick({ geometry: frame.geometry } as never, SHORT))).toEqual([
+    expect(refusal(() => drawPiece({ geometry: frame.geometry } as never, SHORT))).toEqual([
       "missing",
       "cutting",
       "Expected `cutting` to be an object, got undefined",

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { drawPlanView, drawSection, drawStick, drawStock, type Drawing } from "miterwright/drawing";
+import { drawPlanView, drawSection, drawPiece, drawStock, type Drawing } from "miterwright/drawing";
 import { fitStock, type StockJob } from "miterwright/stock";
 import { BATTEN, plan } from "./frames.js";
 import { layoutFaults, readDrawing } from "./read-drawing.js";
@@ -24,7 +24,7 @@ function drawWith(name: string): Drawing[] {
   return [
     drawPlanView(frame, words),
     drawSection(frame, words),
-    drawStick(frame, words),
+    drawPiece(frame, words),
     drawStock(job, fitStock(job), words),
   ];
 }

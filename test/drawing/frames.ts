@@ -101,7 +101,7 @@ export const anyBrief: fc.Arbitrary<FrameBrief> = fc
     const cut = { width: (width * size) / 5, depth: thickness * size * 0.5 };
     const profile = molding({ width: width * size, thickness: thickness * size, ...(rabbet ? { rabbet: cut } : {}) });
     const box = { width: opening * size, height: opening * size * aspect };
-    // Large enough for every section to leave the sticks a length.
+    // Large enough for every section to leave the pieces a length.
     const side = (opening + 4 * (width + thickness)) * size;
     return {
       sides,

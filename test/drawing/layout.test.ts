@@ -7,7 +7,7 @@ import {
   drawPanelCut,
   drawPlanView,
   drawSection,
-  drawStick,
+  drawPiece,
   type Drawing,
   type DrawingOptions,
 } from "miterwright/drawing";
@@ -25,7 +25,7 @@ function drawAll(plan: FramePlan, options: DrawingOptions): Drawing[] {
     drawPlanView(plan.geometry, options),
     drawSection(plan, options),
     drawSection(plan, { ...options, key: false }),
-    drawStick(plan, options),
+    drawPiece(plan, options),
     ...(plan.panel === undefined ? [] : [drawPanel(plan.panel, options)]),
     ...(plan.panel?.cuts ?? []).slice(0, 3).map(({ step }) => drawPanelCut(plan.panel!, { step, ...options })),
     ...(plan.cutting.cradle === null ? [] : [drawCradle(plan, options)]),

@@ -101,7 +101,7 @@ describe("a table of lengths", () => {
   test("has every mark, where it lies, and the length there", () => {
     const { geometry } = plan({ slope: 20 });
     const table = tabulateLengths(geometry, SHORT);
-    expect(columnOf(table, "length")).toEqual(Object.values(geometry.sticks[0]!.lengths));
+    expect(columnOf(table, "length")).toEqual(Object.values(geometry.pieces[0]!.lengths));
     expect(columnOf(table, "out")).toEqual(Object.values(geometry.marks).map(({ out }) => out));
     expect(columnOf(table, "up")).toEqual(Object.values(geometry.marks).map(({ up }) => up));
     expect(columnOf(table, "arris").slice(0, 2)).toEqual(["sight edge at the face", "sight edge at the back"]);
@@ -120,17 +120,17 @@ describe("a table of lengths", () => {
 
   test("has the longest and the shortest line where they have no name", () => {
     const { geometry } = plan({ slope: 20 });
-    const [stick] = geometry.sticks;
+    const [piece] = geometry.pieces;
     const nameless = {
       ...geometry,
-      sticks: [{ ...stick!, longest: { ...stick!.longest, mark: null }, shortest: { ...stick!.shortest, mark: null } }],
+      pieces: [{ ...piece!, longest: { ...piece!.longest, mark: null }, shortest: { ...piece!.shortest, mark: null } }],
     };
     const { rows } = tabulateLengths(nameless, SHORT);
     expect(rows.slice(-2).map(([letter, arris]) => [letter, arris])).toEqual([
-      ["–", "longest line of the stick"],
-      ["–", "shortest line of the stick"],
+      ["–", "longest line of the piece"],
+      ["–", "shortest line of the piece"],
     ]);
-    expect(rows.slice(-2).map((row) => row.at(-1))).toEqual([stick!.longest.length, stick!.shortest.length]);
+    expect(rows.slice(-2).map((row) => row.at(-1))).toEqual([piece!.longest.length, piece!.shortest.length]);
   });
 
   test("bears out that lengths differ by how far out the arrises lie", () => {
@@ -193,7 +193,7 @@ describe("a table of lays", () => {
 test("a table of checks has what must be when, within what, and room for what is", () => {
   const frame = plan({ slope: 20 });
   const table = tabulateChecks(frame, SHORT);
-  const times = { sticks: "loose pieces", dry: "dry frame", glued: "glued frame" };
+  const times = { pieces: "loose pieces", dry: "dry frame", glued: "glued frame" };
   expect(table.cells.map(([what, when, value, , is]) => [what, when, value, is])).toEqual(
     frame.checks.map(({ label, when, kind, value }) => [label, times[when], SHORT[kind](value), ""]),
   );

@@ -139,7 +139,7 @@ describe("refused are", () => {
   test("frames and plans that lack what is shown", () => {
     const frame = plan({ slope: 20 });
     const { geometry, cutting } = frame;
-    const [stick] = geometry.sticks;
+    const [stick] = geometry.pieces;
     const short = { ...geometry, sticks: [{ ...stick!, lengths: {} }] };
     expect(refusal(() => tabulateLengths(short, SHORT))).toEqual([
       "missing",
@@ -176,7 +176,7 @@ describe("refused are", () => {
     ).toEqual(["missing", "Expected `checks[0].tolerance` to be a finite number, got undefined"]);
     expect(refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, when: "wet" as never }] }, SHORT))).toEqual([
       "unknown",
-      'Expected `checks[0].when` to be one of "sticks", "dry", "glued", got "wet" (string)',
+      'Expected `checks[0].when` to be one of "pieces", "dry", "glued", got "wet" (string)',
     ]);
   });
 

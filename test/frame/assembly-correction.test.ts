@@ -117,7 +117,7 @@ describe("pieces that were cut at marks that are off", () => {
   const atMarks = { miter: 6.5, bevel: 21.5 };
   const stick = { length: 10, start: atMarks, end: atMarks };
   const ring = ringClosure({
-    sticks: Array.from({ length: 8 }, () => stick),
+    pieces: Array.from({ length: 8 }, () => stick),
     at: "outside",
     width: planter.assembly.jointWidth,
   });

@@ -224,7 +224,7 @@ describe("the hazard on reach", () => {
   test("comes with a cutting plan alone, whose geometry must say how wide the joint is", () => {
     const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
     expect(cuttingPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
-    const stick = { ...geometry.sticks[0]!, longest: { ...geometry.sticks[0]!.longest, out: undefined } };
+    const stick = { ...geometry.pieces[0]!, longest: { ...geometry.pieces[0]!.longest, out: undefined } };
     expect(() => cuttingPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
       "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",
     );

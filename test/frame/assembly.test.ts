@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { closingPiece, gaugeTolerance, glueUp, halfRings, type MeasuredStick } from "miterwright/closure";
+import { closingPiece, gaugeTolerance, glueUp, halfRings, type MeasuredPiece } from "miterwright/closure";
 import { planFrame, type FramePlan, type ProfileBrief, type SawErrors, type SawFault } from "miterwright/frame";
 import { compoundMiter } from "miterwright/miter";
 import { molding } from "miterwright/profile";
@@ -47,11 +47,11 @@ describe("the order of gluing", () => {
 
 describe("the last joint", () => {
   /** The frame's sticks, lying flat, all cut with the shared error that just gives its gap. */
-  function off({ geometry, assembly }: FramePlan, way: 1 | -1): MeasuredStick[] {
-    const { sides, slope, sticks } = geometry;
+  function off({ geometry, assembly }: FramePlan, way: 1 | -1): MeasuredPiece[] {
+    const { sides, slope, pieces } = geometry;
     const { miter, bevel } = compoundMiter({ turn: (360 - way * assembly.tolerance!.angle) / sides, slope });
     const cut = { miter, bevel };
-    return Array.from({ length: sides }, () => ({ length: sticks[0]!.longest.length, start: cut, end: cut }));
+    return Array.from({ length: sides }, () => ({ length: pieces[0]!.longest.length, start: cut, end: cut }));
   }
   const ofSlope = (sides: number, slope: number): FramePlan =>
     planOf({ sides, slope, saw: SLIDES, profile: rabbeted, opening: { side: 400 } });
@@ -62,7 +62,7 @@ describe("the last joint", () => {
       const { lastJoint, jointWidth } = plan.assembly;
       if (lastJoint.made !== "trimmed halves") throw new Error("an even frame");
       for (const way of [1, -1] as const) {
-        const { loss } = halfRings({ sticks: off(plan, way), at: "outside", width: jointWidth, slope });
+        const { loss } = halfRings({ pieces: off(plan, way), at: "outside", width: jointWidth, slope });
         expect(lastJoint.loss! / loss).toBeCloseTo(1, 2);
       }
       expect(lastJoint.trim).toBeCloseTo(lastJoint.loss! / 2, 12);
@@ -76,11 +76,11 @@ describe("the last joint", () => {
       const plan = ofSlope(sides, slope);
       const { lastJoint, jointWidth } = plan.assembly;
       if (lastJoint.made !== "closing piece") throw new Error("an odd frame");
-      const planned = plan.geometry.sticks[0]!.longest.length;
+      const planned = plan.geometry.pieces[0]!.longest.length;
       const lengths = ([1, -1] as const).map((way) => {
-        const piece = closingPiece({ sticks: off(plan, way).slice(1), at: "outside", width: jointWidth, slope });
+        const piece = closingPiece({ pieces: off(plan, way).slice(1), at: "outside", width: jointWidth, slope });
         if (!piece.possible) throw new Error(piece.why);
-        return Math.abs(piece.stick.length - planned);
+        return Math.abs(piece.piece.length - planned);
       });
       expect(lastJoint.length!).toBeCloseTo(Math.max(...lengths), 8);
     }
@@ -157,13 +157,13 @@ describe("the faults of a saw", () => {
           if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.leans === "none");
           if (effect === "idle") return;
           const ring = sawnFrame(plan, option, { ...SOUND, [name]: size });
-          const { length } = plan.geometry.sticks[0]!.longest;
+          const { length } = plan.geometry.pieces[0]!.longest;
           // Where a tenth of a degree is not small beside the angle that is set, its square shows.
           const square = 0.02 * plan.assembly.jointWidth * RADIAN * sides;
           expect(Math.abs(ring.gap - gap)).toBeLessThan(0.03 * gap + square);
           expect(Math.abs(Math.abs(ring.slope - slope) - slopeOff)).toBeLessThan(0.05 * slopeOff + 0.01);
           // The simulator's sticks are measured inside, where they are shorter; steps go with the length.
-          const measured = plan.geometry.sticks[0]!.shortest.length;
+          const measured = plan.geometry.pieces[0]!.shortest.length;
           expect(Math.abs(Math.abs(ring.vector.up) * (length / measured) - step)).toBeLessThan(
             0.02 * step + 0.02 * sides,
           );

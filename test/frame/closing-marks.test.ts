@@ -74,7 +74,7 @@ describe("the best marks, against every pair of marks", () => {
     expect([best.miter, best.bevel]).toEqual([17.7, 3.3]);
     const cut = { miter: 17.7, bevel: 3.3 };
     const ring = ringClosure({
-      sticks: Array.from({ length: 10 }, () => ({ length: 130, start: cut, end: cut })),
+      pieces: Array.from({ length: 10 }, () => ({ length: 130, start: cut, end: cut })),
       at: 0,
       width: plan.assembly.jointWidth,
       slope: 10,

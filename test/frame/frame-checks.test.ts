@@ -22,8 +22,8 @@ describe("what to measure", () => {
   test("is told in the order of work, every check once, few enough for a sheet", () => {
     const told = ({ checks }: FramePlan): string[] => checks.map(({ when, code }) => `${when} ${code}`);
     expect(told(planOf({ slope: 20 }))).toEqual([
-      "sticks stick-length",
-      "sticks level-width",
+      "pieces piece-length",
+      "pieces level-width",
       "dry miter-sum",
       "dry corner-angle",
       "dry last-joint",
@@ -71,8 +71,8 @@ describe("what to measure", () => {
           // The tolerance is the difference of two measures: it keeps what their size leaves.
           expect(Math.abs(check.tolerance! - ring.tolerance)).toBeLessThan(1e-12 * Math.abs(ring.value) + 1e-12);
         }
-        expect(checkOf(plan, "stick-length").tolerance).toBe(
-          inner.find(({ code }) => code === "stick-length")!.tolerance,
+        expect(checkOf(plan, "piece-length").tolerance).toBe(
+          inner.find(({ code }) => code === "piece-length")!.tolerance,
         );
         expect(checkOf(plan, "miter-sum").tolerance).toBeNull();
         expect(checkOf(plan, "level-width").tolerance).toBeNull();
@@ -121,8 +121,8 @@ describe("what to measure", () => {
   test("measures the sticks where the tape goes", () => {
     const plan = planOf({ slope: 20 });
     const measure = plan.cutting.operations.at(-1)!.measure!;
-    expect(checkOf(plan, "stick-length").value).toBe(measure.length);
-    expect(checkOf(plan, "stick-length").label).toBe(
+    expect(checkOf(plan, "piece-length").value).toBe(measure.length);
+    expect(checkOf(plan, "piece-length").label).toBe(
       "length of every piece along the outer edge at the back, one against the other",
     );
     // With no lay there is no tape; then the longest line will do.
@@ -132,7 +132,7 @@ describe("what to measure", () => {
         bevel: { left: 1, right: 0, reads: "from-vertical", step: 1 },
       }),
     });
-    expect(checkOf(none, "stick-length").value).toBe(none.geometry.sticks[0]!.longest.length);
+    expect(checkOf(none, "piece-length").value).toBe(none.geometry.pieces[0]!.longest.length);
   });
 
   test("takes flatness over the height of the joint, at the corners it stands on", () => {
@@ -155,8 +155,8 @@ describe("what to measure", () => {
       [6, 0.5],
     ] as const) {
       const plan = planOf({ sides, slope, gap: 0.3 });
-      const { polygons, overall, sticks } = plan.geometry;
-      const lowest = polygons[sticks[0]!.shortest.mark!]!;
+      const { polygons, overall, pieces } = plan.geometry;
+      const lowest = polygons[pieces[0]!.shortest.mark!]!;
       const radius = lowest.apothem / Math.cos(Math.PI / sides);
       for (const code of ["flatness", "glued-flatness"] as const) {
         const check = checkOf(plan, code);
@@ -194,7 +194,7 @@ describe("what to measure", () => {
     const outer = 100 + 2 * 40 * Math.tan(t);
     const told = Object.fromEntries(checks.map(({ code, tolerance }) => [code, tolerance]));
     expect(told).toEqual({
-      "stick-length": expect.closeTo((0.5 * Math.sin(t)) / 2, 12) as unknown,
+      "piece-length": expect.closeTo((0.5 * Math.sin(t)) / 2, 12) as unknown,
       "level-width": null,
       "miter-sum": null,
       "corner-angle": expect.closeTo(open / RADIAN / 8, 9) as unknown,
@@ -238,7 +238,7 @@ describe("what to measure", () => {
     expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): level width, outward from the inside$/);
     expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
     const { checks, geometry } = planOf({ slope: 20 });
-    const fromMouth = geometry.sticks[0]!.longest.out - geometry.marks["wallMouth"]!.out;
+    const fromMouth = geometry.pieces[0]!.longest.out - geometry.marks["wallMouth"]!.out;
     expect(checks.find(({ code }) => code === "level-width")!.value).toBeCloseTo(fromMouth, 9);
     const sloping = said(planOf({ slope: 20 }));
     expect(sloping["level-width"]).toBe("wallMouth: level width, outward from the rabbet wall at the back");

@@ -32,8 +32,8 @@ describe("the angle of the long point", () => {
     let checked = 0;
     fc.assert(
       fc.property(briefs, (brief) => {
-        const { sticks } = frameGeometry(brief);
-        const { lengths, longest } = sticks[0]!;
+        const { pieces } = frameGeometry(brief);
+        const { lengths, longest } = pieces[0]!;
         const { pointAngle, mark, length } = measureOf(brief);
         expect([mark, length]).toEqual([longest.mark, longest.length]);
         const { outline, marks } = brief.profile;
@@ -88,7 +88,7 @@ describe("a tape's hook", () => {
     const frame = frameGeometry({ sides: 6, measured: { levelWidth: 40 }, opening: { side: 400 } });
     expect(cuttingPlan(frame, { saw }).operations.at(-1)!.measure).toEqual({
       mark: "outer",
-      length: frame.sticks[0]!.longest.length,
+      length: frame.pieces[0]!.longest.length,
       hook: true,
       pointAngle: null,
     });

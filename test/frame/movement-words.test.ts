@@ -16,7 +16,7 @@ describe("a year in words", () => {
   test("says in which season the joints open, where and by how much, and what the lip does", () => {
     expect(wordsOf({ species: "white oak" })).toEqual([
       "In the dry season, at 6% moisture, the joints open inside by 0.56 mm; in the damp season, at 12% moisture, they open outside by 1.12 mm, as far as glue does not hold them. They are fitted at 8%; a gap of 0.25 mm is accepted.",
-      "The molding's inner edge draws back by up to 0.39 mm at every side; its lip shrinks by up to 0.07 mm and swells by up to 0.14 mm. Along their grain the sticks hardly move.",
+      "The molding's inner edge draws back by up to 0.39 mm at every side; its lip shrinks by up to 0.07 mm and swells by up to 0.14 mm. Along their grain the pieces hardly move.",
     ]);
   });
 

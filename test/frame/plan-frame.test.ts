@@ -59,7 +59,7 @@ describe("the stock job", () => {
   test("takes what a mitered cut takes of the stick", () => {
     const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
     expect(plan.job!.kerf).toBeCloseTo(3 / Math.cos(Math.PI / 6), 12);
-    expect(plan.job!.pieces).toEqual([{ id: "side", length: plan.geometry.sticks[0]!.longest.length, count: 6 }]);
+    expect(plan.job!.pieces).toEqual([{ id: "side", length: plan.geometry.pieces[0]!.longest.length, count: 6 }]);
     expect(plan.job!.trim).toBe(plan.job!.kerf);
   });
 

@@ -1,4 +1,4 @@
-import type { MeasuredStick } from "miterwright/closure";
+import type { MeasuredPiece } from "miterwright/closure";
 import type { FramePlan } from "miterwright/frame";
 import type { CutPlacement, Hand } from "miterwright/saw";
 import { assemble, RADIAN, type OpenRing } from "../closure/assemble.js";
@@ -43,9 +43,9 @@ export function sawnFrame(
   { first, second }: { readonly first: CutPlacement; readonly second: CutPlacement },
   flaws: Flaws = SOUND,
 ): OpenRing & { readonly slope: number; readonly gap: number } {
-  const { slope, sides, sticks } = plan.geometry;
-  const { longest, shortest } = sticks[0]!;
-  const stick: MeasuredStick = {
+  const { slope, sides, pieces } = plan.geometry;
+  const { longest, shortest } = pieces[0]!;
+  const stick: MeasuredPiece = {
     length: shortest.length,
     start: sawn(plan, second, flaws),
     end: sawn(plan, first, flaws),

@@ -5,7 +5,7 @@
  * To cover a new module, import from its entry and add an answer. Wrong calls that must not compile go below.
  */
 import { compoundMiter, regularPolygon, type RegularPolygon } from "miterwright";
-import { correctSetting, ringClosure, type MeasuredStick } from "miterwright/closure";
+import { correctSetting, ringClosure, type MeasuredPiece } from "miterwright/closure";
 import { tabulate, tabulateLengths, type Table } from "miterwright/drawing";
 import { InputError, isInputError } from "miterwright/errors";
 import { planFrame, type FramePlan } from "miterwright/frame";
@@ -45,7 +45,7 @@ const plan: FramePlan = planFrame({
 });
 const wood: Wood = "white oak";
 const cut = { miter: 22.4, bevel: 0 };
-const cutStick: MeasuredStick = { length: 200, start: cut, end: cut };
+const cutStick: MeasuredPiece = { length: 200, start: cut, end: cut };
 const job: StockJob = plan.job!;
 const fit: StockFit = fitStock(job, { stepLimit: 10_000 });
 
@@ -75,7 +75,7 @@ export const answers: Readonly<Record<string, unknown>> = {
   widths: [levelWidth(stick, { slope: 20, from: "wallLedge" }), levelWidth(ownProfile, { slope: 20, to: "back" })],
   lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
   panel: planPanel({ polygon: octagon, clearance: 1 }),
-  closure: ringClosure({ sticks: Array.from({ length: 8 }, () => cutStick), at: "outside", width: 40 }),
+  closure: ringClosure({ pieces: Array.from({ length: 8 }, () => cutStick), at: "outside", width: 40 }),
   correction: correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" }).words,
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { compoundMiter, type SawSetting } from "miterwright/miter";
-import type { MeasuredRing, MeasuredStick } from "miterwright/closure";
+import type { MeasuredRing, MeasuredPiece } from "miterwright/closure";
 
 /*
  * Laws of closing rings, as helpers: rings cut with known errors, and the same ring seen otherwise.
@@ -59,7 +59,7 @@ export const unevenlyFlawed: fc.Arbitrary<FlawedRing> = fc.record(shape).chain((
 );
 
 /** The sticks of a ring as they come off the saw, every error multiplied by `share`. */
-export function sticksOf({ sides, slope, length, errors }: FlawedRing, share = 1): MeasuredStick[] {
+export function sticksOf({ sides, slope, length, errors }: FlawedRing, share = 1): MeasuredPiece[] {
   const { miter, bevel } = compoundMiter({ sides, slope });
   const cut = (error: SawSetting): SawSetting => ({
     miter: miter + share * error.miter,
@@ -74,26 +74,26 @@ export function sticksOf({ sides, slope, length, errors }: FlawedRing, share = 1
 
 /** The ring as `ringClosure` takes it, level at its planned slope. */
 export function measuredRing(ring: FlawedRing, share = 1): MeasuredRing & { readonly slope: number } {
-  return { sticks: sticksOf(ring, share), at: ring.at, width: ring.width, slope: ring.slope };
+  return { pieces: sticksOf(ring, share), at: ring.at, width: ring.width, slope: ring.slope };
 }
 
 /** The ring in a mirror that stands upright: read clockwise, every start an end. */
-export function inMirror(sticks: readonly MeasuredStick[]): MeasuredStick[] {
+export function inMirror(sticks: readonly MeasuredPiece[]): MeasuredPiece[] {
   return sticks.map(({ length, start, end }) => ({ length, start: end, end: start })).reverse();
 }
 
 /** The same ring with the numbers moved on. */
-export function renumbered(sticks: readonly MeasuredStick[], by: number): MeasuredStick[] {
+export function renumbered(sticks: readonly MeasuredPiece[], by: number): MeasuredPiece[] {
   return [...sticks.slice(by), ...sticks.slice(0, by)];
 }
 
 /** Moves some of an angle from one end of a joint to the other, so that the joint's sum stays. */
 export function shifted(
-  sticks: readonly MeasuredStick[],
+  sticks: readonly MeasuredPiece[],
   joint: number,
   angle: "miter" | "bevel",
   by: number,
-): MeasuredStick[] {
+): MeasuredPiece[] {
   const next = (joint + 1) % sticks.length;
   const change = (cut: SawSetting, amount: number): SawSetting => ({ ...cut, [angle]: cut[angle] + amount });
   return sticks.map((stick, index) => ({

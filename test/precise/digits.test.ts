@@ -6,7 +6,7 @@ import {
   precisePolygon,
   preciseSawSetting,
   preciseSection,
-  preciseStickLength,
+  precisePieceLength,
 } from "miterwright/precise";
 
 /** Rounds a plain decimal text half away from zero, by its digits alone. */
@@ -36,7 +36,7 @@ const asked: Readonly<Record<string, (digits?: number) => string>> = {
     preciseSawSetting({ along: 1, across: "-0.3", through: "0.1" }, { slope: 7, lay: 33, digits }).bevel,
   section: (digits) => preciseSection({ x: 40, y: -7 }, { slope: "-12.3", digits }).out,
   length: (digits) =>
-    preciseStickLength({ sides: 7, apothem: 100, slope: 31, on: { x: 0, y: 0 }, at: { x: 40, y: 0 }, digits }),
+    precisePieceLength({ sides: 7, apothem: 100, slope: 31, on: { x: 0, y: 0 }, at: { x: 40, y: 0 }, digits }),
 };
 
 describe("digits", () => {

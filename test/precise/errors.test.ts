@@ -5,7 +5,7 @@ import {
   precisePolygon,
   preciseSawSetting,
   preciseSection,
-  preciseStickLength,
+  precisePieceLength,
 } from "miterwright/precise";
 
 /** Calls that the types would forbid. */
@@ -17,7 +17,7 @@ const corner = { turn: 90, first: tray, second: tray };
 const plane = { along: 1, across: 0, through: 0 };
 const lying = { slope: 30, lay: "flat" };
 const point = { x: 1, y: 2 };
-const stick = { sides: 4, apothem: 100, slope: 0, on: point, at: point };
+const piece = { sides: 4, apothem: 100, slope: 0, on: point, at: point };
 const polygon = { sides: 4, side: 1 };
 const LENGTH = "a positive length (1e-100 to 1e100), as a number or a decimal text";
 const SLOPE = "degrees from -90 to 90, as a number or a decimal text";
@@ -314,7 +314,7 @@ const wrong: readonly (readonly [
     [{ ...plane, along: 0 }, lying],
     "range",
     "along",
-    "Expected `along` not to be 0: such a plane never crosses the stick",
+    "Expected `along` not to be 0: such a plane never crosses the piece",
   ],
   [
     preciseSawSetting,
@@ -354,16 +354,16 @@ const wrong: readonly (readonly [
   ],
   [preciseSection, [point, { slope: 91 }], "range", "slope", `Expected \`slope\` to be ${SLOPE}, got 91 (number)`],
   [
-    preciseStickLength,
-    [{ ...stick, at: { x: 1, y: "1e101" } }],
+    precisePieceLength,
+    [{ ...piece, at: { x: 1, y: "1e101" } }],
     "range",
     "at.y",
     'Expected `at.y` to be a finite distance (-1e100 to 1e100), as a number or a decimal text, got "1e101" (string)',
   ],
-  [preciseStickLength, [{ ...stick, on: null }], "type", "on", "Expected `on` to be an object, got null"],
+  [precisePieceLength, [{ ...piece, on: null }], "type", "on", "Expected `on` to be an object, got null"],
   [
-    preciseStickLength,
-    [{ ...stick, apothem: -5 }],
+    precisePieceLength,
+    [{ ...piece, apothem: -5 }],
     "range",
     "apothem",
     `Expected \`apothem\` to be ${LENGTH}, got -5 (number)`,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { drawSection, drawStick, drawStock, tabulate, tabulateLengths } from "miterwright/drawing";
+import { drawSection, drawPiece, drawStock, tabulate, tabulateLengths } from "miterwright/drawing";
 import { describeMovement, markLabel, planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
@@ -29,7 +29,7 @@ function named(name: string): { plan: FramePlan; fit: StockFit } {
 function writtenTexts(name: string): string[] {
   const { plan, fit } = named(name);
   const sheet = shopSheet(plan, { ...words, fit, title: name, note: name });
-  const drawings = [drawSection(plan, words), drawStick(plan, words), drawStock(plan.job!, fit, words)];
+  const drawings = [drawSection(plan, words), drawPiece(plan, words), drawStock(plan.job!, fit, words)];
   const table = tabulateLengths(plan, words);
   const own = tabulate(
     { caption: name, columns: [{ label: name }, { label: "long", kind: "length" }], rows: [[name, 2400]] },

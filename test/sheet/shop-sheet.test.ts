@@ -93,7 +93,7 @@ describe("the sheet says", () => {
   });
 
   test("the length at every arris, with the letter of the section, and where the tape goes", () => {
-    const stick = tray.geometry.sticks[0]!;
+    const stick = tray.geometry.pieces[0]!;
     const marks = Object.keys(tray.geometry.marks);
     expect(sheet.tables["Finished length of every piece along every arris"]).toEqual([
       ["letter", "arris", "length", "tape"],
@@ -484,7 +484,7 @@ test("any plan has a well-formed sheet, the same after JSON", () => {
       const made = shopSheet(frame, SHORT);
       expect(made).not.toMatch(/NaN|undefined|Infinity|\[object/);
       const { text } = readSheet(made);
-      for (const length of Object.values(frame.geometry.sticks[0]!.lengths))
+      for (const length of Object.values(frame.geometry.pieces[0]!.lengths))
         expect(text).toContain(SHORT.length(length));
       expect(shopSheet(JSON.parse(JSON.stringify(frame)) as FramePlan, SHORT)).toBe(made);
     }),

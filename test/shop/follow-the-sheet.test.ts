@@ -30,7 +30,7 @@ function stepsOnSheet(html: string): string[][] {
 /** Makes one piece of a frame by following the sentences of its sheet, one step after the other. */
 function makePiece(plan: FramePlan): Workpiece {
   const shop = { fence: plan.brief.saw.fence, slope: plan.geometry.slope };
-  let piece = rawStick(plan.geometry.profile!, plan.geometry.sticks[0]!.longest.length * 3);
+  let piece = rawStick(plan.geometry.profile!, plan.geometry.pieces[0]!.longest.length * 3);
   let lying: Parameters<typeof follow>[2] = null;
   const steps = stepsOnSheet(shopSheet(plan, fine));
   if (steps.length !== plan.cutting.operations.length) throw new Error("the sheet has not as many steps as the plan");
@@ -71,7 +71,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         if (plan.cutting.lay === null) return;
         made += 1;
         const piece = makePiece(plan);
-        const { lengths, start, end } = plan.geometry.sticks[0]!;
+        const { lengths, start, end } = plan.geometry.pieces[0]!;
         for (const [mark, length] of Object.entries(lengthsOf(piece))) expect(length).toBeCloseTo(lengths[mark]!, 5);
         for (const [got, wanted] of [
           [piece.start, start.plane],
@@ -98,7 +98,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         if (plan.cutting.lay === null) return;
         seen.add(lay);
         const lengths = lengthsOf(makePiece(plan));
-        for (const [mark, length] of Object.entries(plan.geometry.sticks[0]!.lengths))
+        for (const [mark, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
           expect(lengths[mark]).toBeCloseTo(length, 5);
       }),
     );
@@ -112,7 +112,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         const plan = planFrame({ sides: 7, slope, profile, rough, opening: { side: 300 } });
         expect(plan.cutting.lay).toMatchObject({ lay: "propped", cradle: null });
         const lengths = lengthsOf(makePiece(plan));
-        for (const [mark, length] of Object.entries(plan.geometry.sticks[0]!.lengths))
+        for (const [mark, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
           expect(lengths[mark]).toBeCloseTo(length, 5);
       }
     }
@@ -186,7 +186,7 @@ describe("the shop floor itself", () => {
     const lines = describeOperation(plan.cutting.operations[0]!, fine).lines;
     const misread = lines.map((line) => line.replace(right, wrong));
     expect(misread).not.toEqual(lines);
-    const { plane } = plan.geometry.sticks[0]!.end;
+    const { plane } = plan.geometry.pieces[0]!.end;
     const good = follow(lines, rawStick(plan.geometry.profile!, 900), null, shop, markLabel).piece.end;
     expect(good.across).toBeCloseTo(plane.across, 9);
     const bad = follow(misread, rawStick(plan.geometry.profile!, 900), null, shop, markLabel).piece;

@@ -45,7 +45,7 @@ export const lengthsCard: Card = {
   column: "frame",
   write: ({ plan, writers }) => {
     const { geometry, cutting } = plan;
-    const stick = geometry.sticks[0]!;
+    const stick = geometry.pieces[0]!;
     const { length } = writers;
     const measured = cutting.operations.at(-1)?.measure?.mark;
     const { opening, overall } = geometry;

@@ -34,7 +34,7 @@ export const answerCard: Card = {
   write: ({ plan, writers }) => {
     const { length, angle } = writers;
     const { cutting, geometry, materials } = plan;
-    const stick = geometry.sticks[0]!;
+    const stick = geometry.pieces[0]!;
     const option = cutting.lay;
     if (option === null)
       return html`<p><strong>No way to lay the stick suits this saw.</strong> The table below says why.</p>`;
@@ -142,7 +142,7 @@ function withinText(tolerance: string): string {
 }
 
 const WHEN: Readonly<Record<FramePlan["checks"][number]["when"], string>> = {
-  sticks: "on the pieces",
+  pieces: "on the pieces",
   dry: "on the dry frame",
   glued: "on the glued frame",
 };
@@ -158,7 +158,7 @@ export const checksCard: Card = {
         Put all pieces together without glue before gluing any. What is within these bounds keeps the last joint within
         a gap of ${writers.small(gap)}.
       </p>
-      ${(["sticks", "dry", "glued"] as const).map((when) => {
+      ${(["pieces", "dry", "glued"] as const).map((when) => {
         const rows = plan.checks
           .filter((check) => check.when === when)
           .map(({ label, kind, value, tolerance }): Part[] => [

@@ -19,7 +19,7 @@ const THROWN: RoundLength = { millimeters: 50, inches: 2 };
 const END_GRAIN: number = 22.5;
 
 const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
-  const { length } = geometry.sticks[0]!.longest;
+  const { length } = geometry.pieces[0]!.longest;
   const [byHand, heldDown] = [ruleLength(HAND_HELD, unit), ruleLength(HELD_DOWN, unit)];
   if (length >= byHand) return null;
   if (length < heldDown) {
@@ -70,7 +70,7 @@ const depthNotKnown: CuttingRule = ({ unit, option, cutSteps }) => {
  * both where the rough was parted at the finished cut of its neighbor.
  */
 const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
-  const { longest, shortest } = geometry.sticks[0]!;
+  const { longest, shortest } = geometry.pieces[0]!;
   const half = (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter);
   const { method, length } = plan.rough;
   const spare = length - longest.length;

@@ -13,7 +13,7 @@ import {
 import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueUp } from "../../closure/index.js";
 import type { FrameAssembly } from "../frame-assembly.js";
 import type { FrameCheck } from "../frame-checks.js";
-import type { ClosingStick, LastJoint, TrimmedHalves } from "../last-joint.js";
+import type { LastPiece, LastJoint, TrimmedHalves } from "../last-joint.js";
 import type { SawErrors, SawFaultEffect } from "../saw-errors.js";
 import { textOrNull } from "../../core/stored.js";
 
@@ -39,7 +39,7 @@ const HALVES: Fields<TrimmedHalves> = {
   loss: finiteOrNull,
   words: text,
 };
-const CLOSING: Fields<ClosingStick> = {
+const CLOSING: Fields<LastPiece> = {
   made: (value, path) => word(value, path, { "closing piece": true }),
   length: finiteOrNull,
   planMiter: finiteOrNull,
@@ -84,7 +84,7 @@ const ASSEMBLY: Fields<FrameAssembly> = {
 export const frameAssembly: Reader<FrameAssembly> = (value, path) => record(value, path, ASSEMBLY);
 
 const CODES: Readonly<Record<FrameCheck["code"], true>> = {
-  "stick-length": true,
+  "piece-length": true,
   "level-width": true,
   "miter-sum": true,
   "corner-angle": true,
@@ -101,7 +101,7 @@ const CODES: Readonly<Record<FrameCheck["code"], true>> = {
 };
 const CHECK: Fields<FrameCheck> = {
   code: (value, path) => word(value, path, CODES),
-  when: (value, path) => word(value, path, { sticks: true, dry: true, glued: true }),
+  when: (value, path) => word(value, path, { pieces: true, dry: true, glued: true }),
   label: text,
   mark: textOrNull,
   kind: (value, path) => word(value, path, { length: true, angle: true }),

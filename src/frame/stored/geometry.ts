@@ -33,7 +33,7 @@ import {
 import { stickEnd } from "../../saw/stored-cut.js";
 import type { MeasuredMolding } from "../brief.js";
 import type { FrameGeometry, OverallSize } from "../frame-geometry.js";
-import type { ExtremeLength, PlacedMark, RingCorner, RingOutline, RingStick } from "../ring-geometry-types.js";
+import type { ExtremeLength, PlacedMark, RingCorner, RingOutline, RingPiece } from "../ring-geometry-types.js";
 
 /** A number of sides that a frame can have. */
 export const frameSides: Reader<number> = (value, path) => checkInteger(value, path ?? "", 3, MAX_FRAME_SIDES);
@@ -129,7 +129,7 @@ const endCut: Reader<EndCut> = (value, path) => record(value, path, END_CUT);
 
 const EXTREME: Fields<ExtremeLength> = { mark: textOrNull, length: finite, out: finite, up: finiteOrNull };
 const extreme: Reader<ExtremeLength> = (value, path) => record(value, path, EXTREME);
-const STICK: Fields<RingStick> = {
+const STICK: Fields<RingPiece> = {
   side: count,
   count: frameSides,
   lengths: (value, path) => named(value, path, finite),
@@ -158,7 +158,7 @@ const GEOMETRY: Fields<FrameGeometry> = {
   overall: (value, path) => record(value, path, OVERALL),
   profile: (value, path) => orNull(value, path, profile),
   measured: (value, path) => orNull(value, path, measured),
-  sticks: (value, path) => list(value, path, (stick, at) => record(stick, at, STICK), 1),
+  pieces: (value, path) => list(value, path, (stick, at) => record(stick, at, STICK), 1),
   corners: (value, path) => list(value, path, (corner, at) => record(corner, at, CORNER), 1),
   outline: (value, path) => named(value, path, (outline, at) => record(outline, at, OUTLINE)),
 };
@@ -176,7 +176,7 @@ function height(up: number | null, path: string): void {
 
 /** What the parts of a geometry say of each other. */
 function agree(geometry: FrameGeometry, at: string): void {
-  const { sides, marks, profile: section, measured: known, sticks, polygons, outline, fit, overall } = geometry;
+  const { sides, marks, profile: section, measured: known, pieces, polygons, outline, fit, overall } = geometry;
   if ((section === null) === (known === null)) {
     const message = `Expected exactly one of \`${at}.profile\` and \`${at}.measured\` to be null`;
     reject("conflict", `${at}.profile`, section, message);
@@ -194,8 +194,8 @@ function agree(geometry: FrameGeometry, at: string): void {
       const { corners } = outline[name]!;
       refuse("range", `${at}.outline.${name}.corners`, corners, "an array of as many corners as the frame has sides");
     }
-    sticks.forEach(({ lengths }, index) => {
-      if (!Object.hasOwn(lengths, name)) missing(`sticks[${index}].lengths`, "a finite number");
+    pieces.forEach(({ lengths }, index) => {
+      if (!Object.hasOwn(lengths, name)) missing(`pieces[${index}].lengths`, "a finite number");
     });
     if (section !== null) {
       height(marks[name]!.up, `${at}.marks.${name}.up`);
@@ -206,9 +206,9 @@ function agree(geometry: FrameGeometry, at: string): void {
     height(overall.height, `${at}.overall.height`);
     height(geometry.deciding.up, `${at}.deciding.up`);
   }
-  sticks.forEach((stick, index) => {
+  pieces.forEach((stick, index) => {
     for (const line of ["longest", "shortest"] as const) {
-      const path = `${at}.sticks[${index}].${line}`;
+      const path = `${at}.pieces[${index}].${line}`;
       arris(geometry, stick[line].mark, `${path}.mark`);
       if (section !== null) height(stick[line].up, `${path}.up`);
     }

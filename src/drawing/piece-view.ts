@@ -11,9 +11,9 @@ import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { markLetters } from "./mark-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";
 import { readCutting, type CuttingToDraw } from "./read-frame.js";
-import { drawBody, type BodyLine } from "./stick-body.js";
-import { fenceNotes, tapeText } from "./stick-notes.js";
-import { stickSolid, stickStrip, type StickSolid } from "./stick-solid.js";
+import { drawBody, type BodyLine } from "./piece-body.js";
+import { fenceNotes, tapeText } from "./piece-notes.js";
+import { lyingPiece, pieceStrip, type LyingPiece } from "./lying-piece.js";
 import { textWidth } from "./text-width.js";
 
 /** Size of a stick's section on the paper: never drawn larger, and broken off rather than drawn smaller. */
@@ -32,13 +32,13 @@ const LANE: number = 20;
 
 /** How a stick is laid out on the paper. */
 interface StickLayout {
-  readonly solid: StickSolid;
+  readonly solid: LyingPiece;
   readonly scale: number;
   readonly right: number;
   readonly isBroken: boolean;
 }
 
-function layOut(solid: StickSolid, length: number, room: number): StickLayout {
+function layOut(solid: LyingPiece, length: number, room: number): StickLayout {
   const size = Math.max(solid.width, solid.height);
   const whole = Math.min(room / length, LARGEST / size);
   if (whole * size >= SMALLEST) return { solid, scale: whole, right: whole * length, isBroken: false };
@@ -93,7 +93,7 @@ function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: num
 }
 
 /** The line along which the tape goes: that of the measured arris, else the longest. */
-function tapeLine(geometry: FrameGeometry, solid: StickSolid, mark: string | null): number {
+function tapeLine(geometry: FrameGeometry, solid: LyingPiece, mark: string | null): number {
   const place = mark === null ? undefined : geometry.profile?.marks[mark];
   const named = geometry.profile?.outline.findIndex(({ x, y }) => x === place?.x && y === place.y) ?? -1;
   if (named >= 0) return named;
@@ -128,22 +128,22 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
  * @throws {InputError} when the plan lacks its geometry or cutting, or an option is not sound
  * @example
  * ```ts
- * import { drawStick } from "miterwright/drawing";
+ * import { drawPiece } from "miterwright/drawing";
  * import { planFrame } from "miterwright/frame";
  *
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
- * const drawing = drawStick(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
+ * const drawing = drawPiece(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
  * drawing.title; //=> "Finished stick, one of 9"
  * ```
  */
-export function drawStick(plan: CuttingToDraw, options: DrawingOptions): Drawing {
+export function drawPiece(plan: CuttingToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 700);
   const { geometry, cutting } = readCutting(plan);
   const canvas = startCanvas();
-  const stick = geometry.sticks[0]!;
+  const stick = geometry.pieces[0]!;
   const { longest, shortest } = stick;
   const lay = cutting.lay?.lay ?? "propped";
-  const solid = stickSolid(geometry, lay) ?? stickStrip(geometry);
+  const solid = lyingPiece(geometry, lay) ?? pieceStrip(geometry);
   const { planMiter } = geometry.corners[0]!;
   const startText = endText("start", cutting.lay?.second, planMiter, ready);
   const endTexts = endText("end", cutting.lay?.first, planMiter, ready);

@@ -1,20 +1,20 @@
 import { checkArray, checkDistance, checkInside, checkLength, checkObject, checkSlope, refuse } from "../core/check.js";
 import type { SawSetting } from "../miter/index.js";
 
-/** A stick as it was really cut: its length, and the angles of both ends for the stick lying flat. */
-export interface MeasuredStick {
+/** A piece as it was really cut: its length, and the angles of both ends for the piece lying flat. */
+export interface MeasuredPiece {
   /** Length along the line that `at` names, 1e-100 to 1e100. */
   readonly length: number;
-  /** The cut where the stick starts, going counter-clockwise; each angle strictly between -90 and 90 degrees. */
+  /** The cut where the piece starts, going counter-clockwise; each angle strictly between -90 and 90 degrees. */
   readonly start: SawSetting;
   /** The cut where it ends. */
   readonly end: SawSetting;
 }
 
-/** The sticks of a ring, and where they were measured. */
+/** The pieces of a ring, and where they were measured. */
 export interface MeasuredRing {
-  /** The sticks in the order of the ring, counter-clockwise from above. The last joint is that of the last one's end and the first one's start. */
-  readonly sticks: readonly MeasuredStick[];
+  /** The pieces in the order of the ring, counter-clockwise from above. The last joint is that of the last one's end and the first one's start. */
+  readonly pieces: readonly MeasuredPiece[];
   /**
    * Where across the molding the lengths were measured: along the innermost line, the outermost one, or at a level distance from
    * the inside, outward (-1e100 to 1e100).
@@ -23,7 +23,7 @@ export interface MeasuredRing {
   /** Level width of the molding, from the inside to the outside, 1e-100 to 1e100. */
   readonly width: number;
   /**
-   * Slope at which `at` and `width` are level, in degrees, -90 to 90. Default: of each stick, the slope at which the ring closes;
+   * Slope at which `at` and `width` are level, in degrees, -90 to 90. Default: of each piece, the slope at which the ring closes;
    * they differ by what the cuts are off, and the gaps by the square of that.
    */
   readonly slope?: number | undefined;
@@ -31,8 +31,8 @@ export interface MeasuredRing {
 
 /** A ring that was checked. */
 export interface CheckedRing {
-  /** The sticks. */
-  readonly sticks: readonly MeasuredStick[];
+  /** The pieces. */
+  readonly pieces: readonly MeasuredPiece[];
   /** Level distance from the inside to the line of the lengths. */
   readonly at: number;
   /** Level width. */
@@ -41,8 +41,8 @@ export interface CheckedRing {
   readonly slope: number | undefined;
 }
 
-/** Most sticks that a ring may have: each one is placed in turn. */
-export const MAX_STICKS: number = 1000;
+/** Most pieces that a ring may have: each one is placed in turn. */
+export const MAX_PIECES: number = 1000;
 
 function checkCut(value: unknown, path: string): SawSetting {
   const given = checkObject(value, path);
@@ -52,7 +52,7 @@ function checkCut(value: unknown, path: string): SawSetting {
   };
 }
 
-function checkStick(value: unknown, path: string): MeasuredStick {
+function checkPiece(value: unknown, path: string): MeasuredPiece {
   const given = checkObject(value, path);
   return {
     length: checkLength(given["length"], `${path}.length`),
@@ -75,20 +75,20 @@ function checkAt(value: unknown, width: number): number {
 }
 
 /**
- * Checks the sticks of a ring, or of a part of one.
+ * Checks the pieces of a ring, or of a part of one.
  *
  * @param value - the unchecked options
- * @param least - fewest sticks that make sense
+ * @param least - fewest pieces that make sense
  * @returns the ring
  */
 export function checkRing(value: unknown, least: number): CheckedRing {
   const given = checkObject(value);
-  const what = `an array of ${least} to ${MAX_STICKS} sticks`;
-  const sticks = checkArray(given["sticks"], "sticks", what);
-  if (sticks.length < least || sticks.length > MAX_STICKS) refuse("range", "sticks", sticks, what);
+  const what = `an array of ${least} to ${MAX_PIECES} pieces`;
+  const pieces = checkArray(given["pieces"], "pieces", what);
+  if (pieces.length < least || pieces.length > MAX_PIECES) refuse("range", "pieces", pieces, what);
   const width = checkLength(given["width"], "width");
   return {
-    sticks: sticks.map((stick, index) => checkStick(stick, `sticks[${index}]`)),
+    pieces: pieces.map((piece, index) => checkPiece(piece, `pieces[${index}]`)),
     at: checkAt(given["at"], width),
     width,
     slope: given["slope"] === undefined ? undefined : checkSlope(given["slope"]),

@@ -5,15 +5,15 @@ import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
 import { checkSectionPoint, type ExactPoint, type PrecisePoint } from "./section.js";
 import { space, type Vec } from "./space.js";
-import { firstStick } from "./stick.js";
+import { firstPiece } from "./piece.js";
 
-/** What {@link preciseStickLength} works from. */
-export interface PreciseStickLengthOptions extends PreciseOptions {
+/** What {@link precisePieceLength} works from. */
+export interface PrecisePieceLengthOptions extends PreciseOptions {
   /** Number of sides, an integer from 3 to 1e6. */
   readonly sides: PreciseNumber;
   /** Apothem of the polygon that the arris `on` runs along, 1e-100 to 1e100. */
   readonly apothem: PreciseNumber;
-  /** Slope of the sticks in degrees, -90 to 90. */
+  /** Slope of the pieces in degrees, -90 to 90. */
   readonly slope: PreciseNumber;
   /** The point of the section whose arris runs along the polygon. */
   readonly on: PrecisePoint;
@@ -21,8 +21,8 @@ export interface PreciseStickLengthOptions extends PreciseOptions {
   readonly at: PrecisePoint;
 }
 
-/** A stick that was checked. */
-export interface ExactStick {
+/** A piece that was checked. */
+export interface ExactPiece {
   /** Number of sides. */
   readonly sides: number;
   /** Apothem of the polygon. */
@@ -36,34 +36,34 @@ export interface ExactStick {
 }
 
 /**
- * A stick's length on real numbers.
+ * A piece's length on real numbers.
  *
  * Each end of the measured arris is the common point of three planes: the joint's, which holds the frame's axis and is
- * square to the sum of two neighboring sticks' directions; the upright one along the arris; and the level one at its height.
- * The length is how far apart they are, along the stick.
+ * square to the sum of two neighboring pieces' directions; the upright one along the arris; and the level one at its height.
+ * The length is how far apart they are, along the piece.
  *
  * @param field - the arithmetic to work in
- * @param stick - the stick
+ * @param piece - the piece
  * @returns the length; negative when the ends have passed each other
  */
-export function deriveStickLength(field: RealField, stick: ExactStick): Real {
+export function derivePieceLength(field: RealField, piece: ExactPiece): Real {
   const { exact } = field;
   const { vec, add, sub, scale, dot, turn, planeThrough, meet } = space(field);
-  const { along, out, across, through } = firstStick(field, field.exact(stick.slope));
+  const { along, out, across, through } = firstPiece(field, field.exact(piece.slope));
   const from = (a: ExactPoint, b: ExactPoint): Vec =>
     add(scale(field.sub(exact(b.x), exact(a.x)), across), scale(field.sub(exact(b.y), exact(a.y)), through));
-  const arris = add(scale(exact(stick.apothem), out), from(stick.on, stick.at));
+  const arris = add(scale(exact(piece.apothem), out), from(piece.on, piece.at));
   const upright = planeThrough(arris, out);
   const level = planeThrough(arris, vec(0, 0, 1));
   const ending = (step: number): Vec => {
-    const neighbor = turn(along, field.div(exact(step * 360), exact(stick.sides)));
+    const neighbor = turn(along, field.div(exact(step * 360), exact(piece.sides)));
     return meet(planeThrough(vec(0, 0, 0), add(along, neighbor)), upright, level);
   };
   return dot(sub(ending(1), ending(-1)), along);
 }
 
 /**
- * The length of a regular frame's stick at one of its arrises, to up to 1000 digits.
+ * The length of a regular frame's piece at one of its arrises, to up to 1000 digits.
  *
  * Derived as the distance between the two points in which the arris meets the joint planes.
  *
@@ -75,27 +75,27 @@ export function deriveStickLength(field: RealField, stick: ExactStick): Real {
  * would have no length left
  * @example
  * ```ts
- * import { preciseStickLength } from "miterwright/precise";
+ * import { precisePieceLength } from "miterwright/precise";
  *
  * const [on, at] = [{ x: 0, y: 0 }, { x: 40, y: 0 }];
- * preciseStickLength({ sides: 4, apothem: 100, slope: 0, on, at }); //=> "280"
- * preciseStickLength({ sides: 8, apothem: 100, slope: 30, on, at, digits: 20 }); //=> "111.54026988319104195"
+ * precisePieceLength({ sides: 4, apothem: 100, slope: 0, on, at }); //=> "280"
+ * precisePieceLength({ sides: 8, apothem: 100, slope: 30, on, at, digits: 20 }); //=> "111.54026988319104195"
  * ```
  */
-export function preciseStickLength(options: PreciseStickLengthOptions): string {
+export function precisePieceLength(options: PrecisePieceLengthOptions): string {
   const given = checkRecord(options);
   const digits = checkDigits(given["digits"]);
-  const stick: ExactStick = {
+  const piece: ExactPiece = {
     sides: checkPrecise(given["sides"], "sides", SIDES).toNumber(),
     apothem: checkPrecise(given["apothem"], "apothem", LENGTH),
     slope: checkPrecise(given["slope"], "slope", SLOPE),
     on: checkSectionPoint(given["on"], "on"),
     at: checkSectionPoint(given["at"], "at"),
   };
-  const { apothem, slope, on, at } = stick;
+  const { apothem, slope, on, at } = piece;
   const inputs = [apothem, slope, on.x, on.y, at.x, at.y];
-  const { length } = evaluate(digits, inputs, (field) => ({ length: deriveStickLength(field, stick) }));
+  const { length } = evaluate(digits, inputs, (field) => ({ length: derivePieceLength(field, piece) }));
   if (length !== "0" && !length.startsWith("-")) return length;
-  const message = "Expected `apothem` to leave the stick a length at `at`, but the frame closes before";
+  const message = "Expected `apothem` to leave the piece a length at `at`, but the frame closes before";
   return reject("impossible", "apothem", given["apothem"], message);
 }

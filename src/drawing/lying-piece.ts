@@ -15,7 +15,7 @@ export interface SolidLine {
 }
 
 /** A stick with both ends cut, as it lies: lines round its section, counter-clockwise seen against its run. */
-export interface StickSolid {
+export interface LyingPiece {
   /** The lines. */
   readonly lines: readonly SolidLine[];
   /** Size across. */
@@ -29,7 +29,7 @@ export interface StickSolid {
 /** Surfaces that meet at less than this angle, in degrees, are drawn as one that is curved. */
 const SMOOTH: number = 20;
 
-function raise(lines: readonly SolidLine[]): StickSolid {
+function raise(lines: readonly SolidLine[]): LyingPiece {
   const acrosses = lines.map(({ across }) => across);
   const ups = lines.map(({ up }) => up);
   const [inner, low] = [Math.min(...acrosses), Math.min(...ups)];
@@ -50,13 +50,13 @@ function raise(lines: readonly SolidLine[]): StickSolid {
  * @param lay - how the stick lies
  * @returns its lines, with the lowest on the table
  */
-export function stickSolid(geometry: FrameGeometry, lay: Lay): StickSolid | null {
-  const { profile, slope, sticks, corners } = geometry;
+export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null {
+  const { profile, slope, pieces, corners } = geometry;
   if (profile === null) return null;
   const { outline } = profile;
   const tilt = slope - layRotation(lay, slope);
   const rise = tanDeg(corners[0]!.planMiter);
-  const farthest = sticks[0]!.longest.out;
+  const farthest = pieces[0]!.longest.out;
   const lines = outline.map(({ x, y }, index) => {
     const next = outline[(index + 1) % outline.length]!;
     const last = outline.at(index - 1)!;
@@ -78,9 +78,9 @@ export function stickSolid(geometry: FrameGeometry, lay: Lay): StickSolid | null
  * @param geometry - the frame
  * @returns its lines
  */
-export function stickStrip(geometry: FrameGeometry): StickSolid {
+export function pieceStrip(geometry: FrameGeometry): LyingPiece {
   const rise = tanDeg(geometry.corners[0]!.planMiter);
-  const { longest } = geometry.sticks[0]!;
+  const { longest } = geometry.pieces[0]!;
   const outs = Object.values(geometry.marks).map(({ out }) => out);
   const lines = [...new Set(outs)]
     .sort((a, b) => a - b)

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { drawStick } from "miterwright/drawing";
+import { drawPiece } from "miterwright/drawing";
 import { tableSaw } from "miterwright/saw";
 import { BATTEN, measuredPlan, plan, WORDS } from "./frames.js";
 import { readDrawing, type ReadDrawing } from "./read-drawing.js";
@@ -10,7 +10,7 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 describe.each([3, 4, 5, 6, 9, 12])("the stick of a flat frame of %d sides", (sides) => {
   const frame = plan({ sides, profile: BATTEN });
-  const read = readDrawing(drawStick(frame, WORDS));
+  const read = readDrawing(drawPiece(frame, WORDS));
   const [inner, outer] = [read.parts("dimension")[1]!, read.parts("dimension")[0]!];
 
   test("has its miters at both ends, the outer edge the longer", () => {
@@ -22,7 +22,7 @@ describe.each([3, 4, 5, 6, 9, 12])("the stick of a flat frame of %d sides", (sid
   });
 
   test("has its longest and shortest line in proportion, dimensioned through the formatter", () => {
-    const { longest, shortest } = frame.geometry.sticks[0]!;
+    const { longest, shortest } = frame.geometry.pieces[0]!;
     expect(distance(outer[0]!, outer[1]!) / distance(inner[0]!, inner[1]!)).toBeCloseTo(
       longest.length / shortest.length,
       2,
@@ -35,7 +35,7 @@ describe.each([3, 4, 5, 6, 9, 12])("the stick of a flat frame of %d sides", (sid
 
 describe("a splayed stick", () => {
   const frame = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 } });
-  const read = readDrawing(drawStick(frame, WORDS));
+  const read = readDrawing(drawPiece(frame, WORDS));
   const faces = read.parts("face");
 
   test("is also seen from its outer edge, where its ends lean by sin s tan h", () => {
@@ -50,7 +50,7 @@ describe("a splayed stick", () => {
     expect(read.parts("end-grain").length).toBe(2);
     expect(
       readDrawing(
-        drawStick(
+        drawPiece(
           plan({
             sides: 6,
             slope: -30,
@@ -89,7 +89,7 @@ describe("a splayed stick", () => {
       outline: BATTEN.outline.map((point) => (point.x > 0 && point.y === 0 ? { x: 41, y: 0 } : point)),
       marks: {},
     };
-    const other = readDrawing(drawStick(plan({ sides: 6, profile: rounded }), WORDS));
+    const other = readDrawing(drawPiece(plan({ sides: 6, profile: rounded }), WORDS));
     expect(other.parts("hook")).toEqual([]);
     expect(other.parts("pencil")).toHaveLength(2);
     expect(wordsOf(other).join(" ")).toContain("Tape: square a pencil line to the stick at both long points");
@@ -100,7 +100,7 @@ describe("a splayed stick", () => {
       lay: "flat" | "face-down",
     ): [outer: { y0: number; y1: number }, sight: { y0: number; y1: number }] => {
       const laid = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 }, lay });
-      const { texts } = readDrawing(drawStick(laid, WORDS));
+      const { texts } = readDrawing(drawPiece(laid, WORDS));
       return [
         texts.find(({ text }) => text === "outer edge at the fence: first end")!,
         texts.find(({ text }) => text === "sight edge at the fence: second end")!,
@@ -115,7 +115,7 @@ describe("a splayed stick", () => {
 });
 
 describe("a long stick", () => {
-  const read = readDrawing(drawStick(plan({ sides: 5, profile: BATTEN, opening: { side: 30000 } }), WORDS));
+  const read = readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN, opening: { side: 30000 } }), WORDS));
 
   test("is broken in the middle, and its ends keep their angle", () => {
     expect(read.parts("break")).toHaveLength(2);
@@ -127,7 +127,7 @@ describe("a long stick", () => {
   });
 
   test("a short one is not", () => {
-    expect(readDrawing(drawStick(plan({ sides: 5, profile: BATTEN }), WORDS)).parts("break")).toEqual([]);
+    expect(readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN }), WORDS)).parts("break")).toEqual([]);
   });
 });
 
@@ -137,13 +137,13 @@ describe("without a lay or a section", () => {
       miter: { left: 1, right: 1, reads: "from-square", step: 1 },
       bevel: { left: 1, right: 1, reads: "from-vertical", step: 1 },
     });
-    const words = wordsOf(readDrawing(drawStick(plan({ saw, slope: 20 }), WORDS)));
+    const words = wordsOf(readDrawing(drawPiece(plan({ saw, slope: 20 }), WORDS)));
     expect(words.join(" ")).toContain("Seen from above, as it stands in the frame");
     expect(words).toContain(`miter ${WORDS.angle(30)}`);
   });
 
   test("a measured molding too, and its angles are said to be the saw's", () => {
-    const words = wordsOf(readDrawing(drawStick(measuredPlan(), WORDS)));
+    const words = wordsOf(readDrawing(drawPiece(measuredPlan(), WORDS)));
     expect(words.join(" ")).toContain("The angles are the saw's for the stick flat on its back.");
   });
 });

@@ -1,8 +1,8 @@
 import type { Real, RealField } from "./real-field.js";
 import { space, type Vec } from "./space.js";
 
-/** A stick's own axes as it stands in the frame, each of length 1. */
-export interface StickAxes {
+/** A piece's own axes as it stands in the frame, each of length 1. */
+export interface PieceAxes {
   /** Level, counter-clockwise round the frame. */
   readonly along: Vec;
   /** Level, away from the frame's center. */
@@ -14,13 +14,13 @@ export interface StickAxes {
 }
 
 /**
- * The axes of a stick at the bottom of the frame, the one that ends at the corner.
+ * The axes of a piece at the bottom of the frame, the one that ends at the corner.
  *
  * @param field - the arithmetic to work in
- * @param slope - slope of the stick in degrees
+ * @param slope - slope of the piece in degrees
  * @returns its axes
  */
-export function firstStick(field: RealField, slope: Real): StickAxes {
+export function firstPiece(field: RealField, slope: Real): PieceAxes {
   const { vec, add, sub, scale } = space(field);
   const [sine, cosine] = field.sinCos(slope);
   const out = vec(0, -1, 0);
@@ -34,15 +34,15 @@ export function firstStick(field: RealField, slope: Real): StickAxes {
 }
 
 /**
- * The axes of the next stick, the one that starts at the corner: turned about the vertical.
+ * The axes of the next piece, the one that starts at the corner: turned about the vertical.
  *
  * @param field - the arithmetic to work in
- * @param slope - slope of the stick in degrees
+ * @param slope - slope of the piece in degrees
  * @param turn - turn of the corner in degrees
  * @returns its axes
  */
-export function secondStick(field: RealField, slope: Real, turn: Real): StickAxes {
-  const { along, out, across, through } = firstStick(field, slope);
+export function secondPiece(field: RealField, slope: Real, turn: Real): PieceAxes {
+  const { along, out, across, through } = firstPiece(field, slope);
   const turned = (axis: Vec): Vec => space(field).turn(axis, turn);
   return { along: turned(along), out: turned(out), across: turned(across), through: turned(through) };
 }
