@@ -35,7 +35,7 @@ const fit = fitStock(job);
 const verdict = checkFit(job, fit);
 if (!verdict.ok) throw new Error(`The fit does not hold: ${JSON.stringify(verdict.faults)}`);
 
-const { geometry, cutting, contents } = plan;
+const { geometry, sawing, contents } = plan;
 const stick = geometry.pieces[0]!;
 console.log(`Nine sides at ${angle(geometry.slope)}, round ${length(340)} x ${length(260)}`);
 console.log(
@@ -47,7 +47,7 @@ console.log(
   `  each stick: ${length(stick.longest.length)} at the long points, ${length(stick.shortest.length)} at the short ones`,
 );
 console.log(
-  `  lying ${String(cutting.lay!.lay)}: miter ${angle(cutting.lay!.miter)}, bevel ${angle(cutting.lay!.bevel)}; dihedral ${angle(geometry.corners[0]!.dihedral)}`,
+  `  lying ${String(sawing.lay!.lay)}: miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0]!.dihedral)}`,
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(`  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${fit.status})`);

@@ -48,7 +48,7 @@ function takenWords(values: Values, shown: { readonly miter: number; readonly be
  * @returns what to do in sentences, or what is wrong
  */
 export function readDryFit(values: Values, plan: FramePlan): DryFit {
-  const { marks } = plan.cutting;
+  const { marks } = plan.sawing;
   if (marks === null) return NOTHING;
   const { slope } = plan.geometry;
   const seen = readAngle(values.seenSlope, slope, -90);

@@ -26,19 +26,19 @@ function rackText({ hazards }: FramePlan, rack: Rack): string {
  * @returns a sentence or two
  */
 export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind: "none" }): string {
-  const { cutting, geometry, hazards, contents } = plan;
+  const { sawing, geometry, hazards, contents } = plan;
   const missed = hazards.find(({ code, signal }) => code === "missed-lip" && signal !== "note");
   if (missed !== undefined) {
     const { sentence, numbers } = describeHazard(missed, writers);
     return `Not ready yet. ${sentence} (${numbers})`;
   }
   if (contents.possible === false) return `Not ready yet. The contents can't be held. ${contents.why ?? ""}`;
-  if (cutting.lay === null) return "No way to lay the stick suits this saw.";
+  if (sawing.lay === null) return "No way to lay the stick suits this saw.";
   const lack = rackText(plan, rack);
   if (lack !== "") return `Not ready yet. ${lack}`;
   const { length, angle } = writers;
   const { longest, count } = geometry.pieces[0]!;
-  const { miter, bevel } = cutting.lay.first;
+  const { miter, bevel } = sawing.lay.first;
   const said = rack.kind === "pending" ? "The sticks are still being fitted" : "The plan is ready";
   return `${said}: ${count} pieces of ${length(longest.length)}, miter scale at ${angle(miter.reading)}, bevel scale at ${angle(bevel.reading)}.`;
 }

@@ -29,10 +29,10 @@ function showWanted(keys: readonly string[]): void {
 }
 
 /** The three numbers that are looked for first. */
-function essence({ cutting, geometry }: FramePlan, { length, angle }: Writers): string {
+function essence({ sawing, geometry }: FramePlan, { length, angle }: Writers): string {
   const size = length(geometry.pieces[0]!.longest.length);
-  if (cutting.lay === null) return size;
-  const { miter, bevel } = cutting.lay.first;
+  if (sawing.lay === null) return size;
+  const { miter, bevel } = sawing.lay.first;
   return `miter ${angle(miter.reading)}, bevel ${angle(bevel.reading)}, ${size}`;
 }
 

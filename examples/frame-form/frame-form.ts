@@ -99,9 +99,9 @@ function showIssues(issues: readonly Issue[]): void {
 }
 
 /** The steps at the saw, or why there are none. */
-function stepsOf({ cutting }: FramePlan, length: (value: number) => string): HTMLElement {
-  if (cutting.lay === null) {
-    const reasons = cutting.lays.flatMap(({ obstacles }) =>
+function stepsOf({ sawing }: FramePlan, length: (value: number) => string): HTMLElement {
+  if (sawing.lay === null) {
+    const reasons = sawing.lays.flatMap(({ obstacles }) =>
       obstacles.map(({ sentence, degrees }) =>
         degrees === undefined
           ? sentence
@@ -112,7 +112,7 @@ function stepsOf({ cutting }: FramePlan, length: (value: number) => string): HTM
   }
   return list(
     "ol",
-    cutting.operations.map((operation) => {
+    sawing.operations.map((operation) => {
       const { title, lines } = describeOperation(operation, { length, angle: formatAngle });
       return element("div", {}, element("strong", {}, title), list("ul", lines));
     }),
@@ -123,11 +123,11 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
   const style = unit === "in" ? ({ style: "fraction", denominator: 32 } as const) : { digits: 1 };
   // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
   const length = (value: number): string => formatLength(value, unit, style).replaceAll(" ", "\u00a0");
-  const { geometry, cutting, hazards } = plan;
+  const { geometry, sawing, hazards } = plan;
   const { count, longest, shortest } = geometry.pieces[0]!;
   const { width, height } = geometry.overall.extent;
   const angleOf = (name: "miter" | "bevel"): string =>
-    cutting.lay === null ? "none" : formatAngle(Math.abs(cutting.lay[name]));
+    sawing.lay === null ? "none" : formatAngle(Math.abs(sawing.lay[name]));
   const facts = [
     ["Pieces", String(count)],
     ["Longest edge of each", length(longest.length)],

@@ -10,7 +10,7 @@ import { drawHatch } from "./hatch.js";
 import { drawKey, type KeyEntry } from "./key.js";
 import { boxAround, boxCorners } from "./paper.js";
 import { placeLabel } from "./place-label.js";
-import { readCutting, type CuttingToDraw } from "./read-frame.js";
+import { readSawing, type SawingToDraw } from "./read-frame.js";
 
 /** Greatest height of wedge and stick together. */
 const HIGHEST: number = 170;
@@ -28,7 +28,7 @@ const LANE: number = 22;
  * @param plan - a plan whose lay needs a cradle; also one that was read back from JSON
  * @param options - how to write lengths and angles, and the width to aim at (default 320)
  * @returns the drawing
- * @throws {InputError} when the plan needs no cradle or lacks its geometry or cutting, or an option is not sound
+ * @throws {InputError} when the plan needs no cradle or lacks its geometry or saw plan, or an option is not sound
  * @example
  * ```ts
  * import { drawCradle } from "miterwright/drawing";
@@ -41,10 +41,10 @@ const LANE: number = 22;
  * drawing.title; //=> "Cradle of 20.0°, cut across"
  * ```
  */
-export function drawCradle(plan: CuttingToDraw, options: DrawingOptions): Drawing {
+export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 320);
-  const { cradle } = readCutting(plan).cutting;
-  if (cradle === null) return refuse("impossible", "cutting.cradle", cradle, "a cradle, which this plan needs none of");
+  const { cradle } = readSawing(plan).sawing;
+  if (cradle === null) return refuse("impossible", "sawing.cradle", cradle, "a cradle, which this plan needs none of");
   const { run, rise, top, angle, high, base: dip, stick } = cradle;
   const box = boxAround([...stick, ...cradle.outline, { x: 0, y: 0 }, { x: run, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));

@@ -11,13 +11,13 @@ import type { Drawing } from "./drawing.js";
 import { drawHatch } from "./hatch.js";
 import { SMALL_SIZE } from "./looks.js";
 import { placeStick, type PlacedStick } from "./placed-stick.js";
-import { readCutting, type CuttingToDraw } from "./read-frame.js";
+import { readSawing, type SawingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./piece-body.js";
 import { boxCorners } from "./paper.js";
 
 /** Options of {@link drawCut}. */
 export interface CutOptions extends DrawingOptions {
-  /** Which step of the cutting plan, from 1. */
+  /** Which step of the saw plan, from 1. */
   readonly step: number;
 }
 
@@ -135,10 +135,10 @@ function drawPath(
  * The person at the saw stands below the picture. It is drawn from the words of the placement alone, as they are followed at the saw; only the angles are to
  * scale.
  *
- * @param plan - a plan, or a geometry and its cutting plan; also one that was read back from JSON
+ * @param plan - a plan, or a geometry and its saw plan; also one that was read back from JSON
  * @param options - the step, how to write lengths and angles
  * @returns the drawing
- * @throws {InputError} when there is no such step, the plan lacks its geometry or cutting, or an option is not sound
+ * @throws {InputError} when there is no such step, the plan lacks its geometry or saw plan, or an option is not sound
  * @example
  * ```ts
  * import { drawCut } from "miterwright/drawing";
@@ -149,11 +149,11 @@ function drawPath(
  * drawCut(plan, { step: 1, ...options }).title; //=> "Step 1: Cut the first end, 9 pieces"
  * ```
  */
-export function drawCut(plan: CuttingToDraw, options: CutOptions): Drawing {
+export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
   const ready = checkDrawingOptions(options, 340);
-  const { geometry, cutting } = readCutting(plan);
-  const step = checkInteger(options.step, "step", 1, Math.max(1, cutting.operations.length));
-  const operation = cutting.operations[step - 1];
+  const { geometry, sawing } = readSawing(plan);
+  const step = checkInteger(options.step, "step", 1, Math.max(1, sawing.operations.length));
+  const operation = sawing.operations[step - 1];
   if (operation === undefined)
     return refuse("impossible", "step", step, "a step of a plan that has some, but no lay suits its saw");
   const { placement } = operation;
@@ -170,7 +170,7 @@ export function drawCut(plan: CuttingToDraw, options: CutOptions): Drawing {
   };
   const canvas = startCanvas();
   drawParts(canvas, parts, isSecond);
-  const isNear = cutting.saw.fence === "near";
+  const isNear = sawing.saw.fence === "near";
   const slant =
     placement.miter.leans === "none"
       ? 0

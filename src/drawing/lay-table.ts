@@ -3,7 +3,7 @@ import { layRotation } from "../miter/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
 import { layLabel } from "../frame/lay-label.js";
 import { obstacleText } from "../frame/obstacle-text.js";
-import { readCutting, type CuttingToDraw } from "./read-frame.js";
+import { readSawing, type SawingToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";
 import { tabulate } from "./tabulate.js";
@@ -13,7 +13,7 @@ import { tabulate } from "./tabulate.js";
  *
  * The readings are those of the saw's own scales, and hold for either end.
  *
- * @param plan - the plan, or the geometry and the cutting of one
+ * @param plan - the plan, or the geometry and the saw plan of one
  * @param options - formatters and caption
  * @returns the table, in the plan's order; of the lay that the plan uses it says "used here"
  * @throws {InputError} when it is no plan, or a formatter is missing
@@ -28,11 +28,11 @@ import { tabulate } from "./tabulate.js";
  * //=> ["flat on its back", "40.0°", "23.9°", "18.7°", "used here"]
  * ```
  */
-export function tabulateLays(plan: CuttingToDraw, options: FrameTableOptions): Table {
-  const { geometry, cutting } = readCutting(plan);
+export function tabulateLays(plan: SawingToDraw, options: FrameTableOptions): Table {
+  const { geometry, sawing } = readSawing(plan);
   const angle = formatterOf(checkObject(options), "angle");
-  const used = cutting.lay?.lay ?? null;
-  const rows = cutting.lays.map(({ lay, first, depthInDoubt, possible, obstacles }) => {
+  const used = sawing.lay?.lay ?? null;
+  const rows = sawing.lays.map(({ lay, first, depthInDoubt, possible, obstacles }) => {
     const doubt = depthInDoubt ? ", depth not known" : "";
     const said = possible ? `yes${doubt}` : obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" ");
     return [

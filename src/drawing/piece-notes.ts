@@ -1,16 +1,16 @@
-import { markLabel, type CuttingPlan, type MeasureAlong } from "../frame/index.js";
+import { markLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
 
 /**
  * Notes along the two edges of a stick whose run is drawn to the right: what of it is at the fence there, and for which cuts.
  *
- * @param cutting - the cutting plan
+ * @param sawing - the saw plan
  * @returns the notes of the upper edge and of the lower; empty where there is none
  */
-export function fenceNotes(cutting: CuttingPlan): { readonly upper: string; readonly lower: string } {
+export function fenceNotes(sawing: SawPlan): { readonly upper: string; readonly lower: string } {
   const notes = { upper: new Map<string, string[]>(), lower: new Map<string, string[]>() };
-  for (const { kind, placement } of cutting.operations) {
+  for (const { kind, placement } of sawing.operations) {
     // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
-    const isLower = (placement.along === "right") === (cutting.saw.fence === "near");
+    const isLower = (placement.along === "right") === (sawing.saw.fence === "near");
     const side = isLower ? notes.lower : notes.upper;
     side.set(placement.atFence, [...(side.get(placement.atFence) ?? []), kind.replace("-", " ")]);
   }

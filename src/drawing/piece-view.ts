@@ -10,7 +10,7 @@ import { layLabel } from "../frame/lay-label.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { markLetters } from "./mark-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";
-import { readCutting, type CuttingToDraw } from "./read-frame.js";
+import { readSawing, type SawingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./piece-body.js";
 import { fenceNotes, tapeText } from "./piece-notes.js";
 import { lyingPiece, pieceStrip, type LyingPiece } from "./lying-piece.js";
@@ -122,10 +122,10 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
  * Draws a finished stick as it lies on the saw, seen from above and, where the blade leans, from the side: both cuts, its longest and shortest line,
  * where the tape goes and which edge is at the fence. A long stick is drawn with a piece taken out of its middle.
  *
- * @param plan - a plan, or a geometry and its cutting plan; also one that was read back from JSON
+ * @param plan - a plan, or a geometry and its saw plan; also one that was read back from JSON
  * @param options - how to write lengths and angles, and the width to aim at (default 700)
  * @returns the drawing
- * @throws {InputError} when the plan lacks its geometry or cutting, or an option is not sound
+ * @throws {InputError} when the plan lacks its geometry or saw plan, or an option is not sound
  * @example
  * ```ts
  * import { drawPiece } from "miterwright/drawing";
@@ -136,23 +136,23 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
  * drawing.title; //=> "Finished stick, one of 9"
  * ```
  */
-export function drawPiece(plan: CuttingToDraw, options: DrawingOptions): Drawing {
+export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 700);
-  const { geometry, cutting } = readCutting(plan);
+  const { geometry, sawing } = readSawing(plan);
   const canvas = startCanvas();
   const stick = geometry.pieces[0]!;
   const { longest, shortest } = stick;
-  const lay = cutting.lay?.lay ?? "propped";
+  const lay = sawing.lay?.lay ?? "propped";
   const solid = lyingPiece(geometry, lay) ?? pieceStrip(geometry);
   const { planMiter } = geometry.corners[0]!;
-  const startText = endText("start", cutting.lay?.second, planMiter, ready);
-  const endTexts = endText("end", cutting.lay?.first, planMiter, ready);
+  const startText = endText("start", sawing.lay?.second, planMiter, ready);
+  const endTexts = endText("end", sawing.lay?.first, planMiter, ready);
   const columns = [startText, endTexts].map((lines) =>
     Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width)),
   );
   const layout = layOut(solid, longest.length, Math.max(LEAST_ROOM, ready.width - columns[0]! - columns[1]! - 42));
   const { scale, right, isBroken } = layout;
-  const measure = cutting.operations.at(-1)?.measure ?? {
+  const measure = sawing.operations.at(-1)?.measure ?? {
     mark: longest.mark,
     length: longest.length,
     hook: true,
@@ -160,7 +160,7 @@ export function drawPiece(plan: CuttingToDraw, options: DrawingOptions): Drawing
   };
   const tape = tapeLine(geometry, solid, measure.mark);
 
-  const isLeaning = cutting.lay !== null && cutting.lay.first.bevel.leans !== "none" && solid.height > 0;
+  const isLeaning = sawing.lay !== null && sawing.lay.first.bevel.leans !== "none" && solid.height > 0;
   const width = solid.width * scale;
   const sideY = width + BETWEEN;
   const views = [
@@ -182,7 +182,7 @@ export function drawPiece(plan: CuttingToDraw, options: DrawingOptions): Drawing
     ]);
 
   const bottom = isLeaning ? sideY + solid.height * scale : width;
-  const notes = fenceNotes(cutting);
+  const notes = fenceNotes(sawing);
   const inset = solid.wedge * scale;
   // A note that is wider than the line it stands at stands clear of that line's dimension, beyond it.
   const isWider = (note: string, line: number): boolean => textWidth(note, TEXT_SIZE).width > line;
@@ -213,11 +213,11 @@ export function drawPiece(plan: CuttingToDraw, options: DrawingOptions): Drawing
   const letter = measure.mark === null ? undefined : markLetters(Object.keys(geometry.marks))[measure.mark];
   const isKnown = geometry.profile !== null;
   const lies =
-    cutting.lay === null || !isKnown
+    sawing.lay === null || !isKnown
       ? "as it stands in the frame"
       : `as it lies on the saw, ${layLabel(lay, ready.angle)}`;
   const angles =
-    cutting.lay === null || isKnown ? "" : ` The angles are the saw's for the stick ${layLabel(lay, ready.angle)}.`;
+    sawing.lay === null || isKnown ? "" : ` The angles are the saw's for the stick ${layLabel(lay, ready.angle)}.`;
   const key: KeyEntry[] = [
     { sign: { look: "tape" }, text: tapeText(measure, letter, ready.tied(measure.length)) },
     {

@@ -1,8 +1,8 @@
 import { checkObject } from "../core/check.js";
 import { maybe, readStored } from "../core/stored.js";
-import type { CuttingPlan, FrameContents, FrameGeometry } from "../frame/index.js";
+import type { SawPlan, FrameContents, FrameGeometry } from "../frame/index.js";
 import { frameContents } from "../frame/stored/contents.js";
-import { cuttingPlan } from "../frame/stored/cutting.js";
+import { sawPlan } from "../frame/stored/sawing.js";
 import { frameGeometry } from "../frame/stored/geometry.js";
 
 /** A frame's geometry, or a plan that holds it, as it was made or read back from JSON. */
@@ -15,12 +15,12 @@ export type FrameToDraw =
       readonly contents?: FrameContents;
     };
 
-/** A plan whose cutting is drawn. */
-export interface CuttingToDraw {
+/** A plan whose sawing is drawn. */
+export interface SawingToDraw {
   /** The frame. */
   readonly geometry: FrameGeometry;
   /** How its sticks are cut. */
-  readonly cutting: CuttingPlan;
+  readonly sawing: SawPlan;
 }
 
 /**
@@ -48,13 +48,13 @@ export function readContents(frame: unknown): FrameContents | undefined {
 }
 
 /**
- * Reads a plan's geometry and cutting.
+ * Reads a plan's geometry and saw plan.
  *
  * @param plan - the plan
  * @returns both
  * @throws {InputError} when one of them is missing or not as it should be
  */
-export function readCutting(plan: unknown): CuttingToDraw {
-  const cutting = readStored(checkObject(plan, "plan")["cutting"], "cutting", cuttingPlan);
-  return { geometry: readGeometry(plan), cutting };
+export function readSawing(plan: unknown): SawingToDraw {
+  const sawing = readStored(checkObject(plan, "plan")["sawing"], "sawing", sawPlan);
+  return { geometry: readGeometry(plan), sawing };
 }

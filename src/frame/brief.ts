@@ -137,7 +137,7 @@ export interface BriefBase<M extends string> {
   readonly rough?: RoughMethod | undefined;
   /** Which side shows: the face (default), or the back, as of a box or a planter, whose faces look inward. It decides how the stick is best laid, and what tear-out shows. */
   readonly shows?: ShowingSide | undefined;
-  /** How the stick lies on the saw; default the lay that gives up least, see `cuttingPlan`. */
+  /** How the stick lies on the saw; default the lay that gives up least, see `sawPlan`. */
   readonly lay?: Lay | undefined;
   /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
   readonly sticks?: readonly StockStick[] | undefined;

@@ -9,7 +9,7 @@ import { placeCut, type CutPlacement, type Hand, type Saw } from "../saw/index.j
 import { readStored } from "../core/stored.js";
 import { checkGeometry } from "./check-geometry.js";
 import type { MarkSetting } from "./scale-marks.js";
-import { cuttingPlan } from "./stored/cutting.js";
+import { sawPlan } from "./stored/sawing.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
 import { lyingFlat, planeOf } from "./lying-plane.js";
@@ -69,10 +69,10 @@ interface PlannedCut {
 function readPlan(plan: unknown): PlannedCut {
   const given = checkObject(plan, "plan");
   const geometry = checkGeometry(given["geometry"], "plan.geometry");
-  const { saw, lay: option, marks } = readStored(given["cutting"], "plan.cutting", cuttingPlan);
+  const { saw, lay: option, marks } = readStored(given["sawing"], "plan.sawing", sawPlan);
   if (option === null || marks === null) {
     const message = "Expected `plan` to have a lay that its saw can cut, as no other has a setting";
-    return reject("impossible", "plan.cutting.lay", null, message);
+    return reject("impossible", "plan.sawing.lay", null, message);
   }
   const { lay, first, second } = option;
   return { geometry, saw, lay, kept: [first.kept, second.kept], marks: marks.best };
@@ -157,7 +157,7 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
   const exact = sawSetting(pieces[0]!.end, lay);
   const shown =
     given["shown"] === undefined
-      ? settingShown(marks, "plan.cutting.marks.best", exact, saw)
+      ? settingShown(marks, "plan.sawing.marks.best", exact, saw)
       : settingShown(given["shown"], "shown", exact, saw);
   const taken = slope + slopeOffAt(shown, rotation);
   const stands =

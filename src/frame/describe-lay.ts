@@ -1,17 +1,17 @@
 import { checkArray, checkObject, refuse } from "../core/check.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import { layLabel } from "./lay-label.js";
-import type { LayOption } from "./lay-option.js";
+import type { LayResult } from "./lay-result.js";
 import type { LayWish } from "./lay-preference.js";
 
-function steadyText({ first, cradle }: LayOption): string {
+function steadyText({ first, cradle }: LayResult): string {
   if (!first.cradled) return "It stands high on a narrow surface: clamp it upright.";
   return cradle === null || cradle.steady
     ? "It does not lie there by itself: a cradle holds it."
     : "It does not lie there by itself: a cradle holds it, which has to be widened or clamped.";
 }
 
-function showingText({ first }: LayOption): string {
+function showingText({ first }: LayResult): string {
   const [below] = first.tearOut;
   const remedy = "back it with scrap, or score the line.";
   return below?.shows === true && (first.down === "face" || first.down === "back")
@@ -20,7 +20,7 @@ function showingText({ first }: LayOption): string {
 }
 
 /** What is said of each wish that is given up. */
-const GIVEN_UP: { readonly [K in LayWish]: (lay: LayOption) => string } = {
+const GIVEN_UP: { readonly [K in LayWish]: (lay: LayResult) => string } = {
   steady: steadyText,
   "open-side": () => "The piece lies under the leaning blade: clamp it.",
   "showing-side-up": showingText,
@@ -29,7 +29,7 @@ const GIVEN_UP: { readonly [K in LayWish]: (lay: LayOption) => string } = {
 /**
  * Says how the stick lies, and what this lay gives up of what is wanted of one.
  *
- * @param lay - one of a cutting plan's lays
+ * @param lay - one of a saw plan's lays
  * @param options - how to write angles
  * @returns sentences, as plain text; the first says how the stick lies
  * @throws {InputError} when the lay is none, or the formatter is missing
@@ -39,11 +39,11 @@ const GIVEN_UP: { readonly [K in LayWish]: (lay: LayOption) => string } = {
  * import { molding } from "miterwright/profile";
  *
  * const profile = molding({ width: 40, thickness: 20 });
- * const { cutting } = planFrame({ sides: 8, slope: 60, opening: { side: 300 }, profile, lay: "flat" });
- * describeLay(cutting.lay!, { angle: (degrees) => `${degrees}°` }).at(-1); //=> "The piece lies under the leaning blade: clamp it."
+ * const { sawing } = planFrame({ sides: 8, slope: 60, opening: { side: 300 }, profile, lay: "flat" });
+ * describeLay(sawing.lay!, { angle: (degrees) => `${degrees}°` }).at(-1); //=> "The piece lies under the leaning blade: clamp it."
  * ```
  */
-export function describeLay(lay: LayOption, options: Pick<DescribeOptions, "angle">): readonly string[] {
+export function describeLay(lay: LayResult, options: Pick<DescribeOptions, "angle">): readonly string[] {
   const given = checkObject(lay, "lay");
   checkArray(given["givenUp"], "lay.givenUp");
   checkArray(checkObject(given["first"], "lay.first")["tearOut"], "lay.first.tearOut");

@@ -152,7 +152,7 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
  * Writes an operation as instructions for a person at the saw: which surface lies down, which edge is at the fence, to which side the miter and the
  * blade go, which part is kept, how high the blade stands, where a stop may stand, where the wood tears out and what length results. Never a sign.
  *
- * @param operation - one of a cutting plan
+ * @param operation - one of a saw plan
  * @param options - how to write lengths and angles
  * @returns a title and sentences, as plain text
  * @throws {InputError} when the operation is none, or a formatter is missing
@@ -163,7 +163,7 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
  * import { formatAngle, formatLength } from "miterwright/units";
  *
  * const plan = planFrame({ sides: 6, opening: { side: 400 }, profile: molding({ width: 40, thickness: 20 }) });
- * const text = describeOperation(plan.cutting.operations[1]!, {
+ * const text = describeOperation(plan.sawing.operations[1]!, {
  *   length: (value) => formatLength(value, "mm"),
  *   angle: (degrees) => formatAngle(degrees),
  * });

@@ -1,6 +1,6 @@
 import { readStored } from "../core/stored.js";
 import { checkDescribeOptions, type DescribeOptions, type OperationText } from "./describe-operation.js";
-import { testCuts as readTestCuts } from "./stored/cutting.js";
+import { testCuts as readTestCuts } from "./stored/sawing.js";
 import type { TestCuts } from "./test-cuts.js";
 
 const MOVES: Readonly<Record<TestCuts["move"], string>> = {
@@ -12,7 +12,7 @@ const MOVES: Readonly<Record<TestCuts["move"], string>> = {
  * Writes how a setting is proved on scrap, as instructions for a person at the saw: cut two pieces and try the corner, close a ring, read the gap, correct the
  * setting and begin again, until the gap is within the accepted one; then cut the molding.
  *
- * @param testCuts - of a cutting plan
+ * @param testCuts - of a saw plan
  * @param options - how to write lengths and angles
  * @returns a title and sentences, as plain text, in the order in which they are followed
  * @throws {InputError} when there are no test cuts, or a formatter is missing
@@ -23,7 +23,7 @@ const MOVES: Readonly<Record<TestCuts["move"], string>> = {
  * import { formatAngle, formatLength } from "miterwright/units";
  *
  * const plan = planFrame({ sides: 8, opening: { side: 300 }, profile: molding({ width: 40, thickness: 20 }) });
- * const text = describeTestCuts(plan.cutting.testCuts!, {
+ * const text = describeTestCuts(plan.sawing.testCuts!, {
  *   length: (value) => formatLength(value, "mm", { digits: 2 }),
  *   angle: (degrees) => formatAngle(degrees, { digits: 1 }),
  * });

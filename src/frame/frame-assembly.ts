@@ -1,6 +1,6 @@
 import { glueUp, type GaugeTolerance, type GlueUp } from "../closure/index.js";
 import { toleranceKernel } from "../closure/gauge-tolerance.js";
-import type { CuttingPlan } from "./cutting-plan-types.js";
+import type { SawPlan } from "./saw-plan-types.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
 import { lastJoint, type LastJoint } from "./last-joint.js";
@@ -28,13 +28,13 @@ export interface FrameAssembly {
  * Plans how a frame is put together.
  *
  * @param geometry - the frame
- * @param cutting - how its sticks are cut
+ * @param sawing - how its sticks are cut
  * @param gap - the V that is accepted at the last joint
  * @returns order of gluing, last joint, tolerances, and what errors of the saw do
  */
-export function frameAssembly(geometry: FrameGeometry, cutting: Pick<CuttingPlan, "lay">, gap: number): FrameAssembly {
+export function frameAssembly(geometry: FrameGeometry, sawing: Pick<SawPlan, "lay">, gap: number): FrameAssembly {
   const { sides, slope } = geometry;
-  const { lay } = cutting;
+  const { lay } = sawing;
   const width = jointWidth(geometry);
   const tolerance =
     gap < width ? toleranceKernel(sides, width, gap, lay === null ? slope : flatTwin(lay.rotation)) : null;

@@ -33,9 +33,9 @@ export type {
   RingPiece,
 } from "./ring-geometry-types.js";
 export { frameGeometry, type FrameGeometry, type OverallSize } from "./frame-geometry.js";
-export { cuttingPlan } from "./cutting-plan.js";
-export type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
-export type { LayOption } from "./lay-option.js";
+export { sawPlan } from "./saw-plan.js";
+export type { SawPlan, SawPlanOptions } from "./saw-plan-types.js";
+export type { LayResult } from "./lay-result.js";
 export type { LayWish } from "./lay-preference.js";
 export { describeLay } from "./describe-lay.js";
 export type { MeasureAlong } from "./measure-along.js";

@@ -27,7 +27,7 @@ export interface Operation {
   readonly stopRule: StopRule;
   /** How high the work stands, how deep the blade goes and how far across the table; `null` where no section is known. */
   readonly size: CutSize | null;
-  /** How high the blade of a table saw is set above the table, see `LayOption`; `null` on a saw whose blade comes down, and where no section is known. */
+  /** How high the blade of a table saw is set above the table, see `LayResult`; `null` on a saw whose blade comes down, and where no section is known. */
   readonly bladeHeight: number | null;
   /** The length to set, and along which arris; `null` where the cut only trims an end. */
   readonly measure: MeasureAlong | null;

@@ -8,8 +8,8 @@ import { panelHazards } from "./hazards/panel-hazards.js";
 import { planHazards } from "./hazards/plan-hazards.js";
 import { containedRest } from "./contained-rest.js";
 import { planContents, type FrameContents } from "./contents-plan.js";
-import { planCutting } from "./cutting-plan.js";
-import type { CuttingPlan } from "./cutting-plan-types.js";
+import { planSawing } from "./saw-plan.js";
+import type { SawPlan } from "./saw-plan-types.js";
 import { frameAssembly, type FrameAssembly } from "./frame-assembly.js";
 import { frameChecks, type FrameCheck } from "./frame-checks.js";
 import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
@@ -28,7 +28,7 @@ export interface FramePlan<M extends string = string> {
   /** The frame as geometry. */
   readonly geometry: FrameGeometry<M>;
   /** How the sticks are cut. */
-  readonly cutting: CuttingPlan;
+  readonly sawing: SawPlan;
   /** The stock-fitting job to hand to `fitStock`; only where the brief offers sticks, one of them long enough for a piece. */
   readonly job?: StockJob;
   /** What goes into the frame. */
@@ -71,7 +71,7 @@ export interface FramePlan<M extends string = string> {
  *   clearance: 1.5,
  * });
  * plan.contents.possible; //=> true
- * plan.cutting.operations.length; //=> 2
+ * plan.sawing.operations.length; //=> 2
  * ```
  */
 export function planFrame<M extends string>(brief: ProfileBrief<M>): FramePlan<M>;
@@ -95,31 +95,31 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const filled = filledBrief(brief);
   const { kerf, rough, saw, unit, gap, lay, shows, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
-  const cutting = planCutting(geometry, { saw, kerf, rough, unit, gap, lay, shows });
+  const sawing = planSawing(geometry, { saw, kerf, rough, unit, gap, lay, shows });
   const movement = frameMovement(filled, geometry);
   const contents = planContents(filled, geometry, movement);
-  const materials = frameMaterials(filled, geometry, cutting.rough, contents);
+  const materials = frameMaterials(filled, geometry, sawing.rough, contents);
   const hanging = hangFrame(filled, geometry, materials.mass);
   const rest = containedRest(filled, geometry);
   const panel = contents.panel === null ? undefined : planPanel({ polygon: geometry.opening, clearance, pose });
-  const tooShort = sticksTooShort(sticks ?? [], cutting.rough);
+  const tooShort = sticksTooShort(sticks ?? [], sawing.rough);
   return {
     brief: filled,
     geometry,
-    cutting,
+    sawing,
     ...(sticks === undefined || tooShort ? {} : { job: stockJobOf(geometry, { kerf, rough, sticks }) }),
     contents,
     ...(panel === undefined ? {} : { panel }),
     movement,
-    checks: frameChecks(geometry, cutting.operations.at(-1)?.measure ?? null, gap),
-    assembly: frameAssembly(geometry, cutting, gap),
+    checks: frameChecks(geometry, sawing.operations.at(-1)?.measure ?? null, gap),
+    assembly: frameAssembly(geometry, sawing, gap),
     materials,
     hanging,
     hazards: [
       ...missedLip(filled, rest),
-      ...cutting.hazards,
+      ...sawing.hazards,
       ...panelHazards(contents.work === "sawn" ? panel : undefined, filled),
-      ...planHazards(filled, { contents, rest, piece: cutting.rough, materials, hanging }),
+      ...planHazards(filled, { contents, rest, piece: sawing.rough, materials, hanging }),
       ...movementHazards(filled, movement, contents.room),
     ],
   };

@@ -4,7 +4,7 @@ import { gapPerDegree } from "../closure/regular-closure.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
 import type { FrameGeometry } from "./frame-geometry.js";
-import type { LayOption } from "./lay-option.js";
+import type { LayResult } from "./lay-result.js";
 import { flatTwin, lyingFlat } from "./lying-plane.js";
 
 /** What can be wrong with a saw: the gauge off square, its scale, the blade off upright, its scale. */
@@ -84,7 +84,7 @@ const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
  * @param option - how the pieces lie, and which side is kept
  * @returns the move and every fault
  */
-export function sawErrors(geometry: FrameGeometry, width: number, option: LayOption): SawErrors {
+export function sawErrors(geometry: FrameGeometry, width: number, option: LayResult): SawErrors {
   const { sides, slope } = geometry;
   const { first, second, rotation } = option;
   const move = first.kept === second.kept ? "flip" : "slide";

@@ -1,7 +1,7 @@
 import { closingMarks } from "../closure/closing-marks.js";
 import type { Opens, SettingChoice } from "../closure/index.js";
 import type { Saw, ScaleSetting } from "../saw/index.js";
-import type { LayOption } from "./lay-option.js";
+import type { LayResult } from "./lay-result.js";
 import { flatTwin } from "./lying-plane.js";
 
 /** Both scales at one of their marks, and what it costs at the last joint. */
@@ -39,7 +39,7 @@ export interface ScaleMarks {
 }
 
 /** How far a scale goes for both ends of a stick, with room for the rounding of its end. */
-function reachOf(saw: Saw, { first, second }: LayOption, scale: "miter" | "bevel"): number {
+function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel"): number {
   const reaches = [first[scale].leans, second[scale].leans].map((hand) => (hand === "none" ? 90 : saw[scale][hand]));
   return Math.min(...reaches) + 1e-9;
 }
@@ -57,7 +57,7 @@ function reachOf(saw: Saw, { first, second }: LayOption, scale: "miter" | "bevel
  * @param option - how the stick lies
  * @returns the nearest marks, the best, and how far these were looked for
  */
-export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, option: LayOption): ScaleMarks {
+export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, option: LayResult): ScaleMarks {
   const twin = flatTwin(option.rotation);
   // Sizes alone: which way the blade leans is the lay's, and a mark beyond 0 would be on the other hand.
   const { nearest, best, slopeRange } = closingMarks({

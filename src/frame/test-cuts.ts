@@ -4,7 +4,7 @@ import { DEGREES, gapPerDegree } from "../closure/regular-closure.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
 import { usualScrap } from "./usual-lengths.js";
-import type { LayOption } from "./lay-option.js";
+import type { LayResult } from "./lay-result.js";
 
 /** Two test pieces put together. */
 export interface TestPair {
@@ -79,7 +79,7 @@ const IN_PROPORTION: number = 0.5;
  */
 export function testCuts(
   geometry: FrameGeometry,
-  option: Pick<LayOption, "first" | "second">,
+  option: Pick<LayResult, "first" | "second">,
   pitch: number,
   gap: number,
   kerf: number,

@@ -56,9 +56,9 @@ function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words)
 }
 
 /** What the marks to set do where they are not exact, and why they are not the nearest ones. */
-function marksText({ cutting, geometry }: FramePlan, { length, angle }: Words): string[] {
-  if (cutting.marks === null) return [];
-  const { best, nearest } = cutting.marks;
+function marksText({ sawing, geometry }: FramePlan, { length, angle }: Words): string[] {
+  if (sawing.marks === null) return [];
+  const { best, nearest } = sawing.marks;
   if (Math.max(best.miterMiss, best.bevelMiss) < 1e-9) return [];
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
   const why = isNearest ? "" : ` The nearest mark of each would open it ${length(nearest.gap)}.`;

@@ -59,11 +59,11 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
   );
 }
 
-function lengthsTable({ geometry, cutting }: FramePlan, { length }: Words): Markup {
+function lengthsTable({ geometry, sawing }: FramePlan, { length }: Words): Markup {
   const stick = geometry.pieces[0]!;
   const marks = Object.keys(geometry.marks);
   const letters = markLetters(marks);
-  const measured = cutting.operations.at(-1)?.measure?.mark;
+  const measured = sawing.operations.at(-1)?.measure?.mark;
   const rows: Content[][] = marks.map((mark) => [
     letters[mark]!,
     markLabel(mark),

@@ -1,13 +1,13 @@
 import { drawCradle, drawCut, drawPiece } from "../drawing/index.js";
 import { layLabel } from "../frame/lay-label.js";
 import { obstacleText } from "../frame/obstacle-text.js";
-import { describeLay, describeOperation, describeTestCuts, type FramePlan, type LayOption } from "../frame/index.js";
+import { describeLay, describeOperation, describeTestCuts, type FramePlan, type LayResult } from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 
 /** In which order steps and pieces follow each other. */
-const ORDERS: Readonly<Record<FramePlan["cutting"]["order"], string>> = {
+const ORDERS: Readonly<Record<FramePlan["sawing"]["order"], string>> = {
   "step-by-step": "Do every step for all pieces before the next step.",
   "piece-by-piece": "Do all steps for one piece before the next piece, since every piece is cut on the stick itself.",
 };
@@ -30,10 +30,10 @@ function reading(setting: ScaleSetting, mark: number, step: number, { angle }: W
 }
 
 /** The settings of the chosen lay, large enough to be read from a distance. */
-function settingsTable({ cutting }: FramePlan, option: LayOption, words: Words): Markup {
+function settingsTable({ sawing }: FramePlan, option: LayResult, words: Words): Markup {
   const { miter, bevel } = option.first;
-  const { saw } = cutting;
-  const marks = cutting.operations.at(-1)!.marks;
+  const { saw } = sawing;
+  const marks = sawing.operations.at(-1)!.marks;
   return table({
     caption: "What the scales must show for either end",
     heads: ["scale", "must show", "it reads"],
@@ -62,15 +62,15 @@ const SHORT: Readonly<Record<Obstacle["code"], string>> = {
   "needs-cradle": "needs a wedge",
 };
 
-function whyNot({ obstacles }: LayOption, isShort: boolean, { angle }: Words): string {
+function whyNot({ obstacles }: LayResult, isShort: boolean, { angle }: Words): string {
   if (!isShort) return obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" ");
   return [...new Set(obstacles.map(({ code }) => SHORT[code]))].join(", ");
 }
 
-function laysTable({ cutting }: FramePlan, words: Words): Markup {
+function laysTable({ sawing }: FramePlan, words: Words): Markup {
   const { angle, length } = words;
-  const sized = cutting.lays.some(({ size }) => size !== null);
-  const rows = cutting.lays.map((option): Content[] => {
+  const sized = sawing.lays.some(({ size }) => size !== null);
+  const rows = sawing.lays.map((option): Content[] => {
     const { lay, first, possible, size, depthInDoubt } = option;
     const doubt = depthInDoubt ? ", depth not known" : "";
     return [
@@ -79,11 +79,11 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
       angle(first.miter.reading),
       angle(first.bevel.reading),
       ...(sized ? [size === null ? "" : length(size.height), size === null ? "" : length(size.depth)] : []),
-      lay === cutting.lay?.lay
+      lay === sawing.lay?.lay
         ? element("strong", `used${doubt}`)
         : possible
           ? `yes${doubt}`
-          : whyNot(option, cutting.lay !== null, words),
+          : whyNot(option, sawing.lay !== null, words),
     ];
   });
   return table({
@@ -95,7 +95,7 @@ function laysTable({ cutting }: FramePlan, words: Words): Markup {
 
 /** The steps, each beside its picture; below the last one the finished stick. */
 function steps(plan: FramePlan, words: Words): Markup {
-  const { operations } = plan.cutting;
+  const { operations } = plan.sawing;
   return join(
     operations.map((operation, index) => {
       const { title, lines } = describeOperation(operation, words);
@@ -113,14 +113,14 @@ function steps(plan: FramePlan, words: Words): Markup {
 }
 
 /** How the setting is proved before the molding is cut. */
-function proofBlock({ cutting }: FramePlan, words: Words): Markup {
-  if (cutting.testCuts === null) return { html: "" };
-  const { title, lines } = describeTestCuts(cutting.testCuts, { ...finely(words), length: words.length });
+function proofBlock({ sawing }: FramePlan, words: Words): Markup {
+  if (sawing.testCuts === null) return { html: "" };
+  const { title, lines } = describeTestCuts(sawing.testCuts, { ...finely(words), length: words.length });
   return element("div", element("h3", title), list("ol", lines));
 }
 
 function cradleBlock(plan: FramePlan, words: Words): Markup {
-  const { cradle, lay } = plan.cutting;
+  const { cradle, lay } = plan.sawing;
   const { length, angle } = words;
   const { slope } = plan.geometry;
   if (cradle !== null) {
@@ -160,15 +160,15 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
  * @returns the section
  */
 export function sawSection(plan: FramePlan, words: Words): Markup {
-  const { cutting } = plan;
-  const option = cutting.lay;
+  const { sawing } = plan;
+  const option = sawing.lay;
   if (option === null) {
     const stick = element("figure", { html: drawPiece(plan, { ...words, width: 660 }).svg });
     const refused = element("p", element("strong", "No way to lay the stick suits this saw; the table says why."));
     return element(
       "section",
       element("h2", "At the saw"),
-      element("p", sawText(cutting.saw, words)),
+      element("p", sawText(sawing.saw, words)),
       refused,
       laysTable(plan, words),
       stick,
@@ -180,9 +180,9 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
     element("h2", "At the saw"),
     element(
       "p",
-      `${sawText(cutting.saw, words)} `,
+      `${sawText(sawing.saw, words)} `,
       element("strong", lies!),
-      ` ${[...givenUp, ORDERS[cutting.order]].join(" ")} Where a step names tear-out, back the wood with scrap or score the line.`,
+      ` ${[...givenUp, ORDERS[sawing.order]].join(" ")} Where a step names tear-out, back the wood with scrap or score the line.`,
     ),
     element(
       'div class="two"',

@@ -81,9 +81,9 @@ function lumberText({ materials }: FramePlan, words: Words): string {
  * @returns a block that stands below the lengths
  */
 export function sticksBlock(plan: FramePlan, words: Words): Markup {
-  const { materials, cutting } = plan;
+  const { materials, sawing } = plan;
   const { length } = words;
-  const { method, length: size, kerfAlong } = cutting.rough;
+  const { method, length: size, kerfAlong } = sawing.rough;
   const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
   const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding: one cut before the first piece and one after each take ${length(kerfAlong)} a cut, and each further stick takes one cut more.${lumberText(plan, words)}`;
   return element('p class="keep"', needed);

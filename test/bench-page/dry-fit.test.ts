@@ -30,7 +30,7 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["sloping the other way", { ...TRAY, slope: "-25" }],
     ["a scale that runs down from 90", { ...TRAY, miterReads: "from-blade", bevelReads: "from-table" }],
   ])("%s", (_, answers) => {
-    const { geometry, cutting, assembly } = planJob(jobOf(answers)).plan!;
+    const { geometry, sawing, assembly } = planJob(jobOf(answers)).plan!;
     const stick = geometry.pieces[0]!;
     const off = { miter: 0.13, bevel: -0.09 };
     const set = sawSetting(stick.end, "flat");
@@ -42,16 +42,16 @@ describe("the new setting undoes what the saw did wrong", () => {
       gap: `${ring.vGap} mm`,
       open: ring.opens,
       seenSlope: String(ring.slope),
-      shownMiter: String(cutting.lay!.first.miter.reading),
-      shownBevel: String(cutting.lay!.first.bevel.reading),
+      shownMiter: String(sawing.lay!.first.miter.reading),
+      shownBevel: String(sawing.lay!.first.bevel.reading),
     };
     const { lines, issues } = ask(told);
     expect(issues).toEqual([]);
     const down = answers.miterReads === "from-blade" ? -1 : 1;
     const [miterFrom, miterTo] = scales(lines, "miter");
     const [bevelFrom, bevelTo] = scales(lines, "bevel");
-    expect(miterFrom).toBeCloseTo(cutting.lay!.first.miter.reading, 3);
-    expect(bevelFrom).toBeCloseTo(cutting.lay!.first.bevel.reading, 3);
+    expect(miterFrom).toBeCloseTo(sawing.lay!.first.miter.reading, 3);
+    expect(bevelFrom).toBeCloseTo(sawing.lay!.first.bevel.reading, 3);
     expect(down * (miterTo - miterFrom)).toBeCloseTo(-off.miter, 2.7);
     expect(down * (bevelTo - bevelFrom)).toBeCloseTo(-off.bevel, 2.7);
   });
@@ -63,9 +63,9 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["a sloping octagon, whose best marks are not the nearest", { ...TRAY, sides: "8", slope: "30" }],
     ["a miter scale that runs down from 90", { ...TRAY, sides: "7", slope: "20", miterReads: "from-blade" }],
   ])("%s, cut at the marks that the plan names", (_, answers) => {
-    const { geometry, cutting, assembly } = planJob(jobOf(answers)).plan!;
-    const { miter, bevel } = cutting.lay!.first;
-    const { best } = cutting.marks!;
+    const { geometry, sawing: sawing, assembly } = planJob(jobOf(answers)).plan!;
+    const { miter, bevel } = sawing.lay!.first;
+    const { best } = sawing.marks!;
     const cut = {
       miter: answers.miterReads === "from-blade" ? 90 - best.miter : best.miter,
       bevel: best.bevel,

@@ -47,8 +47,8 @@ describe("from the empty form to a printed plan", () => {
     expect(Object.keys(SPLAYED).length).toBeLessThanOrEqual(10);
     expect(await page.isDisabled("#print-sheet")).toBe(true);
     await fill(page, SPLAYED);
-    const { geometry, cutting } = splayedPlan();
-    const { miter, bevel } = cutting.lay!.first;
+    const { geometry, sawing } = splayedPlan();
+    const { miter, bevel } = sawing.lay!.first;
     const stick = geometry.pieces[0]!;
     const said = [length(stick.longest.length), formatAngle(miter.reading), formatAngle(bevel.reading)];
     const answer = (await page.innerText("#card-answer")).replaceAll("\u00a0", " ");

@@ -152,8 +152,8 @@ export function listCases(): Case[] {
     if (plan.panel !== undefined && plan.panel.cuts.length > 0) {
       cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WORDS }) });
     }
-    if (plan.cutting.cradle !== null) cases.push({ kind: "cradle", name, drawing: drawCradle(plan, WORDS) });
-    for (const { step } of plan.cutting.operations)
+    if (plan.sawing.cradle !== null) cases.push({ kind: "cradle", name, drawing: drawCradle(plan, WORDS) });
+    for (const { step } of plan.sawing.operations)
       cases.push({ kind: "cut", name: `${name}, step ${step}`, drawing: drawCut(plan, { step, ...WORDS }) });
   }
   for (const { name, job } of jobs())

@@ -6,7 +6,7 @@ import { expectSimilar } from "./shapes.js";
 
 describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) => {
   const frame = plan({ slope, lay: "propped", profile: BATTEN });
-  const cradle = frame.cutting.cradle!;
+  const cradle = frame.sawing.cradle!;
   const drawing = drawCradle(frame, WORDS);
   const read = readDrawing(drawing);
   const wedge = read.parts("wedge")[0]!;
@@ -45,9 +45,9 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
 });
 
 test.each([1e20, 1e150])("a wedge from a file with a corner at %d is drawn at once", (far) => {
-  const { geometry, cutting } = plan({ slope: 25, lay: "propped" });
-  const outline = [...cutting.cradle!.outline.slice(0, 2), { x: far, y: far }];
-  const { svg } = drawCradle({ geometry, cutting: { ...cutting, cradle: { ...cutting.cradle!, outline } } }, WORDS);
+  const { geometry, sawing } = plan({ slope: 25, lay: "propped" });
+  const outline = [...sawing.cradle!.outline.slice(0, 2), { x: far, y: far }];
+  const { svg } = drawCradle({ geometry, sawing: { ...sawing, cradle: { ...sawing.cradle!, outline } } }, WORDS);
   expect(svg.length).toBeLessThan(20_000);
 });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { drawCut } from "miterwright/drawing";
-import { cuttingPlan, describeOperation, frameGeometry, planFrame, type FramePlan } from "miterwright/frame";
+import { sawPlan, describeOperation, frameGeometry, planFrame, type FramePlan } from "miterwright/frame";
 import { miterSaw, placeCut, tableSaw, type Saw } from "miterwright/saw";
 import { placeStick } from "../../src/drawing/placed-stick.js";
 import { lyingPiece } from "../../src/drawing/lying-piece.js";
@@ -31,7 +31,7 @@ const frames: readonly (readonly [string, FramePlan])[] = [
   ["level measures", measuredPlan()],
 ];
 const steps = frames.flatMap(([name, frame]) =>
-  frame.cutting.operations.map((operation) => ({ name, frame, operation, step: operation.step })),
+  frame.sawing.operations.map((operation) => ({ name, frame, operation, step: operation.step })),
 );
 
 describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
@@ -68,7 +68,7 @@ describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
       .parts("face")
       .flat()
       .map(({ y }) => y);
-    if (frame.cutting.saw.fence === "near") expect(fence).toBeGreaterThan(Math.max(...stick));
+    if (frame.sawing.saw.fence === "near") expect(fence).toBeGreaterThan(Math.max(...stick));
     else expect(fence).toBeLessThan(Math.min(...stick));
     const blocks = read
       .parts("fence")
@@ -180,10 +180,10 @@ describe("a cut that follows the instruction is the frame's own cut", () => {
   });
 });
 
-test("a cutting plan made by itself can be drawn with its geometry", () => {
+test("a saw plan made by itself can be drawn with its geometry", () => {
   const geometry = frameGeometry({ sides: 5, slope: 10, profile: BATTEN, opening: { side: 200 } });
-  const cutting = cuttingPlan(geometry);
-  expect(drawCut({ geometry, cutting }, { step: 2, ...WORDS }).title).toBe(
+  const sawing = sawPlan(geometry);
+  expect(drawCut({ geometry, sawing }, { step: 2, ...WORDS }).title).toBe(
     "Step 2: Cut the second end to length, 5 pieces",
   );
 });

@@ -111,11 +111,11 @@ describe("refused are", () => {
     expect(refusal(() => drawPlanView(endless, SHORT))).toEqual(["impossible", "drawing", message]);
   });
 
-  test("plans without a cutting, and steps that they don't have", () => {
+  test("plans without a saw plan, and steps that they don't have", () => {
     expect(refusal(() => drawPiece({ geometry: frame.geometry } as never, SHORT))).toEqual([
       "missing",
-      "cutting",
-      "Expected `cutting` to be an object, got undefined",
+      "sawing",
+      "Expected `sawing` to be an object, got undefined",
     ]);
     expect(refusal(() => drawCut(frame, { ...SHORT, step: 3 }))).toEqual([
       "range",
@@ -139,9 +139,9 @@ describe("refused are", () => {
   });
 
   test("cradles of plans that need none", () => {
-    const message = "Expected `cutting.cradle` to be a cradle, which this plan needs none of, got null";
-    expect(refusal(() => drawCradle(plan(), SHORT))).toEqual(["impossible", "cutting.cradle", message]);
-    expect(refusal(() => drawCradle(measuredPlan(), SHORT))).toEqual(["impossible", "cutting.cradle", message]);
+    const message = "Expected `sawing.cradle` to be a cradle, which this plan needs none of, got null";
+    expect(refusal(() => drawCradle(plan(), SHORT))).toEqual(["impossible", "sawing.cradle", message]);
+    expect(refusal(() => drawCradle(measuredPlan(), SHORT))).toEqual(["impossible", "sawing.cradle", message]);
   });
 
   test("panels that are none", () => {

@@ -28,8 +28,8 @@ function drawAll(plan: FramePlan, options: DrawingOptions): Drawing[] {
     drawPiece(plan, options),
     ...(plan.panel === undefined ? [] : [drawPanel(plan.panel, options)]),
     ...(plan.panel?.cuts ?? []).slice(0, 3).map(({ step }) => drawPanelCut(plan.panel!, { step, ...options })),
-    ...(plan.cutting.cradle === null ? [] : [drawCradle(plan, options)]),
-    ...plan.cutting.operations.map(({ step }) => drawCut(plan, { step, ...options })),
+    ...(plan.sawing.cradle === null ? [] : [drawCradle(plan, options)]),
+    ...plan.sawing.operations.map(({ step }) => drawCut(plan, { step, ...options })),
   ];
 }
 

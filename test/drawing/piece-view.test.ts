@@ -65,7 +65,7 @@ describe("a splayed stick", () => {
   });
 
   test("says both cuts at both ends", () => {
-    const { first, second } = frame.cutting.lay!;
+    const { first, second } = frame.sawing.lay!;
     for (const { miter, bevel } of [first, second]) {
       expect(wordsOf(read)).toContain(`miter ${WORDS.angle(miter.degrees)}`);
       expect(wordsOf(read)).toContain(`bevel ${WORDS.angle(bevel.degrees)}`);
@@ -80,7 +80,7 @@ describe("a splayed stick", () => {
     expect(tape!.map(({ x }) => x)).toEqual([left, right]);
     expect(read.parts("hook")).toHaveLength(2);
     expect(wordsOf(read).join(" ")).toContain(
-      `Tape: hook it over a long point of the outer edge at the back (d) and read ${WORDS.length(frame.cutting.operations.at(-1)!.measure!.length)} at the other.`,
+      `Tape: hook it over a long point of the outer edge at the back (d) and read ${WORDS.length(frame.sawing.operations.at(-1)!.measure!.length)} at the other.`,
     );
   });
 

@@ -155,10 +155,10 @@ describe("a table of lays", () => {
   test("says of every lay what the scales show, and which is used", () => {
     const frame = plan({ slope: 20 });
     const table = tabulateLays(frame, SHORT);
-    expect(table.rows).toHaveLength(frame.cutting.lays.length);
-    expect(columnOf(table, "rolled by")).toEqual(frame.cutting.lays.map(({ rotation }) => rotation));
-    expect(columnOf(table, "miter scale")).toEqual(frame.cutting.lays.map(({ first }) => first.miter.reading));
-    expect(columnOf(table, "bevel scale")).toEqual(frame.cutting.lays.map(({ first }) => first.bevel.reading));
+    expect(table.rows).toHaveLength(frame.sawing.lays.length);
+    expect(columnOf(table, "rolled by")).toEqual(frame.sawing.lays.map(({ rotation }) => rotation));
+    expect(columnOf(table, "miter scale")).toEqual(frame.sawing.lays.map(({ first }) => first.miter.reading));
+    expect(columnOf(table, "bevel scale")).toEqual(frame.sawing.lays.map(({ first }) => first.bevel.reading));
     expect(columnOf(table, "possible").filter((text) => text === "used here")).toHaveLength(1);
     expect(columnOf(table, "the stick lies")[0]).toBe("flat on its back");
   });
@@ -171,7 +171,7 @@ describe("a table of lays", () => {
     const frame = plan({ slope: 20, saw: blunt });
     const texts = columnOf(tabulateLays(frame, SHORT), "possible");
     expect(texts).toEqual(
-      frame.cutting.lays.map(({ obstacles }) =>
+      frame.sawing.lays.map(({ obstacles }) =>
         obstacles
           .map(({ sentence, degrees }) =>
             degrees === undefined

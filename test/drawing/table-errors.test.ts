@@ -138,7 +138,7 @@ describe("refused are", () => {
 
   test("frames and plans that lack what is shown", () => {
     const frame = plan({ slope: 20 });
-    const { geometry, cutting } = frame;
+    const { geometry, sawing } = frame;
     const [stick] = geometry.pieces;
     const short = { ...geometry, sticks: [{ ...stick!, lengths: {} }] };
     expect(refusal(() => tabulateLengths(short, SHORT))).toEqual([
@@ -149,16 +149,15 @@ describe("refused are", () => {
       "type",
       "Expected `options` to be an object, got null",
     ]);
-    expect(refusal(() => tabulateLays({ geometry, cutting: { ...cutting, lays: undefined } } as never, SHORT))).toEqual(
-      ["missing", "Expected `cutting.lays` to be an array, got undefined"],
-    );
-    const strange = { ...cutting.lays[0]!, lay: "askew" };
-    expect(refusal(() => tabulateLays({ geometry, cutting: { ...cutting, lays: [strange] } } as never, SHORT))).toEqual(
-      [
-        "unknown",
-        'Expected `cutting.lays[0].lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "askew" (string)',
-      ],
-    );
+    expect(refusal(() => tabulateLays({ geometry, sawing: { ...sawing, lays: undefined } } as never, SHORT))).toEqual([
+      "missing",
+      "Expected `sawing.lays` to be an array, got undefined",
+    ]);
+    const strange = { ...sawing.lays[0]!, lay: "askew" };
+    expect(refusal(() => tabulateLays({ geometry, sawing: { ...sawing, lays: [strange] } } as never, SHORT))).toEqual([
+      "unknown",
+      'Expected `sawing.lays[0].lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "askew" (string)',
+    ]);
     expect(refusal(() => tabulateLays(frame, { length: String } as never))).toEqual([
       "missing",
       "Expected `angle` to be a function that writes a number as text, got undefined",

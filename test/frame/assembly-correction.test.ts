@@ -36,7 +36,7 @@ describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as co
       hold?: SeenGap["hold"],
     ): { plan: FramePlan; before: number; after: number; slope: number; said: number } | undefined {
       const plan = planOf({ ...brief, lay, saw });
-      const option = plan.cutting.lay;
+      const option = plan.sawing.lay;
       if (option === null) return undefined;
       expect(option.first.kept === option.second.kept ? "flip" : "slide").toBe(move);
       // A scale at 0 is not used. Where the correction leaves 0, the scale's own error would come in anew, and be seen in the next ring.
@@ -124,7 +124,7 @@ describe("pieces that were cut at marks that are off", () => {
   const gaping = { gap: ring.vGap, open: ring.opens as "outside" };
 
   test("stand at the slope of the marks, and lead back to the exact setting with nothing but the gap said", () => {
-    expect(planter.cutting.marks!.best).toMatchObject(atMarks);
+    expect(planter.sawing.marks!.best).toMatchObject(atMarks);
     expect(ring.slope.toFixed(2)).toBe("73.97");
     const { first, second, slope, cut } = correctFromGap(planter, gaping);
     for (const { miter, bevel } of [first, second]) {
@@ -151,9 +151,9 @@ describe("pieces that were cut at marks that are off", () => {
           [5, 70],
         ] as const) {
           const plan = planOf({ sides, slope, lay, saw });
-          const option = plan.cutting.lay;
+          const option = plan.sawing.lay;
           if (option === null) continue;
-          const best = plan.cutting.marks!.best;
+          const best = plan.sawing.marks!.best;
           if (best.gap < 1e-6) continue;
           const open = best.opens === "inside" ? "inside" : "outside";
           for (const shown of [undefined, { miter: best.miter, bevel: best.bevel }]) {
@@ -206,10 +206,10 @@ describe("a correction", () => {
 
   test("starts from what the scales showed", () => {
     const plan = planOf({ slope: 30, lay: "flat" });
-    const { miter, bevel } = plan.cutting.marks!.best;
+    const { miter, bevel } = plan.sawing.marks!.best;
     const usual = correctFromGap(plan, seen);
     const marked = correctFromGap(plan, { ...seen, shown: { miter, bevel } });
-    const { first } = plan.cutting.lay!;
+    const { first } = plan.sawing.lay!;
     // Nothing said, the scales stood at the best marks; a slope that is said does not follow from them.
     expect(marked).toEqual(usual);
     const planned = { ...seen, slope: 30 };
@@ -251,11 +251,11 @@ describe("a correction", () => {
   test("may take the gauge through 0 to the other hand: a box that leans past upright, cut standing", () => {
     const plan = planOf({ sides: 4, slope: 0, lay: "outer-down", saw: SLIDES });
     const { first, words } = correctFromGap(plan, { ...seen, slope: 1 });
-    expect(plan.cutting.lay!.first.miter.leans).toBe("none");
+    expect(plan.sawing.lay!.first.miter.leans).toBe("none");
     expect(first.miter.degrees).toBeGreaterThan(0.5);
     expect(words.some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
     const tilted = planOf({ sides: 4, slope: 0.5, lay: "outer-down", saw: SLIDES });
-    expect(tilted.cutting.lay!.first.miter.leans).toBe("right");
+    expect(tilted.sawing.lay!.first.miter.leans).toBe("right");
     expect(correctFromGap(tilted, { ...seen, slope: -2 }).words).toContainEqual(
       expect.stringMatching(/^The miter scale then shows .*/),
     );
@@ -313,7 +313,7 @@ describe("a correction", () => {
   test.each<[unknown, unknown, string]>([
     [null, seen, "Expected `plan` to be an object, got null"],
     [{}, seen, "Expected `plan.geometry` to be an object, got undefined"],
-    [{ ...given, cutting: {} }, seen, "Expected `plan.cutting.saw` to be an object, got undefined"],
+    [{ ...given, sawing: {} }, seen, "Expected `plan.sawing.saw` to be an object, got undefined"],
     [planOf({ saw: nothing }), seen, "Expected `plan` to have a lay that its saw can cut, as no other has a setting"],
     [given, undefined, "Expected `seen` to be an object, got undefined"],
     [given, { ...seen, gap: -1 }, "Expected `gap` to be zero or a positive length (up to 1e100), got -1 (number)"],

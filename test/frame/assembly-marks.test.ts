@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cuttingPlan, frameGeometry, planFrame, type FramePlan, type ProfileBrief } from "miterwright/frame";
+import { sawPlan, frameGeometry, planFrame, type FramePlan, type ProfileBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { settingCost } from "miterwright/closure";
@@ -41,7 +41,7 @@ function planCase({
 }): FramePlan {
   const miter: Saw["miter"] = { left: 60, right: 60, reads: "from-square", step };
   const plan = planOf({ ...brief, ...lay, saw: tableSaw({ miter, bevel: { ...WIDE, step } }) });
-  fc.pre(plan.cutting.lay !== null);
+  fc.pre(plan.sawing.lay !== null);
   return plan;
 }
 
@@ -50,8 +50,8 @@ describe("the marks of a lay", () => {
     fc.assert(
       fc.property(anyCase, (given) => {
         const plan = planCase(given);
-        const lay = plan.cutting.lay!;
-        for (const marks of [plan.cutting.marks!.nearest, plan.cutting.marks!.best]) {
+        const lay = plan.sawing.lay!;
+        for (const marks of [plan.sawing.marks!.nearest, plan.sawing.marks!.best]) {
           const { miter, bevel } = marks;
           if (miter === 0 && bevel === 0) continue;
           const ring = sawnFrame(plan, {
@@ -72,7 +72,7 @@ describe("the marks of a lay", () => {
     fc.assert(
       fc.property(anyCase, (given) => {
         const plan = planCase(given);
-        const { saw, lay, marks } = plan.cutting;
+        const { saw, lay, marks } = plan.sawing;
         const limit = plan.brief.gap;
         const { step } = saw.miter;
         const { best, nearest } = marks!;
@@ -109,7 +109,7 @@ describe("the marks of a lay", () => {
   });
 
   test("of a stick lying flat are those of settingCost", () => {
-    const { marks } = planOf({ sides: 8, slope: 30, gap: 1e-6 }).cutting;
+    const { marks } = planOf({ sides: 8, slope: 30, gap: 1e-6 }).sawing;
     const cost = settingCost({
       sides: 8,
       width: planOf({ sides: 8, slope: 30 }).assembly.jointWidth,
@@ -129,11 +129,11 @@ describe("the marks of a lay", () => {
     for (let sides = 5; sides <= 16; sides += 1) {
       for (const slope of [1, 12, 25, 40]) {
         for (const name of ["miter", "bevel"] as const) {
-          const wide = planOf({ sides, slope, lay: "flat" }).cutting;
+          const wide = planOf({ sides, slope, lay: "flat" }).sawing;
           const end = wide.lay!.first[name].degrees + 0.01;
           const usual = tableSaw();
           const saw = { ...usual, [name]: { ...usual[name], left: end, right: name === "miter" ? end : 0 } };
-          const { best } = planOf({ sides, slope, lay: "flat", saw }).cutting.marks!;
+          const { best } = planOf({ sides, slope, lay: "flat", saw }).sawing.marks!;
           expect(best[name]).toBeLessThanOrEqual(end);
           expect(Math.min(best.miter, best.bevel)).toBeGreaterThanOrEqual(0);
           if (wide.marks!.best[name] > end) short += 1;
@@ -151,27 +151,27 @@ describe("the marks of a lay", () => {
       bevel: { left: 45, right: 45, reads: "from-table", step: 0.5 },
     });
     const [plainly, reversed] = [miterSaw(), down].map(
-      (saw) => planOf({ sides: 9, slope: 25, saw }).cutting.marks!.best,
+      (saw) => planOf({ sides: 9, slope: 25, saw }).sawing.marks!.best,
     );
     expect([reversed!.miter, reversed!.bevel]).toEqual([90 - plainly!.miter, 90 - plainly!.bevel]);
     expect(reversed!.gap).toBe(plainly!.gap);
   });
 
   test("swap sides with the slope, and survive JSON", () => {
-    const [up, down] = [25, -25].map((slope) => planOf({ sides: 9, slope }).cutting.marks!);
+    const [up, down] = [25, -25].map((slope) => planOf({ sides: 9, slope }).sawing.marks!);
     expect(down!.best).toEqual({ ...up!.best, slopeOff: -up!.best.slopeOff });
     expect(throughJson(up)).toEqual(up);
     const low = tableSaw({
       miter: { left: 1, right: 1, reads: "from-square", step: 0.5 },
       bevel: { left: 1, right: 0, reads: "from-vertical", step: 0.5 },
     });
-    expect(planOf({ saw: low }).cutting.marks).toBeNull();
+    expect(planOf({ saw: low }).sawing.marks).toBeNull();
   });
 });
 
 test("no slope is given up for a gap that is hardly smaller", () => {
-  const { cutting, assembly } = planOf({ sides: 6, slope: 30 });
-  const { nearest, best } = cutting.marks!;
+  const { sawing, assembly } = planOf({ sides: 6, slope: 30 });
+  const { nearest, best } = sawing.marks!;
   const cheapest = settingCost({ sides: 6, width: assembly.jointWidth, slope: 30, step: 0.5 }).best;
   // Two degrees of slope would gain a tenth of the gap.
   expect(Math.abs(cheapest.slopeOff)).toBeGreaterThan(2);
@@ -186,7 +186,7 @@ describe("the hazard on reach", () => {
 
   test("is raised where the cheapest marks open more than is accepted, with what they miss", () => {
     const raised = reach({ sides: 7 })!;
-    const { best } = planOf({ sides: 7 }).cutting.marks!;
+    const { best } = planOf({ sides: 7 }).sawing.marks!;
     expect(raised.numbers).toEqual({
       gap: best.gap,
       limit: 0.25,
@@ -202,7 +202,7 @@ describe("the hazard on reach", () => {
 
   test("is not raised where two marks that are both off close the ring, though the nearest do not", () => {
     const plan = planOf({ sides: 8, slope: 30 });
-    const { nearest, best } = plan.cutting.marks!;
+    const { nearest, best } = plan.sawing.marks!;
     expect(nearest.gap).toBeGreaterThan(2);
     expect(best.gap).toBeLessThan(0.25);
     expect(reach({ sides: 8, slope: 30 })).toBeUndefined();
@@ -221,11 +221,11 @@ describe("the hazard on reach", () => {
     expect(reach({ ...given, lay: "propped" })).toBeUndefined();
   });
 
-  test("comes with a cutting plan alone, whose geometry must say how wide the joint is", () => {
+  test("comes with a saw plan alone, whose geometry must say how wide the joint is", () => {
     const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
-    expect(cuttingPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
+    expect(sawPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
     const stick = { ...geometry.pieces[0]!, longest: { ...geometry.pieces[0]!.longest, out: undefined } };
-    expect(() => cuttingPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
+    expect(() => sawPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
       "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",
     );
   });

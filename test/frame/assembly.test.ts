@@ -98,7 +98,7 @@ describe("the tolerance of the saw", () => {
     fc.assert(
       fc.property(anyCase, fc.constantFrom("miter" as const, "bevel" as const), ({ sides, slope, lay, saw }, name) => {
         const plan = planOf({ sides, slope, lay, saw, profile: post });
-        const option = plan.cutting.lay;
+        const option = plan.sawing.lay;
         const tolerance = plan.assembly.tolerance?.shared[name] ?? null;
         fc.pre(option !== null && tolerance !== null);
         const { miter, bevel } = option.first;
@@ -149,7 +149,7 @@ describe("the faults of a saw", () => {
         fc.constantFrom(0.1, -0.1),
         ({ sides, slope, lay, saw }, name, size) => {
           const plan = planOf({ sides, slope, lay, saw, profile: post });
-          const option = plan.cutting.lay;
+          const option = plan.sawing.lay;
           fc.pre(option !== null);
           const errors = plan.assembly.sawErrors!;
           const { effect, gap, slopeOff, step } = faultOf(errors, name);

@@ -27,9 +27,9 @@ const RADIAN = Math.PI / 180;
 
 /** The truest slope of all marks that close, and the least cost of all marks, by trying every pair within so many degrees of the exact setting. */
 function tryAll(plan: FramePlan, window: number): { slopeOff: number; cost: number } {
-  const { brief, cutting, geometry, assembly } = plan;
-  const { step } = cutting.saw.miter;
-  const { miter, bevel } = cutting.lay!.first;
+  const { brief, sawing, geometry, assembly } = plan;
+  const { step } = sawing.saw.miter;
+  const { miter, bevel } = sawing.lay!.first;
   const { sides, slope } = geometry;
   const line = assembly.jointWidth / Math.cos(Math.PI / sides);
   let [slopeOff, cost] = [Infinity, Infinity];
@@ -38,7 +38,7 @@ function tryAll(plan: FramePlan, window: number): { slopeOff: number; cost: numb
     const last = Math.floor(Math.min(angle + window, end + 1e-9) / step);
     return Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);
   };
-  for (const m of marks(miter.degrees, cutting.saw.miter.left)) {
+  for (const m of marks(miter.degrees, sawing.saw.miter.left)) {
     for (const b of marks(bevel.degrees, 60)) {
       const turn = 2 * Math.acos(Math.cos(m * RADIAN) * Math.cos(b * RADIAN));
       const gap = Math.abs(2 * Math.PI - sides * turn) * line;
@@ -54,7 +54,7 @@ function tryAll(plan: FramePlan, window: number): { slopeOff: number; cost: numb
 
 /** The best marks of a plan against all of them: whether they close the ring. */
 function compare(plan: FramePlan, window: number): boolean {
-  const { best } = plan.cutting.marks!;
+  const { best } = plan.sawing.marks!;
   const { slopeOff, cost } = tryAll(plan, window);
   const closes = best.gap <= plan.brief.gap;
   expect(plan.hazards.some(({ code }) => code === "reach")).toBe(!closes);
@@ -70,7 +70,7 @@ function compare(plan: FramePlan, window: number): boolean {
 describe("the best marks, against every pair of marks", () => {
   test("of ten sides at a slope of 10, with steps of a tenth: 17.7 and 3.3 close the ring", () => {
     const plan = planOf({ sides: 10, slope: 10, step: 0.1, width: 45 });
-    const { best } = plan.cutting.marks!;
+    const { best } = plan.sawing.marks!;
     expect([best.miter, best.bevel]).toEqual([17.7, 3.3]);
     const cut = { miter: 17.7, bevel: 3.3 };
     const ring = ringClosure({
@@ -96,7 +96,7 @@ describe("the best marks, against every pair of marks", () => {
         ] as const) {
           for (const width of [20, 45]) {
             const plan = planOf({ sides, slope, step, width });
-            if (plan.cutting.marks === null) continue;
+            if (plan.sawing.marks === null) continue;
             if (compare(plan, window)) closed += 1;
             else open += 1;
           }
@@ -109,7 +109,7 @@ describe("the best marks, against every pair of marks", () => {
   test("within what the saw reaches, and for other accepted gaps", () => {
     for (const sides of [5, 8, 12]) {
       for (const slope of [12, 40]) {
-        const exact = planOf({ sides, slope, step: 0.25, width: 45 }).cutting.lay!.first.miter.degrees;
+        const exact = planOf({ sides, slope, step: 0.25, width: 45 }).sawing.lay!.first.miter.degrees;
         for (const gap of [0.02, 0.25, 3])
           compare(planOf({ sides, slope, step: 0.25, width: 45, gap, reach: exact + 0.3 }), 12);
       }
@@ -119,7 +119,7 @@ describe("the best marks, against every pair of marks", () => {
 
 describe("how far marks are looked for", () => {
   const searched = (changes: Partial<SetUp>): number =>
-    planOf({ sides: 8, slope: 30, step: 0.5, width: 45, ...changes }).cutting.marks!.slopeRange;
+    planOf({ sides: 8, slope: 30, step: 0.5, width: 45, ...changes }).sawing.marks!.slopeRange;
 
   test("is 2 degrees of slope, less on a scale too fine to be gone through, and none where an angle is 0", () => {
     expect([searched({}), searched({ step: 0.01, gap: 1e-9 })]).toEqual([2, 2]);

@@ -86,7 +86,7 @@ describe("what to measure", () => {
     fc.assert(
       fc.property(fc.integer({ min: 4, max: 14 }), fc.constantFrom(1, -1), (sides, way) => {
         const plan = planOf({ sides, saw, profile: plain });
-        const { first, second } = plan.cutting.lay!;
+        const { first, second } = plan.sawing.lay!;
         const { miter } = plan.assembly.tolerance!.shared;
         const worst = (share: number): number => {
           const size = first.miter.degrees + way * share * miter!;
@@ -120,7 +120,7 @@ describe("what to measure", () => {
 
   test("measures the sticks where the tape goes", () => {
     const plan = planOf({ slope: 20 });
-    const measure = plan.cutting.operations.at(-1)!.measure!;
+    const measure = plan.sawing.operations.at(-1)!.measure!;
     expect(checkOf(plan, "piece-length").value).toBe(measure.length);
     expect(checkOf(plan, "piece-length").label).toBe(
       "length of every piece along the outer edge at the back, one against the other",

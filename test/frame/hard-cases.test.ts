@@ -41,7 +41,7 @@ describe("in particular", () => {
   });
 
   test("bevels that no blade reaches are cut on edge", () => {
-    expect(planned("bevels of 60 degrees").cutting.lay!.lay).not.toBe("flat");
+    expect(planned("bevels of 60 degrees").sawing.lay!.lay).not.toBe("flat");
   });
 
   test("a kerf longer than the stick leaves no job, and the plan says why", () => {
@@ -52,7 +52,7 @@ describe("in particular", () => {
 
   test("a lay in degrees that is the flat one is steady without a cradle", () => {
     const plan = planned("a lay in degrees");
-    expect(plan.cutting.lay).toMatchObject({ lay: "flat", cradle: null, possible: true });
-    expect(plan.cutting.operations[0]!.placement).toMatchObject({ down: "back", cradled: false });
+    expect(plan.sawing.lay).toMatchObject({ lay: "flat", cradle: null, possible: true });
+    expect(plan.sawing.operations[0]!.placement).toMatchObject({ down: "back", cradled: false });
   });
 });

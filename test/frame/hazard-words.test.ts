@@ -91,7 +91,7 @@ describe("at the saw", () => {
     for (const slope of [20, -20, 50, -50]) {
       for (const saw of [tableSaw(), miterSaw()]) {
         const plan = planOf({ slope, saw, lay: "flat" });
-        const under = plan.cutting.lay!.first.underBlade;
+        const under = plan.sawing.lay!.first.underBlade;
         const [hazard] = plan.hazards.filter(({ code }) => code === "trapped-under-bevel");
         found.add(under);
         expect(hazard!.signal).toBe(under === "offcut" ? "care" : "danger");
@@ -124,7 +124,7 @@ describe("at the saw", () => {
   test("a cradle goes round with the stick that lies in it", () => {
     const words = { length: String, angle: String };
     const flip = (lay: "propped" | "flat"): string =>
-      describeOperation(planOf({ slope: 30, lay }).cutting.operations[1]!, words).lines[0]!;
+      describeOperation(planOf({ slope: 30, lay }).sawing.operations[1]!, words).lines[0]!;
     expect(flip("propped")).toMatch(/^Flip the stick end for end, and its cradle with it, still with its back in the/);
     expect(flip("flat")).toMatch(/^Flip the stick end for end, still with its back on the table/);
   });
@@ -134,7 +134,7 @@ describe("a saw that does not reach", () => {
   test("is said to with the reason, in the lay that was asked for, and what would do instead", () => {
     const low = { saw: tableSaw({ depth: 30 }) };
     const plan = planOf({ ...low, lay: "inner-down" });
-    expect(plan.cutting.lay).toBeNull();
+    expect(plan.sawing.lay).toBeNull();
     expect(plan.hazards[0]).toMatchObject({
       code: "capacity",
       sentence:
@@ -159,7 +159,7 @@ describe("a saw that does not reach", () => {
     const [hazard] = planOf({ slope, saw, lay: "flat" }).hazards;
     expect(hazard).toMatchObject({ code: "capacity", numbers: { height: 19, depth: 16 } });
     const steep = planOf({ slope, saw: tableSaw({ depth: 19.5 }), lay: "flat" });
-    const { bevel } = steep.cutting.lays[0]!;
+    const { bevel } = steep.sawing.lays[0]!;
     expect(steep.hazards[0]!.numbers).toMatchObject({ height: 19, depth: 19.5 * Math.cos((bevel * Math.PI) / 180) });
   });
 

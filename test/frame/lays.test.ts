@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { describeLay, planFrame, type FramePlan, type LayOption, type ProfileBrief } from "miterwright/frame";
+import { describeLay, planFrame, type FramePlan, type LayResult, type ProfileBrief } from "miterwright/frame";
 import { molding, type Profile } from "miterwright/profile";
 import { cradleFor, miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { shopSheet } from "miterwright/sheet";
@@ -11,8 +11,8 @@ const board = molding({ width: 60, thickness: 20 });
 const words = { length: (value: number): string => `${value}`, angle: (degrees: number): string => `${degrees}°` };
 type Changes = Omit<Partial<ProfileBrief>, "measured">;
 const plan = (brief: Changes): FramePlan => planFrame({ sides: 6, profile: plain, opening: { side: 400 }, ...brief });
-const layCalled = ({ cutting }: FramePlan, name: LayOption["lay"]): LayOption =>
-  cutting.lays.find(({ lay }) => lay === name)!;
+const layCalled = ({ sawing }: FramePlan, name: LayResult["lay"]): LayResult =>
+  sawing.lays.find(({ lay }) => lay === name)!;
 const leansLeft = tableSaw();
 const leansRight = tableSaw({ bevel: { left: 0, right: 45, reads: "from-vertical", step: 0.5 } });
 
@@ -27,21 +27,21 @@ describe("a rotation that is that of a named lay", () => {
     [20, 110, "outer-down"],
     [0, 0, "flat"],
   ])("at slope %d, %d is %s", (slope, lay, name) => {
-    const { cutting } = plan({ slope, lay });
-    expect(cutting.lay?.lay).toBe(name);
-    expect(cutting.lays).toHaveLength(5);
-    expect(cutting).toEqual(plan({ slope, lay: name as "flat" }).cutting);
+    const { sawing } = plan({ slope, lay });
+    expect(sawing.lay?.lay).toBe(name);
+    expect(sawing.lays).toHaveLength(5);
+    expect(sawing).toEqual(plan({ slope, lay: name as "flat" }).sawing);
   });
 
   test("is only that, not one nearby", () => {
-    const { cutting } = plan({ slope: 20, lay: 1e-6 });
-    expect(cutting.lays.at(-1)).toMatchObject({ lay: 1e-6, possible: false });
-    expect(cutting.lay).toBeNull();
+    const { sawing: sawing } = plan({ slope: 20, lay: 1e-6 });
+    expect(sawing.lays.at(-1)).toMatchObject({ lay: 1e-6, possible: false });
+    expect(sawing.lay).toBeNull();
   });
 
   test("holds for a molding known by level measures", () => {
     expect(
-      planFrame({ sides: 8, slope: 20, lay: 0, measured: { levelWidth: 40 }, opening: { side: 300 } }).cutting.lay?.lay,
+      planFrame({ sides: 8, slope: 20, lay: 0, measured: { levelWidth: 40 }, opening: { side: 300 } }).sawing.lay?.lay,
     ).toBe("propped");
   });
 });
@@ -50,9 +50,9 @@ describe("a back that a wedge would not carry", () => {
   test("lies on the table where it is milled level: propped, without a cradle", () => {
     const level = molding({ width: 60, thickness: 50, madeFor: { slope: 25, back: true } });
     const made = plan({ slope: 25, profile: level });
-    expect(made.cutting.lay).toMatchObject({ lay: "propped", cradle: null, possible: true, givenUp: [] });
-    expect(made.cutting.cradle).toBeNull();
-    expect(made.cutting.lay!.first).toMatchObject({ down: "back", cradled: false, underBlade: "none" });
+    expect(made.sawing.lay).toMatchObject({ lay: "propped", cradle: null, possible: true, givenUp: [] });
+    expect(made.sawing.cradle).toBeNull();
+    expect(made.sawing.lay!.first).toMatchObject({ down: "back", cradled: false, underBlade: "none" });
     expect(cradleFor(level, 25)).toBeNull();
     const codes = made.hazards.map(({ code }) => code);
     expect(codes).not.toContain("fasteners");
@@ -76,14 +76,14 @@ describe("a back that a wedge would not carry", () => {
       marks: {},
     };
     const made = plan({ slope: 30, profile: pointed });
-    expect(made.cutting.lay?.lay).toBe("face-down");
+    expect(made.sawing.lay?.lay).toBe("face-down");
     const propped = layCalled(made, "propped");
     expect(propped).toMatchObject({ possible: false, cradle: null });
     expect(propped.obstacles).toEqual([
       { code: "no-support", sentence: "The stick's back has no flat that a wedge could carry." },
     ]);
     expect(cradleFor(pointed, 30)).toBeNull();
-    expect(plan({ slope: 30, profile: pointed, lay: "propped" }).cutting.lay).toBeNull();
+    expect(plan({ slope: 30, profile: pointed, lay: "propped" }).sawing.lay).toBeNull();
   });
 
   test("round, is the same", () => {
@@ -97,7 +97,7 @@ describe("a back that a wedge would not carry", () => {
     ];
     const made = plan({ slope: 30, profile: { outline, marks: {} } });
     expect(layCalled(made, "propped")).toMatchObject({ possible: false, cradle: null });
-    expect(made.cutting.lay?.lay).toBe("face-down");
+    expect(made.sawing.lay?.lay).toBe("face-down");
     // Nor does it lie still on the table, though its center of gravity is above the facet that a curve is drawn with.
     expect(layCalled(made, "flat").obstacles).toEqual([
       { code: "no-support", sentence: "The stick rocks in this lay: what it rests on is narrower than a tenth of it." },
@@ -107,7 +107,7 @@ describe("a back that a wedge would not carry", () => {
   test("never gets a wedge of no size", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
-        const { cradle } = planFrame({ ...brief, lay: "propped" }).cutting;
+        const { cradle } = planFrame({ ...brief, lay: "propped" }).sawing;
         if (cradle !== null) expect(Math.min(cradle.top, cradle.run, cradle.rise)).toBeGreaterThan(0);
       }),
     );
@@ -121,9 +121,9 @@ describe("the lay that is chosen", () => {
     ["a box at 90", { sides: 4, slope: 90 }],
   ])("keeps the piece out from under the blade of a table saw: %s", (_, brief) => {
     for (const saw of [leansLeft, leansRight, miterSaw()]) {
-      const { cutting } = plan({ ...brief, profile: board, saw });
-      expect(cutting.lay).toMatchObject({ lay: "face-down", givenUp: ["showing-side-up"] });
-      for (const { placement } of cutting.operations) expect(placement.underBlade).toBe("offcut");
+      const { sawing } = plan({ ...brief, profile: board, saw });
+      expect(sawing.lay).toMatchObject({ lay: "face-down", givenUp: ["showing-side-up"] });
+      for (const { placement } of sawing.operations) expect(placement.underBlade).toBe("offcut");
       expect(layCalled(plan({ ...brief, profile: board, saw }), "flat").givenUp).toContain("open-side");
     }
   });
@@ -133,28 +133,28 @@ describe("the lay that is chosen", () => {
       { sides: 8, slope: 75 },
       { sides: 4, slope: 90 },
     ]) {
-      const { cutting } = plan({ ...brief, profile: board, shows: "back" });
-      expect(cutting.lay).toMatchObject({ lay: "face-down", givenUp: [] });
-      for (const { placement } of cutting.operations) {
+      const { sawing: sawing } = plan({ ...brief, profile: board, shows: "back" });
+      expect(sawing.lay).toMatchObject({ lay: "face-down", givenUp: [] });
+      for (const { placement } of sawing.operations) {
         expect(placement.tearOut[0]).toMatchObject({ surface: "face", shows: false });
       }
       const flat = plan({ ...brief, profile: board, shows: "back", lay: "flat" });
-      expect(flat.cutting.lay!.givenUp).toEqual(["open-side", "showing-side-up"]);
+      expect(flat.sawing.lay!.givenUp).toEqual(["open-side", "showing-side-up"]);
       // The showing side then lies on the table, and its tear-out is marked.
-      expect(flat.cutting.operations[0]!.placement.tearOut[0]).toMatchObject({ surface: "back", shows: true });
+      expect(flat.sawing.operations[0]!.placement.tearOut[0]).toMatchObject({ surface: "back", shows: true });
     }
   });
 
   test("is flat where nothing is given up by it: a flat frame and a reverse section", () => {
     for (const slope of [0, -20, -60]) {
       for (const saw of [leansLeft, leansRight, miterSaw()]) {
-        expect(plan({ slope, profile: rabbeted, saw }).cutting.lay).toMatchObject({ lay: "flat", givenUp: [] });
+        expect(plan({ slope, profile: rabbeted, saw }).sawing.lay).toMatchObject({ lay: "flat", givenUp: [] });
       }
     }
   });
 
   test("is face down in a flat frame whose back shows", () => {
-    expect(plan({ shows: "back" }).cutting.lay).toMatchObject({ lay: "face-down", givenUp: [] });
+    expect(plan({ shows: "back" }).sawing.lay).toMatchObject({ lay: "face-down", givenUp: [] });
   });
 
   test("is steady before it is open: a shaped face does not lie face down", () => {
@@ -174,8 +174,8 @@ describe("the lay that is chosen", () => {
     };
     const made = plan({ slope: 35, profile: shaped });
     expect(layCalled(made, "face-down").possible).toBe(false);
-    expect(made.cutting.lay).toMatchObject({ lay: "flat", givenUp: ["open-side"] });
-    for (const { placement } of made.cutting.operations) expect(placement.underBlade).toBe("kept");
+    expect(made.sawing.lay).toMatchObject({ lay: "flat", givenUp: ["open-side"] });
+    for (const { placement } of made.sawing.operations) expect(placement.underBlade).toBe("kept");
   });
 
   test("is not a board balanced on its narrow edge, though its center of gravity is above that", () => {
@@ -184,12 +184,12 @@ describe("the lay that is chosen", () => {
     const onEdge = layCalled(made, "inner-down");
     // Half of 18 mm to either side of a center 75 mm up: it tips at atan(9 / 75), not 7 degrees.
     expect(onEdge).toMatchObject({ possible: true, givenUp: ["steady", "showing-side-up"] });
-    expect(made.cutting.lay?.lay).toBe("face-down");
+    expect(made.sawing.lay?.lay).toBe("face-down");
   });
 
   test("gives up the weightiest last, and the first in the list among equals", () => {
     const order = ["steady", "open-side", "showing-side-up"] as const;
-    const weight = ({ givenUp, depthInDoubt }: LayOption): number =>
+    const weight = ({ givenUp, depthInDoubt }: LayResult): number =>
       (depthInDoubt ? 8 : 0) + givenUp.reduce((sum, code) => sum + 4 / 2 ** order.indexOf(code), 0);
     const seen = new Set<string>();
     fc.assert(
@@ -198,7 +198,7 @@ describe("the lay that is chosen", () => {
         fc.constantFrom<Saw>(leansLeft, leansRight, miterSaw(), tableSaw({ depth: 60 })),
         fc.constantFrom<"face" | "back">("face", "back"),
         (brief, saw, shows) => {
-          const { lay, lays } = planFrame({ ...brief, saw, shows }).cutting;
+          const { lay, lays } = planFrame({ ...brief, saw, shows }).sawing;
           const possible = lays.filter((option) => option.possible);
           if (lay === null) {
             expect(possible).toEqual([]);
@@ -219,8 +219,8 @@ describe("which part lies under the leaning blade", () => {
   test("is decided by the lay alone: never by the hand that is kept, the saw, or the end", () => {
     fc.assert(
       fc.property(briefs, fc.constantFrom<Saw>(leansLeft, leansRight, miterSaw()), (brief, saw) => {
-        const { geometry, cutting } = planFrame({ ...brief, saw });
-        for (const { first, second } of cutting.lays) {
+        const { geometry, sawing } = planFrame({ ...brief, saw });
+        for (const { first, second } of sawing.lays) {
           expect(first.underBlade).toBe(second.underBlade);
           for (const placement of [first, second]) {
             // The cut plane's normal, out of the wood that is kept, points up where the blade leans over that wood, down where it leans away.
@@ -241,13 +241,13 @@ describe("how deep the saw cuts", () => {
 
   test("is in doubt where the saw does not say and the work stands higher than usual saws cut", () => {
     const made = plan({ sides: 4, slope: 90, profile: tall, lay: "propped" });
-    expect(made.cutting.lay).toMatchObject({ depthInDoubt: true, possible: true });
+    expect(made.sawing.lay).toMatchObject({ depthInDoubt: true, possible: true });
     const [hazard] = made.hazards.filter(({ code }) => code === "depth-not-known");
     expect(hazard).toMatchObject({ signal: "care", numbers: { depth: 152.4, usual: 75 } });
     const sheet = shopSheet(made, words);
     expect(sheet).toContain("depth not known");
     const known = plan({ sides: 4, slope: 90, profile: tall, lay: "propped", saw: tableSaw({ depth: 160 }) });
-    expect(known.cutting.lay).toMatchObject({ depthInDoubt: false, possible: true });
+    expect(known.sawing.lay).toMatchObject({ depthInDoubt: false, possible: true });
     expect(known.hazards.map(({ code }) => code)).not.toContain("depth-not-known");
   });
 
@@ -269,13 +269,13 @@ describe("how deep the saw cuts", () => {
 
   test("known or not, a lay that stands lower is taken first", () => {
     const deep = molding({ width: 40, thickness: 80 });
-    expect(plan({ sides: 4, profile: deep }).cutting.lay).toMatchObject({ lay: "inner-down", depthInDoubt: false });
-    expect(plan({ sides: 4, profile: deep, saw: tableSaw({ depth: 90 }) }).cutting.lay?.lay).toBe("flat");
+    expect(plan({ sides: 4, profile: deep }).sawing.lay).toMatchObject({ lay: "inner-down", depthInDoubt: false });
+    expect(plan({ sides: 4, profile: deep, saw: tableSaw({ depth: 90 }) }).sawing.lay?.lay).toBe("flat");
   });
 });
 
 describe("in words", () => {
-  const lines = (brief: Changes): readonly string[] => describeLay(plan(brief).cutting.lay!, words);
+  const lines = (brief: Changes): readonly string[] => describeLay(plan(brief).sawing.lay!, words);
 
   test("a lay says how the stick lies and what it gives up", () => {
     expect(lines({})).toEqual(["The stick lies flat on its back."]);

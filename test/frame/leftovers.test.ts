@@ -21,7 +21,7 @@ const words = { length: (value: number) => `<${value}>`, angle: (degrees: number
 test("what four pieces of 23 leave of a stick of 96 is said alike everywhere, a kerf of 1/8 for each of the five cuts", () => {
   const plan = planFrame(brief);
   const fit = fitStock(plan.job!);
-  expect(plan.cutting.rough.length).toBe(23);
+  expect(plan.sawing.rough.length).toBe(23);
   // One cut squares the stick's end, and one parts each piece.
   expect(plan.materials.stickLength).toBe(4 * 23 + 5 * 0.125);
   const short = plan.hazards.find(({ code, numbers }) => code === "short-piece" && "rest" in numbers);

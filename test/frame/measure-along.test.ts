@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { frameGeometry, cuttingPlan, type MeasureAlong, type ProfileBrief } from "miterwright/frame";
+import { frameGeometry, sawPlan, type MeasureAlong, type ProfileBrief } from "miterwright/frame";
 import { molding, type Profile } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
 import { briefs, plain } from "./briefs.js";
@@ -12,7 +12,7 @@ const saw = tableSaw({
 });
 
 function measureOf(brief: ProfileBrief): MeasureAlong {
-  return cuttingPlan(frameGeometry(brief), { saw }).operations.at(-1)!.measure!;
+  return sawPlan(frameGeometry(brief), { saw }).operations.at(-1)!.measure!;
 }
 
 /** A section with a level face and one named corner at the back of its outer edge, whose two sides are rolled clockwise by an angle. */
@@ -86,7 +86,7 @@ describe("a tape's hook", () => {
 
   test("is taken to hold where only level measures are known", () => {
     const frame = frameGeometry({ sides: 6, measured: { levelWidth: 40 }, opening: { side: 400 } });
-    expect(cuttingPlan(frame, { saw }).operations.at(-1)!.measure).toEqual({
+    expect(sawPlan(frame, { saw }).operations.at(-1)!.measure).toEqual({
       mark: "outer",
       length: frame.pieces[0]!.longest.length,
       hook: true,

@@ -138,10 +138,10 @@ describe("checks and materials", () => {
   });
 
   test("add up what the sticks must give", () => {
-    const { materials, cutting } = planOf({});
+    const { materials, sawing } = planOf({});
     expect(materials.pieces).toBe(6);
-    expect(materials.stickLength).toBeCloseTo(6 * cutting.rough.pitch + cutting.rough.kerfAlong, 10);
-    expect(materials.finishedLength).toBeCloseTo(6 * cutting.rough.length, 10);
+    expect(materials.stickLength).toBeCloseTo(6 * sawing.rough.pitch + sawing.rough.kerfAlong, 10);
+    expect(materials.finishedLength).toBeCloseTo(6 * sawing.rough.length, 10);
   });
 });
 
@@ -245,10 +245,10 @@ describe("hazards", () => {
 
   test("are tied to the steps on which they bear", () => {
     const plan = planOf({ slope: 30 });
-    expect(plan.cutting.operations[1]!.hazards).toEqual(expect.arrayContaining(["trapped-under-bevel", "flip-error"]));
-    expect(plan.cutting.operations[0]!.hazards).not.toContain("flip-error");
+    expect(plan.sawing.operations[1]!.hazards).toEqual(expect.arrayContaining(["trapped-under-bevel", "flip-error"]));
+    expect(plan.sawing.operations[0]!.hazards).not.toContain("flip-error");
     const fixed = (rough: ProfileBrief["rough"]): boolean[] =>
-      planOf({ saw: miterSaw(), rough }).cutting.operations.map(({ hazards }) => hazards.includes("trapped-piece"));
+      planOf({ saw: miterSaw(), rough }).sawing.operations.map(({ hazards }) => hazards.includes("trapped-piece"));
     expect(fixed({ method: "none" })).toEqual([false, true]);
     expect(fixed(square)).toEqual([true, false, false]);
   });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cuttingPlan, frameGeometry, stockJob, type FrameGeometry, type RoughMethod } from "miterwright/frame";
+import { sawPlan, frameGeometry, stockJob, type FrameGeometry, type RoughMethod } from "miterwright/frame";
 import type { EndCut } from "miterwright/miter";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { fitStock } from "miterwright/stock";
@@ -88,7 +88,7 @@ describe("roughs, taken off a stick in space", () => {
         fc.integer({ min: 1, max: 6 }),
         (brief, rough, kerf, count) => {
           const frame = frameGeometry(brief);
-          const plan = cuttingPlan(frame, { rough, kerf });
+          const plan = sawPlan(frame, { rough, kerf });
           const { start, end, longest } = frame.pieces[0]!;
           const stick = count * plan.rough.pitch - plan.rough.kerfAlong;
           const shop = { frame, kerf, stick, length: plan.rough.length };
@@ -134,7 +134,7 @@ describe("roughs, taken off a stick in space", () => {
       { method: "square", allowance: 9 },
       { method: "mitered", allowance: 9 },
     ] as const) {
-      const { rough: piece } = cuttingPlan(frame, { rough, kerf: 3 });
+      const { rough: piece } = sawPlan(frame, { rough, kerf: 3 });
       const exact = 6 * piece.pitch - piece.kerfAlong + 2 * piece.kerfAlong;
       const enough = stockJob(frame, { kerf: 3, rough, sticks: [{ id: "a", length: exact + 2 }] });
       const short = stockJob(frame, { kerf: 3, rough, sticks: [{ id: "a", length: exact - 2 }] });
@@ -165,7 +165,7 @@ describe("the steps of each kind of rough", () => {
     [{ method: "mitered", allowance: 9 }, ["first-end", "second-end"], [longest + 9, longest], "step-by-step"],
   ])("%j: which, in which order, to which lengths, on both kinds of saw", (rough, kinds, lengths, order) => {
     for (const saw of [tableSaw(), miterSaw()]) {
-      const { operations, order: planned } = cuttingPlan(frame, { rough, saw });
+      const { operations, order: planned } = sawPlan(frame, { rough, saw });
       expect(operations.map(({ kind }) => kind)).toEqual(kinds);
       expect(operations.map(({ step }) => step)).toEqual(kinds.map((_, index) => index + 1));
       expect(operations.map(({ measure }) => measure?.length ?? null)).toEqual(lengths);

@@ -61,7 +61,7 @@ describe.each(UNITS)("in %s", (unit) => {
   });
 
   test("the blade of a table saw stands 6 mm or 1/4 in above the work", () => {
-    const { size, bladeHeight } = planOf(unit, byHand).cutting.operations[0]!;
+    const { size, bladeHeight } = planOf(unit, byHand).sawing.operations[0]!;
     expect(bladeHeight! - size!.height).toBeCloseTo(round(unit, 6, 1 / 4), 12);
   });
 
@@ -130,7 +130,7 @@ describe("a thin edge at the stop", () => {
 
   test("does not creep where it stands upright, away from the fence", () => {
     // On a table saw the sight edge is at the fence at the second cut, and the long point a molding's width away from it.
-    const { stop, stopRule } = planOf("mm", 400).cutting.operations[1]!;
+    const { stop, stopRule } = planOf("mm", 400).sawing.operations[1]!;
     expect([stop!.from, stop!.to, stopRule.fromFence]).toEqual([0, 20, 40]);
     expect(feather({})).toEqual([]);
     expect(feather({ sides: 3 })).toEqual([]);
@@ -139,7 +139,7 @@ describe("a thin edge at the stop", () => {
   test("creeps behind a stop that is not tight to the fence where it is at the fence", () => {
     // Face down the outer edge is at the fence at the second cut, and the long point with it.
     const [hazard] = feather({ lay: "face-down" });
-    expect(planOf("mm", 400, { lay: "face-down" }).cutting.operations[1]!.stopRule.fromFence).toBe(0);
+    expect(planOf("mm", 400, { lay: "face-down" }).sawing.operations[1]!.stopRule.fromFence).toBe(0);
     expect(hazard).toMatchObject({ signal: "care", numbers: { limit: 60 } });
     expect(hazard!.numbers["angle"]).toBeCloseTo(45, 12);
     expect(hazard!.sentence).toMatch(/at the fence.*tight to the fence/);
@@ -151,13 +151,13 @@ describe("a thin edge at the stop", () => {
   test("creeps under a stop that does not reach the table where it lies on the table", () => {
     // A box's side lies with its long side down: the blade leans 45 degrees, and the finished end is as sharp there.
     const box = { slope: 90, saw: tableSaw(), lay: "flat" } as const;
-    const { stop } = planOf("mm", 400, box).cutting.operations[1]!;
+    const { stop } = planOf("mm", 400, box).sawing.operations[1]!;
     const found = feather(box);
     expect(stop!.to).toBe(0);
     expect(found[0]!.numbers["angle"]).toBeCloseTo(45, 12);
     expect(found[0]!.sentence).toMatch(/on the table.*reaches the table/);
     // Face down the long side is on top.
-    expect(planOf("mm", 400, { ...box, lay: "face-down" }).cutting.operations[1]!.stop!.from).toBe(20);
+    expect(planOf("mm", 400, { ...box, lay: "face-down" }).sawing.operations[1]!.stop!.from).toBe(20);
     expect(feather({ ...box, lay: "face-down" })).toEqual([]);
   });
 

@@ -26,7 +26,7 @@ function sawn(plan: FramePlan, placement: CutPlacement, flaws: Flaws): { miter: 
   const { miter, bevel } = placement;
   const { along, across, through } = planeFromWords({
     ...placement,
-    fence: plan.cutting.saw.fence,
+    fence: plan.sawing.saw.fence,
     slope: plan.geometry.slope,
     miter: said(toLeft(miter.degrees + flaws.swing, miter.leans) + flaws.square),
     bevel: said(toLeft(bevel.degrees + flaws.lean, bevel.leans) + flaws.upright),

@@ -53,12 +53,12 @@ const weigh = ({ settings, bevel, miter }: Cost): number => (settings * 1000 + b
  */
 function cheapest(frames: readonly ShopFrame[]): Cost {
   const chains = frames.map(({ plan, frames: count = 1 }) => {
-    const { operations, order } = plan.cutting;
+    const { operations, order } = plan.sawing;
     const ends = operations.filter(({ kind }) => kind !== "crosscut").map(shows);
     const rounds = order === "step-by-step" ? 1 : operations[0]!.times * count;
     return Array.from({ length: rounds }, () => ends).flat();
   });
-  const hasCrosscuts = frames.some(({ plan }) => plan.cutting.operations[0]?.kind === "crosscut");
+  const hasCrosscuts = frames.some(({ plan }) => plan.sawing.operations[0]?.kind === "crosscut");
   const start = chains.map(() => 0);
   const before = hasCrosscuts ? { miter: "0.0000000 none", bevel: "0.0000000 none" } : null;
   interface State {
@@ -134,8 +134,8 @@ function doTheWork(order: ShopOrder, frames: readonly ShopFrame[]): void {
   for (const { cuts, miter, bevel, down } of walk(order)) {
     for (const { name, kind, times, step, length } of cuts) {
       const counts = done.get(name)!;
-      const { cutting } = planOf.get(name)!.plan;
-      const own = cutting.operations.find((operation) => operation.step === step)!;
+      const { sawing } = planOf.get(name)!.plan;
+      const own = sawing.operations.find((operation) => operation.step === step)!;
       expect(own.kind).toBe(kind);
       expect(length).toBe(own.measure?.length ?? null);
       expect(down).toBe(own.placement.down);
@@ -143,18 +143,18 @@ function doTheWork(order: ShopOrder, frames: readonly ShopFrame[]): void {
       expect(miter.degrees).toBeCloseTo(own.placement.miter.degrees, 8);
       expect(bevel.degrees).toBeCloseTo(own.placement.bevel.degrees, 8);
       counts[kind] += times;
-      if (kind === "first-end" && cutting.operations[0]!.kind === "crosscut") {
+      if (kind === "first-end" && sawing.operations[0]!.kind === "crosscut") {
         expect(counts["first-end"]).toBeLessThanOrEqual(counts.crosscut);
       }
       if (kind === "second-end") expect(counts["second-end"]).toBeLessThanOrEqual(counts["first-end"]);
       const bothHere = cuts.filter((cut) => cut.name === name).length === 2;
-      if (cutting.order === "piece-by-piece" && !bothHere) {
+      if (sawing.order === "piece-by-piece" && !bothHere) {
         expect(counts["first-end"] - counts["second-end"]).toBeLessThanOrEqual(1);
       }
     }
   }
   for (const { name, plan, frames: count = 1 } of frames) {
-    const { operations } = plan.cutting;
+    const { operations } = plan.sawing;
     const counts = done.get(name)!;
     for (const { kind, times } of operations) expect(counts[kind]).toBe(times * count);
     if (operations.length === 0) expect(order.left.map((item) => item.name)).toContain(name);
@@ -185,7 +185,7 @@ const shops = fc
   )
   .filter(
     (frames) =>
-      frames.reduce((states, { plan }) => states * (plan.cutting.order === "piece-by-piece" ? 13 : 3), 1) < 3000,
+      frames.reduce((states, { plan }) => states * (plan.sawing.order === "piece-by-piece" ? 13 : 3), 1) < 3000,
   );
 
 /** Frames that need the same two settings the one way round and the other, for different numbers of pieces. */
@@ -215,13 +215,13 @@ describe("shopOrder against trying every order", () => {
     fc.assert(
       fc.property(fc.oneof(shops, opposites), (frames) => {
         const order = shopOrder(frames);
-        const possible = frames.filter(({ plan }) => plan.cutting.lay !== null);
+        const possible = frames.filter(({ plan }) => plan.sawing.lay !== null);
         if (possible.length === 0) return;
         const { settings, bevel, miter } = costOf(order);
         const least = cheapest(possible);
         expect({ settings, bevel }).toEqual({ settings: least.settings, bevel: least.bevel });
         expect(order.changes).toMatchObject({ bevel, miter });
-        if (settings < possible.reduce((sum, { plan }) => sum + plan.cutting.operations.length, 0)) shared += 1;
+        if (settings < possible.reduce((sum, { plan }) => sum + plan.sawing.operations.length, 0)) shared += 1;
       }),
       { numRuns: 400 },
     );
@@ -233,8 +233,8 @@ describe("shopOrder against trying every order", () => {
     fc.assert(
       fc.property(shops, (frames) => {
         // Rounds and blades that cross over can be nested in each other, which would leave the one frame half cut while another is begun.
-        const plain = frames.filter(({ plan: { cutting } }) => {
-          return cutting.order === "step-by-step" && cutting.operations.at(-1)?.move === "flip end for end";
+        const plain = frames.filter(({ plan: { sawing } }) => {
+          return sawing.order === "step-by-step" && sawing.operations.at(-1)?.move === "flip end for end";
         });
         if (plain.length === 0) return;
         tried += 1;
@@ -293,10 +293,10 @@ describe("the groups", () => {
     expect(order.changes).toEqual({ bevel: 1, miter: 4, lay: 2 });
     const last = order.runs[0]!.groups[4]!.cuts;
     expect(last.map(({ length }) => length)).toEqual([
-      tray.cutting.operations[2]!.measure!.length,
-      small.cutting.operations[2]!.measure!.length,
+      tray.sawing.operations[2]!.measure!.length,
+      small.sawing.operations[2]!.measure!.length,
     ]);
-    expect(last[0]!.stop).toEqual(tray.cutting.operations[2]!.stop);
+    expect(last[0]!.stop).toEqual(tray.sawing.operations[2]!.stop);
     expect(last[0]).toMatchObject({
       along: "outerBack",
       atFence: "sight edge",
@@ -365,7 +365,7 @@ describe("the groups", () => {
       ["31"],
     ]);
     const [first] = groups;
-    const bevels = [0, 1].map((index) => frames[index]!.plan.cutting.operations[0]!.placement.bevel.degrees);
+    const bevels = [0, 1].map((index) => frames[index]!.plan.sawing.operations[0]!.placement.bevel.degrees);
     expect(first!.bevel.degrees).toBeCloseTo((bevels[0]! + bevels[1]!) / 2, 12);
     expect(first!.cuts.map(({ bevelOff }) => bevelOff)).toEqual([
       expect.closeTo((bevels[1]! - bevels[0]!) / 2, 12),
@@ -447,9 +447,9 @@ test("plans from JSON give the same order, and stay as they were", () => {
 
 describe("bad input", () => {
   const plan = frame(6, 30, square);
-  const { cutting } = plan;
+  const { sawing } = plan;
   const withFirst = (changes: object): unknown => ({
-    cutting: { ...cutting, operations: [{ ...cutting.operations[0], ...changes }, ...cutting.operations.slice(1)] },
+    sawing: { ...sawing, operations: [{ ...sawing.operations[0], ...changes }, ...sawing.operations.slice(1)] },
   });
 
   test.each<[unknown, string]>([
@@ -457,7 +457,7 @@ describe("bad input", () => {
     [[5], "Expected `plans[0]` to be an object, got 5 (number)"],
     [[{ plan }], "Expected `plans[0].name` to be a string that is not empty, got undefined"],
     [[{ name: "a" }], "Expected `plans[0].plan` to be an object, got undefined"],
-    [[{ name: "a", plan: {} }], "Expected `plans[0].plan.cutting` to be an object, got undefined"],
+    [[{ name: "a", plan: {} }], "Expected `plans[0].plan.sawing` to be an object, got undefined"],
     [[{ name: "a", plan, frames: 0 }], "Expected `plans[0].frames` to be an integer from 1 to 1000, got 0 (number)"],
     [
       [
@@ -467,16 +467,16 @@ describe("bad input", () => {
       'Expected `plans[1].name` to be a new name, got "a" again',
     ],
     [
-      [{ name: "a", plan: { cutting: { ...cutting, operations: cutting.operations.slice(0, 2) } } }],
-      'Expected `plans[0].plan.cutting.operations` to cut both ends, got no "second-end"',
+      [{ name: "a", plan: { sawing: { ...sawing, operations: sawing.operations.slice(0, 2) } } }],
+      'Expected `plans[0].plan.sawing.operations` to cut both ends, got no "second-end"',
     ],
     [
       [{ name: "a", plan: withFirst({ kind: "plane" }) }],
-      'Expected `plans[0].plan.cutting.operations[0].kind` to be one of "crosscut", "first-end", "second-end", got "plane" (string)',
+      'Expected `plans[0].plan.sawing.operations[0].kind` to be one of "crosscut", "first-end", "second-end", got "plane" (string)',
     ],
     [
-      [{ name: "a", plan: withFirst({ placement: cutting.operations[1]!.placement }) }],
-      'Expected `plans[0].plan.cutting.operations[0].placement.miter.leans` to be one of "none", got "right" (string)',
+      [{ name: "a", plan: withFirst({ placement: sawing.operations[1]!.placement }) }],
+      'Expected `plans[0].plan.sawing.operations[0].placement.miter.leans` to be one of "none", got "right" (string)',
     ],
   ])("%#", (plans, message) => {
     expect(() => shopOrder(plans as never)).toThrow(message);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cuttingPlan, describeOperation, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
+import { sawPlan, describeOperation, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { planeFromWords, stickAxes, type Shop } from "../laws/saw.js";
 import { briefs, plain } from "./briefs.js";
@@ -20,7 +20,7 @@ describe("where a stop may stand", () => {
     fc.assert(
       fc.property(briefs, roughs, saws, (brief, rough, saw) => {
         const frame = frameGeometry(brief);
-        const { operations, lay } = cuttingPlan(frame, { saw, rough });
+        const { operations, lay } = sawPlan(frame, { saw, rough });
         if (lay === null) return;
         const { placement, stopRule } = operations.at(-1)!;
         const { profile, slope } = frame;
@@ -55,7 +55,7 @@ describe("where a stop may stand", () => {
   });
 
   const rules = (rough: RoughMethod, saw = miterSaw()): [string, Operation["stopRule"]["touches"], boolean][] =>
-    cuttingPlan(frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 400 } }), {
+    sawPlan(frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 400 } }), {
       rough,
       saw,
     }).operations.map(({ kind, stopRule }) => [kind, stopRule.touches, stopRule.moveAway]);
@@ -81,7 +81,7 @@ describe("where a stop may stand", () => {
 
   test("names the end that touches it and the hands, whichever is kept", () => {
     const rulesOf = (saw: ReturnType<typeof tableSaw>, rough: RoughMethod): Partial<Operation["stopRule"]>[] =>
-      cuttingPlan(frameGeometry({ sides: 6, slope: -30, profile: plain, opening: { side: 400 } }), {
+      sawPlan(frameGeometry({ sides: 6, slope: -30, profile: plain, opening: { side: 400 } }), {
         rough,
         saw,
       }).operations.map(({ stopRule: { side, never, end, fromFence } }) => ({ side, never, end, fromFence }));
@@ -101,7 +101,7 @@ describe("where a stop may stand", () => {
 
   test("is not known for a molding without a section, but the side is", () => {
     const frame = frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } });
-    const last = cuttingPlan(frame).operations.at(-1)!;
+    const last = sawPlan(frame).operations.at(-1)!;
     expect(last.stopRule).toEqual({
       side: "left",
       never: "right",
@@ -118,7 +118,7 @@ describe("where a stop may stand", () => {
 
 describe("the words", () => {
   const lines = (rough: RoughMethod, saw = tableSaw(), slope = 30): string[][] =>
-    cuttingPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), {
+    sawPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), {
       rough,
       saw,
     }).operations.map((operation) => [...describeOperation(operation, words).lines]);
@@ -146,7 +146,7 @@ describe("the words", () => {
   test("speak of no stop as set where no line sets one: of a molding known by level measures", () => {
     const measured = (saw: ReturnType<typeof tableSaw>): string => {
       const frame = frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } });
-      const { lines: all } = describeOperation(cuttingPlan(frame, { saw }).operations.at(-1)!, words);
+      const { lines: all } = describeOperation(sawPlan(frame, { saw }).operations.at(-1)!, words);
       expect(all.filter((line) => line.startsWith("Stop"))).toEqual([]);
       return all.find((line) => line.startsWith("No stop"))!;
     };

@@ -14,7 +14,7 @@ import {
 import { isInputError } from "miterwright/errors";
 import {
   correctFromGap,
-  cuttingPlan,
+  sawPlan,
   describeHazard,
   describeHanging,
   describeMovement,
@@ -113,7 +113,7 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   drawPlanView: (plan) => drawPlanView(plan, words),
   drawSection: (plan) => drawSection(plan, words),
   drawPiece: (plan) => drawPiece(plan, words),
-  drawCut: (plan, _, { cutting }) => cutting.operations.map(({ step }) => drawCut(plan, { ...words, step })),
+  drawCut: (plan, _, { sawing }) => sawing.operations.map(({ step }) => drawCut(plan, { ...words, step })),
   drawCradle: (plan) => drawCradle(plan, words),
   drawPanel: (plan) => drawPanel(plan.panel!, words),
   drawPanelCut: (plan, _, { panel }) => panel!.cuts.map(({ step }) => drawPanelCut(plan.panel!, { ...words, step })),
@@ -121,9 +121,9 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   tabulateChecks: (plan) => tabulateChecks(plan, words),
   tabulateLays: (plan) => tabulateLays(plan, words),
   tabulateLengths: (plan) => tabulateLengths(plan, words),
-  describeOperation: (plan, _, { cutting }) =>
-    cutting.operations.map((__, index) => describeOperation(at(plan, "cutting", "operations", index), words)),
-  describeTestCuts: (plan) => describeTestCuts(at(plan, "cutting", "testCuts"), words),
+  describeOperation: (plan, _, { sawing: sawing }) =>
+    sawing.operations.map((__, index) => describeOperation(at(plan, "sawing", "operations", index), words)),
+  describeTestCuts: (plan) => describeTestCuts(at(plan, "sawing", "testCuts"), words),
   describeMovement: (plan) => describeMovement(plan, words),
   describeHanging: (plan) => describeHanging(plan, words),
   describeHazard: (plan, _, { hazards }) =>
@@ -132,7 +132,7 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
     panelForOpening(plan, { fromCenter: Array.from({ length: sides }, () => opening.apothem) }),
   shopOrder: (plan) => shopOrder([{ name: "frame", plan }]),
-  cuttingPlan: (plan) => cuttingPlan(plan.geometry),
+  sawPlan: (plan) => sawPlan(plan.geometry),
   stockJob: (plan) => stockJob(plan.geometry, { kerf: 3, sticks: [{ id: "pine", length: 5000 }] }),
   simulatePanel: (plan) => simulatePanel(plan.panel!),
 };
@@ -141,24 +141,24 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
 const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
   drawPlanView: ["geometry", "contents"],
   drawSection: ["geometry"],
-  drawPiece: ["geometry", "cutting"],
-  drawCut: ["geometry", "cutting"],
-  drawCradle: ["geometry", "cutting"],
+  drawPiece: ["geometry", "sawing"],
+  drawCut: ["geometry", "sawing"],
+  drawCradle: ["geometry", "sawing"],
   drawPanel: ["panel"],
   drawPanelCut: ["panel"],
   drawStock: ["job", "fit"],
   tabulateChecks: ["checks"],
-  tabulateLays: ["geometry", "cutting"],
+  tabulateLays: ["geometry", "sawing"],
   tabulateLengths: ["geometry"],
-  describeOperation: ["cutting"],
-  describeTestCuts: ["cutting"],
+  describeOperation: ["sawing"],
+  describeTestCuts: ["sawing"],
   describeMovement: ["brief", "movement", "contents"],
   describeHanging: ["hanging"],
   describeHazard: ["hazards"],
-  correctFromGap: ["geometry", "cutting"],
+  correctFromGap: ["geometry", "sawing"],
   panelForOpening: ["brief", "geometry", "checks"],
-  shopOrder: ["cutting"],
-  cuttingPlan: ["geometry"],
+  shopOrder: ["sawing"],
+  sawPlan: ["geometry"],
   stockJob: ["geometry"],
   simulatePanel: ["panel"],
 };
@@ -235,8 +235,8 @@ function faultOf(name: string, place: readonly Key[], run: () => unknown): strin
 
 /** Whether a plan has what a consumer takes. */
 function hasWhatIsTaken(name: string, { plan, fit }: Stored): boolean {
-  if (name === "drawCradle") return plan.cutting.cradle !== null;
-  if (name === "describeTestCuts" || name === "correctFromGap") return plan.cutting.lay !== null;
+  if (name === "drawCradle") return plan.sawing.cradle !== null;
+  if (name === "describeTestCuts" || name === "correctFromGap") return plan.sawing.lay !== null;
   return name !== "drawStock" || fit !== undefined;
 }
 

@@ -3,11 +3,11 @@ import { describe, expect, test } from "vitest";
 import { ringClosure } from "miterwright/closure";
 import {
   correctFromGap,
-  cuttingPlan,
+  sawPlan,
   describeTestCuts,
   frameGeometry,
   planFrame,
-  type CuttingPlanOptions,
+  type SawPlanOptions,
   type TestCuts,
 } from "miterwright/frame";
 import { molding } from "miterwright/profile";
@@ -19,9 +19,9 @@ const words = {
   angle: (degrees: number): string => `${Number(degrees.toFixed(4))}°`,
 };
 
-function proofOf(sides: number, slope: number, options: CuttingPlanOptions = {}): TestCuts {
+function proofOf(sides: number, slope: number, options: SawPlanOptions = {}): TestCuts {
   const geometry = frameGeometry({ sides, slope, profile: plain, opening: { side: 400 } });
-  return cuttingPlan(geometry, { kerf: 3, ...options }).testCuts!;
+  return sawPlan(geometry, { kerf: 3, ...options }).testCuts!;
 }
 
 /** A chain of pieces laid out in a plane from their outer long points: each as long as told, each turned by `turn` against the one before. */
@@ -47,7 +47,7 @@ describe("the limits of the test cuts", () => {
       fc.property(cases, ({ sides, width, gap }) => {
         const profile = molding({ width, thickness: 15 });
         const geometry = frameGeometry({ sides, profile, opening: { side: 400 } });
-        const proof = cuttingPlan(geometry, { gap }).testCuts!;
+        const proof = sawPlan(geometry, { gap }).testCuts!;
         const half = Math.PI / sides;
         const short = (proof.perEnd * Math.PI) / 180;
         const turn = 2 * half - 2 * short;
@@ -92,7 +92,7 @@ describe("the limits of the test cuts", () => {
         width: plan.assembly.jointWidth,
         slope,
       });
-      expect(Math.abs(vGap) / plan.cutting.testCuts!.ring.accept).toBeCloseTo(1, 1);
+      expect(Math.abs(vGap) / plan.sawing.testCuts!.ring.accept).toBeCloseTo(1, 1);
     }
   });
 
@@ -101,16 +101,16 @@ describe("the limits of the test cuts", () => {
     expect(proof.length).toBe(150);
     expect(proof.scrap).toBeCloseTo(6 * 150 + (7 * 3) / Math.cos(Math.PI / 6), 9);
     const wide = molding({ width: 200, thickness: 20 });
-    const broad = cuttingPlan(frameGeometry({ sides: 4, profile: wide, opening: { side: 900 } })).testCuts!;
+    const broad = sawPlan(frameGeometry({ sides: 4, profile: wide, opening: { side: 900 } })).testCuts!;
     expect(broad.length - 2 * 200).toBeCloseTo(200, 9);
     const inch = frameGeometry({ sides: 6, profile: molding({ width: 1.5, thickness: 0.75 }), opening: { side: 12 } });
-    expect(cuttingPlan(inch, { unit: "in" }).testCuts!.length).toBe(6);
+    expect(sawPlan(inch, { unit: "in" }).testCuts!.length).toBe(6);
   });
 
   test("are none where the accepted gap is as wide as the joint, or no lay works", () => {
     const geometry = frameGeometry({ sides: 6, profile: plain, opening: { side: 400 } });
-    expect(cuttingPlan(geometry, { gap: 40 }).testCuts).toBeNull();
-    expect(cuttingPlan(geometry, { lay: 10 }).testCuts).toBeNull();
+    expect(sawPlan(geometry, { gap: 40 }).testCuts).toBeNull();
+    expect(sawPlan(geometry, { lay: 10 }).testCuts).toBeNull();
   });
 });
 
@@ -119,7 +119,7 @@ describe("the test is in proportion to the job", () => {
   function ofInches(sides: number, longest: number): TestCuts {
     const profile = molding({ width: 1, thickness: 0.75 });
     const geometry = frameGeometry({ sides, profile, at: "outerBack", opening: { side: longest } });
-    return cuttingPlan(geometry, { unit: "in", kerf: 1 / 8 }).testCuts!;
+    return sawPlan(geometry, { unit: "in", kerf: 1 / 8 }).testCuts!;
   }
   const cut = (sides: number): number => 1 / 8 / Math.cos(Math.PI / sides);
   const scrapOf = (pieces: number, sides: number): number => pieces * (6 + cut(sides)) + cut(sides);
@@ -187,7 +187,7 @@ describe("the loop of cutting, reading and correcting", () => {
   ])("ends within the accepted gap after a few rings, for %d sides sloping %d", (sides, slope, saw) => {
     const brief = { sides, slope, profile: rabbeted, opening: { side: 400 } };
     const plan = planFrame(saw === undefined ? brief : { ...brief, saw });
-    const { accept } = plan.cutting.testCuts!.ring;
+    const { accept } = plan.sawing.testCuts!.ring;
     const { miter, bevel } = plan.geometry.pieces[0]!.end;
     // The scales lie: by so much the saw cuts more than they show.
     const lie = { miter: 0.4, bevel: slope === 0 ? 0 : -0.3 };

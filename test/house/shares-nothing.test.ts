@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
   correctFromGap,
-  cuttingPlan,
+  sawPlan,
   frameGeometry,
   panelForOpening,
   planFrame,
@@ -76,7 +76,7 @@ const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonl
   ["planFrame of level measures", planFrame, [level]],
   ["frameGeometry", frameGeometry, [brief]],
   ["frameGeometry of level measures", frameGeometry, [level]],
-  ["cuttingPlan", cuttingPlan, [geometry, { saw: brief.saw, rough: brief.rough }]],
+  ["sawPlan", sawPlan, [geometry, { saw: brief.saw, rough: brief.rough }]],
   ["stockJob", stockJob, [geometry, { kerf: 3, rough: brief.rough, sticks: brief.sticks }]],
   ["shopOrder", shopOrder, [[{ name: "tray", plan }]]],
   ["correctFromGap", correctFromGap, [plan, { gap: 1, open: "outside", shown: { miter: 29, bevel: 14 } }]],

@@ -81,7 +81,7 @@ describe("the sheet says", () => {
 
   test("every operation's sentences, in shop order", () => {
     let at = 0;
-    for (const operation of tray.cutting.operations) {
+    for (const operation of tray.sawing.operations) {
       const { title, lines } = describeOperation(operation, SHORT);
       for (const sentence of [`${operation.step}. ${title}`, ...lines]) {
         const found = sheet.text.indexOf(sentence, at);
@@ -107,8 +107,8 @@ describe("the sheet says", () => {
   });
 
   test("what each scale must show, and the best mark where the scale can't show it", () => {
-    const { miter, bevel } = tray.cutting.lay!.first;
-    const { best } = tray.cutting.marks!;
+    const { miter, bevel } = tray.sawing.lay!.first;
+    const { best } = tray.sawing.marks!;
     const exact = [
       [miter.reading, best.miter],
       [bevel.reading, best.bevel],
@@ -151,13 +151,13 @@ describe("the sheet says", () => {
     };
     const steep = plan({ sides: 4, slope: 60, saw: tableSaw({ depth: 40 }) });
     const rows = readSheet(shopSheet(steep, SHORT)).tables["Every way to lay the stick"]!.slice(1);
-    expect(rows).toHaveLength(steep.cutting.lays.length);
-    steep.cutting.lays.forEach(({ first, obstacles, lay, size }, index) => {
+    expect(rows).toHaveLength(steep.sawing.lays.length);
+    steep.sawing.lays.forEach(({ first, obstacles, lay, size }, index) => {
       const [, miter, bevel, height, depth, possible] = rows[index]!;
       expect([miter, bevel]).toEqual([SHORT.angle(first.miter.reading), SHORT.angle(first.bevel.reading)]);
       expect([height, depth]).toEqual([SHORT.length(size!.height), SHORT.length(size!.depth)]);
       const wanted =
-        lay === steep.cutting.lay?.lay
+        lay === steep.sawing.lay?.lay
           ? "used"
           : obstacles.length === 0
             ? "yes"
@@ -174,7 +174,7 @@ describe("the sheet says", () => {
   });
 
   test("how the setting is proved on scrap, before the steps", () => {
-    const { title, lines } = describeTestCuts(tray.cutting.testCuts!, SHORT);
+    const { title, lines } = describeTestCuts(tray.sawing.testCuts!, SHORT);
     for (const line of lines) expect(sheet.text).toContain(line);
     expect(sheet.text.indexOf(title)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
   });
@@ -320,13 +320,13 @@ describe("the sheet says", () => {
     expect(sheet.text).toContain(`the miter to ${SHORT.angle(tolerance!.shared.miter!)} where all cuts are off alike`);
     for (const { words, effect } of sawErrors!.faults) expect(sheet.text.includes(words)).toBe(effect !== "idle");
     const eight = plan({ sides: 8, slope: 30 });
-    const { best } = eight.cutting.marks!;
+    const { best } = eight.sawing.marks!;
     expect(readSheet(shopSheet(eight, SHORT)).text).toContain(
-      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.gap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.cutting.marks!.nearest.gap)}.`,
+      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.gap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.sawing.marks!.nearest.gap)}.`,
     );
     const seven = plan({ sides: 7 });
     expect(readSheet(shopSheet(seven, SHORT)).text).toContain(
-      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.cutting.marks!.best.gap)}. `,
+      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.sawing.marks!.best.gap)}. `,
     );
     expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("On the best marks");
   });
@@ -336,7 +336,7 @@ describe("a cradle", () => {
   const propped = plan({ slope: 25, lay: "propped" });
 
   test("is drawn and dimensioned where the lay needs one", () => {
-    const { cradle } = propped.cutting;
+    const { cradle } = propped.sawing;
     const text = readSheet(shopSheet(propped, SHORT)).text;
     expect(text).toContain(
       `a wedge of ${SHORT.angle(25)}, ${SHORT.length(cradle!.run)} wide and ${SHORT.length(cradle!.rise)} high, its sloping top ${SHORT.length(cradle!.top)}.`,
@@ -354,9 +354,9 @@ describe("a cradle", () => {
 
   test("that would tip says by how much it must be widened", () => {
     const steep = plan({ slope: 75, lay: "propped" });
-    expect(steep.cutting.cradle?.steady).toBe(false);
+    expect(steep.sawing.cradle?.steady).toBe(false);
     expect(readSheet(shopSheet(steep, SHORT)).text).toContain(
-      `widen its base by ${SHORT.length(steep.cutting.cradle!.widenBy)} at least`,
+      `widen its base by ${SHORT.length(steep.sawing.cradle!.widenBy)} at least`,
     );
   });
 

@@ -33,7 +33,7 @@ function makePiece(plan: FramePlan): Workpiece {
   let piece = rawStick(plan.geometry.profile!, plan.geometry.pieces[0]!.longest.length * 3);
   let lying: Parameters<typeof follow>[2] = null;
   const steps = stepsOnSheet(shopSheet(plan, fine));
-  if (steps.length !== plan.cutting.operations.length) throw new Error("the sheet has not as many steps as the plan");
+  if (steps.length !== plan.sawing.operations.length) throw new Error("the sheet has not as many steps as the plan");
   for (const lines of steps) {
     ({ piece, lying } = follow(lines, piece, lying, shop, markLabel));
   }
@@ -68,7 +68,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
     fc.assert(
       fc.property(briefs, roughs, saws, (brief, rough, saw) => {
         const plan = planFrame({ ...brief, rough, saw });
-        if (plan.cutting.lay === null) return;
+        if (plan.sawing.lay === null) return;
         made += 1;
         const piece = makePiece(plan);
         const { lengths, start, end } = plan.geometry.pieces[0]!;
@@ -95,7 +95,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
     fc.assert(
       fc.property(briefs, fc.constantFrom("flat", "propped", "inner-down", "outer-down", "face-down"), (brief, lay) => {
         const plan = planFrame({ ...brief, saw, lay: lay });
-        if (plan.cutting.lay === null) return;
+        if (plan.sawing.lay === null) return;
         seen.add(lay);
         const lengths = lengthsOf(makePiece(plan));
         for (const [mark, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
@@ -110,7 +110,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
       for (const rough of [{ method: "none" }, { method: "square", allowance: 15 }] as const) {
         const profile = molding({ width: 60, thickness: 50, madeFor: { slope, back: true } });
         const plan = planFrame({ sides: 7, slope, profile, rough, opening: { side: 300 } });
-        expect(plan.cutting.lay).toMatchObject({ lay: "propped", cradle: null });
+        expect(plan.sawing.lay).toMatchObject({ lay: "propped", cradle: null });
         const lengths = lengthsOf(makePiece(plan));
         for (const [mark, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
           expect(lengths[mark]).toBeCloseTo(length, 5);
@@ -122,7 +122,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const plan = planFrame(brief);
-        if (plan.cutting.lay === null) return;
+        if (plan.sawing.lay === null) return;
         const piece = makePiece(plan);
         const { sides, slope } = plan.geometry;
         const [cosine, sine] = [Math.cos((slope * Math.PI) / 180), Math.sin((slope * Math.PI) / 180)];
@@ -183,7 +183,7 @@ describe("the shop floor itself", () => {
     ["leans to the left", "leans to the right"],
   ])("makes another piece when %j is read as %j", (right, wrong) => {
     const shop = { fence: "near" as const, slope: 30 };
-    const lines = describeOperation(plan.cutting.operations[0]!, fine).lines;
+    const lines = describeOperation(plan.sawing.operations[0]!, fine).lines;
     const misread = lines.map((line) => line.replace(right, wrong));
     expect(misread).not.toEqual(lines);
     const { plane } = plan.geometry.pieces[0]!.end;
@@ -198,7 +198,7 @@ describe("the shop floor itself", () => {
 
   test("stops at a sentence that is not so", () => {
     const shop = { fence: "near" as const, slope: 30 };
-    const [first, second] = plan.cutting.operations.map((operation) => describeOperation(operation, fine).lines);
+    const [first, second] = plan.sawing.operations.map((operation) => describeOperation(operation, fine).lines);
     const { piece, lying } = follow(first!, rawStick(plan.geometry.profile!, 900), null, shop, markLabel);
     expect(() =>
       follow(

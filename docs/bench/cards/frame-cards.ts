@@ -44,10 +44,10 @@ export const lengthsCard: Card = {
   heading: "Lengths",
   column: "frame",
   write: ({ plan, writers }) => {
-    const { geometry, cutting } = plan;
+    const { geometry, sawing } = plan;
     const stick = geometry.pieces[0]!;
     const { length } = writers;
-    const measured = cutting.operations.at(-1)?.measure?.mark;
+    const measured = sawing.operations.at(-1)?.measure?.mark;
     const { opening, overall } = geometry;
     const rows = Object.keys(geometry.marks).map((mark) => [
       markLabel(mark),

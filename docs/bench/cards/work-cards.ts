@@ -6,7 +6,7 @@ import {
   describeTestCuts,
   markLabel,
   type FramePlan,
-  type LayOption,
+  type LayResult,
 } from "miterwright/frame";
 import { obstacleText } from "../../../src/frame/obstacle-text.js";
 import { html, trusted, type Markup, type Part } from "../html.js";
@@ -15,7 +15,7 @@ import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";
 
 /** What every lay is called. */
-function layName({ lay, first }: LayOption, angle: Writers["angle"]): string {
+function layName({ lay, first }: LayResult, angle: Writers["angle"]): string {
   const names: Readonly<Record<string, string>> = {
     flat: "flat on its back",
     propped: first.cradled ? "propped at its slope, in a cradle" : "propped at its slope",
@@ -33,9 +33,9 @@ export const answerCard: Card = {
   column: "work",
   write: ({ plan, writers }) => {
     const { length, angle } = writers;
-    const { cutting, geometry, materials } = plan;
+    const { sawing, geometry, materials } = plan;
     const stick = geometry.pieces[0]!;
-    const option = cutting.lay;
+    const option = sawing.lay;
     if (option === null)
       return html`<p><strong>No way to lay the stick suits this saw.</strong> The table below says why.</p>`;
     const { mark, length: longest } = stick.longest;
@@ -53,7 +53,7 @@ export const answerCard: Card = {
 };
 
 function cradle(plan: FramePlan, writers: Writers, width: number): Markup | null {
-  const { cradle: wedge } = plan.cutting;
+  const { cradle: wedge } = plan.sawing;
   if (wedge === null) return null;
   const drawing = drawCradle(plan, { ...writers, width: Math.min(width, 360) });
   return html`<h3>Before: make the cradle</h3>
@@ -62,8 +62,8 @@ function cradle(plan: FramePlan, writers: Writers, width: number): Markup | null
 
 /** How the setting is proved before the molding is cut. */
 function testCuts(plan: FramePlan, writers: Writers): Markup | null {
-  if (plan.cutting.testCuts === null) return null;
-  const { title, lines } = describeTestCuts(plan.cutting.testCuts, writers);
+  if (plan.sawing.testCuts === null) return null;
+  const { title, lines } = describeTestCuts(plan.sawing.testCuts, writers);
   return html`<h3>${title}</h3>
     ${bullets(lines)}`;
 }
@@ -74,7 +74,7 @@ export const stepsCard: Card = {
   heading: "At the saw, step by step",
   column: "work",
   write: ({ plan, writers, width }) => {
-    const { operations, order } = plan.cutting;
+    const { operations, order } = plan.sawing;
     if (operations.length === 0) return null;
     const how =
       order === "piece-by-piece"
@@ -98,7 +98,7 @@ export const stepsCard: Card = {
 };
 
 /** Said of a lay that a usual saw would not cut, where this one's depth is not given. */
-function doubt({ depthInDoubt }: LayOption): string {
+function doubt({ depthInDoubt }: LayResult): string {
   return depthInDoubt ? ", depth not known" : "";
 }
 
@@ -108,7 +108,7 @@ export const laysCard: Card = {
   heading: "Ways to lay the stick",
   column: "work",
   write: ({ plan, writers }) => {
-    const { lays, lay } = plan.cutting;
+    const { lays, lay } = plan.sawing;
     const { angle, length } = writers;
     const isSized = lays.some(({ size }) => size !== null);
     const rows = lays.map((option): Part[] => [

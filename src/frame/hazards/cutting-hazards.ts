@@ -3,9 +3,9 @@ import type { Lay } from "../../miter/index.js";
 import type { Obstacle } from "../../saw/index.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { RoundLength } from "../round-length.js";
-import type { CuttingPlan } from "../cutting-plan-types.js";
+import type { SawPlan } from "../saw-plan-types.js";
 import { layLabel } from "../lay-label.js";
-import { depthAt } from "../lay-option.js";
+import { depthAt } from "../lay-result.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { usualDepth } from "../usual-lengths.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
@@ -154,7 +154,7 @@ const RULES: readonly CuttingRule[] = [
 ];
 
 /** No lay suits the saw, or not the one that was asked for; by whose fault in a lay that is not possible. */
-function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepHazard {
+function beyondSaw({ lays, saw }: SawPlan, lay: Lay | undefined): StepHazard {
   const asked = lay === undefined ? undefined : lays.find((option) => option.lay === lay);
   const { first, obstacles, size, bevel } = asked ?? lays[0]!;
   const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
@@ -187,7 +187,7 @@ function beyondSaw({ lays, saw }: CuttingPlan, lay: Lay | undefined): StepHazard
  */
 export function cuttingHazards(
   geometry: FrameGeometry,
-  plan: CuttingPlan,
+  plan: SawPlan,
   unit: LengthUnit,
   gap: number,
   lay: Lay | undefined,

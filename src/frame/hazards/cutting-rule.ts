@@ -1,8 +1,8 @@
 import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
-import type { CuttingPlan } from "../cutting-plan-types.js";
+import type { SawPlan } from "../saw-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
-import type { LayOption } from "../lay-option.js";
+import type { LayResult } from "../lay-result.js";
 import type { Saw } from "../../saw/index.js";
 import { makeHazard, type HazardNumbers } from "./make-hazard.js";
 
@@ -19,7 +19,7 @@ export interface PieceSituation {
   /** The frame. */
   readonly geometry: FrameGeometry;
   /** How it is cut, so far without hazards. */
-  readonly plan: CuttingPlan;
+  readonly plan: SawPlan;
   /** Unit of the lengths. */
   readonly unit: LengthUnit;
   /** The gap accepted at the last joint. */
@@ -33,7 +33,7 @@ export interface PieceSituation {
 /** What the rules of the cuts look at besides. */
 export interface Situation extends PieceSituation {
   /** The lay that is used. */
-  readonly option: LayOption;
+  readonly option: LayResult;
 }
 
 /** A rule: the hazard that it raises, or none. */

@@ -1,9 +1,9 @@
 import { checkArray, checkInteger, checkObject, checkText, reject } from "../../core/check.js";
 import { readStored } from "../../core/stored.js";
 import { checkSaw, type Saw } from "../../saw/index.js";
-import type { CuttingPlan } from "../cutting-plan-types.js";
+import type { SawPlan } from "../saw-plan-types.js";
 import type { Operation } from "../operation.js";
-import { cuttingPlan } from "../stored/cutting.js";
+import { sawPlan } from "../stored/sawing.js";
 
 /** The operations of one frame that can be cut. */
 export interface ShopJob {
@@ -35,7 +35,7 @@ function operationOf(operations: readonly Operation[], kind: Operation["kind"], 
 }
 
 /** Why a frame cannot be cut: what stands in the way of the lay that is tried first. */
-function reasonOf({ lays }: CuttingPlan): string {
+function reasonOf({ lays }: SawPlan): string {
   return lays[0]!.obstacles.map(({ sentence }) => sentence).join(" ");
 }
 
@@ -61,13 +61,13 @@ export function readJobs(value: unknown): ShopJobs {
     }
     names.add(name);
     const frames = checkInteger(frame["frames"] ?? 1, `${path}.frames`, 1, 1000);
-    const inner = `${path}.plan.cutting`;
+    const inner = `${path}.plan.sawing`;
     const plan = checkObject(frame["plan"], `${path}.plan`);
-    const cutting = readStored(plan["cutting"], inner, cuttingPlan);
-    const { operations, order } = cutting;
-    const saw = checkSaw(cutting.saw, `${inner}.saw`);
+    const sawing = readStored(plan["sawing"], inner, sawPlan);
+    const { operations, order } = sawing;
+    const saw = checkSaw(sawing.saw, `${inner}.saw`);
     if (operations.length === 0) {
-      left.push({ name, why: reasonOf(cutting) });
+      left.push({ name, why: reasonOf(sawing) });
       continue;
     }
     const key = JSON.stringify(saw);

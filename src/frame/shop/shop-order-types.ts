@@ -7,8 +7,8 @@ import type { FramePlan } from "../plan-frame.js";
 export interface ShopFrame {
   /** What the caller calls it; no two may have the same name. */
   readonly name: string;
-  /** Its plan, from `planFrame`; only `cutting` is read. */
-  readonly plan: Pick<FramePlan, "cutting">;
+  /** Its plan, from `planFrame`; only `sawing` is read. */
+  readonly plan: Pick<FramePlan, "sawing">;
   /** How many such frames are made, an integer from 1 to 1000; default 1. */
   readonly frames?: number | undefined;
 }

@@ -21,7 +21,7 @@ import type {
   RoughMethod,
   SolidWoodLayer,
 } from "../brief.js";
-import { lay } from "./cutting.js";
+import { lay } from "./sawing.js";
 import { frameSides, measured, profile, slope } from "./geometry.js";
 
 const optional: Reader<number | undefined> = (value, path) => maybe(value, path, finite);

@@ -7,7 +7,7 @@ import type { FramePlan } from "../plan-frame.js";
 import { frameAssembly, frameChecks } from "./assembly.js";
 import { filledBrief } from "./brief.js";
 import { frameContents } from "./contents.js";
-import { hazard, cuttingPlan } from "./cutting.js";
+import { hazard, sawPlan } from "./sawing.js";
 import { frameGeometry } from "./geometry.js";
 import { frameHanging } from "./hanging.js";
 import { frameMaterials, frameMovement } from "./materials.js";
@@ -21,7 +21,7 @@ const job: Reader<StockJob> = (value) => {
 export const PLAN: Fields<FramePlan> = {
   brief: filledBrief,
   geometry: frameGeometry,
-  cutting: cuttingPlan,
+  sawing: sawPlan,
   job: (value, path) => maybe(value, path, job),
   contents: frameContents,
   panel: (value, path) => maybe(value, path, panelPlan),

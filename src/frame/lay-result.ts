@@ -22,7 +22,7 @@ import { givenUpBy, type LayWish } from "./lay-preference.js";
 import { usualDepth, usualToothRoom } from "./usual-lengths.js";
 
 /** One way to lay the stick on the saw: what the scales must show for both ends, and whether it can be done. */
-export interface LayOption {
+export interface LayResult {
   /** The lay's name, or its rotation in degrees. */
   readonly lay: Lay;
   /** The lay as a rotation about the stick's length away from its finished place, in degrees. */
@@ -59,7 +59,7 @@ export interface LayOption {
   readonly obstacles: readonly Obstacle[];
 }
 
-/** What {@link layOption} needs to know. */
+/** What {@link layResult} needs to know. */
 export interface LayQuestion {
   /** The lay in question. */
   readonly lay: Lay;
@@ -184,7 +184,7 @@ function placeBoth(
  * @param question - lay, cuts, section and saw
  * @returns the option
  */
-export function layOption(question: LayQuestion): LayOption {
+export function layResult(question: LayQuestion): LayResult {
   const { lay, cuts, profile, saw, unit, shows } = question;
   const { slope } = cuts.end;
   const setting = sawSetting(cuts.end, lay);

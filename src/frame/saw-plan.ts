@@ -6,9 +6,9 @@ import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/side-surfa
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
 import { cuttingHazards } from "./hazards/cutting-hazards.js";
-import type { CuttingPlan, CuttingPlanOptions } from "./cutting-plan-types.js";
+import type { SawPlan, SawPlanOptions } from "./saw-plan-types.js";
 import type { FrameGeometry } from "./frame-geometry.js";
-import { layOption, type LayOption } from "./lay-option.js";
+import { layResult, type LayResult } from "./lay-result.js";
 import { preferredLay } from "./lay-preference.js";
 import { measureAlong } from "./measure-along.js";
 import type { OperationKind } from "./operation-kind.js";
@@ -53,7 +53,7 @@ interface Work {
   readonly marks: Operation["marks"];
 }
 
-function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operation[] {
+function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operation[] {
   const { geometry, saw, rough, unit, marks, shows, sides } = work;
   const { method } = rough;
   const stick = geometry.pieces[0]!;
@@ -64,7 +64,7 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
   const operations: Operation[] = [];
   const add = (
     kind: OperationKind,
-    at: LayOption,
+    at: LayResult,
     placement: CutPlacement,
     { marks, move, stop, measure }: Pick<Operation, "marks" | "move" | "stop" | "measure">,
   ): void => {
@@ -86,7 +86,7 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
   if (method === "square") {
     const cut = squareCut(slope);
     const cuts = { start: cut, end: cut };
-    const square = layOption({ lay, cuts, profile, saw, unit, shows, sides });
+    const square = layResult({ lay, cuts, profile, saw, unit, shows, sides });
     const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
     const { miter, bevel } = square.first;
     const upright = { miter: miter.nearest, bevel: bevel.nearest };
@@ -106,10 +106,10 @@ function operationsFor(work: Work, option: LayOption, piece: RoughPiece): Operat
  * @param options - saw, kerf, rough, lay, unit, gap and the side that shows, all given
  * @returns the plan
  */
-export function planCutting(
+export function planSawing(
   geometry: FrameGeometry,
-  options: Filled<Omit<CuttingPlanOptions, "lay">> & { readonly lay: Lay | undefined },
-): CuttingPlan {
+  options: Filled<Omit<SawPlanOptions, "lay">> & { readonly lay: Lay | undefined },
+): SawPlan {
   const { saw, kerf, rough, lay, unit, gap, shows } = options;
   const stick = geometry.pieces[0]!;
   const { profile } = geometry;
@@ -118,7 +118,7 @@ export function planCutting(
   const wanted: readonly Lay[] =
     asked === undefined || names.some((name) => name === asked) ? names : [...names, asked];
   const sides = profile === null ? SQUARE_SIDES : sideSurfaces(profile);
-  const lays = wanted.map((name) => layOption({ lay: name, cuts: stick, profile, saw, unit, shows, sides }));
+  const lays = wanted.map((name) => layResult({ lay: name, cuts: stick, profile, saw, unit, shows, sides }));
   const chosen = preferredLay(asked === undefined ? lays : lays.filter((option) => option.lay === asked));
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
   const marks = chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen);
@@ -161,21 +161,21 @@ export function planCutting(
  * @throws {InputError} when an option is not sound
  * @example
  * ```ts
- * import { cuttingPlan, frameGeometry } from "miterwright/frame";
+ * import { sawPlan, frameGeometry } from "miterwright/frame";
  * import { molding } from "miterwright/profile";
  *
  * const profile = molding({ width: 40, thickness: 20 });
- * const plan = cuttingPlan(frameGeometry({ sides: 6, slope: 30, profile, opening: { side: 200 } }), { kerf: 3 });
+ * const plan = sawPlan(frameGeometry({ sides: 6, slope: 30, profile, opening: { side: 200 } }), { kerf: 3 });
  * plan.lay?.lay; //=> "face-down"
  * plan.operations.length; //=> 2
  * plan.operations[0]?.placement.miter.nearest; //=> 26.5
  * plan.operations[1]?.move; //=> "flip end for end"
  * ```
  */
-export function cuttingPlan(geometry: FrameGeometry, options: CuttingPlanOptions = {}): CuttingPlan {
+export function sawPlan(geometry: FrameGeometry, options: SawPlanOptions = {}): SawPlan {
   const given = checkObject(options);
   const unit = checkWord(given["unit"] ?? "mm", "unit", ["mm", "cm", "m", "in", "ft"]);
-  return planCutting(checkGeometry(geometry), {
+  return planSawing(checkGeometry(geometry), {
     saw: checkSaw(given["saw"] ?? tableSaw()),
     kerf: checkLengthOrZero(given["kerf"] ?? usualKerf(unit), "kerf"),
     rough: checkRough(given["rough"] ?? { method: "none" }),

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cuttingPlan, frameGeometry, type CuttingPlan, type CuttingPlanOptions } from "miterwright/frame";
+import { sawPlan, frameGeometry, type SawPlan, type SawPlanOptions } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { planeFromWords } from "../laws/saw.js";
 import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
 
-function plan(slope: number, options: CuttingPlanOptions = {}, sides = 6): CuttingPlan {
-  return cuttingPlan(frameGeometry({ sides, slope, profile: rabbeted, opening: { side: 400 } }), options);
+function plan(slope: number, options: SawPlanOptions = {}, sides = 6): SawPlan {
+  return sawPlan(frameGeometry({ sides, slope, profile: rabbeted, opening: { side: 400 } }), options);
 }
 
 describe("the chosen lay", () => {
@@ -16,7 +16,7 @@ describe("the chosen lay", () => {
   });
 
   test("is propped where the blade does not lean far enough, and then there is a cradle", () => {
-    const steep = cuttingPlan(frameGeometry({ sides: 3, slope: 60, profile: rabbeted, opening: { side: 400 } }));
+    const steep = sawPlan(frameGeometry({ sides: 3, slope: 60, profile: rabbeted, opening: { side: 400 } }));
     expect(steep.lays[0]).toMatchObject({ lay: "flat", possible: false });
     expect(steep.lays[0]!.obstacles.map((obstacle) => obstacle.code)).toEqual(["bevel-range"]);
     expect(steep.lay?.lay).toBe("propped");
@@ -63,7 +63,7 @@ describe("the chosen lay", () => {
   });
 
   test("of a stick known by level measures is one whose setting is known: flat or propped", () => {
-    const measured = cuttingPlan(
+    const measured = sawPlan(
       frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } }),
     );
     expect(measured.lays.map((option) => option.lay)).toEqual(["flat", "propped"]);
@@ -74,7 +74,7 @@ describe("the chosen lay", () => {
 
 describe("operations", () => {
   test("always cut the planned end planes, whatever frame, saw and roughs", () => {
-    const roughs = fc.constantFrom<CuttingPlanOptions["rough"]>(
+    const roughs = fc.constantFrom<SawPlanOptions["rough"]>(
       { method: "none" },
       { method: "square", allowance: 12 },
       { method: "mitered", allowance: 12 },
@@ -82,7 +82,7 @@ describe("operations", () => {
     fc.assert(
       fc.property(briefs, roughs, fc.constantFrom(tableSaw(), miterSaw()), (brief, rough, saw) => {
         const frame = frameGeometry(brief);
-        const { operations } = cuttingPlan(frame, { saw, rough: rough! });
+        const { operations } = sawPlan(frame, { saw, rough: rough! });
         for (const { placement, kind } of operations) {
           if (kind === "crosscut") {
             expect(planeFromWords({ ...placement, fence: saw.fence, slope: frame.slope }).along).toBeCloseTo(1, 12);
@@ -150,8 +150,7 @@ describe("operations", () => {
     const frame = frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 400 } });
     const longest = frame.pieces[0]!.longest.length;
     const cosine = Math.cos(Math.PI / 6);
-    const pitch = (rough: CuttingPlanOptions["rough"]): number =>
-      cuttingPlan(frame, { kerf: 3, rough: rough! }).rough.pitch;
+    const pitch = (rough: SawPlanOptions["rough"]): number => sawPlan(frame, { kerf: 3, rough: rough! }).rough.pitch;
     expect(pitch({ method: "none" })).toBeCloseTo(longest + 3 / cosine, 10);
     expect(pitch({ method: "square", allowance: 8 })).toBeCloseTo(longest + 16 + 3, 10);
     expect(pitch({ method: "mitered", allowance: 8 })).toBeCloseTo(longest + 8 + 3 / cosine, 10);
@@ -181,7 +180,7 @@ describe("the stop and the tape", () => {
       fc.property(fc.integer({ min: 3, max: 12 }), fc.double({ min: -80, max: 80, noNaN: true }), (sides, slope) => {
         const frame = frameGeometry({ sides, slope, profile: plain, opening: { side: 400 } });
         const saw = tableSaw({ bevel: { left: 90, right: 0, reads: "from-vertical", step: 0.5 } });
-        const { stop, lay } = cuttingPlan(frame, { saw, lay: "flat" });
+        const { stop, lay } = sawPlan(frame, { saw, lay: "flat" });
         if (lay === null) return;
         const lean = 20 * Math.abs(Math.sin((slope * Math.PI) / 180)) * Math.tan(Math.PI / sides);
         expect(stop!.lean).toBeCloseTo(lean, 9);
@@ -190,20 +189,20 @@ describe("the stop and the tape", () => {
   });
 
   test("tell the angle of the long point on its sharpest surface", () => {
-    const square = cuttingPlan(frameGeometry({ sides: 4, profile: plain, opening: { side: 400 } }));
+    const square = sawPlan(frameGeometry({ sides: 4, profile: plain, opening: { side: 400 } }));
     expect(square.operations.at(-1)!.measure!.pointAngle).toBeCloseTo(45, 12);
   });
 
   test("do not trust a hook on a point without a name", () => {
     const unnamed = { outline: plain.outline, marks: {} };
-    const { operations } = cuttingPlan(frameGeometry({ sides: 6, profile: unnamed, opening: { side: 400 } }));
+    const { operations } = sawPlan(frameGeometry({ sides: 6, profile: unnamed, opening: { side: 400 } }));
     expect(operations.at(-1)!.measure).toMatchObject({ mark: null, hook: false });
   });
 });
 
 test("a plan from JSON geometry is the same plan, and the geometry stays as it was", () => {
   const frame = deepFreeze(frameGeometry({ sides: 5, slope: 20, profile: rabbeted, opening: { side: 300 } }));
-  expect(cuttingPlan(throughJson(frame), { kerf: 3 })).toEqual(cuttingPlan(frame, { kerf: 3 }));
+  expect(sawPlan(throughJson(frame), { kerf: 3 })).toEqual(sawPlan(frame, { kerf: 3 }));
 });
 
 test.each([
@@ -237,7 +236,7 @@ test("a cradle's section has the slope's angle and carries the back", () => {
     profile: molding({ width: 30, thickness: 30 }),
     opening: { side: 400 },
   });
-  const { cradle: narrow } = cuttingPlan(thick, { lay: "propped" });
+  const { cradle: narrow } = sawPlan(thick, { lay: "propped" });
   expect(narrow!.steady).toBe(false);
   expect(narrow!.widenBy).toBeGreaterThan(0);
 });

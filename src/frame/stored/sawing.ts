@@ -16,8 +16,8 @@ import {
 } from "../../core/stored.js";
 import type { Lay, LayName } from "../../miter/index.js";
 import { contact, cradle, cutSize, lyingSection, obstacles, placement, saw } from "../../saw/stored-cut.js";
-import type { CuttingPlan } from "../cutting-plan-types.js";
-import type { LayOption } from "../lay-option.js";
+import type { SawPlan } from "../saw-plan-types.js";
+import type { LayResult } from "../lay-result.js";
 import type { RoughPiece } from "../rough-length.js";
 import type { MarkSetting, ScaleMarks } from "../scale-marks.js";
 import type { TestCuts, TestPair, TestProof, TestRing } from "../test-cuts.js";
@@ -65,7 +65,7 @@ export const lay: Reader<Lay> = (value, path) =>
     ? checkNumber(value, path ?? "", -360, 360, "degrees from -360 to 360")
     : word(value, path, LAYS);
 
-const OPTION: Fields<LayOption> = {
+const OPTION: Fields<LayResult> = {
   lay,
   rotation: finite,
   miter: finite,
@@ -82,7 +82,7 @@ const OPTION: Fields<LayOption> = {
     list(value, path, (v, p) => word(v, p, { steady: true, "open-side": true, "showing-side-up": true })),
   obstacles,
 };
-const option: Reader<LayOption> = (value, path) => record(value, path, OPTION);
+const option: Reader<LayResult> = (value, path) => record(value, path, OPTION);
 
 const SETTING: Fields<MarkSetting> = {
   miter: finite,
@@ -127,7 +127,7 @@ const ROUGH: Fields<RoughPiece> = {
   pitch: finite,
   kerfAlong: finite,
 };
-const CUTTING: Fields<CuttingPlan> = {
+const CUTTING: Fields<SawPlan> = {
   saw,
   lays: (value, path) => list(value, path, option, 1),
   lay: (value, path) => orNull(value, path, option),
@@ -142,15 +142,15 @@ const CUTTING: Fields<CuttingPlan> = {
 };
 
 /** How a frame's sticks are cut; the parts that come with a chosen lay are there when it is. */
-export const cuttingPlan: Reader<CuttingPlan> = (value, path) => {
-  const cutting = record(value, path, CUTTING);
+export const sawPlan: Reader<SawPlan> = (value, path) => {
+  const sawing = record(value, path, CUTTING);
   const at = path ?? "";
-  const given = cutting.lay !== null;
-  if ((cutting.marks !== null) !== given) {
+  const given = sawing.lay !== null;
+  if ((sawing.marks !== null) !== given) {
     const what = given ? "given, since a lay is chosen" : "null, since no lay is chosen";
-    refuse("conflict", `${at}.marks`, cutting.marks, what);
+    refuse("conflict", `${at}.marks`, sawing.marks, what);
   }
-  const { operations } = cutting;
+  const { operations } = sawing;
   if (operations.length > 0 !== given) {
     const what = given ? "an array of operations, since a lay is chosen" : "empty, since no lay is chosen";
     refuse("conflict", `${at}.operations`, operations, what);
@@ -158,5 +158,5 @@ export const cuttingPlan: Reader<CuttingPlan> = (value, path) => {
   operations.forEach(({ step }, index) => {
     if (step !== index + 1) refuse("range", `${at}.operations[${index}].step`, step, `${index + 1}`);
   });
-  return cutting;
+  return sawing;
 };

@@ -3,21 +3,21 @@ import type { LengthUnit } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
 import type { Cradle, Saw, ShowingSide, StopContact } from "../saw/index.js";
 import type { RoughMethod } from "./brief.js";
-import type { LayOption } from "./lay-option.js";
+import type { LayResult } from "./lay-result.js";
 import type { Operation } from "./operation.js";
 import type { RoughPiece } from "./rough-length.js";
 import type { ScaleMarks } from "./scale-marks.js";
 import type { TestCuts } from "./test-cuts.js";
 
-/** Options of `cuttingPlan`. */
-export interface CuttingPlanOptions {
+/** Options of `sawPlan`. */
+export interface SawPlanOptions {
   /** The saw; default `tableSaw()`. */
   readonly saw?: Saw | undefined;
   /** Width of the saw cut; default 3.2 mm or 1/8 in, a full carbide kerf (common practice, no printed source). */
   readonly kerf?: number | undefined;
   /** How pieces are parted from the stick; default `{ method: "none" }`. */
   readonly rough?: RoughMethod | undefined;
-  /** The lay to use; a rotation that is that of a named lay stands for it. Default: of those that work the one that gives up least, see `cuttingPlan`. */
+  /** The lay to use; a rotation that is that of a named lay stands for it. Default: of those that work the one that gives up least, see `sawPlan`. */
   readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for hazards and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
@@ -28,13 +28,13 @@ export interface CuttingPlanOptions {
 }
 
 /** How a frame's sticks are cut on one saw. */
-export interface CuttingPlan {
+export interface SawPlan {
   /** The saw that the plan is for. */
   readonly saw: Saw;
   /** Every lay: what the scales must show, and whether it can be done or why not. */
-  readonly lays: readonly LayOption[];
+  readonly lays: readonly LayResult[];
   /** The lay that the operations use; `null` when no lay works. */
-  readonly lay: LayOption | null;
+  readonly lay: LayResult | null;
   /** The marks of the scales that cost least at the last joint in that lay; `null` when no lay works. */
   readonly marks: ScaleMarks | null;
   /** How the setting is proved on scrap before the molding is cut; `null` when no lay works, or the accepted gap is as wide as the joint. */
