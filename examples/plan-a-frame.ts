@@ -30,7 +30,7 @@ const plan = planFrame({
   ],
 });
 
-const job = plan.job!;
+const job = plan.stockJobs[0]!;
 const fit = fitStock(job);
 const verdict = checkFit(job, fit);
 if (!verdict.ok) throw new Error(`The fit does not hold: ${JSON.stringify(verdict.faults)}`);

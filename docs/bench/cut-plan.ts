@@ -92,7 +92,7 @@ const startSoon = afterPause(() => {
  */
 export function followPlan(plan: FramePlan | null, writers: Writers): void {
   writeWith = writers;
-  const job = plan?.job;
+  const job = plan?.stockJobs[0];
   const text = job === undefined ? "" : JSON.stringify(job);
   if (now.kind === "none" ? text !== "" : now.text !== text) {
     if (now.kind === "pending") now.fitting?.drop();

@@ -32,7 +32,7 @@ export function planJob(state: JobState): PlannedJob {
     const { kerf, rough, sticks } = plan.brief;
     if (sticks === undefined) return { plan, frames, issues, needed };
     const job = stockJob(plan.geometry, { kerf, rough, sticks, frames, ...(keep > 0 ? { keep } : {}) });
-    return { plan: { ...plan, job }, frames, issues, needed };
+    return { plan: { ...plan, stockJobs: [job] }, frames, issues, needed };
   } catch (error) {
     if (!isInputError(error)) throw error;
     const issue = { field: issueField(error.path, state.values.holds), words: issueWords(error) };

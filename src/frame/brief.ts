@@ -139,7 +139,7 @@ export interface BriefBase<M extends string> {
   readonly shows?: ShowingSide | undefined;
   /** How the stick lies on the saw; default the lay that gives up least, see `sawPlan`. */
   readonly lay?: Lay | undefined;
-  /** Sticks on offer. With them the plan has a `job` for `fitStock`. */
+  /** Sticks on offer. With them the plan has jobs for `fitStock`, see `FramePlan.stockJobs`. */
   readonly sticks?: readonly StockStick[] | undefined;
   /** The V at the last joint that is accepted when one end of it touches; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly gap?: number | undefined;

@@ -29,8 +29,8 @@ export interface FramePlan<M extends string = string> {
   readonly geometry: FrameGeometry<M>;
   /** How the sticks are cut. */
   readonly sawing: SawPlan;
-  /** The stock-fitting job to hand to `fitStock`; only where the brief offers sticks, one of them long enough for a piece. */
-  readonly job?: StockJob;
+  /** The jobs to hand to `fitStock`, one for each molding; empty unless the brief offers sticks and one of them is long enough for a piece. */
+  readonly stockJobs: readonly StockJob[];
   /** What goes into the frame. */
   readonly contents: FrameContents;
   /** How the panel that goes in is cut from a squared blank; absent when the clearance leaves no panel. */
@@ -52,7 +52,7 @@ export interface FramePlan<M extends string = string> {
 /**
  * Plans a whole frame from a brief: its geometry, how its sticks are cut, what goes in, what to check and to beware of.
  *
- * It never fits stock itself: hand `job` to `fitStock`, here, async or in a worker.
+ * It never fits stock itself: hand each of its `stockJobs` to `fitStock`, here, async or in a worker.
  *
  * @param brief - sides, slope, opening, molding, saw and sticks; see {@link FrameBrief}
  * @returns the plan, in the brief's length unit and degrees
@@ -107,7 +107,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
     brief: filled,
     geometry,
     sawing,
-    ...(sticks === undefined || tooShort ? {} : { job: stockJobOf(geometry, { kerf, rough, sticks }) }),
+    stockJobs: sticks === undefined || tooShort ? [] : [stockJobOf(geometry, { kerf, rough, sticks })],
     contents,
     ...(panel === undefined ? {} : { panel }),
     movement,

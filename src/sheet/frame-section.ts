@@ -35,12 +35,12 @@ function sumFact(name: string, sum: PartialSum | null, write: (value: number) =>
  * @returns a list of its main measures
  */
 export function factsOf(plan: FramePlan, words: Words): Markup {
-  const { geometry, materials, job } = plan;
+  const { geometry, materials } = plan;
   const { length, angle } = words;
   const { sides, slope, pose, opening, overall, levelWidth, pieces } = geometry;
   const height = overall.height === null ? [] : fact("height on the bench", length(overall.height));
   // A job may ask for the pieces of several frames; all else is told of one.
-  const frames = (job?.pieces[0]?.count ?? pieces[0]!.count) / pieces[0]!.count;
+  const frames = (plan.stockJobs[0]?.pieces[0]?.count ?? pieces[0]!.count) / pieces[0]!.count;
   const [inAll, each] = frames > 1 ? [` a frame, ${frames * pieces[0]!.count} in all`, ", a frame"] : ["", ""];
   return element(
     "dl",

@@ -24,7 +24,7 @@ function hazardItem(hazard: Hazard, words: Words): Content {
  * these is not one to cut by.
  *
  * @param plan - the plan
- * @param fit - what `fitStock` made of its job
+ * @param fit - what `fitStock` made of its stock job
  * @param words - the formatters
  * @returns a paragraph for each, or nothing
  */

@@ -11,7 +11,7 @@ export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
   readonly mass?: ((kilograms: number) => string) | undefined;
   /** Writes a force in newtons; default three figures in newtons. */
   readonly force?: ((newtons: number) => string) | undefined;
-  /** How the sticks are cut up: what `fitStock` made of the plan's `job`. Default: the sheet only says how much molding is needed. */
+  /** How the sticks are cut up: what `fitStock` made of the plan's stock job. Default: the sheet only says how much molding is needed. */
   readonly fit?: StockFit | undefined;
   /** Heading of the sheet; default its number of sides and slope. */
   readonly title?: string | undefined;

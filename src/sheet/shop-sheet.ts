@@ -35,7 +35,7 @@ function defaultTitle({ geometry }: FramePlan, { angle }: Words): string {
  * @param plan - from `planFrame`; also one that was read back from JSON
  * @param options - how to write lengths and angles, and if wanted the stock fit, a title and a note
  * @returns an HTML document
- * @throws {InputError} when the plan is not one, an option is not sound, or a fit is given that is not one for the plan's job
+ * @throws {InputError} when the plan is not one, an option is not sound, or a fit is given that is not one for the plan's stock job
  * @example
  * ```ts
  * import { planFrame } from "miterwright/frame";
@@ -66,12 +66,12 @@ export function shopSheet(plan: FramePlan, options: SheetOptions): string {
   };
   const whole = readStored(checkObject(plan, "plan"), "", framePlan);
   const fit = readStored(options.fit, "fit", (value, path) => maybe(value, path, stockFit));
-  if (fit !== undefined && whole.job === undefined) {
+  if (fit !== undefined && whole.stockJobs.length === 0) {
     reject(
       "conflict",
       "fit",
       fit,
-      "Expected `fit` only with a plan that has a job, which it has when its brief offers sticks",
+      "Expected `fit` only with a plan that has a stock job, which it has when its brief offers sticks",
     );
   }
   const title = optionalText(options.title, "title") ?? defaultTitle(whole, words);

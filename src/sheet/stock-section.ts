@@ -93,12 +93,12 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
  * What to buy and how to cut it up.
  *
  * @param plan - the plan
- * @param fit - what `fitStock` made of its job
+ * @param fit - what `fitStock` made of its stock job
  * @param words - the formatters
  * @returns the section, empty without a fit
  */
 export function stockSection(plan: FramePlan, fit: StockFit | undefined, words: Words): Markup {
-  const { job } = plan;
+  const [job] = plan.stockJobs;
   if (fit === undefined || job === undefined) return { html: "" };
   const bought = fit.sticks.map(({ stick, count }) => `${count} × ${isolate(stick)}`);
   const drawn = fit.layouts.slice(0, MOST_DRAWN);

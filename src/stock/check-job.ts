@@ -70,12 +70,12 @@ function checkPiece(piece: Fields, path: string): CheckedPiece {
   return { parts, share: undefined, run: true };
 }
 
-function checkTrim(value: unknown): Trims {
+function checkTrim(value: unknown, path: string): Trims {
   const both = typeof value !== "object" || value === null;
-  const { start, end } = both ? { start: value, end: value } : checkFields(value, "job.trim", ["start", "end"]);
+  const { start, end } = both ? { start: value, end: value } : checkFields(value, path, ["start", "end"]);
   return {
-    start: checkLengthOrZero(start, both ? "job.trim" : "job.trim.start"),
-    end: checkLengthOrZero(end, both ? "job.trim" : "job.trim.end"),
+    start: checkLengthOrZero(start, both ? path : `${path}.start`),
+    end: checkLengthOrZero(end, both ? path : `${path}.end`),
   };
 }
 
@@ -83,24 +83,26 @@ function checkTrim(value: unknown): Trims {
  * Checks a job and fills in its defaults.
  *
  * @param value - the job as it came
+ * @param at - where it stands, for errors
  * @returns the job
  * @throws {InputError} when a field is missing, unknown or out of bounds
  */
-export function checkJob(value: StockJob): CheckedJob {
-  return finish(readJob(value));
+export function checkJob(value: StockJob, at: string = "job"): CheckedJob {
+  return finish(readJob(value, at));
 }
 
 /**
  * {@link checkJob} in steps.
  *
  * @param value - the job as it came
+ * @param at - where it stands, for errors
  * @returns the job
  * @yields {undefined} nothing, between some pieces
  */
-export function* readJob(value: StockJob): Steps<CheckedJob> {
-  const job = checkFields(value, "job", ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
+export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob> {
+  const job = checkFields(value, at, ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
   const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;
-  const given = checkArray(job["pieces"], "job.pieces", "an array of pieces");
+  const given = checkArray(job["pieces"], `${at}.pieces`, "an array of pieces");
   const counts = new Float64Array(given.length);
   const ids: string[] = [];
   const seen = new Map<string, number>();
@@ -109,9 +111,9 @@ export function* readJob(value: StockJob): Steps<CheckedJob> {
   const pieces: CheckedPiece[] = [];
   for (const [k, item] of given.entries()) {
     if (k % RECORDS_BETWEEN_PAUSES === RECORDS_BETWEEN_PAUSES - 1) yield;
-    const path = `job.pieces[${k}]`;
+    const path = `${at}.pieces[${k}]`;
     const fields = checkFields(item, path, ["id", "length", "run", "count", "share"]);
-    ids.push(checkName(fields["id"], "job.pieces", k, seen));
+    ids.push(checkName(fields["id"], `${at}.pieces`, k, seen));
     const { count = 1 } = fields;
     counts[k] = checkInteger(count, `${path}.count`, 0, MOST);
     const piece = checkPiece(fields, path);
@@ -127,20 +129,20 @@ export function* readJob(value: StockJob): Steps<CheckedJob> {
     alike.set(name, same);
     pieces.push(same);
   }
-  const sticks = checkSticks(job["sticks"], "job.sticks");
+  const sticks = checkSticks(job["sticks"], `${at}.sticks`);
   const total = sumOf(counts);
-  if (total > MOST) refuse("range", "job.pieces", total, `at most ${MOST} pieces in all`);
-  const worth = checkNumber(credit, "job.credit", 0, MAX_LENGTH);
+  if (total > MOST) refuse("range", `${at}.pieces`, total, `at most ${MOST} pieces in all`);
+  const worth = checkNumber(credit, `${at}.credit`, 0, MAX_LENGTH);
   const least = keep === undefined && worth > 0 ? 0 : keep;
   return {
     ids,
     counts,
     pieces,
     sticks,
-    kerf: checkLengthOrZero(kerf, "job.kerf"),
-    trim: checkTrim(trim),
-    keep: least === undefined ? undefined : checkLengthOrZero(least, "job.keep"),
+    kerf: checkLengthOrZero(kerf, `${at}.kerf`),
+    trim: checkTrim(trim, `${at}.trim`),
+    keep: least === undefined ? undefined : checkLengthOrZero(least, `${at}.keep`),
     credit: worth,
-    resolution: resolution === undefined ? undefined : checkLength(resolution, "job.resolution"),
+    resolution: resolution === undefined ? undefined : checkLength(resolution, `${at}.resolution`),
   };
 }

@@ -142,8 +142,8 @@ describe("the cards", () => {
     const name = "<img src=x onerror=alert(1)>";
     const state = jobOf(TRAY, { layers: [{ name, thickness: "2" }], sticks: [{ length: "2400", name }] });
     const { plan } = planJob(state);
-    const fit = fitStock(plan!.job!);
-    const stock = stockMarkup(plan!.job!, fit, writersOf(state.values), 400).html;
+    const fit = fitStock(plan!.stockJobs[0]!);
+    const stock = stockMarkup(plan!.stockJobs[0]!, fit, writersOf(state.values), 400).html;
     for (const markup of [...Object.values(cardsOf(state)), stock]) expect(markup ?? "").not.toContain("<img");
     expect(stock).toContain("&lt;img src=x onerror=alert(1)&gt;");
   });
@@ -151,7 +151,7 @@ describe("the cards", () => {
   test("say what the sticks cost in all, as far as costs were typed", () => {
     const said = (sticks: readonly Row[]): string => {
       const state = jobOf(TRAY, { sticks });
-      const { job } = planJob(state).plan!;
+      const [job] = planJob(state).plan!.stockJobs;
       return textOf(stockMarkup(job!, fitStock(job!), writersOf(state.values), 400).html);
     };
     expect(said([{ length: "700", name: "ash", cost: "4.2" }])).toMatch(
@@ -168,7 +168,7 @@ describe("the cards", () => {
 
   test("say how good a cut plan is", () => {
     const state = jobOf(TRAY, { sticks: [{ length: "700", count: "2" }] });
-    const { job } = planJob(state).plan!;
+    const [job] = planJob(state).plan!.stockJobs;
     const fit = fitStock(job!);
     const said = (change: object): string =>
       textOf(stockMarkup(job!, { ...fit, ...change }, writersOf(state.values), 400).html);

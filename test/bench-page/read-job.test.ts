@@ -199,9 +199,9 @@ describe("a filled form becomes the brief that it says", () => {
     const state = exampleJob();
     const { plan } = planJob(state);
     expect(plan?.geometry).toEqual(planFrame(readJob(state).brief!).geometry);
-    expect(plan?.job?.pieces[0]?.count).toBe(9);
+    expect(plan?.stockJobs[0]?.pieces[0]?.count).toBe(9);
     const three = { ...state, values: { ...state.values, frames: "3", keep: "200" } };
-    expect(planJob(three).plan?.job).toMatchObject({ pieces: [{ count: 27 }], keep: 200 });
+    expect(planJob(three).plan?.stockJobs[0]).toMatchObject({ pieces: [{ count: 27 }], keep: 200 });
   });
 });
 

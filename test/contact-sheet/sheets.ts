@@ -14,7 +14,7 @@ export interface SheetCase {
 }
 
 function sheetCase(name: string, pages: SheetCase["pages"], plan: FramePlan): SheetCase {
-  const fit = plan.job === undefined ? {} : { fit: fitStock(plan.job, { stepLimit: 1e5 }) };
+  const fit = plan.stockJobs[0] === undefined ? {} : { fit: fitStock(plan.stockJobs[0], { stepLimit: 1e5 }) };
   const title = `Saltmarsh Observatory: ${name}`;
   const note = "For the tide-pool model on the long table.";
   return { name, html: shopSheet(plan, { ...WORDS, ...fit, title, note }), pages };

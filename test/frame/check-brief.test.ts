@@ -355,7 +355,7 @@ describe("checkBrief", () => {
       hanging: { by: "wire", wireAngle: open, screwDepth: open, extraMass: open },
     };
     expect(checkBrief(brief)).toEqual([]);
-    const job: StockJob = { ...planFrame(brief).job!, keep: open, credit: open, resolution: open };
+    const job: StockJob = { ...planFrame(brief).stockJobs[0]!, keep: open, credit: open, resolution: open };
     expect(fitStock(job, { timeLimit: open, stepLimit: 1e6, onProgress: undefined }).status).toBe("optimal");
     expect(
       checkBrief({ sides: 6, opening: { side: 300 }, measured: { levelWidth: 40, lap: open, depth: open } }),

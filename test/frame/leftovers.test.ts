@@ -20,14 +20,14 @@ const words = { length: (value: number) => `<${value}>`, angle: (degrees: number
 
 test("what four pieces of 23 leave of a stick of 96 is said alike everywhere, a kerf of 1/8 for each of the five cuts", () => {
   const plan = planFrame(brief);
-  const fit = fitStock(plan.job!);
+  const fit = fitStock(plan.stockJobs[0]!);
   expect(plan.sawing.rough.length).toBe(23);
   // One cut squares the stick's end, and one parts each piece.
   expect(plan.materials.stickLength).toBe(4 * 23 + 5 * 0.125);
   const short = plan.hazards.find(({ code, numbers }) => code === "short-piece" && "rest" in numbers);
   expect(short?.numbers).toMatchObject({ rest: 3.375 });
   expect(fit.layouts.map(({ offcut }) => offcut)).toEqual([96 - 92 - 5 * 0.125]);
-  expect(drawStock(plan.job!, fit, words).description).toContain("offcut <3.375>");
+  expect(drawStock(plan.stockJobs[0]!, fit, words).description).toContain("offcut <3.375>");
   const sheet = shopSheet(plan, { ...words, fit });
   expect(sheet).toContain("use up &lt;92.625&gt; of molding");
   expect(sheet.match(/&lt;3\.\d+&gt;/g)).toEqual(expect.arrayContaining(["&lt;3.375&gt;"]));

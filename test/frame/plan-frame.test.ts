@@ -58,16 +58,18 @@ describe("contents", () => {
 describe("the stock job", () => {
   test("takes what a mitered cut takes of the stick", () => {
     const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
-    expect(plan.job!.kerf).toBeCloseTo(3 / Math.cos(Math.PI / 6), 12);
-    expect(plan.job!.pieces).toEqual([{ id: "side", length: plan.geometry.pieces[0]!.longest.length, count: 6 }]);
-    expect(plan.job!.trim).toBe(plan.job!.kerf);
+    expect(plan.stockJobs[0]!.kerf).toBeCloseTo(3 / Math.cos(Math.PI / 6), 12);
+    expect(plan.stockJobs[0]!.pieces).toEqual([
+      { id: "side", length: plan.geometry.pieces[0]!.longest.length, count: 6 },
+    ]);
+    expect(plan.stockJobs[0]!.trim).toBe(plan.stockJobs[0]!.kerf);
   });
 
   test("is one that fitStock and checkFit take", () => {
     const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
-    const fit = fitStock(plan.job!);
+    const fit = fitStock(plan.stockJobs[0]!);
     expect(fit.status).toBe("optimal");
-    expect(checkFit(plan.job!, fit)).toEqual({ ok: true });
+    expect(checkFit(plan.stockJobs[0]!, fit)).toEqual({ ok: true });
   });
 
   test("shares slanted cuts only where half a roll leaves the section unchanged and both faces are good", () => {

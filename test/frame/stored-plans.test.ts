@@ -48,7 +48,7 @@ interface Stored {
 
 function stored(brief: FrameBrief): Stored {
   const plan = planFrame(brief);
-  return throughJson(plan.job === undefined ? { plan } : { plan, fit: fitStock(plan.job) });
+  return throughJson(plan.stockJobs[0] === undefined ? { plan } : { plan, fit: fitStock(plan.stockJobs[0]) });
 }
 
 const pane = { name: "pane", thickness: 2, material: "glass" } as const;
@@ -117,11 +117,11 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   drawCradle: (plan) => drawCradle(plan, words),
   drawPanel: (plan) => drawPanel(plan.panel!, words),
   drawPanelCut: (plan, _, { panel }) => panel!.cuts.map(({ step }) => drawPanelCut(plan.panel!, { ...words, step })),
-  drawStock: (plan, fit) => drawStock(plan.job!, fit!, words),
+  drawStock: (plan, fit) => drawStock(at(plan, "stockJobs", 0), fit!, words),
   tabulateChecks: (plan) => tabulateChecks(plan, words),
   tabulateLays: (plan) => tabulateLays(plan, words),
   tabulateLengths: (plan) => tabulateLengths(plan, words),
-  describeOperation: (plan, _, { sawing: sawing }) =>
+  describeOperation: (plan, _, { sawing }) =>
     sawing.operations.map((__, index) => describeOperation(at(plan, "sawing", "operations", index), words)),
   describeTestCuts: (plan) => describeTestCuts(at(plan, "sawing", "testCuts"), words),
   describeMovement: (plan) => describeMovement(plan, words),
@@ -146,7 +146,7 @@ const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
   drawCradle: ["geometry", "sawing"],
   drawPanel: ["panel"],
   drawPanelCut: ["panel"],
-  drawStock: ["job", "fit"],
+  drawStock: ["stockJobs", "fit"],
   tabulateChecks: ["checks"],
   tabulateLays: ["geometry", "sawing"],
   tabulateLengths: ["geometry"],
@@ -224,7 +224,10 @@ function faultOf(name: string, place: readonly Key[], run: () => unknown): strin
   } catch (error) {
     if (!isInputError(error)) return `threw ${String(error).slice(0, 120)}`;
     const own = OWN_NAMES[name];
-    const path = own === undefined ? error.path.replace(/^plans\[0\]\.plan\.|^plan\./, "") : error.path;
+    const path =
+      own === undefined
+        ? error.path.replace(/^plans\[0\]\.plan\.|^plan\./, "").replace(/^job\b/, "stockJobs")
+        : error.path;
     const [first] = path.split(/[.[]/);
     if (first === (own ?? place[0])) return null;
     // Where two parts disagree, either may be the damaged one.

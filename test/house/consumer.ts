@@ -46,7 +46,7 @@ const plan: FramePlan = planFrame({
 const wood: Wood = "white oak";
 const cut = { miter: 22.4, bevel: 0 };
 const cutStick: MeasuredPiece = { length: 200, start: cut, end: cut };
-const job: StockJob = plan.job!;
+const job: StockJob = plan.stockJobs[0]!;
 const fit: StockFit = fitStock(job, { stepLimit: 10_000 });
 
 const lengthsTable: Table = tabulateLengths(plan, {

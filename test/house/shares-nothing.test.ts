@@ -65,7 +65,7 @@ const level = { sides: 5, opening: { side: 200 }, measured: { levelWidth: 40, la
 const plan = planFrame(brief);
 const { geometry } = plan;
 const cut = geometry.pieces[0]!.end;
-const job = plan.job!;
+const job = plan.stockJobs[0]!;
 const END = { miter: 29.9, bevel: 0 };
 const STICKS = Array.from({ length: 6 }, () => ({ length: 200, start: END, end: END }));
 

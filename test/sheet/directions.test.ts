@@ -22,14 +22,14 @@ function named(name: string): { plan: FramePlan; fit: StockFit } {
     species: "black walnut",
     contents: [{ name, thickness: 4, material: { species: "white ash" }, price: { amount: 3, per: "piece" } }],
   });
-  return { plan, fit: fitStock(plan.job!) };
+  return { plan, fit: fitStock(plan.stockJobs[0]!) };
 }
 
 /** All that is written about a plan: each text that stands for itself, as it is read. */
 function writtenTexts(name: string): string[] {
   const { plan, fit } = named(name);
   const sheet = shopSheet(plan, { ...words, fit, title: name, note: name });
-  const drawings = [drawSection(plan, words), drawPiece(plan, words), drawStock(plan.job!, fit, words)];
+  const drawings = [drawSection(plan, words), drawPiece(plan, words), drawStock(plan.stockJobs[0]!, fit, words)];
   const table = tabulateLengths(plan, words);
   const own = tabulate(
     { caption: name, columns: [{ label: name }, { label: "long", kind: "length" }], rows: [[name, 2400]] },

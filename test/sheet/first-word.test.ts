@@ -41,7 +41,7 @@ function rackTexts(sticks: StockStick[]): { readonly sheet: string; readonly pag
   }));
   const state = jobOf({ ...FIELDS, sides: "6" }, { sticks: rows });
   const plan = planJob(state).plan!;
-  const fit = fitStock(plan.job!);
+  const fit = fitStock(plan.stockJobs[0]!);
   return {
     fit,
     sheet: readSheet(shopSheet(plan, { ...words, fit, title: "Tide chart" })).text,

@@ -15,7 +15,7 @@ const contents = [
   { name: "tide chart", thickness: 0.5 },
 ];
 const tray = plan({ sides: 9, slope: 20, contents, clearance: 1, sticks: [{ id: "larch", length: 800 }] });
-const fit = fitStock(tray.job!, { stepLimit: 1e5 });
+const fit = fitStock(tray.stockJobs[0]!, { stepLimit: 1e5 });
 const html = shopSheet(tray, {
   ...SHORT,
   fit,
@@ -133,7 +133,10 @@ describe("the sheet says", () => {
 
   test("for how many frames its sticks are cut, where they are more than one", () => {
     const one = plan({ sides: 9, sticks: [{ id: "larch", length: 800 }] });
-    const many = { ...one, job: stockJob(one.geometry, { kerf: one.brief.kerf, sticks: one.job!.sticks, frames: 3 }) };
+    const many = {
+      ...one,
+      stockJobs: [stockJob(one.geometry, { kerf: one.brief.kerf, sticks: one.stockJobs[0]!.sticks, frames: 3 })],
+    };
     const { text } = readSheet(shopSheet(many, SHORT));
     expect(text).toContain("pieces 9 a frame, 27 in all, longest line");
     expect(text).toMatch(/molding needed, a frame \d/);
@@ -227,20 +230,21 @@ describe("the sheet says", () => {
     expect(
       rows.every(
         (row) =>
-          row[1] === SHORT.length(800) && row[2]!.endsWith(`× side ${SHORT.length(tray.job!.pieces[0]!.length!)}`),
+          row[1] === SHORT.length(800) &&
+          row[2]!.endsWith(`× side ${SHORT.length(tray.stockJobs[0]!.pieces[0]!.length!)}`),
       ),
     ).toBe(true);
   });
 
   test("how often sticks are cut alike", () => {
     const short = plan({ sides: 9, slope: 20, sticks: [{ id: "larch", length: 420 }] });
-    const alike = fitStock(short.job!, { stepLimit: 1e5 });
+    const alike = fitStock(short.stockJobs[0]!, { stepLimit: 1e5 });
     expect(alike.layouts.map(({ times }) => times)).toEqual([3]);
     const rows = readSheet(shopSheet(short, { ...SHORT, fit: alike })).tables["Cut list"]!;
     expect(rows[1]!.slice(0, 3)).toEqual([
       "3 × larch",
       SHORT.length(420),
-      `3 × side ${SHORT.length(short.job!.pieces[0]!.length!)}`,
+      `3 × side ${SHORT.length(short.stockJobs[0]!.pieces[0]!.length!)}`,
     ]);
   });
 
@@ -469,7 +473,7 @@ describe("text of the caller", () => {
       angle: (degrees) => `${worst}${degrees}`,
       title: worst,
       note: `${worst}\n${worst}`,
-      fit: fitStock(frame.job!, { stepLimit: 1e5 }),
+      fit: fitStock(frame.stockJobs[0]!, { stepLimit: 1e5 }),
     };
     const read = readSheet(shopSheet(frame, options));
     expect(read.elements.map(({ name }) => name)).not.toContain("script");
@@ -540,7 +544,7 @@ describe("refused are", () => {
   });
 
   test("a fit without a job, or for another one", () => {
-    const message = "Expected `fit` only with a plan that has a job, which it has when its brief offers sticks";
+    const message = "Expected `fit` only with a plan that has a stock job, which it has when its brief offers sticks";
     expect(refusal(() => shopSheet(plan(), { ...SHORT, fit }))).toEqual(["conflict", "fit", message]);
     const other = plan({ sides: 9, sticks: [{ id: "oak", length: 2000 }] });
     expect(refusal(() => shopSheet(other, { ...SHORT, fit }))).toEqual([

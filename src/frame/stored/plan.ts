@@ -12,8 +12,8 @@ import { frameGeometry } from "./geometry.js";
 import { frameHanging } from "./hanging.js";
 import { frameMaterials, frameMovement } from "./materials.js";
 
-const job: Reader<StockJob> = (value) => {
-  checkJob(value as StockJob);
+const stockJob: Reader<StockJob> = (value, path) => {
+  checkJob(value as StockJob, path);
   return value as StockJob;
 };
 
@@ -22,7 +22,7 @@ export const PLAN: Fields<FramePlan> = {
   brief: filledBrief,
   geometry: frameGeometry,
   sawing: sawPlan,
-  job: (value, path) => maybe(value, path, job),
+  stockJobs: (value, path) => list(value, path, stockJob),
   contents: frameContents,
   panel: (value, path) => maybe(value, path, panelPlan),
   movement: (value, path) => orNull(value, path, frameMovement),
