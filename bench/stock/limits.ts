@@ -65,7 +65,7 @@ for (const { name, make } of JOBS) {
   table[name] = {
     status: fit.status,
     stopped: fit.stopped ?? "-",
-    "gap %": (100 * fit.gap).toFixed(3),
+    "gap %": (100 * fit.relativeGap).toFixed(3),
     "reading ms": Math.round(first - start),
     "writing ms": Math.round(end - last),
     "all ms": Math.round(end - start),

@@ -65,7 +65,7 @@ for (const { name, instances, limit } of classes) {
     if (!check.ok) throw new Error(`${each}: ${check.faults[0]!.message}`);
     if (optimum !== undefined && fit.bound > optimum)
       throw new Error(`${each}: a bound of ${fit.bound} above ${optimum}`);
-    gaps.push(fit.gap);
+    gaps.push(fit.relativeGap);
     if (fit.status === "optimal") proven++;
     if (optimum !== undefined) known++;
     if (fit.cost === optimum) hit++;

@@ -8,7 +8,7 @@ import { readJob } from "./read-job.js";
 
 /** A form and the plan that follows from it. */
 export interface PlannedJob {
-  /** The plan; `null` while a field is wrong or needed. Its `job` is for all frames that are made. */
+  /** The plan; `null` while a field is wrong or needed. Its stock job is for all frames that are made. */
   readonly plan: FramePlan | null;
   /** How many such frames are made. */
   readonly frames: number;

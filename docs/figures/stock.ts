@@ -63,8 +63,8 @@ export const stockFigure: Figure = defineFigure({
         ["cost: their length", reader.length(fit.cost)],
         ["bound", reader.length(fit.bound)],
         ["least cost", LEAST_COST[fit.status]],
-        [`offcuts of ${reader.length(KEEP)} or more`, reader.length(fit.kept)],
-        ["lost", reader.length(fit.waste)],
+        [`offcuts of ${reader.length(KEEP)} or more`, reader.length(fit.keptLength)],
+        ["lost", reader.length(fit.wasteLength)],
       ],
     };
   },

@@ -4,7 +4,7 @@ import type { CheckedRing, MeasuredPiece } from "./measured-piece.js";
 import { compose, cutNormal, jointRotation, rotate, UNTURNED, type Rotation } from "./rotation.js";
 
 /** One piece of a chain, where it came to stand. */
-export interface PlacedPiece {
+export interface ChainPiece {
   /** The piece itself. */
   readonly piece: MeasuredPiece;
   /** Its axes in space. */
@@ -22,7 +22,7 @@ export interface PlacedPiece {
 /** Pieces joined one after the other, each joint pressed tight. */
 export interface Chain {
   /** The pieces in order. The first one's axes are those of space. */
-  readonly pieces: readonly PlacedPiece[];
+  readonly pieces: readonly ChainPiece[];
   /** Length that counts as 1 in the chain's coordinates. */
   readonly unit: number;
   /** The chain's upward direction. */
@@ -125,7 +125,7 @@ export function joinChain(ring: Pick<CheckedRing, "pieces" | "width" | "slope">)
  * @param outward - the level distance, in the chain's unit
  * @returns the point in space
  */
-export function endPoint(placed: PlacedPiece, end: 1 | -1, outward: number): Vector {
+export function endPoint(placed: ChainPiece, end: 1 | -1, outward: number): Vector {
   const { levelAt, piece } = placed;
   const { miter, bevel } = end === 1 ? piece.end : piece.start;
   const [cosine, sine] = [cosDeg(levelAt), sinDeg(levelAt)];
@@ -141,7 +141,7 @@ export function endPoint(placed: PlacedPiece, end: 1 | -1, outward: number): Vec
  * @param end - 1 where it ends, -1 where it starts
  * @returns the unit normal
  */
-export function endNormal(placed: PlacedPiece, end: 1 | -1): Vector {
+export function endNormal(placed: ChainPiece, end: 1 | -1): Vector {
   const { rotation, piece } = placed;
   return rotate(rotation, cutNormal(end === 1 ? piece.end : piece.start, end));
 }

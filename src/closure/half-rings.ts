@@ -1,6 +1,6 @@
 import { refuse } from "../core/check.js";
 import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
-import { endPoint, joinChain, minus, squareTo, type Chain, type PlacedPiece } from "./chain.js";
+import { endPoint, joinChain, minus, squareTo, type Chain, type ChainPiece } from "./chain.js";
 import { checkRing, type CheckedRing, type MeasuredRing } from "./measured-piece.js";
 import { rotate } from "./rotation.js";
 
@@ -78,7 +78,7 @@ function endsOnBench({ pieces, up, unit }: Chain, ring: CheckedRing): BenchEnds 
   // The ring runs counter-clockwise, so the wood lies to the right of the way from its start to its end.
   const into = cross(along, up);
   const onBench = (vector: Vector): BenchPoint => [dot(vector, along), dot(vector, into)];
-  const runOf = ({ rotation }: PlacedPiece): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
+  const runOf = ({ rotation }: ChainPiece): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
   return { points: ends.map(onBench), runs: [runOf(pieces[0]!), runOf(pieces.at(-1)!)] };
 }
 

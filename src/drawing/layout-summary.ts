@@ -79,8 +79,8 @@ function summarize(value: unknown, path: string, pieces: Pieces, lengths: Readon
   const stick = checkText(layout["stick"], `${path}.stick`);
   const length = lengths.get(stick);
   if (length === undefined) return refuse("unknown", `${path}.stick`, stick, "the id of a stick of the job");
-  const rows = checkArray(layout["cuts"], `${path}.cuts`, "an array of cuts").map((cut, index) =>
-    checkRow(cut, `${path}.cuts[${index}]`, pieces, length),
+  const rows = checkArray(layout["pieces"], `${path}.pieces`, "an array of placed pieces").map((row, index) =>
+    checkRow(row, `${path}.pieces[${index}]`, pieces, length),
   );
   const kinds = new Map<string, { piece: string; length: number; count: number }>();
   for (const { piece, length: size, count } of rows) {

@@ -20,10 +20,10 @@ const MOST_DRAWN: number = 30;
  * @returns a sentence
  */
 export function statusText(fit: StockFit): string {
-  const { status, gap, shortage, unplaced } = fit;
+  const { status, relativeGap, shortage, unplaced } = fit;
   if (status === "optimal") return "No cheaper way to cut the sticks up exists.";
   if (status === "feasible")
-    return `A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))}% at the most.`;
+    return `A cheaper way may exist; it would save ${Number((100 * relativeGap).toPrecision(2))}% at the most.`;
   const missing = unplaced.map(({ piece, count }) => `${count} × ${isolate(piece)}`).join(", ");
   return `${shortage === "proven" ? "The sticks can't give all pieces" : "No way was found to get all pieces from the sticks"}: still missing ${missing}.`;
 }

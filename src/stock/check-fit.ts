@@ -157,7 +157,7 @@ function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums
       report("unknown-stick", path, `The job has no stick ${JSON.stringify(id)}`);
       return;
     }
-    const { placed, rests } = checkPlaces(inspection, stick, layout["cuts"], `${path}.cuts`);
+    const { placed, rests } = checkPlaces(inspection, stick, layout["pieces"], `${path}.pieces`);
     sums.kept += times * checkOffcuts(inspection, stick, rests, layout, path);
     sums.price += times * stick.price;
     sums.used += times * stick.length;
@@ -209,11 +209,11 @@ function checkSums(inspection: Inspection, fit: StockFit, sums: Sums, made: bigi
   const { job } = inspection;
   const credited = exactProduct(job.credit, sums.kept);
   compare(inspection, "total", "fit.cost", fit.cost, sums.price - credited, noiseOf(sums.price + credited));
-  compare(inspection, "total", "fit.used", fit.used, sums.used, noiseOf(sums.used));
-  compare(inspection, "total", "fit.made", fit.made, made, noiseOf(largerOf(made, sums.used)));
-  compare(inspection, "total", "fit.kept", fit.kept, sums.kept, noiseOf(sums.used));
+  compare(inspection, "total", "fit.sticksLength", fit.sticksLength, sums.used, noiseOf(sums.used));
+  compare(inspection, "total", "fit.piecesLength", fit.piecesLength, made, noiseOf(largerOf(made, sums.used)));
+  compare(inspection, "total", "fit.keptLength", fit.keptLength, sums.kept, noiseOf(sums.used));
   const waste = largerOf(0n, sums.used - made - sums.kept);
-  compare(inspection, "total", "fit.waste", fit.waste, waste, noiseOf(largerOf(made, sums.used)));
+  compare(inspection, "total", "fit.wasteLength", fit.wasteLength, waste, noiseOf(largerOf(made, sums.used)));
 }
 
 /** Whether a piece can be cut whole from a stick that nobody runs out of. */
@@ -230,12 +230,12 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
   const { cost, shortage } = fit;
   const status = checkWord(fit.status, "fit.status", ["optimal", "feasible", "short"]);
   if (fit.stopped !== undefined) checkWord(fit.stopped, "fit.stopped", ["time", "steps", "asked"]);
-  if (shortage !== undefined) checkWord(shortage, "fit.shortage", ["proven", "not found"]);
+  if (shortage !== undefined) checkWord(shortage, "fit.shortage", ["proven", "not-found"]);
   const bound = readNumber(fit.bound, "fit.bound");
   const short = unplaced.size > 0;
   const gap = short ? 1 : bound === cost ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
-  if (!(Math.abs(readNumber(fit.gap, "fit.gap") - gap) <= 1e-12))
-    report("total", "fit.gap", `Expected ${gap}, got ${fit.gap}`);
+  if (!(Math.abs(readNumber(fit.relativeGap, "fit.relativeGap") - gap) <= 1e-12))
+    report("total", "fit.relativeGap", `Expected ${gap}, got ${fit.relativeGap}`);
   const right = short ? "short" : bound === cost ? "optimal" : "feasible";
   const most = short ? Math.min(0, cost) : cost;
   if (!(bound <= most) || status !== right || short !== (shortage !== undefined)) {
@@ -254,7 +254,7 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
 /**
  * Verifies a plan against its job, from the two alone and in the job's own lengths: sums and differences of them are exact, and no grid is used.
  *
- * Checked are the places of all cuts (lengths, kerfs, shared cuts, trims, defects, runs), the demand, the limits, and every sum the plan gives. Positions may
+ * Checked are the places of all pieces (lengths, kerfs, shared cuts, trims, defects, runs), the demand, the limits, and every sum the plan gives. Positions may
  * be off by 2^-45 of the stick, which is what decimals are off as doubles; where the job's lengths lie on no common grid, an offcut may be short by eight steps
  * of the plan's `resolution`.
  *
@@ -273,7 +273,7 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
  * const fit = fitStock(job);
  * checkFit(job, fit); //=> { ok: true }
  * const [layout] = fit.layouts;
- * const shifted = { ...fit, layouts: [{ ...layout!, cuts: [{ ...layout!.cuts[0]!, start: -3, end: 497 }] }] };
+ * const shifted = { ...fit, layouts: [{ ...layout!, pieces: [{ ...layout!.pieces[0]!, start: -3, end: 497 }] }] };
  * checkFit(job, shifted).ok; //=> false
  * ```
  */

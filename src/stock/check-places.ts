@@ -118,15 +118,15 @@ function checkRow(inspection: Inspection, noise: bigint, { records, start, end }
  *
  * @param inspection - the job, and where to tell what is wrong
  * @param stick - the stick that is cut
- * @param cuts - the layout's records
+ * @param pieces - the layout's records
  * @param path - their name
  * @returns what the layout makes, and what it leaves
  */
-export function checkPlaces(inspection: Inspection, stick: StatedStick, cuts: unknown, path: string): CheckedPlaces {
+export function checkPlaces(inspection: Inspection, stick: StatedStick, pieces: unknown, path: string): CheckedPlaces {
   const { job, report } = inspection;
   const { kerf } = job;
   const { clear, noise } = stick;
-  const given = checkArray(cuts, path);
+  const given = checkArray(pieces, path);
   if (given.length === 0) report("offcut", path, "A stick is used for nothing");
   const rows = rowsOf(
     inspection,

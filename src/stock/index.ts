@@ -8,5 +8,5 @@ export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-
 export { fitStock } from "./fit-stock.js";
 export { fitStockAsync } from "./fit-stock-async.js";
 export type { FitFault } from "./inspection.js";
-export type { PieceCount, StickCount, StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
+export type { PieceCount, StickCount, PlacedPiece, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 export type { ShareKey, StockJob, StockPiece, StockStick, Stretch, Trims } from "./stock-job.js";

@@ -15,7 +15,7 @@ export interface FitFault {
     | "limit"
     | "total"
     | "status";
-  /** Where, e.g. `fit.layouts[2].cuts[0]`. */
+  /** Where, e.g. `fit.layouts[2].pieces[0]`. */
   readonly path: string;
   /** A sentence. */
   readonly message: string;

@@ -5,7 +5,7 @@ import type { Stretch } from "./stock-job.js";
  *
  * Of runs that follow one another each part has one record: they have the same `count`, and their `pitch` is that from run to run.
  */
-export interface StockCut extends Stretch {
+export interface PlacedPiece extends Stretch {
   /** Id of the piece. */
   readonly piece: string;
   /** For a run: which of its parts, from 0. */
@@ -23,7 +23,7 @@ export interface StockLayout {
   /** How many sticks are cut so, from 1. */
   readonly times: number;
   /** The pieces from the stick's start to its end, equal neighbors together. Two that share a slanted cut overlap by what they save beyond the kerf. */
-  readonly cuts: readonly StockCut[];
+  readonly pieces: readonly PlacedPiece[];
   /**
    * Length of the longest offcut, 0 if there is none. It lies between the last saw cut and the defect or the stick's end that follows; of the end's `trim` it
    * loses what is more than one kerf, since the cut in it is not made behind an offcut.
@@ -65,25 +65,25 @@ export interface StockFit {
   /** No plan that makes every piece costs less. When `short`: nothing is claimed, and it is the smaller of 0 and `cost`. */
   readonly bound: number;
   /** (cost - bound) over the larger magnitude of the two, 0 when they are equal; 1 when `short`. */
-  readonly gap: number;
+  readonly relativeGap: number;
   /** Grid on which the plan was computed, in the job's unit. */
   readonly resolution: number;
   /** Pieces for which there was no room; empty unless `short`. */
   readonly unplaced: readonly PieceCount[];
   /** When `short`: whether it is proven that no plan makes every piece. */
-  readonly shortage?: "proven" | "not found";
+  readonly shortage?: "proven" | "not-found";
   /** Why the search ended early: a limit, or `onProgress`. Missing when it ended by itself. */
   readonly stopped?: StopReason;
   /** How many sticks of each kind are used, in the job's order, those that are not used left out. */
   readonly sticks: readonly StickCount[];
   /** Total length of the sticks used. */
-  readonly used: number;
+  readonly sticksLength: number;
   /** Total length of the pieces made. */
-  readonly made: number;
+  readonly piecesLength: number;
   /** Total length of the kept offcuts. */
-  readonly kept: number;
-  /** What is neither piece nor kept offcut: `used` - `made` - `kept`, 0 at least (shared cuts can make more than is used). */
-  readonly waste: number;
+  readonly keptLength: number;
+  /** What is neither piece nor kept offcut: `sticksLength` - `piecesLength` - `keptLength`, 0 at least (where pieces share cuts, they can be longer than their sticks). */
+  readonly wasteLength: number;
 }
 
 /** Why a search ended before its proof. */

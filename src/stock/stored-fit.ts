@@ -1,9 +1,9 @@
 import { count, finite, list, maybe, record, text, word, type Fields, type Reader } from "../core/stored.js";
-import type { PieceCount, StickCount, StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
+import type { PieceCount, StickCount, PlacedPiece, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 import type { Stretch } from "./stock-job.js";
 
 const STRETCH: Fields<Stretch> = { start: finite, end: finite };
-const CUT: Fields<StockCut> = {
+const CUT: Fields<PlacedPiece> = {
   piece: text,
   part: (value, path) => maybe(value, path, count),
   count,
@@ -14,7 +14,7 @@ const CUT: Fields<StockCut> = {
 const LAYOUT: Fields<StockLayout> = {
   stick: text,
   times: count,
-  cuts: (value, path) => list(value, path, (cut, at) => record(cut, at, CUT)),
+  pieces: (value, path) => list(value, path, (cut, at) => record(cut, at, CUT)),
   offcut: finite,
   kept: (value, path) => list(value, path, (rest, at) => record(rest, at, STRETCH)),
 };
@@ -26,16 +26,16 @@ const FIT: Fields<StockFit> = {
   layouts: (value, path) => list(value, path, (layout, at) => record(layout, at, LAYOUT)),
   cost: finite,
   bound: finite,
-  gap: finite,
+  relativeGap: finite,
   resolution: finite,
   unplaced: (value, path) => list(value, path, (one, at) => record(one, at, PIECES)),
-  shortage: (value, path) => maybe(value, path, (v, p) => word(v, p, { proven: true, "not found": true })),
+  shortage: (value, path) => maybe(value, path, (v, p) => word(v, p, { proven: true, "not-found": true })),
   stopped: (value, path) => maybe(value, path, (v, p) => word(v, p, REASONS)),
   sticks: (value, path) => list(value, path, (one, at) => record(one, at, STICKS)),
-  used: finite,
-  made: finite,
-  kept: finite,
-  waste: finite,
+  sticksLength: finite,
+  piecesLength: finite,
+  keptLength: finite,
+  wasteLength: finite,
 };
 
 /** What `fitStock` made of a job. Whether it is a plan for the job is not looked at. */

@@ -3,7 +3,7 @@ import { fromGrid } from "./grid.js";
 import type { Findings } from "./incumbent.js";
 import type { StockModel } from "./integer-model.js";
 import type { Pattern, Problem } from "./problem.js";
-import type { StockCut, StockFit, StockLayout, StopReason } from "./stock-fit.js";
+import type { PlacedPiece, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 import type { Stretch } from "./stock-job.js";
 import { largestOf } from "./sums.js";
 
@@ -52,10 +52,10 @@ function nameRows(model: StockModel, queues: readonly Queue[], rows: readonly Ro
 }
 
 /** Positions are grid numbers until here; a decimal grid gives decimal positions. */
-function cutsOf(model: StockModel, rows: readonly NamedRow[], stick: number) {
+function piecesIn(model: StockModel, rows: readonly NamedRow[], stick: number) {
   const { grid, kerf, ids, pieces } = model;
   const { clear } = model.sticks[stick]!;
-  const cuts: StockCut[] = [];
+  const placed: PlacedPiece[] = [];
   const ends = clear.map(({ start }) => start);
   rows.forEach(({ room, member, count }, k) => {
     const { parts, lengths, length, run, key, saving } = pieces[member]!;
@@ -70,14 +70,14 @@ function cutsOf(model: StockModel, rows: readonly NamedRow[], stick: number) {
     parts.forEach((part, n) => {
       const start = fromGrid(at, grid);
       const end = grid.exact ? fromGrid(at + part, grid) : start + lengths[n]!;
-      cuts.push(run ? { piece, part: n, start, end, ...several } : { piece, start, end, ...several });
+      placed.push(run ? { piece, part: n, start, end, ...several } : { piece, start, end, ...several });
       at += part + kerf;
     });
     ends[room] = first + (count - 1) * step + length + kerf;
   });
   // What is left of a clear stretch starts after the last cut.
   const rests = clear.map(({ reach }, room) => ({ start: ends[room]!, end: reach }));
-  return { cuts, offcuts: rests.filter(({ start, end }) => end > start) };
+  return { placed, offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
 /**
@@ -127,7 +127,7 @@ export function* writeFit(
       }
       for (const [queue, count] of own) more = Math.min(more, Math.floor(queue.left / count));
       for (const [queue, count] of own) queue.left -= more * count;
-      const { cuts, offcuts } = cutsOf(model, named, stick);
+      const { placed, offcuts } = piecesIn(model, named, stick);
       const worthy = offcuts.filter(({ start, end }) => end - start >= model.keep);
       const longest = largestOf(
         offcuts.map(({ start, end }) => end - start),
@@ -136,7 +136,7 @@ export function* writeFit(
       layouts.push({
         stick: model.sticks[stick]!.id,
         times: more + 1,
-        cuts,
+        pieces: placed,
         offcut: fromGrid(longest, grid),
         kept: worthy.map(({ start, end }): Stretch => ({ start: fromGrid(start, grid), end: fromGrid(end, grid) })),
       });
@@ -170,19 +170,21 @@ export function* writeFit(
   // A bound below the cost on the rounded grid is below it in the prices too.
   const below = problem.costGrid.exact ? onCosts(findings.bound) : price - onCosts(findings.cost - findings.bound);
   const bound = status === "optimal" ? cost : Math.min(short ? 0 : below, cost);
-  const sums = { used: length(used), made: length(made), kept: fromGrid(kept, grid) };
+  const keptLength = fromGrid(kept, grid);
   return {
     status,
     layouts,
     cost,
     bound,
-    gap: short ? 1 : gapBetween(cost, bound),
+    relativeGap: short ? 1 : gapBetween(cost, bound),
     resolution: fromGrid(1, grid),
     unplaced,
-    ...(short ? { shortage: findings.impossible ? ("proven" as const) : ("not found" as const) } : {}),
+    ...(short ? { shortage: findings.impossible ? ("proven" as const) : ("not-found" as const) } : {}),
     ...(stopped === undefined || status === "optimal" ? {} : { stopped }),
     sticks: model.sticks.flatMap(({ id }, k) => (counts[k]! > 0 ? [{ stick: id, count: counts[k]! }] : [])),
-    ...sums,
-    waste: Math.max(0, grid.exact ? fromGrid(used - made - kept, grid) : used - made - sums.kept),
+    sticksLength: length(used),
+    piecesLength: length(made),
+    keptLength,
+    wasteLength: Math.max(0, grid.exact ? fromGrid(used - made - kept, grid) : used - made - keptLength),
   };
 }

@@ -174,7 +174,7 @@ describe("the cards", () => {
       textOf(stockMarkup(job!, { ...fit, ...change }, writersOf(state.values), 400).html);
     expect(fit.status).toBe("short");
     expect(said({})).toContain("The rack is too small: however it is cut up, 2 pieces are missing.");
-    expect(said({ shortage: "not found", unplaced: [{ piece: "side", count: 1 }] })).toContain("1 still missing");
+    expect(said({ shortage: "not-found", unplaced: [{ piece: "side", count: 1 }] })).toContain("1 still missing");
     expect(said({ status: "optimal" })).toContain("This is proven");
     expect(said({ status: "feasible", gap: 0.0123, stopped: "asked" })).toContain(
       "The search was stopped. A cheaper way may exist; it would save 1.2 % at the most.",

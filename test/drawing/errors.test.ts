@@ -161,26 +161,26 @@ describe("refused are", () => {
     ]);
     expect(
       refusal(() =>
-        drawStock(job, { layouts: [{ ...layout, cuts: [{ piece: "lid", start: 0, end: 9, count: 1 }] }] }, SHORT),
+        drawStock(job, { layouts: [{ ...layout, pieces: [{ piece: "lid", start: 0, end: 9, count: 1 }] }] }, SHORT),
       ),
     ).toEqual([
       "unknown",
-      "fit.layouts[0].cuts[0].piece",
-      'Expected `fit.layouts[0].cuts[0].piece` to be the id of a piece of the job, got "lid" (string)',
+      "fit.layouts[0].pieces[0].piece",
+      'Expected `fit.layouts[0].pieces[0].piece` to be the id of a piece of the job, got "lid" (string)',
     ]);
     const runs: StockJob = { ...job, pieces: [{ id: "side", run: [100, 50] }] };
     expect(
       refusal(() =>
         drawStock(
           runs,
-          { layouts: [{ ...layout, cuts: [{ piece: "side", part: 2, start: 0, end: 9, count: 1 }] }] },
+          { layouts: [{ ...layout, pieces: [{ piece: "side", part: 2, start: 0, end: 9, count: 1 }] }] },
           SHORT,
         ),
       ),
     ).toEqual([
       "range",
-      "fit.layouts[0].cuts[0].part",
-      "Expected `fit.layouts[0].cuts[0].part` to be an integer from 0 to 1, got 2 (number)",
+      "fit.layouts[0].pieces[0].part",
+      "Expected `fit.layouts[0].pieces[0].part` to be an integer from 0 to 1, got 2 (number)",
     ]);
     expect(refusal(() => drawStock(job, {} as never, SHORT))).toEqual([
       "missing",

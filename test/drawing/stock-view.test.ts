@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { drawStock } from "miterwright/drawing";
-import { fitStock, type StockCut, type StockJob } from "miterwright/stock";
+import { fitStock, type PlacedPiece, type StockJob } from "miterwright/stock";
 import { SHORT, WORDS } from "./frames.js";
 import { layoutFaults, readDrawing } from "./read-drawing.js";
 
@@ -10,7 +10,7 @@ const widthOf = (shape: readonly { readonly x: number }[]): number => {
 };
 
 /** Each piece of a record at its place. */
-function placesOf({ start, end, count, pitch = 0 }: StockCut): { start: number; end: number }[] {
+function placesOf({ start, end, count, pitch = 0 }: PlacedPiece): { start: number; end: number }[] {
   return Array.from({ length: count }, (_, k) => ({ start: start + k * pitch, end: end + k * pitch }));
 }
 
@@ -44,7 +44,7 @@ describe("layouts", () => {
 
   test("have their pieces where the plan puts them", () => {
     const scale = widthOf(read.parts("stick")[0]!) / job.sticks.find(({ id }) => id === fit.layouts[0]!.stick)!.length;
-    const wanted = fit.layouts.flatMap(({ cuts }) => cuts.flatMap(placesOf));
+    const wanted = fit.layouts.flatMap(({ pieces }) => pieces.flatMap(placesOf));
     read.parts("piece").forEach((piece, index) => {
       expect(Math.min(...piece.map(({ x }) => x))).toBeCloseTo(wanted[index]!.start * scale, 1);
       expect(Math.max(...piece.map(({ x }) => x))).toBeCloseTo(wanted[index]!.end * scale, 1);
@@ -154,7 +154,7 @@ describe("what is too much to draw is counted", () => {
       kerf: 1,
     };
     const fit = fitStock(mixed);
-    expect(fit.layouts.map(({ cuts }) => cuts.map(({ piece, count }) => [piece, count]))).toEqual([
+    expect(fit.layouts.map(({ pieces }) => pieces.map(({ piece, count }) => [piece, count]))).toEqual([
       [
         ["pair", 60],
         ["pair", 60],
@@ -182,7 +182,7 @@ describe("what is too much to draw is counted", () => {
     const long = names(3, (k) => `${k}${"x".repeat(1e6)}`);
     expect(drawStock(long, fitStock(long, { stepLimit: 1e5 }), SHORT).svg.length).toBeLessThan(20_000);
     const job: StockJob = { pieces: [{ id: "p", length: 10, count: 1e6 }], sticks: [{ id: "s", length: 10 }] };
-    const layout = { stick: "s", times: 1, cuts: [{ piece: "p", start: 0, end: 10, count: 1 }], offcut: 0, kept: [] };
+    const layout = { stick: "s", times: 1, pieces: [{ piece: "p", start: 0, end: 10, count: 1 }], offcut: 0, kept: [] };
     const drawing = drawStock(job, { layouts: Array.from({ length: 100_000 }, () => layout) }, SHORT);
     expect(readDrawing(drawing).parts("stick")).toHaveLength(200);
     expect(drawing.description).toContain("99800 more sticks are cut in ways that are not drawn");

@@ -438,7 +438,7 @@ describe("a fit that is not proven", () => {
     readSheet(shopSheet(tray, { ...SHORT, fit: { ...fit, ...changes } })).text;
 
   test("says what could be saved", () => {
-    expect(status({ status: "feasible", gap: 0.0321 })).toContain(
+    expect(status({ status: "feasible", relativeGap: 0.0321 })).toContain(
       "A cheaper way may exist; it would save 3.2% at the most.",
     );
   });
@@ -448,7 +448,7 @@ describe("a fit that is not proven", () => {
     expect(status({ status: "short", unplaced, shortage: "proven" })).toContain(
       "The sticks can't give all pieces: still missing 2 × side.",
     );
-    expect(status({ status: "short", unplaced, shortage: "not found" })).toContain(
+    expect(status({ status: "short", unplaced, shortage: "not-found" })).toContain(
       "No way was found to get all pieces from the sticks: still missing 2 × side.",
     );
   });

@@ -36,8 +36,8 @@ type Mutable<T> = { -readonly [K in keyof T]: T[K] extends object ? Mutable<T[K]
 /** Where a piece, or a part of a run, lies in the plan. */
 function find(plan: Mutable<StockFit>, piece: string, part?: number) {
   for (const layout of plan.layouts) {
-    const k = layout.cuts.findIndex((cut) => cut.piece === piece && cut.part === part);
-    if (k >= 0) return { layout, k, cut: layout.cuts[k]! };
+    const k = layout.pieces.findIndex((cut) => cut.piece === piece && cut.part === part);
+    if (k >= 0) return { layout, k, cut: layout.pieces[k]! };
   }
   throw new Error(`no ${piece}`);
 }
@@ -55,8 +55,8 @@ describe("checkFit", () => {
   test("sees a piece that starts in the saw cut before it", () => {
     const faults = codes((plan) => {
       const { layout } = find(plan, "rail");
-      const last = layout.cuts.at(-1)!;
-      expect(layout.cuts.length).toBeGreaterThan(1);
+      const last = layout.pieces.at(-1)!;
+      expect(layout.pieces.length).toBeGreaterThan(1);
       last.start -= 0.5;
       last.end -= 0.5;
     });
@@ -77,11 +77,11 @@ describe("checkFit", () => {
   });
 
   test("sees a run that is torn apart", () => {
-    expect(codes((plan) => find(plan, "pair", 1).layout.cuts.reverse())).toContain("run");
+    expect(codes((plan) => find(plan, "pair", 1).layout.pieces.reverse())).toContain("run");
     expect(
       codes((plan) => {
         const { layout, k } = find(plan, "pair", 1);
-        layout.cuts.splice(k, 1);
+        layout.pieces.splice(k, 1);
       }),
     ).toContain("run");
   });
@@ -94,9 +94,9 @@ describe("checkFit", () => {
     };
     const part = (n: number, start: number) => ({ piece: "front", part: n, start, end: start + 20, count: 1 });
     const whole = fitStock(matched, { stepLimit: 1e6 });
-    expect(whole.layouts[0]!.cuts).toEqual([part(0, 0), part(1, 22), part(2, 44)]);
+    expect(whole.layouts[0]!.pieces).toEqual([part(0, 0), part(1, 22), part(2, 44)]);
     const cutAs = (...parts: number[]): FitFault["code"][] =>
-      codesOf(matched, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: parts.map((n, k) => part(n, 22 * k)) }] });
+      codesOf(matched, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces: parts.map((n, k) => part(n, 22 * k)) }] });
     expect(cutAs(0, 1, 2)).toEqual([]);
     for (const parts of [
       [1, 0, 2],
@@ -124,8 +124,8 @@ describe("checkFit", () => {
     };
     const whole = fitStock(two, { stepLimit: 1e6 });
     const cutAs = (...ids: string[]): FitFault["code"][] => {
-      const cuts = ids.map((piece, k) => ({ piece, part: k % 2, start: 22 * k, end: 22 * k + 20, count: 1 }));
-      return codesOf(two, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts }] });
+      const pieces = ids.map((piece, k) => ({ piece, part: k % 2, start: 22 * k, end: 22 * k + 20, count: 1 }));
+      return codesOf(two, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces }] });
     };
     expect(cutAs("a", "a", "b", "b")).toEqual([]);
     expect(cutAs("a", "b", "b", "a")).toContain("run");
@@ -139,9 +139,9 @@ describe("checkFit", () => {
     };
     const whole = fitStock(matched, { stepLimit: 1e6 });
     const apart = (from: number) => {
-      const [first, second] = whole.layouts[0]!.cuts;
-      const cuts = [first!, { ...second!, start: from, end: from + 20 }];
-      return { ...whole, layouts: [{ ...whole.layouts[0]!, cuts, offcut: 100 - from - 22 }] };
+      const [first, second] = whole.layouts[0]!.pieces;
+      const pieces = [first!, { ...second!, start: from, end: from + 20 }];
+      return { ...whole, layouts: [{ ...whole.layouts[0]!, pieces, offcut: 100 - from - 22 }] };
     };
     expect(codesOf(matched, apart(22))).toEqual([]);
     expect(codesOf(matched, apart(40))).toEqual(["run"]);
@@ -165,8 +165,8 @@ describe("checkFit", () => {
     };
     const whole = fitStock(shared, { stepLimit: 1e6 });
     const inRow = (from: number, ...ids: string[]): FitFault[] => {
-      const cuts = ids.map((piece, k) => ({ piece, start: k * from, end: k * from + 50, count: 1 }));
-      const check = checkFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts }] });
+      const pieces = ids.map((piece, k) => ({ piece, start: k * from, end: k * from + 50, count: 1 }));
+      const check = checkFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces }] });
       return check.ok ? [] : check.faults.filter(({ code }) => code === "gap");
     };
     expect(inRow(42, "a", "b")).toEqual([]);
@@ -188,7 +188,7 @@ describe("checkFit", () => {
       { piece: "a", start: 0, end: 50, count: 1 },
       { piece: "b", start: 50, end: 100, count: 1 },
     ];
-    expect(codesOf(knot, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: over }] })).toContain("clear");
+    expect(codesOf(knot, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces: over }] })).toContain("clear");
   });
 
   test("refuses a job whose saving lets the first piece reach the third", () => {
@@ -205,7 +205,7 @@ describe("checkFit", () => {
       sticks: [{ id: "s", length: 60 }],
     };
     const touching = fitStock(half, { stepLimit: 1e6 });
-    expect(touching.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 30, count: 3, pitch: 15 }]);
+    expect(touching.layouts[0]!.pieces).toEqual([{ piece: "p", start: 0, end: 30, count: 3, pitch: 15 }]);
     expect(checkFit(half as StockJob, touching)).toEqual({ ok: true });
   });
 
@@ -213,9 +213,9 @@ describe("checkFit", () => {
     const row: StockJob = { pieces: [{ id: "p", length: 10, count: 5 }], sticks: [{ id: "s", length: 70 }], kerf: 2 };
     const whole = fitStock(row, { stepLimit: 1e6 });
     const cut = { piece: "p", start: 0, end: 10, count: 5, pitch: 12 };
-    expect(whole.layouts).toEqual([{ stick: "s", times: 1, cuts: [cut], offcut: 10, kept: [] }]);
+    expect(whole.layouts).toEqual([{ stick: "s", times: 1, pieces: [cut], offcut: 10, kept: [] }]);
     const changed = (change: object, offcut = 10): FitFault["code"][] =>
-      codesOf(row, { ...whole, layouts: [{ ...whole.layouts[0]!, cuts: [{ ...cut, ...change }], offcut }] });
+      codesOf(row, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces: [{ ...cut, ...change }], offcut }] });
     expect(changed({ pitch: 11.5 }, 12)).toEqual(["gap"]);
     // Wider apart than they must be they are sound as long as they are on the stick.
     expect(changed({ pitch: 13 }, 6)).toEqual([]);
@@ -223,22 +223,24 @@ describe("checkFit", () => {
     expect(changed({ count: 4 }, 22)).toContain("demand");
     expect(changed({ start: 1, end: 11 }, 9)).toEqual([]);
     expect(changed({ start: 13, end: 23 }, 0)).toContain("clear");
-    expect(() => changed({ pitch: undefined })).toThrow("Expected `fit.layouts[0].cuts[0].pitch` to be a number from");
-    expect(() => changed({ count: 0 })).toThrow("Expected `fit.layouts[0].cuts[0].count` to be an integer from 1 to");
+    expect(() => changed({ pitch: undefined })).toThrow(
+      "Expected `fit.layouts[0].pieces[0].pitch` to be a number from",
+    );
+    expect(() => changed({ count: 0 })).toThrow("Expected `fit.layouts[0].pieces[0].count` to be an integer from 1 to");
     const runs: StockJob = {
       pieces: [{ id: "r", run: [10, 5], count: 3 }],
       sticks: [{ id: "s", length: 70 }],
       kerf: 2,
     };
     const plan = fitStock(runs, { stepLimit: 1e6 });
-    const [first, second] = plan.layouts[0]!.cuts;
+    const [first, second] = plan.layouts[0]!.pieces;
     const withParts = (one: object, other: object): FitFault["code"][] =>
       codesOf(runs, {
         ...plan,
         layouts: [
           {
             ...plan.layouts[0]!,
-            cuts: [
+            pieces: [
               { ...first!, ...one },
               { ...second!, ...other },
             ],
@@ -264,15 +266,15 @@ describe("checkFit", () => {
   test("sees a shortage where sticks never run out, and one said to be proven that is none", () => {
     const endless: StockJob = { pieces: [{ id: "p", length: 40, count: 4 }], sticks: [{ id: "s", length: 100 }] };
     const nothing: StockFit = {
-      ...{ status: "short", layouts: [], cost: 0, bound: 0, gap: 1, resolution: 20 },
+      ...{ status: "short", layouts: [], cost: 0, bound: 0, relativeGap: 1, resolution: 20 },
       ...{
         unplaced: [{ piece: "p", count: 4 }],
-        shortage: "not found",
+        shortage: "not-found",
         sticks: [],
-        used: 0,
-        made: 0,
-        kept: 0,
-        waste: 0,
+        sticksLength: 0,
+        piecesLength: 0,
+        keptLength: 0,
+        wasteLength: 0,
       },
     };
     expect(codesOf(endless, nothing)).toEqual(["status"]);
@@ -320,15 +322,15 @@ describe("checkFit", () => {
     expect(plan.resolution).toBe(0.01);
     expect(codesOf(odd, plan)).toEqual([]);
     const [layout] = plan.layouts;
-    const withCuts = (change: (cuts: Mutable<StockLayout>["cuts"]) => void): FitFault["code"][] => {
-      const cuts = structuredClone(layout!.cuts) as Mutable<StockLayout>["cuts"];
-      change(cuts);
-      return codesOf(odd, { ...plan, layouts: [{ ...layout!, cuts }] });
+    const withPieces = (change: (pieces: Mutable<StockLayout>["pieces"]) => void): FitFault["code"][] => {
+      const pieces = structuredClone(layout!.pieces) as Mutable<StockLayout>["pieces"];
+      change(pieces);
+      return codesOf(odd, { ...plan, layouts: [{ ...layout!, pieces }] });
     };
-    const k = layout!.cuts.findIndex(({ piece }) => piece === "p");
-    expect(withCuts((cuts) => (cuts[k]!.pitch = 476.29 + kerf))).not.toContain("gap");
-    expect(withCuts((cuts) => (cuts[k]!.pitch = 476.29 + kerf - 1e-6))).toContain("gap");
-    expect(withCuts((cuts) => (cuts[k]!.end += 1e-6))).toContain("length");
+    const k = layout!.pieces.findIndex(({ piece }) => piece === "p");
+    expect(withPieces((pieces) => (pieces[k]!.pitch = 476.29 + kerf))).not.toContain("gap");
+    expect(withPieces((pieces) => (pieces[k]!.pitch = 476.29 + kerf - 1e-6))).toContain("gap");
+    expect(withPieces((pieces) => (pieces[k]!.end += 1e-6))).toContain("length");
     const coarser = { ...plan, resolution: 1 };
     expect(codesOf(odd, coarser)).toContain("total");
     expect(codesOf({ ...odd, resolution: 0.5 }, plan)).toContain("total");
@@ -345,21 +347,21 @@ describe("checkFit", () => {
         {
           stick: "s",
           times: 1,
-          cuts: [{ piece: "p", start: 0, end: length, count, pitch: length }],
+          pieces: [{ piece: "p", start: 0, end: length, count, pitch: length }],
           offcut: 0,
           kept: [],
         },
       ]);
       expect(codesOf(many, plan)).toEqual([]);
-      const [cut] = plan.layouts[0]!.cuts;
-      const closer = { ...plan.layouts[0]!, cuts: [{ ...cut!, pitch: length * (1 - 1e-12) }] };
+      const [cut] = plan.layouts[0]!.pieces;
+      const closer = { ...plan.layouts[0]!, pieces: [{ ...cut!, pitch: length * (1 - 1e-12) }] };
       expect(codesOf(many, { ...plan, layouts: [closer] })).toContain("gap");
     }
   });
 
   test("sees a missing piece, and one too many", () => {
     expect(codes((plan) => find(plan, "slat").layout.times++)).toContain("demand");
-    expect(codes((plan) => find(plan, "slat").layout.cuts.splice(find(plan, "slat").k, 1))).toContain("demand");
+    expect(codes((plan) => find(plan, "slat").layout.pieces.splice(find(plan, "slat").k, 1))).toContain("demand");
   });
 
   test("sees names that the job does not have", () => {
@@ -379,7 +381,7 @@ describe("checkFit", () => {
     expect(checkFit(few, short)).toEqual({ ok: true });
     expect(checkFit(few, { ...short, bound: short.cost })).toMatchObject({ ok: false, faults: [{ code: "status" }] });
     expect(() => checkFit(few, { ...short, shortage: "perhaps" as never })).toThrow(
-      'Expected `fit.shortage` to be one of "proven", "not found", got "perhaps" (string)',
+      'Expected `fit.shortage` to be one of "proven", "not-found", got "perhaps" (string)',
     );
     expect(() => checkFit(job, { ...fit, stopped: "tired" as never })).toThrow(
       'Expected `fit.stopped` to be one of "time", "steps", "asked", got "tired" (string)',
@@ -397,7 +399,15 @@ describe("checkFit", () => {
     expect(codesOf({ ...pair, sticks: [knotty] }, twice)).toEqual(["limit"]);
   });
 
-  test.each(["cost", "used", "made", "kept", "waste", "gap", "resolution"] as const)("sees a wrong %s", (name) => {
+  test.each([
+    "cost",
+    "sticksLength",
+    "piecesLength",
+    "keptLength",
+    "wasteLength",
+    "relativeGap",
+    "resolution",
+  ] as const)("sees a wrong %s", (name) => {
     expect(codes((plan) => (plan[name] += 0.25))).toContain("total");
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type StockCut, type StockFit, type StockJob } from "miterwright/stock";
+import { checkFit, fitStock, type PlacedPiece, type StockFit, type StockJob } from "miterwright/stock";
 
 /** A plan that the verifier passed. */
 function fitted(job: StockJob): StockFit {
@@ -11,7 +11,7 @@ function fitted(job: StockJob): StockFit {
 describe("fitStock", () => {
   test("takes kerfs between pieces only", () => {
     const job = { pieces: [{ id: "p", length: 49, count: 2 }], kerf: 2 };
-    expect(fitted({ ...job, sticks: [{ id: "s", length: 100 }] }).layouts[0]!.cuts).toEqual([
+    expect(fitted({ ...job, sticks: [{ id: "s", length: 100 }] }).layouts[0]!.pieces).toEqual([
       { piece: "p", start: 0, end: 49, count: 2, pitch: 51 },
     ]);
     expect(fitted({ ...job, sticks: [{ id: "s", length: 99 }] }).sticks).toEqual([{ stick: "s", count: 2 }]);
@@ -24,7 +24,7 @@ describe("fitStock", () => {
       trim: { start: 3, end: 5 },
       kerf: 2,
     });
-    expect(fit.layouts[0]!.cuts[0]!.start).toBe(3);
+    expect(fit.layouts[0]!.pieces[0]!.start).toBe(3);
     // The cut before the offcut takes 2; of the trim of 5 the cut behind it is not made.
     expect(fit.layouts[0]!.offcut).toBe(93 - 3 - 40 - 2 - 40 - 2 - 3);
   });
@@ -38,8 +38,10 @@ describe("fitStock", () => {
       kerf: 3,
     });
     expect(fit.resolution).toBe(0.1);
-    expect(fit.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 433.3, count: 3, pitch: 436.3 }]);
-    expect([fit.layouts[0]!.offcut, fit.used, fit.made, fit.waste]).toEqual([1091.1, 2400, 1299.9, 1100.1]);
+    expect(fit.layouts[0]!.pieces).toEqual([{ piece: "p", start: 0, end: 433.3, count: 3, pitch: 436.3 }]);
+    expect([fit.layouts[0]!.offcut, fit.sticksLength, fit.piecesLength, fit.wasteLength]).toEqual([
+      1091.1, 2400, 1299.9, 1100.1,
+    ]);
   });
 
   test("rounds lengths that have no grid in common the safe way, and says how finely", () => {
@@ -47,9 +49,9 @@ describe("fitStock", () => {
     const job = { pieces: [{ id: "p", length: 476.29, count: 5 }], sticks: [{ id: "s", length: 2400 }], kerf };
     const fit = fitted(job);
     expect(fit.resolution).toBe(0.01);
-    const { cuts } = fit.layouts[0]!;
-    expect(cuts).toHaveLength(1);
-    const [{ start, end, count, pitch = 0 }] = cuts as [StockCut];
+    const { pieces } = fit.layouts[0]!;
+    expect(pieces).toHaveLength(1);
+    const [{ start, end, count, pitch = 0 }] = pieces as [PlacedPiece];
     expect(end - start).toBeCloseTo(476.29, 9);
     expect(count).toBe(5);
     expect(pitch - (end - start)).toBeGreaterThanOrEqual(kerf - 1e-12);
@@ -98,7 +100,7 @@ describe("fitStock", () => {
       ],
       sticks: [{ id: "s", length: 100, count: 3 }],
     });
-    expect([fit.status, fit.shortage, fit.gap, fit.bound]).toEqual(["short", "proven", 1, 0]);
+    expect([fit.status, fit.shortage, fit.relativeGap, fit.bound]).toEqual(["short", "proven", 1, 0]);
     expect(fit.unplaced).toEqual([{ piece: "short", count: 2 }]);
     expect(fit.cost).toBe(300);
   });
@@ -147,7 +149,7 @@ describe("fitStock", () => {
     };
     expect(fitted(job).cost).toBe(195);
     const credited = fitted({ ...job, credit: 0.5 });
-    expect([credited.cost, credited.kept]).toEqual([180, 30]);
+    expect([credited.cost, credited.keptLength]).toEqual([180, 30]);
     expect(credited.layouts[0]!.kept).toEqual([{ start: 160, end: 190 }]);
   });
 
@@ -162,7 +164,7 @@ describe("fitStock", () => {
     expect(fitted({ ...job, sticks: [{ id: "s", length: 94.375 }], trim: 1 }).layouts[0]!.offcut).toBe(0);
     const kept = fitted({ ...job, trim: 0.125, keep: 3, credit: 0.5 });
     expect(kept.layouts[0]!.kept).toEqual([{ start: 92.625, end: 96 }]);
-    expect([kept.kept, kept.cost]).toEqual([3.375, 96 - 1.6875]);
+    expect([kept.keptLength, kept.cost]).toEqual([3.375, 96 - 1.6875]);
     // A defect ends an offcut as it ends a piece.
     const knotty = { id: "s", length: 96, defects: [{ start: 94, end: 95 }] };
     expect(fitted({ ...job, sticks: [knotty], trim: 0.125 }).layouts[0]!.offcut).toBe(94 - 92.625);
@@ -182,8 +184,8 @@ describe("fitStock", () => {
     // Whatever the last digits of the price are, a bound that is not reached lies below the cost.
     for (let k = -5; k <= 5; k++) {
       const near = { ...job, sticks: [{ ...sticks[0]!, cost: 161 * credit * (1 + k * 1e-15) }, sticks[1]!] };
-      const { status, gap } = fitStock(near, { stepLimit: 1e6 });
-      expect(gap === 0).toBe(status === "optimal");
+      const { status, relativeGap } = fitStock(near, { stepLimit: 1e6 });
+      expect(relativeGap === 0).toBe(status === "optimal");
     }
   });
 
@@ -197,7 +199,7 @@ describe("fitStock", () => {
       kerf: 1,
     });
     expect(fit.sticks).toEqual([{ stick: "knotty", count: 1 }]);
-    expect(fit.layouts[0]!.cuts.map(({ start, count, pitch }) => [start, count, pitch])).toEqual([
+    expect(fit.layouts[0]!.pieces.map(({ start, count, pitch }) => [start, count, pitch])).toEqual([
       [0, 1, undefined],
       [38, 2, 31],
     ]);
@@ -213,7 +215,7 @@ describe("fitStock", () => {
       kerf: 1,
     });
     expect(fit.sticks).toEqual([{ stick: "s", count: 2 }]);
-    const run = fit.layouts[0]!.cuts.filter(({ piece }) => piece === "front");
+    const run = fit.layouts[0]!.pieces.filter(({ piece }) => piece === "front");
     expect(run.map(({ part, start, end }) => [part, end - start])).toEqual([
       [0, 20],
       [1, 40],
@@ -227,7 +229,7 @@ describe("fitStock", () => {
       sticks: [{ id: "s", length: 100 }],
       kerf: 1,
     });
-    expect(fit.layouts[0]!.cuts).toEqual([
+    expect(fit.layouts[0]!.pieces).toEqual([
       { piece: "front", part: 0, start: 0, end: 20, count: 3, pitch: 32 },
       { piece: "front", part: 1, start: 21, end: 31, count: 3, pitch: 32 },
     ]);
@@ -241,7 +243,7 @@ describe("fitStock", () => {
     expect(fitted({ pieces: [{ id: "p", ...side }], sticks, kerf }).cost).toBe(184);
     const shared = fitted({ pieces: [{ id: "p", ...side, share }], sticks, kerf });
     expect(shared.cost).toBe(92);
-    expect(shared.layouts[0]!.cuts).toEqual([{ piece: "p", start: 0, end: 50, count: 2, pitch: 42 }]);
+    expect(shared.layouts[0]!.pieces).toEqual([{ piece: "p", start: 0, end: 50, count: 2, pitch: 42 }]);
     const other = { id: "q", length: 50, share: { key: "box", saving: 12 } };
     expect(fitted({ pieces: [{ id: "p", length: 50, share }, other], sticks, kerf }).cost).toBe(184);
   });
@@ -257,7 +259,7 @@ describe("fitStock", () => {
 
   test("has nothing to do for nothing", () => {
     const fit = fitted({ pieces: [], sticks: [{ id: "s", length: 100 }] });
-    expect([fit.status, fit.layouts, fit.cost, fit.gap]).toEqual(["optimal", [], 0, 0]);
+    expect([fit.status, fit.layouts, fit.cost, fit.relativeGap]).toEqual(["optimal", [], 0, 0]);
     expect(fitted({ pieces: [{ id: "p", length: 500, count: 0 }], sticks: [{ id: "s", length: 100 }] }).cost).toBe(0);
   });
 

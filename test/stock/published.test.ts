@@ -13,7 +13,7 @@ describe("jobs with a known optimum", () => {
     const fit = fitStock(job, { stepLimit: 1e9 });
     expect(checkFit(job, fit)).toEqual({ ok: true });
     expect([fit.status, fit.cost]).toEqual(["optimal", sticks]);
-    expect(fit.waste / fit.used).toBeCloseTo(0.00401, 5);
+    expect(fit.wasteLength / fit.sticksLength).toBeCloseTo(0.00401, 5);
   });
 
   test.each([...triplets(60, 3), ...triplets(120, 2), ...planted(60, 3), ...planted(6000, 1)])(

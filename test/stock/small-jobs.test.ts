@@ -40,7 +40,7 @@ describe("small jobs", () => {
     );
     // Jobs this small are proven, but for a few whose credits make sticks earn.
     const proven = (seen.get("optimal") ?? 0) + (seen.get("proven") ?? 0);
-    const open = (seen.get("feasible") ?? 0) + (seen.get("not found") ?? 0);
+    const open = (seen.get("feasible") ?? 0) + (seen.get("not-found") ?? 0);
     expect(seen.get("optimal")).toBeGreaterThan(20);
     expect(seen.get("proven")).toBeGreaterThan(5);
     expect(open).toBeLessThan(0.15 * proven);
@@ -73,11 +73,11 @@ describe("small jobs", () => {
         const near = (a: number, b: number): void => {
           expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-9 * Math.max(Math.abs(a), Math.abs(b)));
         };
-        near(after.used, before.used * factor);
-        near(after.kept, before.kept * factor);
+        near(after.sticksLength, before.sticksLength * factor);
+        near(after.keptLength, before.keptLength * factor);
         near(after.cost, before.cost);
-        expect(after.layouts.map(({ times, cuts }) => [times, cuts.map(({ piece }) => piece)])).toEqual(
-          before.layouts.map(({ times, cuts }) => [times, cuts.map(({ piece }) => piece)]),
+        expect(after.layouts.map(({ times, pieces }) => [times, pieces.map(({ piece }) => piece)])).toEqual(
+          before.layouts.map(({ times, pieces }) => [times, pieces.map(({ piece }) => piece)]),
         );
       }),
     );

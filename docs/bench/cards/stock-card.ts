@@ -36,12 +36,12 @@ function costText({ sticks }: StockJob, fit: StockFit): string {
 
 /** How good the plan is, in words. */
 function verdict(fit: StockFit): string {
-  const { status, gap, stopped } = fit;
+  const { status, relativeGap, stopped } = fit;
   if (status === "optimal") return "This is proven: no cheaper way to cut the sticks up exists.";
   if (status === "feasible") {
     const why =
       stopped === "asked" ? "The search was stopped. " : stopped === "time" ? "The search ran out of time. " : "";
-    return `${why}A cheaper way may exist; it would save ${Number((100 * gap).toPrecision(2))} % at the most.`;
+    return `${why}A cheaper way may exist; it would save ${Number((100 * relativeGap).toPrecision(2))} % at the most.`;
   }
   return shortageText(fit);
 }
@@ -61,12 +61,12 @@ export function stockMarkup(job: StockJob, fit: StockFit, writers: Writers, widt
   const drawn = { layouts: fit.layouts.slice(0, MOST_DRAWN) };
   const drawing = drawStock(job, drawn, { ...writers, width: Math.min(width, 700) });
   // Which offcuts are worth keeping is known only where it was said.
-  const kept = (job.keep ?? 0) > 0 ? `Offcuts to keep: ${length(fit.kept)}. ` : "";
+  const kept = (job.keep ?? 0) > 0 ? `Offcuts to keep: ${length(fit.keptLength)}. ` : "";
   const left = fit.layouts.length - drawn.layouts.length;
   return html`${bullets([
-      `Take ${taken === "" ? "no stick" : taken}: ${length(fit.used)} in all.${costText(job, fit)}`,
+      `Take ${taken === "" ? "no stick" : taken}: ${length(fit.sticksLength)} in all.${costText(job, fit)}`,
       verdict(fit),
-      `Pieces: ${length(fit.made)}. ${kept}Saw cuts and waste: ${length(fit.waste)}.`,
+      `Pieces: ${length(fit.piecesLength)}. ${kept}Saw cuts and waste: ${length(fit.wasteLength)}.`,
     ])}
     <figure>${trusted(drawing.svg)}</figure>
     ${left > 0 ? html`<p>${left} more ways of cutting are on the shop sheet.</p>` : null}`;
