@@ -27,7 +27,7 @@ function rackText({ hazards }: FramePlan, rack: Rack): string {
  */
 export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind: "none" }): string {
   const { sawing, geometry, hazards, contents } = plan;
-  const missed = hazards.find(({ code, signal }) => code === "missed-lip" && signal !== "note");
+  const missed = hazards.find(({ code }) => code === "missed-lip" || code === "lip-not-known");
   if (missed !== undefined) {
     const { sentence, numbers } = describeHazard(missed, writers);
     return `Not ready yet. ${sentence} (${numbers})`;

@@ -1,6 +1,63 @@
 /** How much a hazard weighs: a remark, a thing to arrange for first, or a thing that hurts people. */
 export type HazardSignal = "note" | "care" | "danger";
 
+/**
+ * Which rule raised a hazard. Every rule has a code of its own, and the guide on hazards lists them all.
+ *
+ * Codes are for programs. People read the sentence of the hazard.
+ */
+export type HazardCode =
+  // At the saw.
+  | "short-piece"
+  | "short-rest"
+  | "trapped-piece"
+  | "rip-fence"
+  | "piece-under-bevel"
+  | "offcut-under-bevel"
+  | "depth-not-known"
+  | "thrown-offcut"
+  | "tip"
+  | "balance-not-known"
+  | "fasteners"
+  | "feather"
+  | "flip-error"
+  | "capacity"
+  | "long-stick"
+  | "short-stick"
+  | "deep-panel"
+  | "short-panel-edge"
+  | "narrow-rip"
+  | "dust"
+  // In the joint and the rabbet.
+  | "reach"
+  | "end-grain"
+  | "missed-lip"
+  | "lip-not-known"
+  | "unfilled-opening"
+  | "no-contents-left"
+  | "seat-impossible"
+  | "seat-not-known"
+  | "narrow-lip"
+  | "shallow-rabbet"
+  | "glass-tolerance"
+  // Glass, weight and the wall.
+  | "glass-handling"
+  | "pane-on-arris"
+  | "large-pane"
+  | "art-on-glass"
+  | "heavy"
+  | "long-screws"
+  | "narrow-hanger-seat"
+  | "leaning-hanger-seat"
+  | "no-hanger-seat"
+  | "flat-wire"
+  | "hook-shows"
+  | "mass-not-known"
+  // Over the year.
+  | "season-gap"
+  | "panel-room"
+  | "panel-lap";
+
 /** What a number is, and so how it is written: a length in the caller's unit, an angle in degrees, a mass in kilograms, a force in newtons, a share in percent. */
 export type QuantityKind = "length" | "angle" | "mass" | "force" | "percent";
 
@@ -11,7 +68,7 @@ export type QuantityKind = "length" | "angle" | "mass" | "force" | "percent";
  */
 export interface Hazard {
   /** Which rule raised it, e.g. `short-piece`. */
-  readonly code: string;
+  readonly code: HazardCode;
   /** How much it weighs. */
   readonly signal: HazardSignal;
   /** One or two sentences for people. Lengths are in `numbers`, so that the reader's own units can be shown. */

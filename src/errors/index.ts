@@ -6,5 +6,5 @@
 export { InputError, type InputErrorCode, type InputErrorFacts } from "../core/input-error.js";
 export { ParseError, type ParseErrorFacts } from "../core/parse-error.js";
 export type { Box, Filled, LengthUnit, OneOf, Point, Pose } from "../core/geometry-types.js";
-export type { Hazard, HazardSignal, QuantityKind } from "../core/hazard.js";
+export type { Hazard, HazardCode, HazardSignal, QuantityKind } from "../core/hazard.js";
 export { isInputError } from "./is-input-error.js";

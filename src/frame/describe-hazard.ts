@@ -3,7 +3,7 @@ import { readStored } from "../core/stored.js";
 import { COMMON_PRACTICE } from "./hazards/common-practice.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
-import { hazard as readHazard } from "./stored/sawing.js";
+import { hazard as readHazard } from "./stored/hazard.js";
 
 /** A hazard in words. */
 export interface HazardText {

@@ -1,3 +1,4 @@
+import type { HazardCode } from "../core/hazard.js";
 import type { CutPlacement, CutSize, StopContact } from "../saw/index.js";
 import type { MeasureAlong } from "./measure-along.js";
 import type { OperationKind } from "./operation-kind.js";
@@ -32,5 +33,5 @@ export interface Operation {
   /** The length to set, and along which arris; `null` where the cut only trims an end. */
   readonly measure: MeasureAlong | null;
   /** Codes of the hazards that bear on this operation. */
-  readonly hazards: readonly string[];
+  readonly hazards: readonly HazardCode[];
 }

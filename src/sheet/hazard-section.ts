@@ -9,6 +9,9 @@ type Hazard = FramePlan["hazards"][number];
 /** The gravest first. */
 const SIGNALS: readonly Hazard["signal"][] = ["danger", "care", "note"];
 
+/** A plan with one of these is not one to cut by. */
+const NOT_READY: readonly Hazard["code"][] = ["missed-lip", "lip-not-known", "short-stick"];
+
 const FIXED: string =
   "Saws and glass hurt people. This sheet is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove settings on scrap. What names no source is common practice.";
 
@@ -20,8 +23,7 @@ function hazardItem(hazard: Hazard, words: Words): Content {
 }
 
 /**
- * What has to be known before anything else: that the contents miss the lip, that no stick is long enough, or that the sticks run out. A plan with one of
- * these is not one to cut by.
+ * What has to be known before anything else: that the contents miss the lip, that no stick is long enough, or that the sticks run out.
  *
  * @param plan - the plan
  * @param fit - what `fitStock` made of its stock job
@@ -29,9 +31,7 @@ function hazardItem(hazard: Hazard, words: Words): Content {
  * @returns a paragraph for each, or nothing
  */
 export function firstWord(plan: FramePlan, fit: StockFit | undefined, words: Words): Markup[] {
-  const grave = plan.hazards.filter(
-    ({ code, signal }) => (code === "missed-lip" && signal !== "note") || code === "short-stick",
-  );
+  const grave = plan.hazards.filter(({ code }) => NOT_READY.some((one) => one === code));
   const reasons = grave.map((hazard) => {
     const { sentence, numbers } = describeHazard(hazard, words);
     return `${sentence} (${numbers})`;

@@ -243,7 +243,9 @@ describe("the hangers' seat", () => {
     const { hanging, hazards } = planOf({ profile });
     expect(hanging).toMatchObject({ possible: false, by: "wire" });
     expect(hanging!.possible === false && hanging!.why).toMatch(/^No surface of the molding lies toward the wall/);
-    expect(hazards.some(({ code, sentence }) => code === "hanging" && sentence.startsWith("No surface"))).toBe(true);
+    expect(hazards.some(({ code, sentence }) => code === "no-hanger-seat" && sentence.startsWith("No surface"))).toBe(
+      true,
+    );
   });
 
   test("takes a screw that leaves 3 mm of wood, or 1/8 in", () => {

@@ -46,7 +46,7 @@ describe("what goes in is sawn, cut by a glazier, or not there", () => {
     expect(plan.contents.work).toBe(work);
     const codes = plan.hazards.map(({ code }) => code);
     // So small a panel is held by a short edge, and large ones leave the gauge's guide.
-    expect(codes.includes("panel-gauge")).toBe(work === "sawn");
+    expect(codes.some((code) => code === "deep-panel" || code === "short-panel-edge")).toBe(work === "sawn");
   });
 
   test("no pane is ripped", () => {
@@ -81,7 +81,7 @@ describe("art that touches glass", () => {
   });
 
   test("leaves out a mass that nobody knows", () => {
-    expect(raised({ contents: [{ name: "glass", thickness: 2 }] }, "glass")[0]!.numbers).toEqual({});
+    expect(raised({ contents: [{ name: "glass", thickness: 2 }] }, "glass-handling")[0]!.numbers).toEqual({});
   });
 });
 
@@ -92,8 +92,9 @@ describe("at the saw", () => {
       for (const saw of [tableSaw(), miterSaw()]) {
         const plan = planOf({ slope, saw, lay: "flat" });
         const under = plan.sawing.lay!.first.underBlade;
-        const [hazard] = plan.hazards.filter(({ code }) => code === "trapped-under-bevel");
+        const [hazard] = plan.hazards.filter(({ code }) => /^(?:piece|offcut)-under-bevel$/.test(code));
         found.add(under);
+        expect(hazard!.code).toBe(under === "offcut" ? "offcut-under-bevel" : "piece-under-bevel");
         expect(hazard!.signal).toBe(under === "offcut" ? "care" : "danger");
         expect(hazard!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
       }
@@ -116,9 +117,11 @@ describe("at the saw", () => {
   test("a cradle is warned of where the section is not known too, which it is then said to be", () => {
     const propped = { ...LEVEL, slope: 30, lay: "propped" } as Partial<FrameBrief>;
     expect(raised(propped, "fasteners")).toMatchObject([{ signal: "danger", numbers: {} }]);
-    expect(raised(propped, "tip")[0]!.sentence).toMatch(/^With level measures alone it is not known whether/);
+    expect(raised(propped, "balance-not-known")[0]!.sentence).toMatch(
+      /^With level measures alone it is not known whether/,
+    );
     expect(raised({ ...propped, lay: "flat" }, "fasteners")).toEqual([]);
-    expect(raised({ ...propped, lay: "flat" }, "tip")).toEqual([]);
+    expect(raised({ ...propped, lay: "flat" }, "balance-not-known")).toEqual([]);
   });
 
   test("a cradle goes round with the stick that lies in it", () => {
@@ -189,7 +192,16 @@ describe("a hazard in words", () => {
   test.each<[string, unknown, string]>([
     ["nothing", null, "Expected `hazard` to be an object, got null"],
     ["no numbers", { ...hazard!, numbers: 3 }, "Expected `hazard.numbers` to be an object, got 3 (number)"],
-    ["no words", { numbers: {}, kinds: {} }, "Expected `hazard.code` to be a string that is not empty, got undefined"],
+    [
+      "no sentence",
+      { ...hazard!, sentence: 3 },
+      "Expected `hazard.sentence` to be a string that is not empty, got 3 (number)",
+    ],
+    [
+      "a code that no rule has",
+      { ...hazard!, code: "seat" },
+      'Expected `hazard.code` to be one of "short-piece", "short-rest", "trapped-piece", ',
+    ],
     [
       "another signal",
       { ...hazard!, signal: "dire" },
@@ -198,11 +210,19 @@ describe("a hazard in words", () => {
   ])("is refused for %s", (_, given, message) => {
     expect(() => describeHazard(given as never, words)).toThrow(message);
   });
+
+  test("is named in steps by a code that a rule has", () => {
+    const [operation] = planOf({}).sawing.operations;
+    const damaged = { ...operation!, hazards: ["dust", "seat"] };
+    expect(() => describeOperation(damaged as never, words)).toThrow(
+      /^Expected `operation\.hazards\[1\]` to be one of "short-piece", .*, "panel-lap", got "seat" \(string\)$/,
+    );
+  });
 });
 
 describe("in the rabbet", () => {
   test("what can't be held is said to, with what to change", () => {
-    expect(raised({ slope: 70, contents: [board] }, "seat")).toMatchObject([
+    expect(raised({ slope: 70, contents: [board] }, "seat-impossible")).toMatchObject([
       {
         signal: "danger",
         sentence:
@@ -211,7 +231,7 @@ describe("in the rabbet", () => {
         source: "geometry of the tilted rabbet",
       },
     ]);
-    expect(raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "seat")).toMatchObject([
+    expect(raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "no-contents-left")).toMatchObject([
       {
         signal: "danger",
         sentence: "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
@@ -223,19 +243,19 @@ describe("in the rabbet", () => {
 
   test("little to bear on endangers where it holds glass", () => {
     const narrow = { profile: molding({ width: 50, thickness: 20, rabbet: { width: 4, depth: 9 } }), clearance: 2 };
-    expect(raised({ ...narrow, contents: [board] }, "seat")).toMatchObject([
+    expect(raised({ ...narrow, contents: [board] }, "narrow-lip")).toMatchObject([
       { signal: "care", numbers: { lap: 2, limit: 3 } },
     ]);
-    expect(raised({ ...narrow, contents: [glass] }, "seat")[0]).toMatchObject({ signal: "danger" });
+    expect(raised({ ...narrow, contents: [glass] }, "narrow-lip")[0]).toMatchObject({ signal: "danger" });
   });
 
   test("it is said what level measures do not tell", () => {
     const sloping = { ...LEVEL, slope: 20, contents: [board] } as Partial<FrameBrief>;
-    expect(raised(sloping, "seat").map(({ sentence }) => sentence)).toEqual([
+    expect(raised(sloping, "seat-not-known").map(({ sentence }) => sentence)).toEqual([
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.",
     ]);
-    expect(raised({ ...sloping, slope: 0 }, "seat")).toEqual([]);
-    expect(raised({ ...sloping, contents: [] }, "seat")).toEqual([]);
+    expect(raised({ ...sloping, slope: 0 }, "seat-not-known")).toEqual([]);
+    expect(raised({ ...sloping, contents: [] }, "seat-not-known")).toEqual([]);
   });
 
   test("a hair too little room is a note, and more is not", () => {

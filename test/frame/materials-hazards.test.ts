@@ -23,59 +23,69 @@ const board = (thickness: number): ContentsLayer => ({ name: "board", thickness,
 const hung = (extra: object): Partial<ProfileBrief> => ({ hanging: { by: "wire", ...extra } });
 
 test.each<[string, string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
-  ["seat", "The contents leave less depth", { contents: [board(8.5)] }, { contents: [board(8)] }],
+  ["shallow-rabbet", "The contents leave less depth", { contents: [board(8.5)] }, { contents: [board(8)] }],
   [
-    "seat",
+    "shallow-rabbet",
     "The contents leave less depth",
     { contents: [board(6)], fastenerRoom: 6 },
     { contents: [board(6)], fastenerRoom: 5 },
   ],
-  ["seat", "The contents stand proud", { contents: [board(11.5)] }, { contents: [board(10.5)] }],
-  ["seat", "Behind the contents there is just room", { contents: [pane, board(6)] }, { contents: [acrylic, board(6)] }],
+  ["shallow-rabbet", "The contents stand proud", { contents: [board(11.5)] }, { contents: [board(10.5)] }],
+  [
+    "glass-tolerance",
+    "Behind the contents there is just room",
+    { contents: [pane, board(6)] },
+    { contents: [acrylic, board(6)] },
+  ],
   ["heavy", "The frame is heavy", hung({ extraMass: 9 }), hung({ extraMass: 5 })],
   ["heavy", "The frame is so heavy", hung({ extraMass: 30 }), hung({ extraMass: 12 })],
   ["heavy", "The frame is heavy", { contents: [{ ...pane, thickness: 10 }] }, { contents: [pane] }],
-  ["glass", "Glass cuts", { contents: [pane] }, { contents: [acrylic] }],
-  ["glass", "At this slope the pane bears on the sight edge", { slope: 10, contents: [pane] }, { contents: [pane] }],
+  ["glass-handling", "Glass cuts", { contents: [pane] }, { contents: [acrylic] }],
   [
-    "glass",
+    "pane-on-arris",
+    "At this slope the pane bears on the sight edge",
+    { slope: 10, contents: [pane] },
+    { contents: [pane] },
+  ],
+  [
+    "pane-on-arris",
     "At this slope the pane bears on the sight edge",
     { slope: 10, contents: [pane] },
     { slope: 10, contents: [acrylic] },
   ],
   [
-    "glass",
+    "pane-on-arris",
     "At this slope the pane bears with its outer arris",
     { slope: -10, contents: [pane] },
     { slope: 10, contents: [pane] },
   ],
   [
-    "glass",
+    "large-pane",
     "The pane is large",
     { opening: { acrossCorners: 810 }, contents: [pane] },
     { opening: { acrossCorners: 790 }, contents: [pane] },
   ],
   [
-    "glass",
+    "large-pane",
     "The pane is large",
     { opening: { acrossCorners: 1100 }, contents: [pane] },
     { opening: { acrossCorners: 1100 }, contents: [{ ...pane, thickness: 3 }] },
   ],
-  ["hanging", "The hangers' screws leave little wood", hung({ screwDepth: 18 }), hung({ screwDepth: 16 })],
-  ["hanging", "The hangers' screws are longer", hung({ screwDepth: 19 }), hung({ screwDepth: 18 })],
-  ["hanging", "The surface that the hangers", { ...hung({}), slope: 90 }, hung({})],
-  ["hanging", "The hangers do not lie flat", { ...hung({}), slope: 11 }, { ...hung({}), slope: 9 }],
-  ["hanging", "The hangers do not lie flat", { ...hung({}), slope: -11 }, { ...hung({}), slope: -9 }],
-  ["hanging", "The wire is so flat", hung({ wireAngle: 29 }), hung({ wireAngle: 30 })],
-  ["hanging", "At this angle the hook shows", hung({ wireAngle: 60 }), hung({ wireAngle: 30 })],
+  ["long-screws", "The hangers' screws leave little wood", hung({ screwDepth: 18 }), hung({ screwDepth: 16 })],
+  ["long-screws", "The hangers' screws are longer", hung({ screwDepth: 19 }), hung({ screwDepth: 18 })],
+  ["narrow-hanger-seat", "The surface that the hangers", { ...hung({}), slope: 90 }, hung({})],
+  ["leaning-hanger-seat", "The hangers do not lie flat", { ...hung({}), slope: 11 }, { ...hung({}), slope: 9 }],
+  ["leaning-hanger-seat", "The hangers do not lie flat", { ...hung({}), slope: -11 }, { ...hung({}), slope: -9 }],
+  ["flat-wire", "The wire is so flat", hung({ wireAngle: 29 }), hung({ wireAngle: 30 })],
+  ["hook-shows", "At this angle the hook shows", hung({ wireAngle: 60 }), hung({ wireAngle: 30 })],
   [
-    "hanging",
+    "mass-not-known",
     "Not all that hangs",
     { ...hung({}), contents: [{ name: "print", thickness: 0.3 }] },
     { ...hung({}), contents: [pane] },
   ],
   [
-    "hanging",
+    "mass-not-known",
     "Not all that hangs",
     { ...hung({}), contents: [{ name: "print", thickness: 0.3 }] },
     { contents: [{ name: "print", thickness: 0.3 }] },
@@ -113,19 +123,19 @@ describe("the numbers", () => {
       contents: [pane, acrylic, { ...pane, thickness: 3 }],
     });
     const area = plan.contents.panel!.area / 1e6;
-    const glass = plan.hazards.find(({ code }) => code === "glass")!;
+    const glass = plan.hazards.find(({ code }) => code === "glass-handling")!;
     expect(glass.numbers["mass"]).toBeCloseTo(2.5 * 5 * area, 12);
   });
 
   test("of a flat wire are its angle, and its pull in percent of the weight", () => {
-    const { numbers, kinds, source } = find(hung({ wireAngle: 10 }), "hanging", /so flat/)!;
+    const { numbers, kinds, source } = find(hung({ wireAngle: 10 }), "flat-wire", /so flat/)!;
     expect(numbers["pull"]).toBeCloseTo(100 / (2 * Math.sin(Math.PI / 18)), 9);
     expect(kinds).toEqual({ angle: "angle", limit: "angle", pull: "percent" });
     expect(source).toBe("equilibrium of the wire");
   });
 
   test("of the stack name the tolerance's source where it decides", () => {
-    const hazard = find({ contents: [pane, board(6)] }, "seat", /just room/)!;
+    const hazard = find({ contents: [pane, board(6)] }, "glass-tolerance", /just room/)!;
     expect(hazard).toMatchObject({ signal: "note", source: "EN 572-2 (values from memory)" });
     expect(hazard.numbers["left"]).toBeCloseTo(2.8, 12);
   });

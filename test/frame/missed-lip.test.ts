@@ -14,9 +14,10 @@ function planOf(changes: Partial<FrameBrief> = {}): ReturnType<typeof planFrame>
   const brief = { sides: 4, unit: "in", profile: lipped, opening: { contains: picture }, ...changes };
   return planFrame(brief as FrameBrief);
 }
-function missesOf(changes: Partial<FrameBrief> = {}): Hazard[] {
-  return planOf(changes).hazards.filter(({ code }) => code === "missed-lip");
+function raised(changes: Partial<FrameBrief>, code: Hazard["code"]): Hazard[] {
+  return planOf(changes).hazards.filter((hazard) => hazard.code === code);
 }
+const missesOf = (changes: Partial<FrameBrief> = {}): Hazard[] => raised(changes, "missed-lip");
 
 describe("a square frame whose contents are not square", () => {
   test("says before all else how far they miss the lip, and at which sides", () => {
@@ -106,17 +107,19 @@ describe("a lip that is not there, or not known", () => {
 
   test("is said not to be given where nobody has measured one", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1 } } as Partial<FrameBrief>;
-    const [miss] = missesOf(measured);
+    const [miss] = raised(measured, "lip-not-known");
     expect(miss).toMatchObject({ signal: "care", numbers: { leftAndRight: 2 } });
     expect(miss!.sentence).toMatch(/no lip is given that reaches so far/);
+    expect(missesOf(measured)).toEqual([]);
     const square = { opening: { contains: { width: 20, height: 20 } }, clearance: 0.1 };
-    expect(missesOf({ ...measured, ...square })).toEqual([]);
+    expect(raised({ ...measured, ...square }, "lip-not-known")).toEqual([]);
   });
 
   test("of plain stock leaves room beside them, which is a note", () => {
-    const [miss] = missesOf({ profile: plain, opening: { contains: { width: 160, height: 200 } } });
+    const [miss] = raised({ profile: plain, opening: { contains: { width: 160, height: 200 } } }, "unfilled-opening");
     expect(miss).toMatchObject({ signal: "note", numbers: { leftAndRight: 20 } });
-    expect(missesOf({ profile: plain, opening: { contains: { width: 200, height: 200 } }, clearance: 2 })).toEqual([]);
+    const filled = { profile: plain, opening: { contains: { width: 200, height: 200 } }, clearance: 2 };
+    expect(raised(filled, "unfilled-opening")).toEqual([]);
   });
 });
 
@@ -133,13 +136,13 @@ describe("nothing is missed", () => {
   test("where the rabbet holds nothing at all, which is said instead", () => {
     const hazards = planOf({ slope: 80 }).hazards.map(({ code }) => code);
     expect(hazards).not.toContain("missed-lip");
-    expect(hazards).toContain("seat");
+    expect(hazards).toContain("seat-impossible");
   });
 });
 
 describe("what rests on little of the lip", () => {
   const seats = (changes: Partial<FrameBrief>): Hazard[] =>
-    planOf(changes).hazards.filter(({ code, numbers }) => code === "seat" && "lap" in numbers);
+    planOf(changes).hazards.filter(({ code }) => code === "narrow-lip");
 
   test("goes by the contents, not by a panel as large as the opening", () => {
     const [seat] = seats({ opening: { contains: { width: 19.7, height: 20 } } });

@@ -126,9 +126,11 @@ describe("the lip", () => {
     expect(contents.lap).toBeCloseTo(3 / Math.cos((35 * Math.PI) / 180) - 3.5, 9);
     expect(contents.hidden).toBeGreaterThan(10);
     expect(contents.room[0]!.lapLeft).toBeLessThan(0);
-    expect(hazards.map(({ code }) => code)).toEqual(expect.arrayContaining(["panel-lap", "seat"]) as unknown);
+    expect(hazards.map(({ code }) => code)).toEqual(expect.arrayContaining(["panel-lap", "narrow-lip"]) as unknown);
     // The panel can slide by its clearance, which is more than the usual limit of 3 mm.
-    expect(hazards.find(({ code }) => code === "seat")).toMatchObject({ numbers: { lap: contents.lap, limit: 3.5 } });
+    expect(hazards.find(({ code }) => code === "narrow-lip")).toMatchObject({
+      numbers: { lap: contents.lap, limit: 3.5 },
+    });
   });
 
   test("can lose the panel", () => {

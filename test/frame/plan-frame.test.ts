@@ -154,7 +154,7 @@ describe("hazards", () => {
   test.each<[string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
     ["short-piece", { opening: { side: 200 } }, { opening: { side: 400 } }],
     ["trapped-piece", { saw: miterSaw() }, {}],
-    ["trapped-under-bevel", { slope: 30 }, { slope: 0 }],
+    ["offcut-under-bevel", { slope: 30 }, { slope: 0 }],
     ["thrown-offcut", { sides: 12 }, { sides: 4 }],
     [
       "tip",
@@ -168,9 +168,9 @@ describe("hazards", () => {
     ["short-stick", { sticks: [{ id: "rest", length: 300 }] }, { sticks: [{ id: "ash", length: 2000 }] }],
     ["flip-error", {}, { slope: 60, sides: 3, lay: "flat" }],
     ["end-grain", { sides: 9 }, { sides: 8 }],
-    ["seat", { slope: 70 }, { contents: [glass] }],
-    ["seat", { contents: [{ name: "panel", thickness: 12 }] }, { contents: [glass] }],
-    ["seat", { profile: molding({ width: 40, thickness: 20, rabbet: { width: 2, depth: 10 } }) }, {}],
+    ["seat-impossible", { slope: 70 }, { contents: [glass] }],
+    ["shallow-rabbet", { contents: [{ name: "panel", thickness: 12 }] }, { contents: [glass] }],
+    ["narrow-lip", { profile: molding({ width: 40, thickness: 20, rabbet: { width: 2, depth: 10 } }) }, {}],
     ["reach", { sides: 7 }, { sides: 6 }],
   ])("%s is raised by %j and not by %j", (code, raising, quiet) => {
     expect(codes(raising)).toContain(code);
@@ -220,7 +220,7 @@ describe("hazards", () => {
         kerf: 3,
         rough: { method: "square", allowance: 10 },
         sticks,
-      }).hazards.filter(({ code }) => code === "short-piece");
+      }).hazards.filter(({ code }) => code === "short-rest");
     expect(shortRests({ id: "three pieces", length: 1700 })).toMatchObject([
       { signal: "care", numbers: { rest: 1700 - 3 - 3 * 503, limit: 300 }, source: "common practice" },
     ]);
@@ -247,7 +247,7 @@ describe("hazards", () => {
 
   test("are tied to the steps on which they bear", () => {
     const plan = planOf({ slope: 30 });
-    expect(plan.sawing.operations[1]!.hazards).toEqual(expect.arrayContaining(["trapped-under-bevel", "flip-error"]));
+    expect(plan.sawing.operations[1]!.hazards).toEqual(expect.arrayContaining(["offcut-under-bevel", "flip-error"]));
     expect(plan.sawing.operations[0]!.hazards).not.toContain("flip-error");
     const fixed = (rough: ProfileBrief["rough"]): boolean[] =>
       planOf({ saw: miterSaw(), rough }).sawing.operations.map(({ hazards }) => hazards.includes("trapped-piece"));

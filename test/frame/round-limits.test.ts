@@ -82,25 +82,22 @@ describe.each(UNITS)("in %s", (unit) => {
     const numbersOf = (plan: FramePlan, code: string): number[] =>
       raised(plan, code).flatMap(({ numbers }) => (numbers["limit"] === undefined ? [] : [numbers["limit"]]));
     const large = planOf(unit, 700 / size, { sides: 6, profile, contents: board });
-    expect(numbersOf(large, "panel-gauge")[0]).toBeCloseTo(byHand, 12);
+    expect(numbersOf(large, "deep-panel")[0]).toBeCloseTo(byHand, 12);
     const small = planOf(unit, 120 / size, { sides: 6, profile, contents: board });
-    expect(numbersOf(small, "panel-gauge").at(-1)).toBeCloseTo(heldDown, 12);
+    expect(numbersOf(small, "short-panel-edge")[0]).toBeCloseTo(heldDown, 12);
     const narrow = planOf(unit, 190 / size, { profile, contents: board });
     expect(numbersOf(narrow, "narrow-rip")[0]).toBeCloseTo(heldDown, 12);
     const { lastStretch, pushStick } = raised(narrow, "narrow-rip")[0]!.numbers;
     expect(lastStretch).toBeCloseTo(byHand, 12);
     expect(pushStick).toBeCloseTo(round(unit, 450, 18), 12);
-    expect(numbersOf(large, "seat")[0]).toBeCloseTo(round(unit, 3, 1 / 8), 12);
+    expect(numbersOf(large, "narrow-lip")[0]).toBeCloseTo(round(unit, 3, 1 / 8), 12);
   });
 
   test("hangers want 10 mm or 3/8 in of surface, and 3 mm or 1/8 in of wood before their screws", () => {
     const size = SIZES[unit];
     const thin = molding({ width: 8 / size, thickness: 20 / size });
     const plan = planOf(unit, byHand, { profile: thin, hanging: { by: "wire" } });
-    expect(raised(plan, "hanging").find(({ kinds }) => kinds["width"] === "length")!.numbers["limit"]).toBeCloseTo(
-      round(unit, 10, 3 / 8),
-      12,
-    );
+    expect(raised(plan, "narrow-hanger-seat")[0]!.numbers["limit"]).toBeCloseTo(round(unit, 10, 3 / 8), 12);
     const { hanging } = plan;
     const seat = hanging?.possible === true ? hanging.seat : null;
     expect(seat!.wood - seat!.deepest).toBeCloseTo(round(unit, 3, 1 / 8), 12);

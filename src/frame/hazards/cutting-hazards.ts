@@ -22,14 +22,12 @@ const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
   const { length } = geometry.pieces[0]!.longest;
   const [byHand, heldDown] = [ruleLength(HAND_HELD, unit), ruleLength(HELD_DOWN, unit)];
   if (length >= byHand) return null;
-  if (length < heldDown) {
-    const sentence =
-      "The pieces are too short to be cut safely even with a hold-down: cut them by hand, or choose a larger frame or another joint.";
-    return raise("short-piece", "danger", cutSteps, sentence, { length: { length, limit: heldDown } });
-  }
-  const sentence =
-    "The pieces are too short to be held by hand at the saw: use a hold-down that keeps both hands away from the blade.";
-  return raise("short-piece", "care", cutSteps, sentence, { length: { length, limit: byHand } });
+  const isTiny = length < heldDown;
+  const sentence = isTiny
+    ? "The pieces are too short to be cut safely even with a hold-down: cut them by hand, or choose a larger frame or another joint."
+    : "The pieces are too short to be held by hand at the saw: use a hold-down that keeps both hands away from the blade.";
+  const limit = isTiny ? heldDown : byHand;
+  return raise("short-piece", isTiny ? "danger" : "care", cutSteps, sentence, { length: { length, limit } });
 };
 
 /** A gauge's own stop travels with the piece, which is not caught; one that stays on the fence holds what is freed against the blade. */
@@ -42,18 +40,21 @@ const trappedPiece: CuttingRule = ({ plan, unit }) => {
   return raise("trapped-piece", "danger", steps, sentence, { length: { length: plan.rough.length } });
 };
 
-/** Under the blade the hand and the stop are on the side of the wood that can bind; with the piece on the open side only what is loose lies there. */
-const trappedUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
+/** With the piece on the open side of the blade only what is loose lies under it. */
+const offcutUnderBevel: CuttingRule = ({ option, cutSteps }) => {
   const { underBlade, bevel } = option.first;
-  if (underBlade === "none") return null;
-  const numbers = { angle: { bevel: bevel.degrees } };
-  if (underBlade === "offcut") {
-    const sentence =
-      "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
-    return raise("trapped-under-bevel", "care", cutSteps, sentence, numbers);
-  }
+  if (underBlade !== "offcut") return null;
+  const sentence =
+    "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
+  return raise("offcut-under-bevel", "care", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
+};
+
+/** Under the blade the hand and the stop are on the side of the wood that can bind. */
+const pieceUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
+  const { underBlade, bevel } = option.first;
+  if (underBlade !== "kept") return null;
   const sentence = `The piece that is kept lies under the leaning blade, which can throw it if it creeps: clamp it to ${fenceOf(plan.saw)}, and keep your hands off it.`;
-  return raise("trapped-under-bevel", "danger", cutSteps, sentence, numbers);
+  return raise("piece-under-bevel", "danger", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
 };
 
 const depthNotKnown: CuttingRule = ({ unit, option, cutSteps }) => {
@@ -82,12 +83,15 @@ const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   return raise("thrown-offcut", "care", cutSteps, sentence, { length: { base, limit } });
 };
 
-const tips: CuttingRule = ({ plan, option, cutSteps }) => {
+const balanceNotKnown: CuttingRule = ({ plan, option, cutSteps }) => {
   const { cradle, first } = option;
-  if (cradle === null && first.cradled) {
-    const unknown = `With level measures alone it is not known whether the stick's center of gravity is above its cradle: make the cradle's base wide, and clamp stick and cradle to ${fenceOf(plan.saw)}.`;
-    return raise("tip", "care", cutSteps, unknown);
-  }
+  if (cradle !== null || !first.cradled) return null;
+  const sentence = `With level measures alone it is not known whether the stick's center of gravity is above its cradle: make the cradle's base wide, and clamp stick and cradle to ${fenceOf(plan.saw)}.`;
+  return raise("balance-not-known", "care", cutSteps, sentence);
+};
+
+const tips: CuttingRule = ({ plan, option, cutSteps }) => {
+  const { cradle } = option;
   if (cradle === null || cradle.steady) return null;
   const sentence = `The stick's center of gravity is not above its cradle: widen the cradle's base or clamp stick and cradle to ${fenceOf(plan.saw)}.`;
   return raise("tip", "danger", cutSteps, sentence, { length: { overhang: cradle.widenBy } });
@@ -141,9 +145,11 @@ const RULES: readonly CuttingRule[] = [
   shortPiece,
   trappedPiece,
   ripFence,
-  trappedUnderBevel,
+  offcutUnderBevel,
+  pieceUnderBevel,
   depthNotKnown,
   thrownOffcut,
+  balanceNotKnown,
   tips,
   fasteners,
   feather,

@@ -1,4 +1,4 @@
-import type { Hazard } from "../../core/hazard.js";
+import type { Hazard, HazardCode } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { SawPlan } from "../saw-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
@@ -63,7 +63,7 @@ export function fenceOf(saw: Saw): string {
  * @returns the hazard and the steps
  */
 export function raise(
-  code: string,
+  code: HazardCode,
   signal: Hazard["signal"],
   steps: readonly number[],
   sentence: string,

@@ -28,12 +28,10 @@ export function heavyHazard(mass: number | null, unit: LengthUnit): Hazard[] {
   const limitOf = ({ kilograms, pounds }: RoundMass): number => (isInches(unit) ? pounds * POUND : kilograms);
   const [onePerson, qualified] = [limitOf(ONE_PERSON), limitOf(QUALIFIED)];
   if (mass === null || mass < onePerson) return [];
-  if (mass < qualified) {
-    const sentence =
-      "The frame is heavy: lift and hang it with two people, into studs or masonry, and not over a bed, a seat or a way through unless somebody qualified has seen wall and fixings.";
-    return [makeHazard("heavy", "care", sentence, { mass: { mass, limit: onePerson } })];
-  }
-  const sentence =
-    "The frame is so heavy that it can kill when it falls: have somebody qualified choose wall, fixings and hangers by the local codes, and hang nothing of the kind over people.";
-  return [makeHazard("heavy", "danger", sentence, { mass: { mass, limit: qualified } })];
+  const isDeadly = mass >= qualified;
+  const sentence = isDeadly
+    ? "The frame is so heavy that it can kill when it falls: have somebody qualified choose wall, fixings and hangers by the local codes, and hang nothing of the kind over people."
+    : "The frame is heavy: lift and hang it with two people, into studs or masonry, and not over a bed, a seat or a way through unless somebody qualified has seen wall and fixings.";
+  const limit = isDeadly ? qualified : onePerson;
+  return [makeHazard("heavy", isDeadly ? "danger" : "care", sentence, { mass: { mass, limit } })];
 }

@@ -1,4 +1,4 @@
-import type { Hazard, HazardSignal, QuantityKind } from "../../core/hazard.js";
+import type { Hazard, HazardCode, HazardSignal, QuantityKind } from "../../core/hazard.js";
 import { COMMON_PRACTICE } from "./common-practice.js";
 
 /** The numbers of a hazard by what they are. */
@@ -15,7 +15,7 @@ export type HazardNumbers = { readonly [K in QuantityKind]?: Readonly<Record<str
  * @returns the hazard
  */
 export function makeHazard(
-  code: string,
+  code: HazardCode,
   signal: HazardSignal,
   sentence: string,
   quantities: HazardNumbers = {},

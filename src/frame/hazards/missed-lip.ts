@@ -45,12 +45,12 @@ export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Hazar
       : "The frame stands on a corner, and what it should contain stands upright.";
   if (rest.lip === 0) {
     const sentence = `${why} Centered, the contents leave the opening free ${where}.`;
-    return [makeHazard("missed-lip", "note", sentence, { length }, SOURCE)];
+    return [makeHazard("unfilled-opening", "note", sentence, { length }, SOURCE)];
   }
   const signal = contents.some(isPane) ? "danger" : "care";
   if (rest.lip === null) {
     const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and no lip is given that reaches so far. ${INSTEAD}`;
-    return [makeHazard("missed-lip", signal, sentence, { length }, SOURCE)];
+    return [makeHazard("lip-not-known", signal, sentence, { length }, SOURCE)];
   }
   const sentence = `${why} Centered, the contents miss the lip ${where}. ${INSTEAD}`;
   return [makeHazard("missed-lip", signal, sentence, { length }, SOURCE)];

@@ -36,15 +36,13 @@ const SLIGHT: RoundLength = { millimeters: 0.1, inches: 0.004 };
 
 function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Hazard[] {
   if (enough) return [];
-  if (needed - clearance < ruleLength(SLIGHT, unit)) {
-    const slight = `The clearance leaves "${isolate(name)}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`;
-    const numbers = { length: { clearance, needed } };
-    return [makeHazard("panel-room", "note", slight, numbers, sourceOf(contents[layer]!.material))];
-  }
-  const sentence = `The clearance leaves too little room for "${isolate(name)}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
-  return [
-    makeHazard("panel-room", "care", sentence, { length: { clearance, needed } }, sourceOf(contents[layer]!.material)),
-  ];
+  const isSlight = needed - clearance < ruleLength(SLIGHT, unit);
+  const sentence = isSlight
+    ? `The clearance leaves "${isolate(name)}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`
+    : `The clearance leaves too little room for "${isolate(name)}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
+  const numbers = { length: { clearance, needed } };
+  const signal = isSlight ? "note" : "care";
+  return [makeHazard("panel-room", signal, sentence, numbers, sourceOf(contents[layer]!.material))];
 }
 
 function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Hazard[] {

@@ -28,14 +28,14 @@ function gaugeHazards(panel: PanelPlan, brief: FilledBrief): Hazard[] {
   if (depth > reach) {
     const sentence =
       "The panel is deep at the gauge, which then stands off the front of the table when the cut begins: cut it on a sled with a fence of its own, or with a guided saw along a straightedge.";
-    hazards.push(makeHazard("panel-gauge", "care", sentence, { length: { depth, limit: reach } }));
+    hazards.push(makeHazard("deep-panel", "care", sentence, { length: { depth, limit: reach } }));
   }
   const bearing = Math.min(...work.map((one) => one.bearing));
   const limit = ruleLength(SHORT_BEARING, brief.unit);
   if (bearing < limit) {
     const sentence =
       "The panel bears on the gauge with a short edge, and holding it brings hands to the blade: clamp it to a sled, or cut it by hand.";
-    hazards.push(makeHazard("panel-gauge", "danger", sentence, { length: { bearing, limit } }));
+    hazards.push(makeHazard("short-panel-edge", "danger", sentence, { length: { bearing, limit } }));
   }
   return hazards;
 }

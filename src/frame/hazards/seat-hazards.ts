@@ -16,9 +16,9 @@ function stackHazards({ verdict, sentence, left, leftAtLeast }: ContentsStack, r
   if (sentence === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
   if (verdict === "tight") {
     const numbers = { length: { left: leftAtLeast, limit: room } };
-    return [makeHazard("seat", "note", sentence, numbers, "EN 572-2 (values from memory)")];
+    return [makeHazard("glass-tolerance", "note", sentence, numbers, "EN 572-2 (values from memory)")];
   }
-  return [makeHazard("seat", "care", sentence, { length: { left, limit: room } })];
+  return [makeHazard("shallow-rabbet", "care", sentence, { length: { left, limit: room } })];
 }
 
 /** How far the lip laps what it holds at least, and how far that can slide to one side. */
@@ -41,17 +41,31 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
     if (panel === null) {
       const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
       return [
-        makeHazard("seat", "danger", tight, { length: { clearance: brief.clearance } }, "geometry of the opening"),
+        makeHazard(
+          "no-contents-left",
+          "danger",
+          tight,
+          { length: { clearance: brief.clearance } },
+          "geometry of the opening",
+        ),
       ];
     }
     const sentence = `${why ?? ""}. Choose another rabbet, slope or molding before you cut.`;
-    return [makeHazard("seat", "danger", sentence, { angle: { slope: brief.slope } }, "geometry of the tilted rabbet")];
+    return [
+      makeHazard(
+        "seat-impossible",
+        "danger",
+        sentence,
+        { angle: { slope: brief.slope } },
+        "geometry of the tilted rabbet",
+      ),
+    ];
   }
   const hazards = stack === null ? [] : stackHazards(stack, brief.fastenerRoom);
   if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {
     const sentence =
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.";
-    hazards.push(makeHazard("seat", "care", sentence, { angle: { slope: brief.slope } }));
+    hazards.push(makeHazard("seat-not-known", "care", sentence, { angle: { slope: brief.slope } }));
   }
   const [lap, room] = lapAndRoom(contents, rest, brief);
   const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
@@ -60,7 +74,7 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
     const sentence =
       "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";
     const signal = brief.contents.some(isPane) ? "danger" : "care";
-    hazards.unshift(makeHazard("seat", signal, sentence, { length: { lap, limit } }));
+    hazards.unshift(makeHazard("narrow-lip", signal, sentence, { length: { lap, limit } }));
   }
   return hazards;
 }

@@ -40,7 +40,7 @@ export function stickHazards(brief: FilledBrief, piece: RoughPiece): Hazard[] {
   if (rest < heldLimit) {
     const sentence =
       "When the last piece of a stick is cut, what is left beyond the blade can be too short to hold: hold the piece, with a hold-down where it is short too, and never the rest.";
-    hazards.push(makeHazard("short-piece", "care", sentence, { length: { rest, limit: heldLimit } }));
+    hazards.push(makeHazard("short-rest", "care", sentence, { length: { rest, limit: heldLimit } }));
   }
   if (sticksTooShort(sticks, piece)) {
     const sentence =

@@ -7,7 +7,6 @@ import {
   list,
   orNull,
   record,
-  text,
   textOrNull,
   word,
   type Fields,
@@ -18,6 +17,7 @@ import type { MeasureAlong } from "../measure-along.js";
 import type { OperationKind } from "../operation-kind.js";
 import type { Operation } from "../operation.js";
 import type { StopRule } from "../stop-rule.js";
+import { hazardCode } from "./hazard.js";
 
 const STOP_RULE: Fields<StopRule> = {
   side: hand,
@@ -48,7 +48,7 @@ const OPERATION: Fields<Operation> = {
   size: (value, path) => orNull(value, path, cutSize),
   bladeHeight: finiteOrNull,
   measure: (value, path) => orNull(value, path, (v, p) => record(v, p, MEASURE)),
-  hazards: (value, path) => list(value, path, text),
+  hazards: (value, path) => list(value, path, hazardCode),
 };
 
 /** One instruction for a person at the saw. */

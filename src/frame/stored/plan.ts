@@ -7,10 +7,11 @@ import type { FramePlan } from "../plan-frame.js";
 import { frameAssembly, frameChecks } from "./assembly.js";
 import { filledBrief } from "./brief.js";
 import { frameContents } from "./contents.js";
-import { hazard, sawPlan } from "./sawing.js";
 import { frameGeometry } from "./geometry.js";
 import { frameHanging } from "./hanging.js";
+import { hazards } from "./hazard.js";
 import { frameMaterials, frameMovement } from "./materials.js";
+import { sawPlan } from "./sawing.js";
 
 const stockJob: Reader<StockJob> = (value, path) => {
   checkJob(value as StockJob, path);
@@ -30,7 +31,7 @@ export const PLAN: Fields<FramePlan> = {
   assembly: frameAssembly,
   materials: frameMaterials,
   hanging: (value, path) => orNull(value, path, frameHanging),
-  hazards: (value, path) => list(value, path, hazard),
+  hazards,
 };
 
 /** A whole plan, as `planFrame` made it or as it came back from JSON. */

@@ -1,4 +1,3 @@
-import type { Hazard, HazardSignal, QuantityKind } from "../../core/hazard.js";
 import { checkNumber, refuse } from "../../core/check.js";
 import {
   count,
@@ -6,10 +5,8 @@ import {
   finiteOrNull,
   flag,
   list,
-  named,
   orNull,
   record,
-  text,
   word,
   type Fields,
   type Reader,
@@ -21,36 +18,8 @@ import type { LayResult } from "../lay-result.js";
 import type { RoughPiece } from "../rough-length.js";
 import type { MarkSetting, ScaleMarks } from "../scale-marks.js";
 import type { TestCuts, TestPair, TestProof, TestRing } from "../test-cuts.js";
+import { hazards } from "./hazard.js";
 import { operation } from "./operation.js";
-
-const KINDS: Readonly<Record<QuantityKind, true>> = {
-  length: true,
-  angle: true,
-  mass: true,
-  force: true,
-  percent: true,
-};
-const SIGNALS: Readonly<Record<HazardSignal, true>> = { note: true, care: true, danger: true };
-const HAZARD: Fields<Hazard> = {
-  code: text,
-  signal: (value, path) => word(value, path, SIGNALS),
-  sentence: text,
-  numbers: (value, path) => named(value, path, finite),
-  kinds: (value, path) => named(value, path, (v, p) => word(v, p, KINDS)),
-  source: text,
-};
-/** A hazard, each of whose numbers has its kind. */
-export const hazard: Reader<Hazard> = (value, path) => {
-  const read = record(value, path, HAZARD);
-  for (const name of Object.keys(read.numbers)) {
-    if (!Object.hasOwn(read.kinds, name)) {
-      refuse("missing", `${path ?? ""}.kinds.${name}`, undefined, "the kind of the number of that name");
-    }
-  }
-  return read;
-};
-/** Hazards. */
-export const hazards: Reader<readonly Hazard[]> = (value, path) => list(value, path, hazard);
 
 const LAYS: Readonly<Record<LayName, true>> = {
   propped: true,
