@@ -73,7 +73,7 @@ export function openingPart({ values, numbers }: ReadFields): FrameBrief["openin
  * @param profile - the section, where it is known
  * @param slope - the slope
  * @param hasLap - whether a molding of level measures has a lip
- * @returns the name of a mark, or `contents`
+ * @returns the name of an arris, or `contents`
  */
 export function placePart(
   values: Values,
@@ -83,8 +83,8 @@ export function placePart(
 ): ProfileBrief["at"] & string {
   if (values.holds !== "measure" || values.at === "contents") return "contents";
   if (profile === null) return values.at === "outermost" ? "outer" : hasLap ? "sight" : "wall";
-  const { mark } = values.at === "outermost" ? outermostPoint(profile, slope) : innermostPoint(profile, slope);
-  return mark ?? "contents";
+  const { arris } = values.at === "outermost" ? outermostPoint(profile, slope) : innermostPoint(profile, slope);
+  return arris ?? "contents";
 }
 
 /**

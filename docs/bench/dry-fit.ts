@@ -48,14 +48,14 @@ function takenWords(values: Values, shown: { readonly miter: number; readonly be
  * @returns what to do in sentences, or what is wrong
  */
 export function readDryFit(values: Values, plan: FramePlan): DryFit {
-  const { marks } = plan.sawing;
-  if (marks === null) return NOTHING;
+  const { graduations } = plan.sawing;
+  if (graduations === null) return NOTHING;
   const { slope } = plan.geometry;
   const seen = readAngle(values.seenSlope, slope, -90);
   if (!seen.ok) return refused("seenSlope", seen.words);
-  const miter = readAngle(values.shownMiter, marks.best.miter, 0);
+  const miter = readAngle(values.shownMiter, graduations.best.miter, 0);
   if (!miter.ok) return refused("shownMiter", miter.words);
-  const bevel = readAngle(values.shownBevel, marks.best.bevel, 0);
+  const bevel = readAngle(values.shownBevel, graduations.best.bevel, 0);
   if (!bevel.ok) return refused("shownBevel", bevel.words);
   if (values.gap.trim() === "") return NOTHING;
   const gap = readField(values.gap, "room", values.unit as LengthUnit);
@@ -90,7 +90,9 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
     }
     if (error.path === "hold") return refused("hold", "What is held alone can't close this frame: hold the slope.");
     if (error.path === "shown") {
-      const [miterOff, bevelOff] = [shown.miter - marks.best.miter, shown.bevel - marks.best.bevel].map(Math.abs);
+      const [miterOff, bevelOff] = [shown.miter - graduations.best.miter, shown.bevel - graduations.best.bevel].map(
+        Math.abs,
+      );
       const field = bevelOff! > miterOff! ? "shownBevel" : "shownMiter";
       return refused(field, "From there no setting of this saw closes the frame.");
     }

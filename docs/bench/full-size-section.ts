@@ -1,4 +1,4 @@
-import { markLabel, type FramePlan } from "miterwright/frame";
+import { arrisLabel, type FramePlan } from "miterwright/frame";
 import { sectionAt } from "miterwright/profile";
 import { convertLength, type LengthUnit } from "miterwright/units";
 import { html, trusted, type Markup } from "./html.js";
@@ -98,11 +98,11 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     .map(({ x, y }, index) => `${index === 0 ? "M" : "L"}${written(x - left + 6)} ${written(y - top + 3)}`)
     .join("");
   const [w, h] = [written(width + 12), written(height + 6)];
-  const { marks, pieces } = plan.geometry;
-  // The same letters as in the page's drawing: in the order of the marks.
-  const named = Object.keys(marks).map((mark, index) => ({ mark, letter: String.fromCharCode(97 + index) }));
-  const placed = named.map(({ mark, letter }) => {
-    const { out, up } = marks[mark]!;
+  const { arrises, pieces } = plan.geometry;
+  // The same letters as in the page's drawing: in the order of the arrises.
+  const named = Object.keys(arrises).map((arris, index) => ({ arris, letter: String.fromCharCode(97 + index) }));
+  const placed = named.map(({ arris, letter }) => {
+    const { out, up } = arrises[arris]!;
     return { letter, at: { x: out * scale - left + 6, y: -(up ?? 0) * scale - top + 3 } };
   });
   const stands = slope === 0 ? "It lies flat." : `It stands at its slope of ${writers.angle(slope)}.`;
@@ -127,7 +127,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     ${drawing}
     <p>
       Length of every piece along its arrises:
-      ${named.map(({ mark, letter }) => `${letter} ${markLabel(mark)} ${writers.length(pieces[0]!.lengths[mark]!)}`).join("; ")}.
+      ${named.map(({ arris, letter }) => `${letter} ${arrisLabel(arris)} ${writers.length(pieces[0]!.lengths[arris]!)}`).join("; ")}.
     </p>
     <p>
       Print at 100 %, without fitting to the page. Then lay a rule on the lines below: where they are not true, neither

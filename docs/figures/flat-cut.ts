@@ -1,6 +1,6 @@
 import { compoundMiter } from "miterwright/miter";
 import { angle, defineFigure, sides, type Figure } from "./figure.js";
-import { angleMark, dimension, finish, line, shape, text, type Pad, type Point } from "./pad.js";
+import { angleArc, dimension, finish, line, shape, text, type Pad, type Point } from "./pad.js";
 
 const SIZE = { width: 440, height: 262 };
 const BASE = 178;
@@ -50,7 +50,7 @@ export const flatCutFigure: Figure = defineFigure({
       const top = { x: corner.x, y: corner.y - Math.max(across, 56) - 22 };
       line(pad, "dashed", corner, top);
       const turned = (Math.atan2(across, advance) * 180) / Math.PI;
-      if (advance > 4) angleMark(pad, corner, Math.min(44, 0.75 * Math.hypot(across, advance)), turned, 90, "");
+      if (advance > 4) angleArc(pad, corner, Math.min(44, 0.75 * Math.hypot(across, advance)), turned, 90, "");
       dimension(pad, "level", corner, { x: corner.x + advance, y: BASE }, BASE + 14, "");
       text(pad, { x: corner.x + advance / 2, y: BASE + 32 }, "w cos s tan h", { anchor: "middle", accent: true });
       line(pad, "thin", { x: outer.x, y: outer.y + 3 }, { x: outer.x, y: BASE - 3 });

@@ -1,7 +1,7 @@
 import { levelWidth, molding, rabbetFit, sectionAt } from "miterwright/profile";
 import { regularPolygon } from "miterwright/polygon";
 import { angle, defineFigure, length, sides, type Figure } from "./figure.js";
-import { angleMark, dimension, finish, line, shape, text, type Pad, type Point } from "./pad.js";
+import { angleArc, dimension, finish, line, shape, text, type Pad, type Point } from "./pad.js";
 
 const SIZE = { width: 440, height: 320 };
 const MIDDLE = { x: 225, y: 150 };
@@ -37,7 +37,7 @@ export const levelWidthFigure: Figure = defineFigure({
     });
     // Where the wall decides the contents' size, whatever they are; where it can hold none, its mouth is as good.
     const fit = rabbetFit(profile, { slope, contents: [] });
-    const wall = fit.possible ? fit.opening : section.marks.wallMouth;
+    const wall = fit.possible ? fit.opening : section.arrises.wallMouth;
     const outermost = section.outline.reduce((best, point) => (point.out > best.out ? point : best));
     const level = levelWidth(profile, { slope });
     const flat = width - rabbet;
@@ -46,7 +46,7 @@ export const levelWidthFigure: Figure = defineFigure({
     const bench = { x: 60, y: SIZE.height - 55 };
     shape(pad, "wood", section.outline.map(place));
     // The flat width, beside the face and parallel to it.
-    const [sight, outer] = [section.marks.sightFace, section.marks.outerFace].map((mark) => place(mark)) as [
+    const [sight, outer] = [section.arrises.sightFace, section.arrises.outerFace].map((arris) => place(arris)) as [
       Point,
       Point,
     ];
@@ -65,13 +65,13 @@ export const levelWidthFigure: Figure = defineFigure({
       anchor: normal.x > 0.3 ? "start" : normal.x < -0.3 ? "end" : "middle",
     });
     dimension(pad, "level", place(wall), place(outermost), bench.y, "level width");
-    const corner = place(section.marks.outerBack);
+    const corner = place(section.arrises.outerBack);
     if (Math.abs(slope) > 6) {
-      const back = place(section.marks.wallMouth);
+      const back = place(section.arrises.wallMouth);
       const low = slope > 0 ? back : corner;
       line(pad, "dashed", { x: low.x - 30, y: low.y }, { x: low.x + 75, y: low.y });
-      if (slope > 0) angleMark(pad, low, 52, 0, slope, "slope");
-      else angleMark(pad, low, 28, 180, 180 + slope, "slope");
+      if (slope > 0) angleArc(pad, low, 52, 0, slope, "slope");
+      else angleArc(pad, low, 28, 180, 180 + slope, "slope");
     }
 
     const { planMiter } = regularPolygon({ sides: n, side: 1 });

@@ -1,4 +1,4 @@
-import { frameGeometry, markLabel } from "miterwright/frame";
+import { frameGeometry, arrisLabel } from "miterwright/frame";
 import { angle, defineFigure, length, sides, type Figure } from "./figure.js";
 import { plainMolding } from "./molding.js";
 import { dot, fitInto, finish, line, shape, text, type Pad, type Point } from "./pad.js";
@@ -74,17 +74,17 @@ export const measuresFigure: Figure = defineFigure({
       const y = heights[index]! - lift;
       line(pad, "accent", left, right);
       line(pad, "thin", right, { x: 288, y: right.y }, { x: 300, y });
-      text(pad, { x: 304, y: y + 4 }, markLabel(one.name), { accent: true, small: true });
+      text(pad, { x: 304, y: y + 4 }, arrisLabel(one.name), { accent: true, small: true });
     });
     return {
       svg: finish(
         pad,
         SIZE,
         `One stick of a frame of ${n} sides from above, with the lines that can be measured`,
-        `The lines run along the stick's arrises, from joint to joint; the longest, ${reader.length(farthest.long)}, is the ${markLabel(farthest.name)}.`,
+        `The lines run along the stick's arrises, from joint to joint; the longest, ${reader.length(farthest.long)}, is the ${arrisLabel(farthest.name)}.`,
       ),
       facts: [
-        ...names.map((name) => [markLabel(name), reader.length(lengths[name])] as const),
+        ...names.map((name) => [arrisLabel(name), reader.length(lengths[name])] as const),
         ["center to contents' edge", reader.length(polygon.apothem)],
       ],
     };

@@ -1,8 +1,8 @@
-import { molding, type Profile, type RabbetMark } from "miterwright/profile";
-import type { EdgeMark } from "miterwright/profile";
+import { molding, type Profile, type RabbetArris } from "miterwright/profile";
+import type { EdgeArris } from "miterwright/profile";
 
 /** A molding of the guides: plain, with a rabbet. */
-export type PlainMolding = Profile<EdgeMark | RabbetMark>;
+export type PlainMolding = Profile<EdgeArris | RabbetArris>;
 
 /** A molding with a rabbet that takes about a quarter of its width and half its thickness. */
 export function plainMolding(width: number, thickness: number): PlainMolding {

@@ -135,7 +135,7 @@ export function dimension(pad: Pad, along: "level" | "plumb", from: Point, to: P
 }
 
 /** An arc with a label at its middle, from one direction to another, in degrees counter-clockwise from the right. */
-export function angleMark(pad: Pad, at: Point, radius: number, from: number, to: number, label: string): void {
+export function angleArc(pad: Pad, at: Point, radius: number, from: number, to: number, label: string): void {
   const on = (degrees: number, far: number): Point => ({
     x: at.x + far * Math.cos((degrees * Math.PI) / 180),
     y: at.y - far * Math.sin((degrees * Math.PI) / 180),

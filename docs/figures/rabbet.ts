@@ -42,7 +42,7 @@ export const rabbetFigure: Figure = defineFigure({
     const place = ({ out, up }: SectionPoint): Point => put({ x: out, y: up });
     const pad: Pad = [];
     shape(pad, "wood", section.outline.map(place));
-    const sight = place(section.marks.sightBack);
+    const sight = place(section.arrises.sightBack);
     if (fit.possible) {
       const front = fit.layers[0]!.front;
       const back = fit.layers.at(-1)!.back;

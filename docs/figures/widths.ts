@@ -1,6 +1,6 @@
 import { joinCorner } from "miterwright/miter";
 import { angle, defineFigure, length, type Figure } from "./figure.js";
-import { angleMark, dot, fitInto, finish, line, shape, text, vectorArrow, type Pad, type Point } from "./pad.js";
+import { angleArc, dot, fitInto, finish, line, shape, text, vectorArrow, type Pad, type Point } from "./pad.js";
 
 const SIZE = { width: 440, height: 300 };
 /** Length of the arrows. */
@@ -60,7 +60,7 @@ export const widthsFigure: Figure = defineFigure({
     // The letters of the derivation, all from the inner point.
     const inner = place({ x: 0, y: 0 });
     for (const { name, tip } of arms) vectorArrow(pad, inner, place(tip), name, name === "o'" ? 10 : 0);
-    angleMark(pad, inner, 0.55 * ARM * scale, 0, turn, "T");
+    angleArc(pad, inner, 0.55 * ARM * scale, 0, turn, "T");
     const far = place(outer);
     text(pad, { x: far.x + 6, y: far.y + 12 }, "P", { accent: true });
     const square = place({ x: 0, y: -first });

@@ -2,7 +2,7 @@
  * The index of a batch: every cut of every frame in the order of work, grouped by setting, and what is cut from which stick.
  */
 import { drawStock } from "miterwright/drawing";
-import { markLabel, type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
+import { arrisLabel, type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
 import type { StockFit, StockJob } from "miterwright/stock";
 
 /** The sticks of one molding. */
@@ -51,11 +51,11 @@ function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup,
   const swung = miter.leans === "none" ? "square" : `miter ${angle(miter.degrees)} to the ${miter.leans}`;
   const tilted = bevel.leans === "none" ? "blade upright" : `blade ${angle(bevel.degrees)} to the ${bevel.leans}`;
   const anew: readonly ShopChange[] = changes;
-  const rows = cuts.map(({ name, kind, times, length: size, along, atFence, kept }) => [
+  const rows = cuts.map(({ name, kind, times, length: size, arris, atFence, kept }) => [
     escape(name),
     CUTS[kind],
     `${times} times`,
-    size === null ? "" : `${length(size)}${along === null ? "" : ` along the ${markLabel(along)}`}`,
+    size === null ? "" : `${length(size)}${arris === null ? "" : ` along the ${arrisLabel(arris)}`}`,
     atFence,
     kept,
   ]);

@@ -2,7 +2,7 @@ import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
 import { gapPerDegree, opensAt, regularClosure, type Opens } from "./regular-closure.js";
 
-/** A setting on the scale's marks, and what it costs. */
+/** A setting on the scale's graduations, and what it costs. */
 export interface SettingChoice extends SawSetting {
   /** Open angle of the ring cut so, in degrees; positive opens outside. */
   readonly angle: number;
@@ -14,39 +14,39 @@ export interface SettingChoice extends SawSetting {
   readonly slopeOff: number;
 }
 
-/** The marks around an exact setting. */
+/** The graduations around an exact setting. */
 export interface SettingChoices {
   /** The exact setting, lying flat. */
   readonly exact: SawSetting;
-  /** Each angle at its nearest mark. */
+  /** Each angle at its nearest graduation. */
   readonly nearest: SettingChoice;
-  /** All settings up to two marks away, the smallest V first; among equals, the truest slope. */
+  /** All settings up to two graduations away, the smallest V first; among equals, the truest slope. */
   readonly choices: readonly SettingChoice[];
 }
 
-/** Angles closer than this to a mark, as a share of the step, are on it. */
-const ON_MARK: number = 1e-9;
+/** Angles closer than this to a graduation, as a share of the step, are on it. */
+const ON_GRADUATION: number = 1e-9;
 
 /**
- * A mark of a scale; where whole numbers of marks make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses.
+ * A graduation of a scale; where whole numbers of graduations make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses.
  *
- * @param mark - which mark, counted from 0
+ * @param graduation - which graduation, counted from 0
  * @param step - step of the scale in degrees
  * @returns degrees
  */
-export function atMark(mark: number, step: number): number {
+export function atGraduation(graduation: number, step: number): number {
   const perDegree = Math.round(1 / step);
-  return Math.abs(perDegree * step - 1) < ON_MARK ? mark / perDegree : mark * step;
+  return Math.abs(perDegree * step - 1) < ON_GRADUATION ? graduation / perDegree : graduation * step;
 }
 
-/** The marks up to two steps on either side; an angle on a mark stays there, as 0 does: another one would only tip the joint. */
+/** The graduations up to two steps on either side; an angle on a graduation stays there, as 0 does: another one would only tip the joint. */
 function marksAround(angle: number, step: number): number[] {
   const nearest = Math.round(angle / step);
-  if (Math.abs(angle / step - nearest) < ON_MARK) return [atMark(nearest, step)];
+  if (Math.abs(angle / step - nearest) < ON_GRADUATION) return [atGraduation(nearest, step)];
   const below = Math.floor(angle / step);
   return [below - 1, below, below + 1, below + 2]
-    .map((mark) => atMark(mark, step))
-    .filter((mark) => Math.abs(mark) < 90);
+    .map((graduation) => atGraduation(graduation, step))
+    .filter((graduation) => Math.abs(graduation) < 90);
 }
 
 /**
@@ -72,14 +72,14 @@ export function choiceAt(sides: number, perDegree: number, slope: number, miter:
 }
 
 /**
- * The marks around the exact setting and what they cost, on bare numbers, unchecked.
+ * The graduations around the exact setting and what they cost, on bare numbers, unchecked.
  *
  * @param sides - number of sides
  * @param width - level width of the joint
  * @param slope - slope in degrees, -90 to 90
  * @param step - step of the miter scale in degrees
  * @param bevelStep - step of the bevel scale in degrees
- * @returns the exact setting, the nearest marks, and all choices
+ * @returns the exact setting, the nearest graduations, and all choices
  */
 export function settingChoices(
   sides: number,
@@ -97,7 +97,10 @@ export function settingChoices(
     .sort((a, b) => a.vGap - b.vGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
   return {
     exact: { miter, bevel },
-    nearest: choice(atMark(Math.round(miter / step), step), atMark(Math.round(bevel / bevelStep), bevelStep)),
+    nearest: choice(
+      atGraduation(Math.round(miter / step), step),
+      atGraduation(Math.round(bevel / bevelStep), bevelStep),
+    ),
     choices,
   };
 }

@@ -35,15 +35,15 @@ export interface LengthCost {
   readonly typical: number;
 }
 
-/** What the marks of a saw's scales cost at the last joint. */
+/** What the graduations of a saw's scales cost at the last joint. */
 export interface SettingCost {
   /** The exact setting, lying flat. */
   readonly exact: SawSetting;
-  /** Each angle at its nearest mark. */
+  /** Each angle at its nearest graduation. */
   readonly nearest: SettingChoice;
-  /** Of the marks around the exact setting, the one with the smallest V; among equals, the truest slope. */
+  /** Of the graduations around the exact setting, the one with the smallest V; among equals, the truest slope. */
   readonly best: SettingChoice;
-  /** All settings up to two marks away from the exact one, the cheapest first. */
+  /** All settings up to two graduations away from the exact one, the cheapest first. */
   readonly choices: readonly SettingChoice[];
   /** What rounding the lengths costs; `null` without `length` and `lengthStep`. */
   readonly length: LengthCost | null;
@@ -67,14 +67,14 @@ function lengthCost(sides: number, length: number, step: number): LengthCost {
 }
 
 /**
- * What it costs at the last joint to set the saw to the marks of its scales, and which marks cost least.
+ * What it costs at the last joint to set the saw to the graduations of its scales, and which graduations cost least.
  *
- * Every cut shares the rounding, so the open angle is 2n times its effect on one end. Miter and bevel can cancel: two marks that are both off may
+ * Every cut shares the rounding, so the open angle is 2n times its effect on one end. Miter and bevel can cancel: two graduations that are both off may
  * close better than the two nearest ones, and change the slope instead. A length rounded on one stop changes the frame's size and
  * opens nothing; rounded piece by piece by up to half a step q/2, it can leave a closing vector of q sin(90 or 90 - 90/n) / sin(180/n).
  *
  * @param options - sides, slope, level width, steps of the scales, and where wanted length and step of the rule
- * @returns the exact setting, the nearest, the best and all neighboring marks; lengths in the unit of `width`
+ * @returns the exact setting, the nearest, the best and all neighboring graduations; lengths in the unit of `width`
  * @throws {InputError} when a value is missing or out of range, or only one of `length` and `lengthStep` is given
  * @example
  * ```ts

@@ -1,5 +1,5 @@
 import type { PanelCorner, PanelPlan } from "../panel/index.js";
-import { markLetters } from "./mark-letters.js";
+import { arrisLetters } from "./arris-letters.js";
 
 /** A corner inside the blank and the letter that stands for it in drawings and tables. */
 export interface HiddenCorner extends PanelCorner {
@@ -17,6 +17,6 @@ export interface HiddenCorner extends PanelCorner {
  */
 export function hiddenCorners(panel: PanelPlan): HiddenCorner[] {
   const hidden = panel.corners.flatMap((corner, index) => (corner.inside ? [{ ...corner, index }] : []));
-  const letters = markLetters(hidden.map(({ index }) => String(index)));
+  const letters = arrisLetters(hidden.map(({ index }) => String(index)));
   return hidden.map((corner) => ({ ...corner, letter: letters[String(corner.index)]! }));
 }

@@ -1,7 +1,7 @@
 import { checkNumber, checkObject } from "../core/check.js";
-import { markLabel } from "../frame/index.js";
+import { arrisLabel } from "../frame/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { markLetters } from "./mark-letters.js";
+import { arrisLetters } from "./arris-letters.js";
 import { readGeometry, type FrameToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { tabulate } from "./tabulate.js";
@@ -11,7 +11,7 @@ function finite(value: unknown, path: string): number {
 }
 
 /**
- * A table of the finished length of every piece of a frame, at every mark and along its longest and shortest line.
+ * A table of the finished length of every piece of a frame, at every arris and along its longest and shortest line.
  *
  * A stick whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan h, h being the plan miter; so the table shows beside
  * each length how far out its arris lies.
@@ -33,25 +33,25 @@ function finite(value: unknown, path: string): number {
  * ```
  */
 export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions): Table {
-  const { pieces, marks, overall } = readGeometry(frame);
+  const { pieces, arrises, overall } = readGeometry(frame);
   const stick = pieces[0]!;
   checkObject(options);
   const lengths = checkObject(stick.lengths, "geometry.sticks[0].lengths");
   const hasHeights = overall.height !== null;
-  const letters = markLetters(Object.keys(marks));
+  const letters = arrisLetters(Object.keys(arrises));
   const place = (value: unknown, path: string): number[] => {
     const { out, up } = checkObject(value, path);
     return [finite(out, `${path}.out`), ...(hasHeights ? [finite(up, `${path}.up`)] : [])];
   };
-  const rows = Object.entries(marks).map(([mark, point]): (number | string)[] => [
-    letters[mark]!,
-    markLabel(mark),
-    ...place(point, `geometry.marks.${mark}`),
-    finite(lengths[mark], `geometry.sticks[0].lengths.${mark}`),
+  const rows = Object.entries(arrises).map(([arris, point]): (number | string)[] => [
+    letters[arris]!,
+    arrisLabel(arris),
+    ...place(point, `geometry.arrises.${arris}`),
+    finite(lengths[arris], `geometry.sticks[0].lengths.${arris}`),
   ]);
   for (const end of ["longest", "shortest"] as const) {
     const line = stick[end];
-    if (line.mark !== null) continue;
+    if (line.arris !== null) continue;
     rows.push(["–", `${end} line of the piece`, ...place(line, `geometry.sticks[0].${end}`), line.length]);
   }
   return tabulate(

@@ -81,7 +81,7 @@ export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null
 export function pieceStrip(geometry: FrameGeometry): LyingPiece {
   const rise = tanDeg(geometry.corners[0]!.planMiter);
   const { longest } = geometry.pieces[0]!;
-  const outs = Object.values(geometry.marks).map(({ out }) => out);
+  const outs = Object.values(geometry.arrises).map(({ out }) => out);
   const lines = [...new Set(outs)]
     .sort((a, b) => a - b)
     .map((out) => ({ across: out, up: 0, short: (longest.out - out) * rise, sharp: true }));

@@ -4,7 +4,7 @@ import { drawBench } from "./bench.js";
 import { drawShape, drawText, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
 import type { ReadyOptions } from "./drawing-options.js";
-import { markLetters } from "./mark-letters.js";
+import { arrisLetters } from "./arris-letters.js";
 import { placeLabel } from "./place-label.js";
 
 /** Height of the figure, which stands for no measure. */
@@ -22,10 +22,10 @@ const LANE: number = 26;
  * @param options - the formatters and the width
  */
 export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, options: ReadyOptions): void {
-  const { marks, levelWidth, measured } = geometry;
-  const inner = marks["sight"]?.out ?? marks["wall"]!.out;
-  const wall = marks["wall"]!.out - inner;
-  const outer = marks["outer"]!.out - inner;
+  const { arrises, levelWidth, measured } = geometry;
+  const inner = arrises["sight"]?.out ?? arrises["wall"]!.out;
+  const wall = arrises["wall"]!.out - inner;
+  const outer = arrises["outer"]!.out - inner;
   const scale = (options.width - BESIDE) / outer;
   const at = (out: number, height: number): Point => ({ x: out * scale, y: -height });
   const lip = HEIGHT / 2;
@@ -56,15 +56,15 @@ export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, optio
     anchor: "middle",
     remark: true,
   });
-  const letters = markLetters(Object.keys(marks));
+  const letters = arrisLetters(Object.keys(arrises));
   const places: Readonly<Record<string, Point>> = {
     wall: at(wall, lip / 2),
     outer: at(outer, HEIGHT / 2),
     sight: at(0, (lip + HEIGHT) / 2),
   };
-  for (const mark of Object.keys(marks)) {
-    const place = places[mark];
-    const toward = mark === "outer" ? 0 : 180;
-    if (place !== undefined) placeLabel(canvas, { at: place, lines: [letters[mark]!], toward, reach: 5 });
+  for (const arris of Object.keys(arrises)) {
+    const place = places[arris];
+    const toward = arris === "outer" ? 0 : 180;
+    if (place !== undefined) placeLabel(canvas, { at: place, lines: [letters[arris]!], toward, reach: 5 });
   }
 }

@@ -1,4 +1,4 @@
-import { markLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
+import { arrisLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
 
 /**
  * Notes along the two edges of a stick whose run is drawn to the right: what of it is at the fence there, and for which cuts.
@@ -28,7 +28,7 @@ export function fenceNotes(sawing: SawPlan): { readonly upper: string; readonly 
  * @returns a sentence
  */
 export function tapeText(measure: MeasureAlong, letter: string | undefined, length: string): string {
-  const arris = `${markLabel(measure.mark)}${letter === undefined ? "" : ` (${letter})`}`;
+  const arris = `${arrisLabel(measure.arris)}${letter === undefined ? "" : ` (${letter})`}`;
   return measure.hook
     ? `Tape: hook it over a long point of the ${arris} and read ${length} at the other.`
     : `Tape: square a pencil line to the stick at both long points of the ${arris} and measure ${length} between the lines.`;

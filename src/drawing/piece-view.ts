@@ -8,7 +8,7 @@ import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
 import { layLabel } from "../frame/lay-label.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
-import { markLetters } from "./mark-letters.js";
+import { arrisLetters } from "./arris-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";
 import { readSawing, type SawingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./piece-body.js";
@@ -93,8 +93,8 @@ function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: num
 }
 
 /** The line along which the tape goes: that of the measured arris, else the longest. */
-function tapeLine(geometry: FrameGeometry, solid: LyingPiece, mark: string | null): number {
-  const place = mark === null ? undefined : geometry.profile?.marks[mark];
+function tapeLine(geometry: FrameGeometry, solid: LyingPiece, arris: string | null): number {
+  const place = arris === null ? undefined : geometry.profile?.arrises[arris];
   const named = geometry.profile?.outline.findIndex(({ x, y }) => x === place?.x && y === place.y) ?? -1;
   if (named >= 0) return named;
   return solid.lines.reduce((best, { short }, index) => (short < solid.lines[best]!.short ? index : best), 0);
@@ -153,12 +153,12 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   const layout = layOut(solid, longest.length, Math.max(LEAST_ROOM, ready.width - columns[0]! - columns[1]! - 42));
   const { scale, right, isBroken } = layout;
   const measure = sawing.operations.at(-1)?.measure ?? {
-    mark: longest.mark,
+    arris: longest.arris,
     length: longest.length,
     hook: true,
     pointAngle: null,
   };
-  const tape = tapeLine(geometry, solid, measure.mark);
+  const tape = tapeLine(geometry, solid, measure.arris);
 
   const isLeaning = sawing.lay !== null && sawing.lay.first.bevel.leans !== "none" && solid.height > 0;
   const width = solid.width * scale;
@@ -210,7 +210,7 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   writeColumn(canvas, width / 2, startText, -14, -1);
   writeColumn(canvas, width / 2, endTexts, right + 14, 1);
 
-  const letter = measure.mark === null ? undefined : markLetters(Object.keys(geometry.marks))[measure.mark];
+  const letter = measure.arris === null ? undefined : arrisLetters(Object.keys(geometry.arrises))[measure.arris];
   const isKnown = geometry.profile !== null;
   const lies =
     sawing.lay === null || !isKnown

@@ -10,7 +10,7 @@ import { dimensionPlan } from "./plan-dimensions.js";
 import { numberSides } from "./plan-numbers.js";
 import type { PlanSheet } from "./plan-sheet.js";
 import { readContents, readGeometry, type FrameToDraw } from "./read-frame.js";
-import { marksSeenFromAbove } from "./seen-marks.js";
+import { arrisesSeenFromAbove } from "./seen-arrises.js";
 
 /** Room for one dimension beside the figure. */
 const LANE: number = 26;
@@ -56,8 +56,8 @@ function drawRings(sheet: PlanSheet): KeyEntry[] {
   const { opening, overall, deciding, pieces } = geometry;
   const outer = overall.polygon.apothem;
   drawShape(canvas, "wood", "wood", corners(outer), corners(sight));
-  const seen = marksSeenFromAbove(geometry)
-    .map((mark) => opening.apothem + (mark.out - deciding.out))
+  const seen = arrisesSeenFromAbove(geometry)
+    .map((arris) => opening.apothem + (arris.out - deciding.out))
     .sort((a, b) => a - b);
   let last = sight;
   for (const apothem of seen) {

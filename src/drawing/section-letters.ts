@@ -1,8 +1,8 @@
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
-import type { PlacedMark } from "../frame/index.js";
+import type { PlacedArris } from "../frame/index.js";
 import type { SectionPoint } from "../profile/index.js";
 import { drawShape } from "./canvas.js";
-import { markLetters } from "./mark-letters.js";
+import { arrisLetters } from "./arris-letters.js";
 import { placeLabel } from "./place-label.js";
 import type { SectionSheet } from "./section-sheet.js";
 
@@ -30,32 +30,32 @@ function outwardAt(outline: readonly SectionPoint[], index: number): number {
  *
  * @param sheet - the section view
  * @param outline - the section as it stands
- * @param marks - the arrises, whose order gives the letters
+ * @param arrises - the arrises, whose order gives the letters
  */
 export function letterArrises(
   sheet: SectionSheet,
   outline: readonly SectionPoint[],
-  marks: Readonly<Record<string, PlacedMark>>,
+  arrises: Readonly<Record<string, PlacedArris>>,
 ): void {
   const { canvas, toPaper } = sheet;
-  const letters = markLetters(Object.keys(marks));
+  const letters = arrisLetters(Object.keys(arrises));
   const size = Math.max(...outline.map(({ out, up }) => Math.abs(out) + Math.abs(up)));
-  const same = (a: PlacedMark, b: PlacedMark): boolean =>
+  const same = (a: PlacedArris, b: PlacedArris): boolean =>
     Math.abs(a.out - b.out) + Math.abs(a.up! - b.up!) <= SAME_POINT * size;
-  const placed: { readonly mark: PlacedMark; readonly names: string[] }[] = [];
-  for (const [name, mark] of Object.entries(marks)) {
-    const there = placed.find((other) => same(other.mark, mark));
-    if (there === undefined) placed.push({ mark, names: [name] });
+  const placed: { readonly arris: PlacedArris; readonly names: string[] }[] = [];
+  for (const [name, arris] of Object.entries(arrises)) {
+    const there = placed.find((other) => same(other.arris, arris));
+    if (there === undefined) placed.push({ arris, names: [name] });
     else there.names.push(name);
   }
-  const spots = placed.map(({ mark, names }) => {
-    const at = toPaper(mark.out, mark.up!);
-    const index = outline.findIndex((point) => same(point, mark));
+  const spots = placed.map(({ arris, names }) => {
+    const at = toPaper(arris.out, arris.up!);
+    const index = outline.findIndex((point) => same(point, arris));
     const dot = [0, 45, 90, 135, 180, 225, 270, 315].map((turn) => ({
       x: at.x + DOT * cosDeg(turn),
       y: at.y + DOT * sinDeg(turn),
     }));
-    drawShape(canvas, "mark", "dot", dot);
+    drawShape(canvas, "arris", "dot", dot);
     return { at, names, toward: index < 0 ? 90 : outwardAt(outline, index) };
   });
   for (const { at, names, toward } of spots) {

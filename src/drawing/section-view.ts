@@ -1,6 +1,6 @@
 import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
-import { markLabel, type FrameGeometry } from "../frame/index.js";
+import { arrisLabel, type FrameGeometry } from "../frame/index.js";
 import { sectionAt, type Profile, type RabbetHold } from "../profile/index.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawShape, finishDrawing, startCanvas } from "./canvas.js";
@@ -8,7 +8,7 @@ import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
-import { markLetters } from "./mark-letters.js";
+import { arrisLetters } from "./arris-letters.js";
 import { drawLevelMeasures } from "./measured-section.js";
 import { boxAround } from "./paper.js";
 import { placeLabel } from "./place-label.js";
@@ -30,13 +30,13 @@ const BESIDE: number = 66;
 /** Level dimensions below the bench: lap and level width in one line, the whole level size in the next. */
 function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: number): void {
   const { canvas, geometry, toPaper, options } = sheet;
-  const { deciding, pieces, levelWidth, marks } = geometry;
+  const { deciding, pieces, levelWidth, arrises } = geometry;
   const { longest, shortest } = pieces[0]!;
   const place = (point: { readonly out: number; readonly up: number | null }): Point => toPaper(point.out, point.up!);
   const at = canvasBox(canvas).y1 + LANE - 4;
   const label = `level width ${options.length(levelWidth)}`;
   levelDimension(canvas, { from: place(deciding), to: place(longest), at, label });
-  const sight = marks["sightBack"];
+  const sight = arrises["sightBack"];
   if (hold !== null && sight !== undefined) {
     const to = toPaper(edge, deciding.up!);
     levelDimension(canvas, { from: place(sight), to, at, label: `lap ${options.length(hold.lap)}`, outside: "before" });
@@ -49,10 +49,10 @@ function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: num
 
 function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
   const { canvas, geometry, toPaper, options } = sheet;
-  const { fit, slope, marks, pieces } = geometry;
+  const { fit, slope, arrises, pieces } = geometry;
   const { outline } = sectionAt(profile, slope);
   const hold = fit?.possible === true ? fit : null;
-  const sight = marks["sightBack"]?.out ?? 0;
+  const sight = arrises["sightBack"]?.out ?? 0;
   const edge = hold === null ? 0 : sight + hold.lap;
   if (hold !== null) drawContents(sheet, hold, edge, pieces[0]!.shortest.out);
   const shape = outline.map(({ out, up }) => toPaper(out, up));
@@ -69,7 +69,7 @@ function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
   const stub = hold !== null && hold.layers.length > 0 ? 36 : 16;
   drawBench(canvas, box.x0 - stub, box.x1 + 16, sheet.bench);
   dimensionWidths(sheet, hold, edge);
-  letterArrises(sheet, outline, marks);
+  letterArrises(sheet, outline, arrises);
   if (slopeLabel !== null) placeLabel(canvas, slopeLabel);
 }
 
@@ -84,10 +84,10 @@ function rabbetText(hold: RabbetHold, letters: Readonly<Record<string, string>>,
 }
 
 function keyOf(geometry: FrameGeometry, options: ReadyOptions): KeyEntry[] {
-  const letters = markLetters(Object.keys(geometry.marks));
-  const entries: KeyEntry[] = Object.keys(geometry.marks).map((mark) => ({
-    sign: { letter: letters[mark]! },
-    text: markLabel(mark),
+  const letters = arrisLetters(Object.keys(geometry.arrises));
+  const entries: KeyEntry[] = Object.keys(geometry.arrises).map((arris) => ({
+    sign: { letter: letters[arris]! },
+    text: arrisLabel(arris),
   }));
   if (geometry.profile === null) {
     entries.push({

@@ -86,8 +86,8 @@ export interface MeasuredMolding {
   readonly depth?: number | undefined;
 }
 
-/** The marks of a {@link MeasuredMolding}: the rabbet's wall, the outermost point, and the sight edge where `lap` is given. */
-export type MeasuredMark = "wall" | "outer" | "sight";
+/** The arrises of a {@link MeasuredMolding}: the rabbet's wall, the outermost point, and the sight edge where `lap` is given. */
+export type MeasuredArris = "wall" | "outer" | "sight";
 
 /**
  * How pieces are parted from the stick before their ends are finished.
@@ -169,7 +169,7 @@ export interface ProfileBrief<M extends string = string> extends BriefBase<M> {
 }
 
 /** A brief with a molding known by two or three level measures. */
-export interface MeasuredBrief extends BriefBase<MeasuredMark> {
+export interface MeasuredBrief extends BriefBase<MeasuredArris> {
   /** The molding's level measures. */
   readonly measured: MeasuredMolding;
   /** Not with level measures. */
@@ -188,5 +188,5 @@ export type FilledBrief<M extends string = string> = FrameBrief<M> &
     >
   > & {
     /** The arris at which the opening's measure is taken. */
-    readonly at: M | MeasuredMark | "contents";
+    readonly at: M | MeasuredArris | "contents";
   };

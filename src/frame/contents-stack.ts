@@ -68,14 +68,14 @@ interface DepthLeft {
 }
 
 function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
-  const { measured, profile, slope, marks } = geometry;
+  const { measured, profile, slope, arrises } = geometry;
   if (fit?.possible === true) {
     // Differences in the section, tilted afterward: those of places in the frame would lose what they have in common.
-    const { wallLedge, wallMouth } = profile!.marks as Record<string, Point>;
+    const { wallLedge, wallMouth } = profile!.arrises as Record<string, Point>;
     const [x, y] = [wallMouth!.x - wallLedge!.x, wallMouth!.y - wallLedge!.y];
     const drop = -(x * sinDeg(slope) + y * cosDeg(slope));
     // Contents whose back lies above the corner of ledge and wall use none of the wall, and leave more depth than its own.
-    if (fit.depthUsed === 0) return { left: fit.layers.at(-1)!.back - marks["wallMouth"]!.up!, wall: drop };
+    if (fit.depthUsed === 0) return { left: fit.layers.at(-1)!.back - arrises["wallMouth"]!.up!, wall: drop };
     return { left: fit.depthLeft * (drop / Math.hypot(x, y)), wall: drop };
   }
   // Of a sloping rabbet that is known by level measures nobody can tell how much of its depth lies in front of the contents.

@@ -8,7 +8,7 @@ import { checkTilt } from "../miter/lay.js";
 import { placeCut, type CutPlacement, type Hand, type Saw } from "../saw/index.js";
 import { readStored } from "../core/stored.js";
 import { checkGeometry } from "./check-geometry.js";
-import type { MarkSetting } from "./scale-marks.js";
+import type { GraduationSetting } from "./graduations.js";
 import { sawPlan } from "./stored/sawing.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
@@ -32,7 +32,7 @@ export interface SeenGap {
   readonly slope?: number | undefined;
   /** What the correction holds: a slope in degrees, -90 to 90 (default the planned one), or `"bevel"` or `"miter"` to leave that angle as it is set in the plan's lay. */
   readonly hold?: number | "bevel" | "miter" | undefined;
-  /** What the scales showed while these pieces were cut, in degrees, 0 to 90; default the best marks, which the plan's operations name. */
+  /** What the scales showed while these pieces were cut, in degrees, 0 to 90; default the best graduations, which the plan's operations name. */
   readonly shown?: SawSetting | undefined;
 }
 
@@ -62,20 +62,20 @@ interface PlannedCut {
   readonly saw: Saw;
   readonly lay: Lay;
   readonly kept: readonly [Hand, Hand];
-  /** What the scales show at the marks that the plan says to set. */
-  readonly marks: Pick<MarkSetting, "miter" | "bevel">;
+  /** What the scales show at the graduations that the plan says to set. */
+  readonly graduations: Pick<GraduationSetting, "miter" | "bevel">;
 }
 
 function readPlan(plan: unknown): PlannedCut {
   const given = checkObject(plan, "plan");
   const geometry = checkGeometry(given["geometry"], "plan.geometry");
-  const { saw, lay: option, marks } = readStored(given["sawing"], "plan.sawing", sawPlan);
-  if (option === null || marks === null) {
+  const { saw, lay: option, graduations } = readStored(given["sawing"], "plan.sawing", sawPlan);
+  if (option === null || graduations === null) {
     const message = "Expected `plan` to have a lay that its saw can cut, as no other has a setting";
     return reject("impossible", "plan.sawing.lay", null, message);
   }
   const { lay, first, second } = option;
-  return { geometry, saw, lay, kept: [first.kept, second.kept], marks: marks.best };
+  return { geometry, saw, lay, kept: [first.kept, second.kept], graduations: graduations.best };
 }
 
 /** What was set: the sizes that the scales showed, to the same hands as the exact setting. */
@@ -125,7 +125,7 @@ function checkHeld(value: unknown, turns: number): Held {
  *
  * A stick rolled by r away from its place in the frame is cut as one of a frame of slope r that lies flat. The saw holds it at a tilt that stays, so pieces that close at
  * another slope than planned were cut as if rolled by as much more. There `correctSetting` applies: the V shows how far every joint really turns, that and the slope fix what was really cut,
- * and the difference from what closes is added to what the scales showed, with their errors. Where no slope is said, it is the one that the readings give: at marks that are
+ * and the difference from what closes is added to what the scales showed, with their errors. Where no slope is said, it is the one that the readings give: at graduations that are
  * off, another one than planned. A gap of 0 with nothing else said leaves the setting as it is.
  *
  * @param plan - from `planFrame`, with a lay; also one that was read back from JSON
@@ -145,7 +145,7 @@ function checkHeld(value: unknown, turns: number): Held {
  * ```
  */
 export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection {
-  const { geometry, saw, lay, kept, marks } = readPlan(plan);
+  const { geometry, saw, lay, kept, graduations } = readPlan(plan);
   const given = checkObject(seen, "seen");
   const { sides, slope, pieces } = geometry;
   const width = jointWidth(geometry);
@@ -157,7 +157,7 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
   const exact = sawSetting(pieces[0]!.end, lay);
   const shown =
     given["shown"] === undefined
-      ? settingShown(marks, "plan.sawing.marks.best", exact, saw)
+      ? settingShown(graduations, "plan.sawing.graduations.best", exact, saw)
       : settingShown(given["shown"], "shown", exact, saw);
   const taken = slope + slopeOffAt(shown, rotation);
   const stands =

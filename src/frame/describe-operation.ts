@@ -1,7 +1,7 @@
 import { checkObject, refuse } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { CutPlacement, ScaleSetting, TearOut } from "../saw/index.js";
-import { markLabel } from "./mark-label.js";
+import { arrisLabel } from "./arris-label.js";
 import type { Operation } from "./operation.js";
 import { operation as readOperation } from "./stored/operation.js";
 
@@ -54,14 +54,14 @@ function settingText({ reading }: ScaleSetting, mark: number, angle: DescribeOpt
   return exact === best ? `scale at ${exact}` : `scale at ${exact}, best mark ${best}`;
 }
 
-function miterLine({ placement: { miter }, marks }: Operation, angle: DescribeOptions["angle"]): string {
-  const setting = settingText(miter, marks.miter, angle);
+function miterLine({ placement: { miter }, graduations }: Operation, angle: DescribeOptions["angle"]): string {
+  const setting = settingText(miter, graduations.miter, angle);
   if (miter.leans === "none") return `Miter: square (${setting}).`;
   return `Miter ${angle(miter.degrees)} (${setting}): the line of cut runs to the ${miter.leans} as it goes away from you.`;
 }
 
-function bevelLine({ placement: { bevel }, marks }: Operation, angle: DescribeOptions["angle"]): string {
-  const setting = settingText(bevel, marks.bevel, angle);
+function bevelLine({ placement: { bevel }, graduations }: Operation, angle: DescribeOptions["angle"]): string {
+  const setting = settingText(bevel, graduations.bevel, angle);
   if (bevel.leans === "none") return `Bevel: blade upright (${setting}).`;
   return `Bevel ${angle(bevel.degrees)} (${setting}): the top of the blade leans to the ${bevel.leans}.`;
 }
@@ -82,7 +82,7 @@ function lyingLine({ move, placement }: Operation): string {
 function stopLine(operation: Operation, { length }: DescribeOptions): string[] {
   const { stop, placement } = operation;
   if (stop === null) return [];
-  const arris = stop.arris === null ? "its longest point" : `the ${markLabel(stop.arris)}`;
+  const arris = stop.arris === null ? "its longest point" : `the ${arrisLabel(stop.arris)}`;
   const height =
     stop.from === 0 && stop.to === 0
       ? "down on the table"
@@ -134,7 +134,7 @@ function bladeLine({ bladeHeight, size }: Operation, { length }: DescribeOptions
 function measureLine({ measure, kind }: Operation, { length }: DescribeOptions): string[] {
   if (measure === null) return [];
   if (kind === "crosscut") return [`Length of the rough piece: ${length(measure.length)}.`];
-  const along = `along the ${markLabel(measure.mark)}`;
+  const along = `along the ${arrisLabel(measure.arris)}`;
   if (kind === "first-end") return [`Mark ${length(measure.length)} ${along} and part the piece off there.`];
   const how = measure.hook
     ? "hook the tape over the long point"

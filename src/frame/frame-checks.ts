@@ -4,7 +4,7 @@ import { toleranceKernel } from "../closure/gauge-tolerance.js";
 import { acrossTolerance, liftTolerance, slopeTolerance, pieceTolerance } from "../closure/ring-tolerances.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
-import { markLabel } from "./mark-label.js";
+import { arrisLabel } from "./arris-label.js";
 import type { MeasureAlong } from "./measure-along.js";
 
 /** One thing to measure on a frame, and what it must be. */
@@ -30,7 +30,7 @@ export interface FrameCheck {
   /** What to measure, for people. */
   readonly label: string;
   /** The arris that is measured at, where a tape or a rule finds it; `null` where there is none of a name, or nothing is measured along one. */
-  readonly mark: string | null;
+  readonly arris: string | null;
   /** Whether value and tolerance are lengths in the plan's unit or angles in degrees. */
   readonly kind: "length" | "angle";
   /** What it must be. */
@@ -51,7 +51,7 @@ function standsOn({ slope, overall, opening, pieces, deciding, corners }: FrameG
 /** Where the opening is measured on the frame. */
 interface OpeningArris {
   /** Its name, if it has one. */
-  readonly mark: string | null;
+  readonly arris: string | null;
   /** What to call the place within a sentence. */
   readonly place: string;
   /** The same as the start of the level width. */
@@ -73,17 +73,17 @@ const SAME_PLACE: number = 1e-9;
  * @returns the arris
  */
 export function openingArris(geometry: FrameGeometry): OpeningArris {
-  const { fit, measured, deciding, marks, levelWidth, pieces } = geometry;
+  const { fit, measured, deciding, arrises, levelWidth, pieces } = geometry;
   if (fit === null && measured === null) {
-    return { mark: pieces[0]!.shortest.mark, place: "inside", start: "the inside", beyond: 0 };
+    return { arris: pieces[0]!.shortest.arris, place: "inside", start: "the inside", beyond: 0 };
   }
-  const mark = measured === null ? "wallMouth" : "wall";
-  const beyond = marks[mark]!.out - deciding.out;
+  const arris = measured === null ? "wallMouth" : "wall";
+  const beyond = arrises[arris]!.out - deciding.out;
   if (Math.abs(beyond) <= SAME_PLACE * levelWidth) {
-    return { mark, place: "in the rabbet", start: "the rabbet's wall", beyond: 0 };
+    return { arris, place: "in the rabbet", start: "the rabbet's wall", beyond: 0 };
   }
-  const label = markLabel(mark);
-  return { mark, place: `at the ${label}`, start: `the ${label}`, beyond };
+  const label = arrisLabel(arris);
+  return { arris, place: `at the ${label}`, start: `the ${label}`, beyond };
 }
 
 /**
@@ -101,15 +101,15 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
   const tolerated = gap < width ? toleranceKernel(sides, width, gap, slope) : null;
   const off = (side: number): { flats: number | null; diagonal: number | null } =>
     tolerated === null ? { flats: null, diagonal: null } : acrossTolerance(sides, side, tolerated.angle);
-  const { mark: inside, place, start, beyond } = openingArris(geometry);
+  const { arris: inside, place, start, beyond } = openingArris(geometry);
   const opening = beyond === 0 ? geometry.opening : offsetPolygon(geometry.opening, beyond);
   const [inner, outer] = [off(opening.side), off(overall.polygon.side)];
   const { height } = overall;
   const lift = height !== null && gap < height ? liftTolerance(standsOn(geometry), height, gap) : null;
   const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
   const diagonal = "corner to farthest corner";
-  const outermost = pieces[0]!.longest.mark;
-  const { mark, length } = measure ?? pieces[0]!.longest;
+  const outermost = pieces[0]!.longest.arris;
+  const { arris, length } = measure ?? pieces[0]!.longest;
 
   const check = (
     code: FrameCheck["code"],
@@ -119,14 +119,14 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
     value: number,
     tolerance: number | null,
     kind: FrameCheck["kind"] = "length",
-  ): FrameCheck => ({ code, when, label, mark: at, kind, value, tolerance });
+  ): FrameCheck => ({ code, when, label, arris: at, kind, value, tolerance });
   const across = `opening, ${place},`;
   const checks: FrameCheck[] = [
     check(
       "piece-length",
       "pieces",
-      `length of every piece along the ${markLabel(mark)}, one against the other`,
-      mark,
+      `length of every piece along the ${arrisLabel(arris)}, one against the other`,
+      arris,
       length,
       pieceTolerance(sides, gap),
     ),

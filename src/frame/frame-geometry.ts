@@ -9,16 +9,16 @@ import type {
   FilledBrief,
   FrameBrief,
   MeasuredBrief,
-  MeasuredMark,
+  MeasuredArris,
   MeasuredMolding,
   Opening,
   ProfileBrief,
 } from "./brief.js";
-import { markLabel } from "./mark-label.js";
+import { arrisLabel } from "./arris-label.js";
 import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
 import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
 import { filledBrief } from "./read-brief.js";
-import type { ExtremeLength, PlacedMark, RingGeometry, RingOutline } from "./ring-geometry-types.js";
+import type { ExtremeLength, PlacedArris, RingGeometry, RingOutline } from "./ring-geometry-types.js";
 
 /** The size of a whole frame. */
 export interface OverallSize {
@@ -47,9 +47,9 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
   /** Where the contained rectangle's or the sheet's center lies from the frame's center; `null` when the opening was given by a measure. */
   readonly center: Point | null;
   /** The point of the section that decides the opening. */
-  readonly deciding: PlacedMark;
+  readonly deciding: PlacedArris;
   /** Where every named arris stands in the finished frame. */
-  readonly marks: { readonly [K in M]: PlacedMark };
+  readonly arrises: { readonly [K in M]: PlacedArris };
   /** The polygon that every named arris runs on. */
   readonly polygons: { readonly [K in M]: PolygonLike };
   /** How the contents sit in the rabbet; `null` without a rabbet or a section. */
@@ -68,8 +68,8 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
 const ANY_THICKNESS: number = 1;
 
 /** The sentence names the arris in words, and its length without the last digits, which differ between engines. */
-function refuseTightOpening(opening: Opening, mark: string | null, length: number): never {
-  const place = mark === null ? "innermost point" : markLabel(mark);
+function refuseTightOpening(opening: Opening, arris: string | null, length: number): never {
+  const place = arris === null ? "innermost point" : arrisLabel(arris);
   const short = Number(length.toPrecision(12));
   const message = `Expected \`opening\` to leave the pieces a length at every edge, but at the ${place} it would be ${short}`;
   return reject("impossible", "opening", opening, message);
@@ -98,26 +98,26 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
   const section = placeSection(brief);
   const { given, center } = sizeOpening(brief);
   const { planMiter, turn } = given;
-  const offsetOf = (point: PlacedMark): number => apothemOffset(section, brief.at, point.out);
-  const lengthOf = (point: PlacedMark): number => lengthAt(given, offsetOf(point), planMiter);
+  const offsetOf = (point: PlacedArris): number => apothemOffset(section, brief.at, point.out);
+  const lengthOf = (point: PlacedArris): number => lengthAt(given, offsetOf(point), planMiter);
   const extreme = (side: 1 | -1): ExtremeLength => {
     const point = extremePoint(section, side);
-    return { mark: point.mark, out: point.out, up: point.up, length: lengthOf(point) };
+    return { arris: point.arris, out: point.out, up: point.up, length: lengthOf(point) };
   };
 
   const shortest = extreme(-1);
-  if (!(shortest.length > 0)) refuseTightOpening(brief.opening, shortest.mark, shortest.length);
+  if (!(shortest.length > 0)) refuseTightOpening(brief.opening, shortest.arris, shortest.length);
   const longest = extreme(1);
   const lengths: Record<string, number> = {};
   const polygons: Record<string, PolygonLike> = {};
   const outline: Record<string, RingOutline> = {};
   // Every arris runs round the same directions, so they are worked out once.
   const directions = cornerDirections(sides, pose);
-  for (const [mark, point] of Object.entries(section.marks)) {
+  for (const [arris, point] of Object.entries(section.arrises)) {
     const polygon = { sides, apothem: given.apothem + offsetOf(point) };
-    lengths[mark] = lengthOf(point);
-    polygons[mark] = polygon;
-    outline[mark] = { up: point.up, corners: cornersFrom(directions, checkPolygon(polygon).apothem) };
+    lengths[arris] = lengthOf(point);
+    polygons[arris] = polygon;
+    outline[arris] = { up: point.up, corners: cornersFrom(directions, checkPolygon(polygon).apothem) };
   }
 
   const board: Board = { slope, thickness: ANY_THICKNESS, width: ANY_THICKNESS };
@@ -132,7 +132,7 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
     opening: offsetPolygon(given, offsetOf(section.deciding)),
     center,
     deciding: section.deciding,
-    marks: section.marks,
+    arrises: section.arrises,
     polygons,
     fit: section.fit,
     levelWidth: longest.out - section.deciding.out,
@@ -174,7 +174,7 @@ export function frameGeometry<M extends string>(brief: ProfileBrief<M>): FrameGe
  * @returns the geometry; heights are `null`
  * @throws {InputError} for the brief's first issue, or when the opening is too tight
  */
-export function frameGeometry(brief: MeasuredBrief): FrameGeometry<MeasuredMark>;
+export function frameGeometry(brief: MeasuredBrief): FrameGeometry<MeasuredArris>;
 /**
  * The same for a brief of either kind.
  *

@@ -3,7 +3,7 @@ import type { OpenMiter } from "../wood/index.js";
 import type { FilledBrief } from "./brief.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { rangeOf } from "./range-of.js";
-import type { PlacedMark } from "./ring-geometry-types.js";
+import type { PlacedArris } from "./ring-geometry-types.js";
 import { sectionMovement, type OutwardShift, type SectionMovement } from "./section-movement.js";
 import { moistureYear } from "./usual-year.js";
 
@@ -93,10 +93,10 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
   const { longest, shortest } = geometry.pieces[0]!;
   // All that tie, as both arrises of an edge do that stands plumb: they need not move alike.
   const tie = ALIKE * (longest.out - shortest.out);
-  const isInnermost = ({ out }: PlacedMark): boolean => out - shortest.out <= tie;
+  const isInnermost = ({ out }: PlacedArris): boolean => out - shortest.out <= tie;
   const inner = section.points.filter(isInnermost);
   const outer = section.points.filter(({ out }) => longest.out - out <= tie);
-  const innerMarks = Object.entries(geometry.marks).filter(([, mark]) => isInnermost(mark));
+  const innerArrises = Object.entries(geometry.arrises).filter(([, arris]) => isInnermost(arris));
   const moved = seasons.map((moisture): SeasonMovement => {
     const shift = section.shift(made, moisture);
     const range = rangeOf(section.points.map(shift));
@@ -108,7 +108,7 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
       levelWidth: Math.max(...outer.map(shift)) - contents + 0,
       lip: contents - sight + 0,
       sightOpens: Math.max(0, sight - range[0]),
-      sightArrises: innerMarks.filter(([, mark]) => sight - shift(mark) <= alike).map(([name]) => name),
+      sightArrises: innerArrises.filter(([, arris]) => sight - shift(arris) <= alike).map(([name]) => name),
       openingGrows: Math.max(0, contents - range[0]),
     };
   });

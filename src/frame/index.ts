@@ -14,7 +14,7 @@ export type {
   Hanging,
   LayerMaterial,
   MeasuredBrief,
-  MeasuredMark,
+  MeasuredArris,
   MeasuredMolding,
   Opening,
   OpeningValues,
@@ -26,7 +26,7 @@ export type {
 } from "./brief.js";
 export type {
   ExtremeLength,
-  PlacedMark,
+  PlacedArris,
   RingCorner,
   RingGeometry,
   RingOutline,
@@ -46,7 +46,7 @@ export type { StopRule } from "./stop-rule.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export type { TestCuts, TestPair, TestProof, TestRing } from "./test-cuts.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
-export { markLabel } from "./mark-label.js";
+export { arrisLabel } from "./arris-label.js";
 export { shopOrder } from "./shop-order.js";
 export type {
   ShopChange,
@@ -67,7 +67,7 @@ export type { FrameCheck } from "./frame-checks.js";
 export type { FrameAssembly } from "./frame-assembly.js";
 export type { LastPiece, LastJoint, TrimmedHalves } from "./last-joint.js";
 export type { SawErrors, SawFault, SawFaultEffect } from "./saw-errors.js";
-export type { MarkSetting, ScaleMarks } from "./scale-marks.js";
+export type { GraduationSetting, Graduations } from "./graduations.js";
 export { correctFromGap, type FrameCorrection, type SeenGap } from "./correct-from-gap.js";
 export { panelForOpening, type OpeningPanel, type OpeningPanelOptions } from "./panel-for-opening.js";
 export type { ContentsStack, StackLayer, StackVerdict } from "./contents-stack.js";

@@ -7,7 +7,7 @@ import type { RingPiece } from "./ring-geometry-types.js";
 /** How a length is taken on the stick. */
 export interface MeasureAlong {
   /** The arris along which it is taken, or `null` when the line has no name. */
-  readonly mark: string | null;
+  readonly arris: string | null;
   /** The length along it. */
   readonly length: number;
   /** Whether a tape can hook over a crisp long point. If not, square a pencil line to the length and measure between the marks. */
@@ -66,12 +66,12 @@ function cornerAngle(profile: Profile, index: number): number {
  * @returns the arris, its length and whether a tape can hook there
  */
 export function measureAlong(stick: RingPiece, profile: Profile | null): MeasureAlong {
-  const { mark, length } = stick.longest;
-  if (profile === null) return { mark, length, hook: true, pointAngle: null };
-  const place = Object.entries(profile.marks).find(([name]) => name === mark)?.[1];
+  const { arris, length } = stick.longest;
+  if (profile === null) return { arris, length, hook: true, pointAngle: null };
+  const place = Object.entries(profile.arrises).find(([name]) => name === arris)?.[1];
   const index = profile.outline.findIndex((point) => point.x === place?.x && point.y === place.y);
-  if (index < 0) return { mark, length, hook: false, pointAngle: null };
+  if (index < 0) return { arris, length, hook: false, pointAngle: null };
   const pointAngle = pointAngleAt(profile, index, stick.end);
   const crisp = cornerAngle(profile, index) < CRISP_CORNER;
-  return { mark, length, hook: crisp && pointAngle < 90 - HOOK_MARGIN, pointAngle };
+  return { arris, length, hook: crisp && pointAngle < 90 - HOOK_MARGIN, pointAngle };
 }

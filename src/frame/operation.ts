@@ -2,7 +2,7 @@ import type { HazardCode } from "../core/hazard.js";
 import type { CutPlacement, CutSize, StopContact } from "../saw/index.js";
 import type { MeasureAlong } from "./measure-along.js";
 import type { OperationKind } from "./operation-kind.js";
-import type { MarkSetting } from "./scale-marks.js";
+import type { GraduationSetting } from "./graduations.js";
 import type { StopRule } from "./stop-rule.js";
 
 /** One instruction for a person at the saw. */
@@ -16,10 +16,10 @@ export interface Operation {
   /** Which way the stick lies, which edge is at the fence, how the saw is set and which side is kept. */
   readonly placement: CutPlacement;
   /**
-   * The marks to set where the scales cannot be set finer, in degrees as they read: together those of `ScaleMarks` that cost least at the last joint, which need not be the
+   * The graduations to set where the scales cannot be set finer, in degrees as they read: together those of `Graduations` that cost least at the last joint, which need not be the
    * nearest ones.
    */
-  readonly marks: Pick<MarkSetting, "miter" | "bevel">;
+  readonly graduations: Pick<GraduationSetting, "miter" | "bevel">;
   /** How the stick comes from where the operation before left it; `null` for a fresh stick. */
   readonly move: "flip end for end" | "slide past the blade" | null;
   /** Where the stop touches the other, finished end; `null` without a stop or without a known section. */

@@ -1,7 +1,7 @@
 import type { Hazard } from "../core/hazard.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
-import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredMark, ProfileBrief } from "./brief.js";
+import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredArris, ProfileBrief } from "./brief.js";
 import { missedLip } from "./hazards/missed-lip.js";
 import { movementHazards } from "./hazards/movement-hazards.js";
 import { panelHazards } from "./hazards/panel-hazards.js";
@@ -82,7 +82,7 @@ export function planFrame<M extends string>(brief: ProfileBrief<M>): FramePlan<M
  * @returns the plan; heights are `null`
  * @throws {InputError} for the brief's first issue, or when the opening is too tight
  */
-export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredMark>;
+export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredArris>;
 /**
  * The same for a brief of either kind.
  *

@@ -68,5 +68,5 @@ export function readMeasured(value: unknown): MeasuredMolding {
  */
 export function markNames(profile: unknown, measured: MeasuredMolding | undefined): string[] {
   if (measured !== undefined) return ["contents", "wall", "outer", ...(measured.lap === undefined ? [] : ["sight"])];
-  return ["contents", ...Object.keys((profile as { marks: object }).marks)];
+  return ["contents", ...Object.keys((profile as { arrises: object }).arrises)];
 }

@@ -2,7 +2,7 @@ import type { Point } from "../core/geometry-types.js";
 import type { EndCut } from "../miter/index.js";
 
 /** A point of the section as it stands in the finished frame. */
-export interface PlacedMark {
+export interface PlacedArris {
   /** Level distance outward from the section's origin, the corner of sight edge and back before any rabbet. */
   readonly out: number;
   /** Height above the section's origin; `null` where only level measures are known. */
@@ -10,9 +10,9 @@ export interface PlacedMark {
 }
 
 /** The length of a piece at one point of its section. */
-export interface ExtremeLength extends PlacedMark {
+export interface ExtremeLength extends PlacedArris {
   /** The name of the point, or `null` when it has none. */
-  readonly mark: string | null;
+  readonly arris: string | null;
   /** The piece's length there. */
   readonly length: number;
 }

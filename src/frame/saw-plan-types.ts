@@ -6,7 +6,7 @@ import type { RoughMethod } from "./brief.js";
 import type { LayResult } from "./lay-result.js";
 import type { Operation } from "./operation.js";
 import type { RoughPiece } from "./rough-length.js";
-import type { ScaleMarks } from "./scale-marks.js";
+import type { Graduations } from "./graduations.js";
 import type { TestCuts } from "./test-cuts.js";
 
 /** Options of `sawPlan`. */
@@ -35,8 +35,8 @@ export interface SawPlan {
   readonly lays: readonly LayResult[];
   /** The lay that the operations use; `null` when no lay works. */
   readonly lay: LayResult | null;
-  /** The marks of the scales that cost least at the last joint in that lay; `null` when no lay works. */
-  readonly marks: ScaleMarks | null;
+  /** The graduations of the scales that cost least at the last joint in that lay; `null` when no lay works. */
+  readonly graduations: Graduations | null;
   /** How the setting is proved on scrap before the molding is cut; `null` when no lay works, or the accepted gap is as wide as the joint. */
   readonly testCuts: TestCuts | null;
   /** The instructions, in the order of work; empty when no lay works. */

@@ -17,7 +17,7 @@ import { checkRough } from "./check-rough.js";
 import { roughPiece, type RoughPiece } from "./rough-length.js";
 import { stopRule } from "./stop-rule.js";
 import { jointWidth } from "./joint-width.js";
-import { scaleMarks } from "./scale-marks.js";
+import { graduationsFor } from "./graduations.js";
 import { testCuts } from "./test-cuts.js";
 import { usualGap, usualKerf } from "./usual-lengths.js";
 
@@ -49,12 +49,12 @@ interface Work {
   readonly unit: LengthUnit;
   readonly shows: ShowingSide;
   readonly sides: SideSurfaces;
-  /** The marks to set for the ends. */
-  readonly marks: Operation["marks"];
+  /** The graduations to set for the ends. */
+  readonly graduations: Operation["graduations"];
 }
 
 function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operation[] {
-  const { geometry, saw, rough, unit, marks, shows, sides } = work;
+  const { geometry, saw, rough, unit, graduations, shows, sides } = work;
   const { method } = rough;
   const stick = geometry.pieces[0]!;
   const { profile, slope } = geometry;
@@ -66,14 +66,14 @@ function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operat
     kind: OperationKind,
     at: LayResult,
     placement: CutPlacement,
-    { marks, move, stop, measure }: Pick<Operation, "marks" | "move" | "stop" | "measure">,
+    { graduations, move, stop, measure }: Pick<Operation, "graduations" | "move" | "stop" | "measure">,
   ): void => {
     operations.push({
       step: operations.length + 1,
       kind,
       times: stick.count,
       placement,
-      marks,
+      graduations,
       move,
       stop,
       measure,
@@ -87,15 +87,15 @@ function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operat
     const cut = squareCut(slope);
     const cuts = { start: cut, end: cut };
     const square = layResult({ lay, cuts, profile, saw, unit, shows, sides });
-    const roughMeasure = { mark: null, length: piece.length, hook: false, pointAngle: null };
+    const roughMeasure = { arris: null, length: piece.length, hook: false, pointAngle: null };
     const { miter, bevel } = square.first;
     const upright = { miter: miter.nearest, bevel: bevel.nearest };
-    add("crosscut", square, square.first, { marks: upright, move: null, stop: null, measure: roughMeasure });
+    add("crosscut", square, square.first, { graduations: upright, move: null, stop: null, measure: roughMeasure });
   }
   const parting = method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
-  add("first-end", option, option.first, { marks, move: null, stop: null, measure: parting });
+  add("first-end", option, option.first, { graduations, move: null, stop: null, measure: parting });
   const move = option.first.kept === option.second.kept ? "flip end for end" : "slide past the blade";
-  add("second-end", option, option.second, { marks, move, stop: contact, measure });
+  add("second-end", option, option.second, { graduations, move, stop: contact, measure });
   return operations;
 }
 
@@ -121,17 +121,17 @@ export function planSawing(
   const lays = wanted.map((name) => layResult({ lay: name, cuts: stick, profile, saw, unit, shows, sides }));
   const chosen = preferredLay(asked === undefined ? lays : lays.filter((option) => option.lay === asked));
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
-  const marks = chosen === null ? null : scaleMarks(geometry.sides, jointWidth(geometry), gap, saw, chosen);
-  const best = marks === null ? null : { miter: marks.best.miter, bevel: marks.best.bevel };
+  const graduations = chosen === null ? null : graduationsFor(geometry.sides, jointWidth(geometry), gap, saw, chosen);
+  const best = graduations === null ? null : { miter: graduations.best.miter, bevel: graduations.best.bevel };
   const operations =
     chosen === null || best === null
       ? []
-      : operationsFor({ geometry, saw, rough, unit, shows, sides, marks: best }, chosen, piece);
+      : operationsFor({ geometry, saw, rough, unit, shows, sides, graduations: best }, chosen, piece);
   const bare = {
     saw,
     lays,
     lay: chosen,
-    marks,
+    graduations,
     testCuts: chosen === null ? null : testCuts(geometry, chosen, piece.pitch, gap, kerf, unit),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
@@ -139,11 +139,11 @@ export function planSawing(
     rough: piece,
   };
   const hazards = cuttingHazards(geometry, { ...bare, operations, hazards: [] }, unit, gap, asked);
-  const marked = operations.map((operation) => ({
+  const warned = operations.map((operation) => ({
     ...operation,
     hazards: hazards.filter(({ steps }) => steps.includes(operation.step)).map(({ hazard }) => hazard.code),
   }));
-  return { ...bare, operations: marked, hazards: hazards.map(({ hazard }) => hazard) };
+  return { ...bare, operations: warned, hazards: hazards.map(({ hazard }) => hazard) };
 }
 
 /**

@@ -4,15 +4,15 @@ import { acrossThickness, checkGrain, woodStrain } from "../wood/grain.js";
 import { readWood } from "../wood/read-wood.js";
 import type { FilledBrief } from "./brief.js";
 import type { FrameGeometry } from "./frame-geometry.js";
-import type { PlacedMark } from "./ring-geometry-types.js";
+import type { PlacedArris } from "./ring-geometry-types.js";
 
 /** How far a point of the section moves outward, but for what the whole stick moves by. */
-export type OutwardShift = (point: PlacedMark) => number;
+export type OutwardShift = (point: PlacedArris) => number;
 
 /** How a molding's section moves, as far as it is known. */
 export interface SectionMovement {
   /** The known points of the section. */
-  readonly points: readonly PlacedMark[];
+  readonly points: readonly PlacedArris[];
   /** Whether the section is known: if not, sloping sticks are taken to move as much as their faster direction everywhere. */
   readonly isKnown: boolean;
   /**
@@ -43,7 +43,7 @@ export function sectionMovement(brief: FilledBrief, geometry: FrameGeometry): Se
   const [sine, cosine] = [sinDeg(slope), cosDeg(slope)];
   const isKnown = profile !== undefined || sine * cosine === 0;
   return {
-    points: profile === undefined ? Object.values(geometry.marks) : sectionAt(profile, slope).outline,
+    points: profile === undefined ? Object.values(geometry.arrises) : sectionAt(profile, slope).outline,
     isKnown,
     shift: (from, to) => {
       const width = woodStrain(wood, rings, from, to);

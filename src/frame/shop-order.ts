@@ -50,7 +50,7 @@ function cutOf({ job, operation, times }: ShopTask, { setting }: SettingVisit): 
     kept: placement.kept,
     move,
     length: measure?.length ?? null,
-    along: measure?.mark ?? null,
+    arris: measure?.arris ?? null,
     stop: plainCopy(stop),
     miterOff: Math.abs(placement.miter.degrees - setting.miter.degrees),
     bevelOff: Math.abs(placement.bevel.degrees - setting.bevel.degrees),

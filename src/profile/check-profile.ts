@@ -117,14 +117,14 @@ export function checkOutline(profile: unknown, path = "profile"): Point[] {
 }
 
 /**
- * The marks of a profile, unchecked but for being an object.
+ * The arrises of a profile, unchecked but for being an object.
  *
  * @param profile - the profile
  * @param path - the profile's name in error texts
- * @returns the marks by name
+ * @returns the arrises by name
  */
-export function marksOf(profile: unknown, path = "profile"): Readonly<Record<string, unknown>> {
-  return checkObject(checkObject(profile, path)["marks"], `${path}.marks`);
+export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<string, unknown>> {
+  return checkObject(checkObject(profile, path)["arrises"], `${path}.arrises`);
 }
 
 /**
@@ -133,7 +133,7 @@ export function marksOf(profile: unknown, path = "profile"): Readonly<Record<str
  * Its outline must have three or more points, run counter-clockwise, have no point twice in a row (the last joins the first
  * without repeating it) and neither cross nor touch itself. A clockwise outline is refused, not turned round: it is often one
  * whose y points down, and then its face is where the back should be. {@link profileFromPoints} turns an outline round and
- * drops repeated points. Marks must be points, and `madeFor` a slope if there is one.
+ * drops repeated points. Arrises must be points, and `madeFor` a slope if there is one.
  *
  * @param value - anything
  * @param path - its name in error texts
@@ -143,7 +143,7 @@ export function marksOf(profile: unknown, path = "profile"): Readonly<Record<str
  * ```ts
  * import { checkProfile, levelWidth } from "miterwright/profile";
  *
- * const text = '{ "outline": [{ "x": 0, "y": 0 }, { "x": 40, "y": 0 }, { "x": 0, "y": 20 }], "marks": {} }';
+ * const text = '{ "outline": [{ "x": 0, "y": 0 }, { "x": 40, "y": 0 }, { "x": 0, "y": 20 }], "arrises": {} }';
  * levelWidth(checkProfile(JSON.parse(text)), { slope: 0 }); //=> 40
  * ```
  */
@@ -153,27 +153,27 @@ export function checkProfile(value: unknown, path = "profile"): Profile {
   const at = `${path}.outline`;
   refuseCrossing(outline, at, outline);
   outlineSize(outline, at, outline);
-  const given = marksOf(value, path);
-  const marks: Record<string, Point> = {};
+  const given = arrisesOf(value, path);
+  const arrises: Record<string, Point> = {};
   for (const name of Object.keys(given)) {
-    const point = checkMark(given, name, path);
+    const point = checkArris(given, name, path);
     // A plain assignment would take this name for the prototype.
-    if (name === "__proto__") Object.defineProperty(marks, name, { value: point, enumerable: true });
-    else marks[name] = point;
+    if (name === "__proto__") Object.defineProperty(arrises, name, { value: point, enumerable: true });
+    else arrises[name] = point;
   }
   const { madeFor } = value as { madeFor?: unknown };
-  if (madeFor === undefined) return { outline, marks };
-  return { outline, marks, madeFor: checkSlope(madeFor, `${path}.madeFor`) };
+  if (madeFor === undefined) return { outline, arrises };
+  return { outline, arrises, madeFor: checkSlope(madeFor, `${path}.madeFor`) };
 }
 
 /**
- * The point of a mark.
+ * The point of an arris.
  *
- * @param marks - the marks of a profile
+ * @param arrises - the arrises of a profile
  * @param name - which one
  * @param path - the profile's name in error texts
  * @returns its point
  */
-export function checkMark(marks: Readonly<Record<string, unknown>>, name: string, path = "profile"): Point {
-  return soundPoint(marks[name]) ?? checkPoint(marks[name], `${path}.marks.${name}`);
+export function checkArris(arrises: Readonly<Record<string, unknown>>, name: string, path = "profile"): Point {
+  return soundPoint(arrises[name]) ?? checkPoint(arrises[name], `${path}.arrises.${name}`);
 }

@@ -8,15 +8,15 @@ export { levelWidth, type LevelWidthOptions } from "./level-width.js";
 export { molding } from "./molding.js";
 export type {
   Chamfer,
-  EdgeMark,
+  EdgeArris,
   FaceArris,
   FaceCut,
   MadeFor,
-  MarksOf,
+  ArrisesOf,
   MoldingOptions,
   RabbetSize,
 } from "./molding-options.js";
-export type { Profile, RabbetMark, Section, SectionPoint } from "./profile.js";
+export type { Profile, RabbetArris, Section, SectionPoint } from "./profile.js";
 export { innermostPoint, outermostPoint, type NamedSectionPoint } from "./outermost-point.js";
 export { profileFromPoints, type ProfilePoints } from "./profile-from-points.js";
 export { rabbetFit } from "./rabbet-fit.js";

@@ -1,7 +1,7 @@
 import { checkObject, checkSlope, refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkMark, checkOutline, marksOf } from "./check-profile.js";
+import { checkArris, checkOutline, arrisesOf } from "./check-profile.js";
 import { farthest } from "./farthest.js";
 import type { Profile } from "./profile.js";
 import { outOf } from "./tilt.js";
@@ -12,28 +12,28 @@ export interface LevelWidthOptions<M extends string = string> {
   /** The frame's slope in degrees, -90 to 90. */
   readonly slope: number;
   /**
-   * The mark to measure from. Default: the rabbet's wall at the point that decides the contents' size (`opening` of
+   * The arris to measure from. Default: the rabbet's wall at the point that decides the contents' size (`opening` of
    * {@link rabbetFit}; the wall's mouth where nothing can be held); the innermost point of the outline when the profile has no rabbet.
    */
   readonly from?: M | undefined;
-  /** The mark to measure to. Default: the outermost point of the outline. */
+  /** The arris to measure to. Default: the outermost point of the outline. */
   readonly to?: M | undefined;
 }
 
-/** The point of a named mark; the error lists the names there are. */
-function namedMark(marks: Readonly<Record<string, unknown>>, name: unknown, path: string): Point {
-  if (typeof name === "string" && Object.hasOwn(marks, name)) return checkMark(marks, name);
-  const names = Object.keys(marks).map((known) => `"${known}"`);
-  const expected = names.length === 0 ? "left out, since the profile has no marks" : `one of ${names.join(", ")}`;
+/** The point of a named arris; the error lists the names there are. */
+function namedArris(arrises: Readonly<Record<string, unknown>>, name: unknown, path: string): Point {
+  if (typeof name === "string" && Object.hasOwn(arrises, name)) return checkArris(arrises, name);
+  const names = Object.keys(arrises).map((known) => `"${known}"`);
+  const expected = names.length === 0 ? "left out, since the profile has no arrises" : `one of ${names.join(", ")}`;
   return refuse(typeof name === "string" ? "unknown" : "type", path, name, expected);
 }
 
 /** The point of the rabbet's wall that decides the contents' size, or undefined without a rabbet. */
-function decidingPoint(marks: Readonly<Record<string, unknown>>, cos: number, sin: number): Point | undefined {
-  if (!["sightBack", "wallLedge", "wallMouth"].every((name) => Object.hasOwn(marks, name))) return undefined;
-  const sight = checkMark(marks, "sightBack");
-  const ledge = checkMark(marks, "wallLedge");
-  const mouth = checkMark(marks, "wallMouth");
+function decidingPoint(arrises: Readonly<Record<string, unknown>>, cos: number, sin: number): Point | undefined {
+  if (!["sightBack", "wallLedge", "wallMouth"].every((name) => Object.hasOwn(arrises, name))) return undefined;
+  const sight = checkArris(arrises, "sightBack");
+  const ledge = checkArris(arrises, "wallLedge");
+  const mouth = checkArris(arrises, "wallMouth");
   const share = wallTouch(ledge.x - sight.x, ledge.y - sight.y, mouth.x - ledge.x, mouth.y - ledge.y, cos, sin);
   return wallPoint(ledge, mouth, share);
 }
@@ -45,9 +45,9 @@ function decidingPoint(marks: Readonly<Record<string, unknown>>, cos: number, si
  * stick. A regular polygon that the contents' edges would fill grows by twice this width across the flats.
  *
  * @param profile - the molding's section
- * @param options - the slope, and between which marks if not from the rabbet's wall to the outermost point
+ * @param options - the slope, and between which arrises if not from the rabbet's wall to the outermost point
  * @returns the level distance in the caller's unit; negative when `to` stands nearer to the frame's center than `from`
- * @throws {InputError} when the slope is out of range, a mark does not exist, or the profile has not the shape of one
+ * @throws {InputError} when the slope is out of range, an arris does not exist, or the profile has not the shape of one
  * @example
  * ```ts
  * import { levelWidth, molding } from "miterwright/profile";
@@ -58,19 +58,19 @@ function decidingPoint(marks: Readonly<Record<string, unknown>>, cos: number, si
  * ```
  */
 export function levelWidth<M extends string>(
-  profile: Pick<Profile<M>, "outline" | "marks">,
+  profile: Pick<Profile<M>, "outline" | "arrises">,
   options: LevelWidthOptions<NoInfer<M>>,
 ): number {
   const given = checkObject(options);
   const slope = checkSlope(given["slope"]);
-  const marks = marksOf(profile);
+  const arrises = arrisesOf(profile);
   const outline = checkOutline(profile);
   const cos = cosDeg(slope);
   const sin = sinDeg(slope);
   const from =
     given["from"] === undefined
-      ? (decidingPoint(marks, cos, sin) ?? farthest(outline, -cos, -sin))
-      : namedMark(marks, given["from"], "from");
-  const to = given["to"] === undefined ? farthest(outline, cos, sin) : namedMark(marks, given["to"], "to");
+      ? (decidingPoint(arrises, cos, sin) ?? farthest(outline, -cos, -sin))
+      : namedArris(arrises, given["from"], "from");
+  const to = given["to"] === undefined ? farthest(outline, cos, sin) : namedArris(arrises, given["to"], "to");
   return outOf(to.x - from.x, to.y - from.y, cos, sin);
 }

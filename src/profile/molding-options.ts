@@ -62,8 +62,8 @@ export interface MoldingOptions {
   readonly madeFor?: MadeFor | undefined;
 }
 
-/** The marks that every {@link molding} has: the ends of its sight edge and of its outer edge, at the face and at the back. */
-export type EdgeMark = "sightFace" | "sightBack" | "outerFace" | "outerBack";
+/** The arrises that every {@link molding} has: the ends of its sight edge and of its outer edge, at the face and at the back. */
+export type EdgeArris = "sightFace" | "sightBack" | "outerFace" | "outerBack";
 
 /** Whether a list of cuts surely has one at an arris. */
 type HasCutAt<F, A extends FaceArris> = F extends readonly [infer First, ...infer Rest]
@@ -73,7 +73,7 @@ type HasCutAt<F, A extends FaceArris> = F extends readonly [infer First, ...infe
   : false;
 
 /**
- * The marks of a molding, from the type of its options; an option that may be absent adds none.
+ * The arrises of a molding, from the type of its options; an option that may be absent adds none.
  *
  * `sightBack` is the sight edge's back arris, with a rabbet the lower corner of the lip. `wallLedge` and `wallMouth` are the
  * ends of the rabbet's wall. After a cut at an arris of the face `sightFace` (or `outerFace`) is where the face then ends, and
@@ -81,8 +81,8 @@ type HasCutAt<F, A extends FaceArris> = F extends readonly [infer First, ...infe
  *
  * @template O - type of the options
  */
-export type MarksOf<O> =
-  | EdgeMark
+export type ArrisesOf<O> =
+  | EdgeArris
   | ([O] extends [{ readonly rabbet: RabbetSize }] ? "wallLedge" | "wallMouth" : never)
   | ([O] extends [{ readonly face: infer F }]
       ? | (HasCutAt<F, "sightFace"> extends true ? "sightCut" : never)

@@ -3,7 +3,7 @@ import type { Point } from "../core/geometry-types.js";
 import { chamfer } from "./chamfer.js";
 import { findCrossing } from "./find-crossing.js";
 import { millSection } from "./mill-section.js";
-import type { MarksOf, MoldingOptions } from "./molding-options.js";
+import type { ArrisesOf, MoldingOptions } from "./molding-options.js";
 import type { Profile } from "./profile.js";
 import { readMolding } from "./read-molding.js";
 
@@ -16,25 +16,25 @@ import { readMolding } from "./read-molding.js";
  * along (sin s, cos s) or (cos s, -sin s) in the section.
  *
  * @param options - the sizes in the caller's length unit, the rabbet, the face cuts and what it is made for
- * @returns the profile; its marks follow the options
+ * @returns the profile; its arrises follow the options
  * @throws {InputError} when an option is out of range, or together they leave no back, no lip, no face or a cut-through section
  * @example
  * ```ts
  * import { molding } from "miterwright/profile";
  *
  * const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
- * stick.marks.wallLedge; //=> { x: 8, y: 10 }
- * stick.marks.sightBack; //=> { x: 0, y: 10 }
+ * stick.arrises.wallLedge; //=> { x: 8, y: 10 }
+ * stick.arrises.sightBack; //=> { x: 0, y: 10 }
  *
  * const tray = molding({ width: 40, thickness: 20, madeFor: { slope: 45 } });
- * tray.marks.outerFace.x - tray.marks.outerBack.x; //=> 20
+ * tray.arrises.outerFace.x - tray.arrises.outerBack.x; //=> 20
  * ```
  */
-export function molding<const O extends MoldingOptions>(options: O & NoOtherKeys<O>): Profile<MarksOf<O>> {
+export function molding<const O extends MoldingOptions>(options: O & NoOtherKeys<O>): Profile<ArrisesOf<O>> {
   const read = readMolding(options);
   const { sightBack, wall, outerBack, outerFace, sightFace } = millSection(read);
-  const marks: Record<string, Point> = { sightFace, sightBack, outerFace, outerBack };
-  Object.assign(marks, wall);
+  const arrises: Record<string, Point> = { sightFace, sightBack, outerFace, outerBack };
+  Object.assign(arrises, wall);
 
   let faceLeft = outerFace.x - sightFace.x;
   const sightEnds = [sightFace];
@@ -43,13 +43,13 @@ export function molding<const O extends MoldingOptions>(options: O & NoOtherKeys
     if (cut.at === "sightFace") {
       const { face, edge } = chamfer(cut, sightFace, sightBack, faceLeft);
       sightEnds.splice(0, 1, face, edge);
-      marks["sightFace"] = face;
-      marks["sightCut"] = edge;
+      arrises["sightFace"] = face;
+      arrises["sightCut"] = edge;
     } else {
       const { face, edge } = chamfer(cut, outerFace, outerBack, faceLeft);
       outerEnds.splice(0, 1, edge, face);
-      marks["outerFace"] = face;
-      marks["outerCut"] = edge;
+      arrises["outerFace"] = face;
+      arrises["outerCut"] = edge;
     }
     faceLeft -= cut.width;
   }
@@ -65,7 +65,7 @@ export function molding<const O extends MoldingOptions>(options: O & NoOtherKeys
       "Expected `rabbet` to leave the section in one piece, but its surfaces meet",
     );
   }
-  const profile = { outline, marks: marks as Profile<MarksOf<O>>["marks"] };
+  const profile = { outline, arrises: arrises as Profile<ArrisesOf<O>>["arrises"] };
   return read.milled ? Object.assign(profile, { madeFor: read.slope }) : profile;
 }
 

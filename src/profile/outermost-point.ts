@@ -1,6 +1,6 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
-import { checkOutline, checkPoint, marksOf } from "./check-profile.js";
+import { checkOutline, checkPoint, arrisesOf } from "./check-profile.js";
 import { farthest } from "./farthest.js";
 import type { Profile, SectionPoint } from "./profile.js";
 import { outOf, upOf } from "./tilt.js";
@@ -8,16 +8,16 @@ import { outOf, upOf } from "./tilt.js";
 /**
  * A corner of a section as it stands in the finished frame, with its name.
  *
- * @template M - the names of the profile's marks
+ * @template M - the names of the profile's arrises
  */
 export interface NamedSectionPoint<M extends string = string> extends SectionPoint {
-  /** The mark that it is; absent when it has no name. */
-  readonly mark?: M;
+  /** The arris that it is; absent when it has no name. */
+  readonly arris?: M;
 }
 
 /** The corner farthest in the direction of (cos, sin), with its place at the slope and its name. */
 function named<M extends string>(
-  profile: Pick<Profile<M>, "outline" | "marks">,
+  profile: Pick<Profile<M>, "outline" | "arrises">,
   slope: number,
   direction: 1 | -1,
 ): NamedSectionPoint<M> {
@@ -27,9 +27,9 @@ function named<M extends string>(
   const { x, y } = farthest(checkOutline(profile), direction * cos, direction * sin);
   const out = outOf(x, y, cos, sin);
   const up = upOf(x, y, cos, sin);
-  for (const [name, value] of Object.entries(marksOf(profile))) {
-    const mark = checkPoint(value, `profile.marks.${name}`);
-    if (mark.x === x && mark.y === y) return { out, up, mark: name as M };
+  for (const [name, value] of Object.entries(arrisesOf(profile))) {
+    const arris = checkPoint(value, `profile.arrises.${name}`);
+    if (arris.x === x && arris.y === y) return { out, up, arris: name as M };
   }
   return { out, up };
 }
@@ -41,18 +41,18 @@ function named<M extends string>(
  *
  * @param profile - the molding's section
  * @param slope - angle of the face to the bench plane in degrees, -90 to 90
- * @returns where it stands, and which mark it is
+ * @returns where it stands, and which arris it is
  * @throws {InputError} when the slope is out of range, or the profile has not the shape of one
  * @example
  * ```ts
  * import { molding, outermostPoint } from "miterwright/profile";
  *
- * outermostPoint(molding({ width: 40, thickness: 20 }), 30).mark; //=> "outerBack"
- * outermostPoint(molding({ width: 40, thickness: 20 }), -30).mark; //=> "outerFace"
+ * outermostPoint(molding({ width: 40, thickness: 20 }), 30).arris; //=> "outerBack"
+ * outermostPoint(molding({ width: 40, thickness: 20 }), -30).arris; //=> "outerFace"
  * ```
  */
 export function outermostPoint<M extends string>(
-  profile: Pick<Profile<M>, "outline" | "marks">,
+  profile: Pick<Profile<M>, "outline" | "arrises">,
   slope: number,
 ): NamedSectionPoint<M> {
   return named(profile, slope, 1);
@@ -65,17 +65,17 @@ export function outermostPoint<M extends string>(
  *
  * @param profile - the molding's section
  * @param slope - angle of the face to the bench plane in degrees, -90 to 90
- * @returns where it stands, and which mark it is
+ * @returns where it stands, and which arris it is
  * @throws {InputError} when the slope is out of range, or the profile has not the shape of one
  * @example
  * ```ts
  * import { innermostPoint, molding } from "miterwright/profile";
  *
- * innermostPoint(molding({ width: 40, thickness: 20 }), 30); //=> { out: -10, up: 17.320508075688775, mark: "sightFace" }
+ * innermostPoint(molding({ width: 40, thickness: 20 }), 30); //=> { out: -10, up: 17.320508075688775, arris: "sightFace" }
  * ```
  */
 export function innermostPoint<M extends string>(
-  profile: Pick<Profile<M>, "outline" | "marks">,
+  profile: Pick<Profile<M>, "outline" | "arrises">,
   slope: number,
 ): NamedSectionPoint<M> {
   return named(profile, slope, -1);

@@ -7,7 +7,7 @@ import type { Profile } from "./profile.js";
 /**
  * Options of {@link profileFromPoints}.
  *
- * @template M - the names of the marks
+ * @template M - the names of the arrises
  */
 export interface ProfilePoints<M extends string = string> {
   /**
@@ -19,12 +19,12 @@ export interface ProfilePoints<M extends string = string> {
    * The arrises that get a name, each as a point of the outline or as a corner's index in the given outline, from 0. A rabbet is
    * known by `sightBack`, `wallLedge` and `wallMouth`. May be empty.
    */
-  readonly marks: { readonly [K in M]: Point | number };
+  readonly arrises: { readonly [K in M]: Point | number };
   /** The slope in degrees that its surfaces are milled for, -90 to 90. Default: none. */
   readonly madeFor?: number | undefined;
 }
 
-/** How far off the outline a mark may be, as a share of the outline's size: it absorbs the rounding of a point on a sloping edge. */
+/** How far off the outline an arris may be, as a share of the outline's size: it absorbs the rounding of a point on a sloping edge. */
 const MARK_TOLERANCE: number = 1e-9;
 
 /** A corner with its index in the outline as it was given. */
@@ -59,16 +59,16 @@ function distanceToEdge(point: Point, a: Point, b: Point): number {
  * Repeated corners are dropped and a clockwise outline is turned round, so that it runs counter-clockwise from the same
  * first corner; coordinates are kept to the bit. Whether the outline crosses or touches itself is decided exactly.
  *
- * @param options - the outline, its marks and the slope it is made for
- * @returns the profile, with the marks as points
- * @throws {InputError} when the outline has fewer than three corners or crosses or touches itself, or a mark is not on it
+ * @param options - the outline, its arrises and the slope it is made for
+ * @returns the profile, with the arrises as points
+ * @throws {InputError} when the outline has fewer than three corners or crosses or touches itself, or an arris is not on it
  * @example
  * ```ts
  * import { levelWidth, profileFromPoints } from "miterwright/profile";
  *
  * const cove = profileFromPoints({
  *   outline: [{ x: 0, y: 0 }, { x: 0, y: 4 }, { x: 10, y: 8 }, { x: 30, y: 24 }, { x: 30, y: 0 }],
- *   marks: { sight: 1, crest: 3 },
+ *   arrises: { sight: 1, crest: 3 },
  * });
  * cove.outline[1]; //=> { x: 30, y: 0 }
  * levelWidth(cove, { slope: 0, from: "sight", to: "crest" }); //=> 30
@@ -87,27 +87,27 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
   refuseCrossing(corners, "outline", given["outline"]);
   const size = outlineSize(corners, "outline", given["outline"]);
 
-  const readMark = (name: string, value: unknown): Point => {
-    const path = `marks.${name}`;
+  const readArris = (name: string, value: unknown): Point => {
+    const path = `arrises.${name}`;
     if (typeof value === "number") return points[checkInteger(value, path, 0, points.length - 1)]!;
-    const mark = checkPoint(value, path);
+    const arris = checkPoint(value, path);
     const distance = (corner: Point, index: number): number =>
-      distanceToEdge(mark, corner, corners[(index + 1) % corners.length]!);
+      distanceToEdge(arris, corner, corners[(index + 1) % corners.length]!);
     if (!corners.some((corner, index) => distance(corner, index) <= MARK_TOLERANCE * size)) {
       reject("impossible", path, value, `Expected \`${path}\` to lie on the outline, got a point off it`);
     }
-    return mark;
+    return arris;
   };
-  const marks = Object.entries(checkObject(given["marks"], "marks")).map(([name, value]) => [
+  const arrises = Object.entries(checkObject(given["arrises"], "arrises")).map(([name, value]) => [
     name,
-    readMark(name, value),
+    readArris(name, value),
   ]);
   const madeFor = given["madeFor"] === undefined ? undefined : checkSlope(given["madeFor"], "madeFor");
 
   const [first, ...rest] = corners.map(({ x, y }): Point => ({ x, y }));
   const profile = {
     outline: runOf(corners) < 0 ? [first!, ...rest.reverse()] : [first!, ...rest],
-    marks: Object.fromEntries(marks) as Profile<M>["marks"],
+    arrises: Object.fromEntries(arrises) as Profile<M>["arrises"],
   };
   return madeFor === undefined ? profile : Object.assign(profile, { madeFor });
 }

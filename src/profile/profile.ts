@@ -7,19 +7,19 @@ import type { Point } from "../core/geometry-types.js";
  * {@link profileFromPoints} made. x points outward from the sight edge and y up from the back; only differences of
  * coordinates count, so the origin may be anywhere.
  *
- * @template M - the names of its marks
+ * @template M - the names of its arrises
  */
 export interface Profile<M extends string = string> {
   /** The corners, counter-clockwise, in the caller's length unit; the last one joins the first and does not repeat it. */
   readonly outline: readonly Point[];
   /** The arrises that have a name, in the outline's coordinates. */
-  readonly marks: { readonly [K in M]: Point };
+  readonly arrises: { readonly [K in M]: Point };
   /** The slope in degrees that its surfaces are milled for, -90 to 90. Absent: a molding for any slope. */
   readonly madeFor?: number;
 }
 
 /** The three arrises that a rabbet is known by: the ledge runs from `sightBack` to `wallLedge`, the wall from there to `wallMouth`. */
-export type RabbetMark = "sightBack" | "wallLedge" | "wallMouth";
+export type RabbetArris = "sightBack" | "wallLedge" | "wallMouth";
 
 /** A point of a section as it stands in the finished frame. */
 export interface SectionPoint {
@@ -32,7 +32,7 @@ export interface SectionPoint {
 /**
  * A molding's cross-section as it stands in the finished frame.
  *
- * @template M - the names of its marks
+ * @template M - the names of its arrises
  */
 export interface Section<M extends string = string> {
   /** The slope it stands at, in degrees, -90 to 90. */
@@ -40,5 +40,5 @@ export interface Section<M extends string = string> {
   /** The outline, point by point as in the profile. */
   readonly outline: readonly SectionPoint[];
   /** The named arrises. */
-  readonly marks: { readonly [K in M]: SectionPoint };
+  readonly arrises: { readonly [K in M]: SectionPoint };
 }

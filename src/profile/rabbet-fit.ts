@@ -1,6 +1,6 @@
 import { checkArray, checkLength, checkLengthOrZero, checkObject, checkSlope, checkText } from "../core/check.js";
-import { checkMark, marksOf } from "./check-profile.js";
-import type { Profile, RabbetMark } from "./profile.js";
+import { checkArris, arrisesOf } from "./check-profile.js";
+import type { Profile, RabbetArris } from "./profile.js";
 import type { RabbetContent, RabbetFit, RabbetFitOptions, RabbetLayer, RabbetMiss } from "./rabbet-fit-types.js";
 import { seatContents } from "./seat-contents.js";
 
@@ -41,13 +41,13 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
  * depth used w tan s + T / cos s, room lost at their back T tan s; impossible if w tan s > d. Slope s < 0: they must pass
  * the mouth, which is d sin|s| narrower than the corner, so lap w cos s - d sin|s|; their outer arris bears on the ledge,
  * d sin|s| + c before the corner with the clearance c; depth used T / cos s - (d sin|s| + c) tan|s| / cos s. Slope 0: flat on the ledge, lap w, depth used T. All of it is
- * derived from the three marks alone, so it also holds for rabbets that are not square. The ledge and the wall are taken as
+ * derived from the three arrises alone, so it also holds for rabbets that are not square. The ledge and the wall are taken as
  * straight, and nothing else as being in the way.
  *
- * @param profile - the molding's section, with its three rabbet marks
+ * @param profile - the molding's section, with its three rabbet arrises
  * @param options - the slope, the contents and the clearance
  * @returns where they bear, which point decides their size and what is left, or why they cannot be held
- * @throws {InputError} when an option is out of range or a rabbet mark is missing
+ * @throws {InputError} when an option is out of range or a rabbet arris is missing
  * @example
  * ```ts
  * import { molding, rabbetFit } from "miterwright/profile";
@@ -59,15 +59,15 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
  * steep.possible; //=> false
  * ```
  */
-export function rabbetFit(profile: Pick<Profile<RabbetMark>, "marks">, options: RabbetFitOptions): RabbetFit {
+export function rabbetFit(profile: Pick<Profile<RabbetArris>, "arrises">, options: RabbetFitOptions): RabbetFit {
   const given = checkObject(options);
   const slope = checkSlope(given["slope"]);
   const { contents, thickness } = readContents(given["contents"]);
   const clearance = given["clearance"] === undefined ? 0 : checkLengthOrZero(given["clearance"], "clearance");
-  const marks = marksOf(profile);
-  const sight = checkMark(marks, "sightBack");
-  const ledge = checkMark(marks, "wallLedge");
-  const mouth = checkMark(marks, "wallMouth");
+  const arrises = arrisesOf(profile);
+  const sight = checkArris(arrises, "sightBack");
+  const ledge = checkArris(arrises, "wallLedge");
+  const mouth = checkArris(arrises, "wallMouth");
   const seat = seatContents(sight, ledge, mouth, slope, thickness, clearance);
   if ("reason" in seat) {
     const { reason, shortBy } = seat;

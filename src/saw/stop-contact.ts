@@ -61,7 +61,7 @@ export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOp
   const ups = touching.map((index) => lying.outline[index]!.up);
   const lowest = touching[ups.indexOf(Math.min(...ups))]!;
   const point = profile.outline[lowest]!;
-  const named = Object.entries(profile.marks).find(([, mark]) => mark.x === point.x && mark.y === point.y);
+  const named = Object.entries(profile.arrises).find(([, arris]) => arris.x === point.x && arris.y === point.y);
   const near = Math.max(...lying.outline.map((lyingPoint) => lyingPoint.across));
   const distances = touching.map((index) => near - lying.outline[index]!.across);
   return {

@@ -44,7 +44,7 @@ const TEAR_OUT: Fields<TearOut> = {
   surface,
   at: (value, path) => word(value, path, BESIDE),
   shows: flag,
-  arris: finite,
+  edgeAngle: finite,
 };
 
 const OBSTACLES: Readonly<Record<Obstacle["code"], true>> = {

@@ -15,7 +15,7 @@ export interface TearOut {
    * Angle of the wood that is kept between this surface and the cut, in degrees; the sharper, the easier it breaks. It is that of the molding's own surface where
    * the section is known, else that of a square edge.
    */
-  readonly arris: number;
+  readonly edgeAngle: number;
 }
 
 /** What is known of a stick's surfaces, whichever end is cut. */
@@ -65,7 +65,7 @@ export function tearOutOf(question: TearOutQuestion): readonly TearOut[] {
       surface,
       at,
       shows: !isSide || surface === look.shows,
-      arris: Math.min(...look.sides[surface].map(angleAt)),
+      edgeAngle: Math.min(...look.sides[surface].map(angleAt)),
     };
   };
   return [leaving(down, cradled ? "cradle" : "table"), leaving(atFence, "fence")];

@@ -55,10 +55,10 @@ function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words)
   return [`For a last joint within ${length(brief.gap)}, cut ${both.join("; ")}.`];
 }
 
-/** What the marks to set do where they are not exact, and why they are not the nearest ones. */
-function marksText({ sawing, geometry }: FramePlan, { length, angle }: Words): string[] {
-  if (sawing.marks === null) return [];
-  const { best, nearest } = sawing.marks;
+/** What the graduations to set do where they are not exact, and why they are not the nearest ones. */
+function graduationsText({ sawing, geometry }: FramePlan, { length, angle }: Words): string[] {
+  if (sawing.graduations === null) return [];
+  const { best, nearest } = sawing.graduations;
   if (Math.max(best.miterMiss, best.bevelMiss) < 1e-9) return [];
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
   const why = isNearest ? "" : ` The nearest mark of each would open it ${length(nearest.gap)}.`;
@@ -83,7 +83,7 @@ function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): s
 }
 
 /**
- * How true the saw must be, which marks to set, and what its errors do to this frame.
+ * How true the saw must be, which graduations to set, and what its errors do to this frame.
  *
  * @param plan - the plan
  * @param words - the formatters
@@ -91,7 +91,7 @@ function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): s
  */
 export function truenessBlock(plan: FramePlan, words: Words): Markup {
   const fine = finely(words);
-  const lines = [...toleranceText(plan, fine), ...marksText(plan, fine), ...faultTexts(plan, fine)];
+  const lines = [...toleranceText(plan, fine), ...graduationsText(plan, fine), ...faultTexts(plan, fine)];
   if (lines.length === 0) return { html: "" };
   return element("div", element("h3", "How true the saw must be"), list("ul", lines));
 }

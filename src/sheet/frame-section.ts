@@ -1,7 +1,7 @@
 import { isolate } from "../core/isolate.js";
 import { drawPlanView, drawSection } from "../drawing/index.js";
-import { markLetters } from "../drawing/mark-letters.js";
-import { markLabel, type FramePlan, type PartialSum } from "../frame/index.js";
+import { arrisLetters } from "../drawing/arris-letters.js";
+import { arrisLabel, type FramePlan, type PartialSum } from "../frame/index.js";
 import { costText } from "./cost-text.js";
 import { element, figure, table, type Content, type Markup } from "./html.js";
 import { quantityText } from "../frame/quantity-text.js";
@@ -61,23 +61,23 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
 
 function lengthsTable({ geometry, sawing }: FramePlan, { length }: Words): Markup {
   const stick = geometry.pieces[0]!;
-  const marks = Object.keys(geometry.marks);
-  const letters = markLetters(marks);
-  const measured = sawing.operations.at(-1)?.measure?.mark;
-  const rows: Content[][] = marks.map((mark) => [
-    letters[mark]!,
-    markLabel(mark),
-    length(stick.lengths[mark]!),
-    mark === measured ? "measure here" : "",
+  const arrises = Object.keys(geometry.arrises);
+  const letters = arrisLetters(arrises);
+  const measured = sawing.operations.at(-1)?.measure?.arris;
+  const rows: Content[][] = arrises.map((arris) => [
+    letters[arris]!,
+    arrisLabel(arris),
+    length(stick.lengths[arris]!),
+    arris === measured ? "measure here" : "",
   ]);
-  if (stick.longest.mark === null)
+  if (stick.longest.arris === null)
     rows.push([
       "–",
       "longest line of the piece",
       length(stick.longest.length),
       measured === null ? "measure here" : "",
     ]);
-  if (stick.shortest.mark === null) rows.push(["–", "shortest line of the piece", length(stick.shortest.length), ""]);
+  if (stick.shortest.arris === null) rows.push(["–", "shortest line of the piece", length(stick.shortest.length), ""]);
   return table({
     caption: "Finished length of every piece along every arris",
     hasNames: true,

@@ -24,8 +24,8 @@ function sawText({ fence, miter, bevel }: Saw, { angle }: Words): string {
   return `Planned for a saw whose fence ${where}, whose miter goes to ${angle(miter.left)} left and ${angle(miter.right)} right, and ${blade}. Left and right are yours as you stand in front of it and look away from yourself. Another saw needs another sheet.`;
 }
 
-function reading(setting: ScaleSetting, mark: number, step: number, { angle }: Words): string {
-  const [exact, best] = [angle(setting.reading), angle(mark)];
+function reading(setting: ScaleSetting, arris: number, step: number, { angle }: Words): string {
+  const [exact, best] = [angle(setting.reading), angle(arris)];
   return exact === best ? exact : `${exact} (best mark ${best}, marks every ${angle(step)})`;
 }
 
@@ -33,19 +33,19 @@ function reading(setting: ScaleSetting, mark: number, step: number, { angle }: W
 function settingsTable({ sawing }: FramePlan, option: LayResult, words: Words): Markup {
   const { miter, bevel } = option.first;
   const { saw } = sawing;
-  const marks = sawing.operations.at(-1)!.marks;
+  const arrises = sawing.operations.at(-1)!.graduations;
   return table({
     caption: "What the scales must show for either end",
     heads: ["scale", "must show", "it reads"],
     rows: [
       [
         "miter",
-        reading(miter, marks.miter, saw.miter.step, words),
+        reading(miter, arrises.miter, saw.miter.step, words),
         saw.miter.reads === "from-square" ? "degrees from a square cut" : "degrees between blade and fence",
       ],
       [
         "bevel",
-        reading(bevel, marks.bevel, saw.bevel.step, words),
+        reading(bevel, arrises.bevel, saw.bevel.step, words),
         saw.bevel.reads === "from-vertical" ? "degrees from an upright blade" : "degrees between blade and table",
       ],
     ],

@@ -65,7 +65,7 @@ describe("the new setting undoes what the saw did wrong", () => {
   ])("%s, cut at the marks that the plan names", (_, answers) => {
     const { geometry, sawing: sawing, assembly } = planJob(jobOf(answers)).plan!;
     const { miter, bevel } = sawing.lay!.first;
-    const { best } = sawing.marks!;
+    const { best } = sawing.graduations!;
     const cut = {
       miter: answers.miterReads === "from-blade" ? 90 - best.miter : best.miter,
       bevel: best.bevel,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { markLabel } from "miterwright/frame";
+import { arrisLabel } from "miterwright/frame";
 import { sectionAt } from "miterwright/profile";
 import { fullSizeSection } from "../../docs/bench/full-size-section.js";
 import { planJob } from "../../docs/bench/plan-job.js";
@@ -43,13 +43,13 @@ describe("the full-size section", () => {
     const path = /data-part="section"\s+d="([^"]+)"/.exec(page!)![1]!;
     const [first] = [...path.matchAll(/M([\d.]+) ([\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
     const origin = sectionAt(geometry.profile!, 25).outline[0]!;
-    Object.entries(geometry.marks).forEach(([mark, { out, up }], index) => {
+    Object.entries(geometry.arrises).forEach(([arris, { out, up }], index) => {
       const letter = "abcdefgh"[index]!;
       const at = { x: first!.x + (out - origin.out) * 25.4, y: first!.y - (up! - origin.up) * 25.4 };
       const [, x, y] = new RegExp(`<text\\s+x="([\\d.]+)"\\s+y="([\\d.]+)"\\s*>${letter}</text>`).exec(page!)!;
       expect(Math.hypot(Number(x) - at.x, Number(y) - 1 - at.y)).toBeLessThan(2.7);
-      const length = writersOf(state.values).length(geometry.pieces[0]!.lengths[mark]!).replaceAll('"', "&quot;");
-      expect(page).toContain(`${letter} ${markLabel(mark)} ${length}`);
+      const length = writersOf(state.values).length(geometry.pieces[0]!.lengths[arris]!).replaceAll('"', "&quot;");
+      expect(page).toContain(`${letter} ${arrisLabel(arris)} ${length}`);
     });
   });
 

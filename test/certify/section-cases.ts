@@ -20,7 +20,7 @@ const exactPoint = ({ x, y }: Point): { x: ReturnType<typeof exactly>; y: Return
 /** What a point's level distance outward is the sum of, in magnitude; its height likewise with x and y exchanged. */
 const outTerms = ({ x, y }: Point, slope: number): number => Math.abs(x * cosine(slope)) + Math.abs(y * sine(slope));
 
-/** An outline for a profile of which only the marks are looked at. */
+/** An outline for a profile of which only the arrises are looked at. */
 const ANY_OUTLINE: readonly Point[] = [
   { x: 0, y: 0 },
   { x: 1, y: 0 },
@@ -32,8 +32,8 @@ function sectionCase(from: Point, to: Point, slope: number): Case {
   return {
     input: { from, to, slope },
     compare: (field) => {
-      const profile = { outline: ANY_OUTLINE, marks: { from, to } };
-      const place = sectionAt(profile, slope).marks.to;
+      const profile = { outline: ANY_OUTLINE, arrises: { from, to } };
+      const place = sectionAt(profile, slope).arrises.to;
       const want = deriveSection(field, exactPoint(to), exactly(slope));
       const start = deriveSection(field, exactPoint(from), exactly(slope));
       return [
@@ -60,7 +60,7 @@ function pieceCase(sides: number, apothem: number, slope: number, width: number,
     input: { sides, apothem, slope, width, thickness },
     compare: (field) => {
       const outline = [on, { x: width, y: 0 }, at, { x: 0, y: thickness }];
-      const profile = { outline, marks: { sight: on, outer: at } };
+      const profile = { outline, arrises: { sight: on, outer: at } };
       const [piece] = frameGeometry<"sight" | "outer">({
         sides,
         slope,

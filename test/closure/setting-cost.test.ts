@@ -7,7 +7,7 @@ import { frozen, workableSlope } from "../laws/closure.js";
 const anySides = fc.integer({ min: 3, max: 16 });
 const anyStep = fc.constantFrom(0.1, 0.25, 0.5, 1);
 
-describe("marks of a scale", () => {
+describe("graduations of a scale", () => {
   test("cost what a ring cut at them costs", () => {
     fc.assert(
       fc.property(anySides, workableSlope, anyStep, (sides, slope, step) => {
@@ -26,7 +26,7 @@ describe("marks of a scale", () => {
     );
   });
 
-  test("are all on the scale, within two marks, and sorted by their V", () => {
+  test("are all on the scale, within two graduations, and sorted by their V", () => {
     fc.assert(
       fc.property(anySides, workableSlope, anyStep, (sides, slope, step) => {
         const { choices, best, nearest, exact } = settingCost({ sides, width: 40, slope, step });

@@ -126,7 +126,7 @@ test("a thin stick has its words beside it", () => {
           { x: 3, y: 60 },
           { x: 0, y: 60 },
         ],
-        marks: {},
+        arrises: {},
       },
     }),
     1,

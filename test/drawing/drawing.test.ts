@@ -66,7 +66,7 @@ describe("types", () => {
   const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
   const brief = { sides: 6, opening: { side: 200 } } as const;
 
-  test("frames with typed marks, with level measures and of either kind can be drawn", () => {
+  test("frames with typed arrises, with level measures and of either kind can be drawn", () => {
     expectTypeOf(drawPlanView(planFrame({ ...brief, profile }), SHORT)).toEqualTypeOf<Drawing>();
     expectTypeOf(drawPlanView(frameGeometry({ ...brief, profile }), SHORT)).toEqualTypeOf<Drawing>();
     expectTypeOf(drawSection(planFrame({ ...brief, measured: { levelWidth: 30 } }), SHORT)).toEqualTypeOf<Drawing>();

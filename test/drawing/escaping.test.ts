@@ -12,7 +12,7 @@ function drawWith(name: string): Drawing[] {
   const words = { length: (value: number) => `${value}${name}`, angle: (degrees: number) => `${name}${degrees}` };
   const profile = {
     ...BATTEN,
-    marks: {
+    arrises: {
       [name]: BATTEN.outline[1]!,
       wallLedge: { x: 8, y: 9 },
       wallMouth: { x: 8, y: 0 },

@@ -87,7 +87,7 @@ describe("a splayed stick", () => {
   test("has no hook where a tape can't hold, but pencil lines", () => {
     const rounded = {
       outline: BATTEN.outline.map((point) => (point.x > 0 && point.y === 0 ? { x: 41, y: 0 } : point)),
-      marks: {},
+      arrises: {},
     };
     const other = readDrawing(drawPiece(plan({ sides: 6, profile: rounded }), WORDS));
     expect(other.parts("hook")).toEqual([]);

@@ -98,12 +98,12 @@ describe("a table of compound miters", () => {
 });
 
 describe("a table of lengths", () => {
-  test("has every mark, where it lies, and the length there", () => {
+  test("has every arris, where it lies, and the length there", () => {
     const { geometry } = plan({ slope: 20 });
     const table = tabulateLengths(geometry, SHORT);
     expect(columnOf(table, "length")).toEqual(Object.values(geometry.pieces[0]!.lengths));
-    expect(columnOf(table, "out")).toEqual(Object.values(geometry.marks).map(({ out }) => out));
-    expect(columnOf(table, "up")).toEqual(Object.values(geometry.marks).map(({ up }) => up));
+    expect(columnOf(table, "out")).toEqual(Object.values(geometry.arrises).map(({ out }) => out));
+    expect(columnOf(table, "up")).toEqual(Object.values(geometry.arrises).map(({ up }) => up));
     expect(columnOf(table, "arris").slice(0, 2)).toEqual(["sight edge at the face", "sight edge at the back"]);
     expect(columnOf(table, "letter").slice(0, 3)).toEqual(["a", "b", "c"]);
     expect(tabulateLengths(plan({ slope: 20 }), SHORT).cells).toEqual(table.cells);
@@ -123,7 +123,9 @@ describe("a table of lengths", () => {
     const [piece] = geometry.pieces;
     const nameless = {
       ...geometry,
-      pieces: [{ ...piece!, longest: { ...piece!.longest, mark: null }, shortest: { ...piece!.shortest, mark: null } }],
+      pieces: [
+        { ...piece!, longest: { ...piece!.longest, arris: null }, shortest: { ...piece!.shortest, arris: null } },
+      ],
     };
     const { rows } = tabulateLengths(nameless, SHORT);
     expect(rows.slice(-2).map(([letter, arris]) => [letter, arris])).toEqual([

@@ -49,12 +49,12 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
   });
 
   test("every arris has its letter, next to its dot", () => {
-    const dots = read.parts("mark").map((dot) => ({
+    const dots = read.parts("arris").map((dot) => ({
       x: dot.reduce((sum, { x }) => sum + x, 0) / dot.length,
       y: dot.reduce((sum, { y }) => sum + y, 0) / dot.length,
     }));
-    const { marks } = sectionAt(TRAY, slope);
-    expectSimilar(dots, upright(Object.values(marks)));
+    const { arrises } = sectionAt(TRAY, slope);
+    expectSimilar(dots, upright(Object.values(arrises)));
     dots.forEach((dot, index) => {
       const [label] = read.texts.filter(({ text }) => text === "abcdefg"[index]);
       const away = Math.hypot(
@@ -73,7 +73,7 @@ describe("contents", () => {
 
   test("lie in the rabbet layer by layer, as thick as they are, up to the clearance", () => {
     if (!fit.possible) throw new Error("the tray holds its contents");
-    const { marks } = frame.geometry;
+    const { arrises } = frame.geometry;
     const scale = expectSimilar(read.parts("section")[0]!, upright(sectionAt(TRAY, 20).outline));
     const bench = read.parts("bench")[0]![0]!.y;
     const low = Math.min(...sectionAt(TRAY, 20).outline.map(({ up }) => up));
@@ -85,7 +85,7 @@ describe("contents", () => {
       expect(Math.max(...ys)).toBeCloseTo(front, 1);
       expect(Math.min(...ys)).toBeCloseTo(back, 1);
       const edge = (Math.max(...layer.map(({ x }) => x)) - left) / scale + inner;
-      expect(edge).toBeCloseTo(marks["sightBack"]!.out + fit.lap, 1);
+      expect(edge).toBeCloseTo(arrises["sightBack"]!.out + fit.lap, 1);
       expect(edge).toBeCloseTo(frame.geometry.deciding.out - 1, 1);
     });
     expect(read.parts("layer")).toHaveLength(2);
@@ -126,10 +126,10 @@ describe("the key", () => {
   });
 });
 
-test("marks that share a point share a label, and a mark off the outline has one too", () => {
+test("arrises that share a point share a label, and an arris off the outline has one too", () => {
   const profile = {
     outline: BATTEN.outline,
-    marks: { one: { x: 0, y: 0 }, two: { x: 42, y: 18 }, three: { x: 0, y: 0 }, four: { x: 20, y: 9 } },
+    arrises: { one: { x: 0, y: 0 }, two: { x: 42, y: 18 }, three: { x: 0, y: 0 }, four: { x: 20, y: 9 } },
   };
   const words = wordsOf(readDrawing(drawSection(plan({ profile }), WORDS)));
   expect(words).toContain("a, c");

@@ -104,7 +104,7 @@ describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as co
   });
 });
 
-describe("pieces that were cut at marks that are off", () => {
+describe("pieces that were cut at graduations that are off", () => {
   /** An octagon of boards 6 x 3/4 in at 75 degrees, whose exact angles are 6.119 and 21.694. */
   const planter = planFrame({
     sides: 8,
@@ -114,8 +114,8 @@ describe("pieces that were cut at marks that are off", () => {
     opening: { acrossFlats: 20 },
     unit: "in",
   });
-  const atMarks = { miter: 6.5, bevel: 21.5 };
-  const stick = { length: 10, start: atMarks, end: atMarks };
+  const atGraduations = { miter: 6.5, bevel: 21.5 };
+  const stick = { length: 10, start: atGraduations, end: atGraduations };
   const ring = ringClosure({
     pieces: Array.from({ length: 8 }, () => stick),
     at: "outside",
@@ -123,8 +123,8 @@ describe("pieces that were cut at marks that are off", () => {
   });
   const gaping = { gap: ring.vGap, open: ring.opens as "outside" };
 
-  test("stand at the slope of the marks, and lead back to the exact setting with nothing but the gap said", () => {
-    expect(planter.sawing.marks!.best).toMatchObject(atMarks);
+  test("stand at the slope of the graduations, and lead back to the exact setting with nothing but the gap said", () => {
+    expect(planter.sawing.graduations!.best).toMatchObject(atGraduations);
     expect(ring.slope.toFixed(2)).toBe("73.97");
     const { first, second, slope, cut } = correctFromGap(planter, gaping);
     for (const { miter, bevel } of [first, second]) {
@@ -153,7 +153,7 @@ describe("pieces that were cut at marks that are off", () => {
           const plan = planOf({ sides, slope, lay, saw });
           const option = plan.sawing.lay;
           if (option === null) continue;
-          const best = plan.sawing.marks!.best;
+          const best = plan.sawing.graduations!.best;
           if (best.gap < 1e-6) continue;
           const open = best.opens === "inside" ? "inside" : "outside";
           for (const shown of [undefined, { miter: best.miter, bevel: best.bevel }]) {
@@ -206,7 +206,7 @@ describe("a correction", () => {
 
   test("starts from what the scales showed", () => {
     const plan = planOf({ slope: 30, lay: "flat" });
-    const { miter, bevel } = plan.sawing.marks!.best;
+    const { miter, bevel } = plan.sawing.graduations!.best;
     const usual = correctFromGap(plan, seen);
     const marked = correctFromGap(plan, { ...seen, shown: { miter, bevel } });
     const { first } = plan.sawing.lay!;

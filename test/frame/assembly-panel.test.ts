@@ -136,9 +136,9 @@ describe("the panel for a glued frame", () => {
       "Expected `plan.geometry.opening` to be an object, got 3 (number)",
     ],
     [
-      { ...plan, geometry: { ...plan.geometry, marks: undefined } },
+      { ...plan, geometry: { ...plan.geometry, arrises: undefined } },
       {},
-      "Expected `plan.geometry.marks` to be an object, got undefined",
+      "Expected `plan.geometry.arrises` to be an object, got undefined",
     ],
     [
       { ...plan, geometry: { ...plan.geometry, deciding: 3 } },

@@ -1,17 +1,17 @@
 import fc from "fast-check";
 import type { ProfileBrief } from "miterwright/frame";
-import { molding, type Profile, type RabbetMark } from "miterwright/profile";
+import { molding, type Profile, type RabbetArris } from "miterwright/profile";
 
-type CornerMark = "sightFace" | "sightBack" | "outerFace" | "outerBack";
+type CornerArris = "sightFace" | "sightBack" | "outerFace" | "outerBack";
 
 /** A rabbeted molding of our demo shop: 52 x 19 with a 9 x 11 rabbet. */
-export const rabbeted: Profile<CornerMark | RabbetMark> = molding({
+export const rabbeted: Profile<CornerArris | RabbetArris> = molding({
   width: 52,
   thickness: 19,
   rabbet: { width: 9, depth: 11 },
 });
 /** Flat stock. */
-export const plain: Profile<CornerMark> = molding({ width: 40, thickness: 20 });
+export const plain: Profile<CornerArris> = molding({ width: 40, thickness: 20 });
 
 /** Freezes a value and all it holds, so that a function that changes its input throws. */
 export function deepFreeze<T>(value: T): T {

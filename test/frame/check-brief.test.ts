@@ -202,7 +202,7 @@ describe("checkBrief", () => {
   test("says what is wrong within two kinds of molding or of opening, besides that there are two", () => {
     const issues = checkBrief({
       sides: 6,
-      profile: { outline: [], marks: {} },
+      profile: { outline: [], arrises: {} },
       measured: { levelWidth: 0 },
       opening: { side: -1, contains: { width: 3 }, acrossflats: 5 },
     });
@@ -420,7 +420,7 @@ test.each([
   [{ profile: undefined }, "Expected exactly one of `profile`, `measured`, got none"],
   [{ measured: { levelWidth: 4 } }, "Expected exactly one of `profile`, `measured`, got `profile` and `measured`"],
   [
-    { profile: { outline: [], marks: {} } },
+    { profile: { outline: [], arrises: {} } },
     "Expected `profile.outline` to be an array of three or more points, got an empty array",
   ],
   [

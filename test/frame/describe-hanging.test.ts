@@ -21,7 +21,7 @@ test("nothing is said of a frame that is not to hang, and only why of one that c
       { x: 40, y: 0 },
       { x: 20, y: 4 },
     ],
-    marks: {},
+    arrises: {},
   };
   const plan = planFrame({ sides: 6, slope: 80, opening: { side: 200 }, profile: triangle, hanging: { by: "wire" } });
   if (plan.hanging?.possible !== false) throw new Error("it should not hang");

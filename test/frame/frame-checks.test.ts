@@ -156,7 +156,7 @@ describe("what to measure", () => {
     ] as const) {
       const plan = planOf({ sides, slope, gap: 0.3 });
       const { polygons, overall, pieces } = plan.geometry;
-      const lowest = polygons[pieces[0]!.shortest.mark!]!;
+      const lowest = polygons[pieces[0]!.shortest.arris!]!;
       const radius = lowest.apothem / Math.cos(Math.PI / sides);
       for (const code of ["flatness", "glued-flatness"] as const) {
         const check = checkOf(plan, code);
@@ -212,7 +212,7 @@ describe("what to measure", () => {
 
   test("says where to measure, in words and by the arris, with a rabbet, without one, and on a slope", () => {
     const said = (plan: FramePlan): Record<string, string> =>
-      Object.fromEntries(plan.checks.map(({ code, label, mark }) => [code, `${mark ?? "-"}: ${label}`]));
+      Object.fromEntries(plan.checks.map(({ code, label, arris }) => [code, `${arris ?? "-"}: ${label}`]));
     const odd = said(planOf({ sides: 5 }));
     expect(odd["level-width"]).toBe("wallMouth: level width, outward from the rabbet's wall");
     expect(odd["opening-across-flats"]).toBe("wallMouth: opening, in the rabbet, corner to opposite side");
@@ -225,7 +225,7 @@ describe("what to measure", () => {
     expect(said(planOf({ sides: 8 }))["overall-across-flats"]).toMatch(/ side to opposite side$/);
     expect(said(planOf({ sides: 9 }))["overall-across-flats"]).toMatch(/ corner to opposite side$/);
     expect(checkOf(planOf({ sides: 5 }), "miter-sum").value).toBe(360);
-    const along = planOf({ sides: 5, slope: 20 }).checks.filter(({ mark }) => mark === null);
+    const along = planOf({ sides: 5, slope: 20 }).checks.filter(({ arris }) => arris === null);
     expect(along.map(({ code }) => code)).toEqual([
       "miter-sum",
       "corner-angle",
@@ -238,7 +238,7 @@ describe("what to measure", () => {
     expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): level width, outward from the inside$/);
     expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
     const { checks, geometry } = planOf({ slope: 20 });
-    const fromMouth = geometry.pieces[0]!.longest.out - geometry.marks["wallMouth"]!.out;
+    const fromMouth = geometry.pieces[0]!.longest.out - geometry.arrises["wallMouth"]!.out;
     expect(checks.find(({ code }) => code === "level-width")!.value).toBeCloseTo(fromMouth, 9);
     const sloping = said(planOf({ slope: 20 }));
     expect(sloping["level-width"]).toBe("wallMouth: level width, outward from the rabbet wall at the back");

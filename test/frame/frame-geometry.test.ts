@@ -11,11 +11,11 @@ type Vector3 = readonly [number, number, number];
  * Where a section point of a stick's end lies in space, from the stick's length along that point's line and its place in the section alone: the stick is laid
  * along side 0 with its middle on the axis of symmetry, then carried round to its own side.
  */
-function endPoint(frame: FrameGeometry, mark: string, side: number, end: "start" | "end"): Vector3 {
-  const { out, up } = frame.marks[mark]!;
-  const half = frame.pieces[0]!.lengths[mark]! / 2;
+function endPoint(frame: FrameGeometry, arris: string, side: number, end: "start" | "end"): Vector3 {
+  const { out, up } = frame.arrises[arris]!;
+  const half = frame.pieces[0]!.lengths[arris]! / 2;
   const distance =
-    frame.given.apothem + out - (frame.at === "contents" ? frame.deciding.out : frame.marks[frame.at]!.out);
+    frame.given.apothem + out - (frame.at === "contents" ? frame.deciding.out : frame.arrises[frame.at]!.out);
   const turn = ((2 * Math.PI) / frame.sides) * side;
   const along = end === "end" ? half : -half;
   // Side 0 at the bottom: along is +x, outward is -y.
@@ -29,9 +29,9 @@ describe("the ring closes", () => {
       fc.property(briefs, (brief) => {
         const frame = frameGeometry(brief);
         const size = frame.overall.polygon.circumradius;
-        for (const mark of Object.keys(frame.marks)) {
-          const here = endPoint(frame, mark, 0, "end");
-          const next = endPoint(frame, mark, 1, "start");
+        for (const arris of Object.keys(frame.arrises)) {
+          const here = endPoint(frame, arris, 0, "end");
+          const next = endPoint(frame, arris, 1, "start");
           expect(Math.hypot(here[0] - next[0], here[1] - next[1], here[2] - next[2])).toBeLessThan(size * 1e-13);
         }
       }),
@@ -44,9 +44,9 @@ describe("the ring closes", () => {
         const { profile } = brief;
         const frame = frameGeometry(brief);
         const { lengths, end } = frame.pieces[0]!;
-        const distances = Object.entries(profile.marks).map(
-          ([mark, point]) =>
-            end.plane.along * (lengths[mark]! / 2) + end.plane.across * point.x + end.plane.through * point.y,
+        const distances = Object.entries(profile.arrises).map(
+          ([arris, point]) =>
+            end.plane.along * (lengths[arris]! / 2) + end.plane.across * point.x + end.plane.through * point.y,
         );
         const spread = Math.max(...distances) - Math.min(...distances);
         expect(spread).toBeLessThan(frame.overall.polygon.circumradius * 1e-13);
@@ -58,10 +58,10 @@ describe("the ring closes", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const frame = frameGeometry(brief);
-        for (const [mark, { corners }] of Object.entries(frame.outline)) {
+        for (const [arris, { corners }] of Object.entries(frame.outline)) {
           const [first, second] = [corners[0]!, corners[1]!];
           const side = Math.hypot(second.x - first.x, second.y - first.y);
-          expect(side).toBeCloseTo(frame.pieces[0]!.lengths[mark]!, 8);
+          expect(side).toBeCloseTo(frame.pieces[0]!.lengths[arris]!, 8);
           expect(corners).toHaveLength(frame.sides);
         }
       }),
@@ -76,10 +76,10 @@ describe("lengths at every arris", () => {
         const frame = frameGeometry(brief);
         const { lengths, longest, shortest } = frame.pieces[0]!;
         const tangent = Math.tan(Math.PI / frame.sides);
-        for (const [mark, point] of Object.entries(frame.marks)) {
-          expect(lengths[mark]! - shortest.length).toBeCloseTo(2 * (point.out - shortest.out) * tangent, 8);
-          expect(lengths[mark]).toBeGreaterThanOrEqual(shortest.length);
-          expect(lengths[mark]).toBeLessThanOrEqual(longest.length);
+        for (const [arris, point] of Object.entries(frame.arrises)) {
+          expect(lengths[arris]! - shortest.length).toBeCloseTo(2 * (point.out - shortest.out) * tangent, 8);
+          expect(lengths[arris]).toBeGreaterThanOrEqual(shortest.length);
+          expect(lengths[arris]).toBeLessThanOrEqual(longest.length);
         }
       }),
     );
@@ -108,13 +108,13 @@ describe("the opening", () => {
 
   test("is taken where the contents touch unless another arris is named", () => {
     const frame = frameGeometry({ sides: 6, slope: -20, profile: rabbeted, opening: { side: 200 } });
-    expect(frame.deciding.out).toBeCloseTo(frame.marks.wallMouth.out, 12);
+    expect(frame.deciding.out).toBeCloseTo(frame.arrises.wallMouth.out, 12);
     expect(frame.pieces[0]!.lengths.wallMouth).toBeCloseTo(200, 10);
   });
 
   test("without a rabbet is taken at the innermost point", () => {
     const tray = frameGeometry({ sides: 6, slope: 40, profile: plain, opening: { side: 200 } });
-    expect(tray.pieces[0]!.shortest).toMatchObject({ mark: "sightFace", length: 200 });
+    expect(tray.pieces[0]!.shortest).toMatchObject({ arris: "sightFace", length: 200 });
   });
 
   test("holds the rectangle it was made for, with its allowance and the clearance at every side", () => {
@@ -178,9 +178,9 @@ describe("a molding known by level measures alone", () => {
 
   test("has the sight edge only where the lap is given, and no heights", () => {
     const without = frameGeometry({ sides: 5, measured: { levelWidth: 30 }, opening: { side: 200 } });
-    expect(Object.keys(without.marks)).toEqual(["wall", "outer"]);
+    expect(Object.keys(without.arrises)).toEqual(["wall", "outer"]);
     const lapped = frameGeometry({ sides: 5, measured: { levelWidth: 30, lap: 6 }, opening: { side: 200 } });
-    expect(lapped.marks).toEqual({
+    expect(lapped.arrises).toEqual({
       wall: { out: 6, up: null },
       outer: { out: 36, up: null },
       sight: { out: 0, up: null },
@@ -202,8 +202,8 @@ describe("metamorphic laws", () => {
     for (const exponent of [-200, -3, 1, 200]) {
       const k = 2 ** exponent;
       const [one, many] = [scaled(1), scaled(k)];
-      for (const [mark, length] of Object.entries(one.pieces[0]!.lengths))
-        expect(many.pieces[0]!.lengths[mark]).toBe(length * k);
+      for (const [arris, length] of Object.entries(one.pieces[0]!.lengths))
+        expect(many.pieces[0]!.lengths[arris]).toBe(length * k);
       expect(many.pieces[0]!.end.miter).toBe(one.pieces[0]!.end.miter);
     }
   });
@@ -212,12 +212,12 @@ describe("metamorphic laws", () => {
     const move = (point: { x: number; y: number }): { x: number; y: number } => ({ x: point.x + 16, y: point.y - 8 });
     const moved = {
       outline: plain.outline.map(move),
-      marks: Object.fromEntries(Object.entries(plain.marks).map(([name, point]) => [name, move(point)])),
+      arrises: Object.fromEntries(Object.entries(plain.arrises).map(([name, point]) => [name, move(point)])),
     };
     const here = frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 200 } });
     const there = frameGeometry({ sides: 6, slope: 30, profile: moved, opening: { side: 200 } });
-    for (const [mark, length] of Object.entries(here.pieces[0]!.lengths)) {
-      expect(there.pieces[0]!.lengths[mark]).toBeCloseTo(length, 11);
+    for (const [arris, length] of Object.entries(here.pieces[0]!.lengths)) {
+      expect(there.pieces[0]!.lengths[arris]).toBeCloseTo(length, 11);
     }
   });
 });
@@ -227,10 +227,10 @@ test("input stays as it was, and a brief from JSON gives the same frame", () => 
   expect(frameGeometry(throughJson(brief))).toEqual(throughJson(frameGeometry(brief)));
 });
 
-test("the marks of a frame are those of its profile, in the types too", () => {
+test("the arrises of a frame are those of its profile, in the types too", () => {
   const frame = frameGeometry({ sides: 6, profile: rabbeted, opening: { side: 200 } });
   expectTypeOf(frame.pieces[0]!.lengths.wallMouth).toEqualTypeOf<number>();
-  // @ts-expect-error a mark that the molding does not have
+  // @ts-expect-error an arris that the molding does not have
   expect(frame.pieces[0]!.lengths.bead).toBeUndefined();
   // @ts-expect-error two measures at once
   expect(() => frameGeometry({ sides: 6, profile: rabbeted, opening: { side: 200, area: 4 } })).toThrow();

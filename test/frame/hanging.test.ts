@@ -186,7 +186,7 @@ describe("the hangers' seat", () => {
     ] as const;
     for (let first = 0; first < corners.length; first++) {
       const outline = [...corners.slice(first), ...corners.slice(0, first)].map(([x, y]) => ({ x, y }));
-      expect(hungOf({ profile: { outline, marks: {} } }).seat!.wood).toBe(8);
+      expect(hungOf({ profile: { outline, arrises: {} } }).seat!.wood).toBe(8);
     }
   });
 
@@ -238,7 +238,7 @@ describe("the hangers' seat", () => {
         { x: 20, y: 20 },
         { x: 0, y: 20 },
       ],
-      marks: {},
+      arrises: {},
     };
     const { hanging, hazards } = planOf({ profile });
     expect(hanging).toMatchObject({ possible: false, by: "wire" });
@@ -275,7 +275,7 @@ test("an outline that touches itself, behind whose back there is no wood to find
   const brief = {
     sides: 6,
     opening: { side: 300 },
-    profile: { outline: touching, marks: {} },
+    profile: { outline: touching, arrises: {} },
     hanging: { by: "wire" },
   };
   expect(() => planFrame(brief as never)).toThrow("Expected `profile.outline` not to cross or touch itself");
@@ -359,7 +359,7 @@ describe("in general", () => {
         const { profile } = brief;
         const larger: Profile = {
           outline: profile.outline.map(at),
-          marks: Object.fromEntries(Object.entries(profile.marks).map(([name, point]) => [name, at(point)])),
+          arrises: Object.fromEntries(Object.entries(profile.arrises).map(([name, point]) => [name, at(point)])),
         };
         const opening = { apothem: k * (brief.opening as { apothem: number }).apothem };
         const one = planFrame({ ...brief, hanging: wire }).hanging as HungFrame;

@@ -44,7 +44,7 @@ const pointed = {
     { x: 20, y: 20 },
     { x: 0, y: 20 },
   ],
-  marks: {},
+  arrises: {},
 };
 
 /** Every hazard: the compiler asks for a case when a code is added. */

@@ -73,7 +73,7 @@ describe("a back that a wedge would not carry", () => {
         { x: 45, y: 25 },
         { x: 5, y: 25 },
       ],
-      marks: {},
+      arrises: {},
     };
     const made = plan({ slope: 30, profile: pointed });
     expect(made.sawing.lay?.lay).toBe("face-down");
@@ -95,7 +95,7 @@ describe("a back that a wedge would not carry", () => {
         return { x: 20 + 20 * Math.cos(turn), y: 20 * Math.sin(turn) };
       }).slice(1),
     ];
-    const made = plan({ slope: 30, profile: { outline, marks: {} } });
+    const made = plan({ slope: 30, profile: { outline, arrises: {} } });
     expect(layCalled(made, "propped")).toMatchObject({ possible: false, cradle: null });
     expect(made.sawing.lay?.lay).toBe("face-down");
     // Nor does it lie still on the table, though its center of gravity is above the facet that a curve is drawn with.
@@ -170,7 +170,7 @@ describe("the lay that is chosen", () => {
         { x: 0, y: 9 },
         { x: 9, y: 9 },
       ],
-      marks: {},
+      arrises: {},
     };
     const made = plan({ slope: 35, profile: shaped });
     expect(layCalled(made, "face-down").possible).toBe(false);

@@ -30,12 +30,12 @@ function materialsOf(changes: Partial<ProfileBrief>): FrameMaterials {
  */
 function meshVolume(brief: ProfileBrief, apothem: number, at: string): number {
   const slope = ((brief.slope ?? 0) * Math.PI) / 180;
-  const { outline, marks } = brief.profile;
+  const { outline, arrises } = brief.profile;
   const place = ({ x, y }: { x: number; y: number }): [out: number, up: number] => [
     x * Math.cos(slope) - y * Math.sin(slope),
     x * Math.sin(slope) + y * Math.cos(slope),
   ];
-  const [origin] = place(marks[at]!);
+  const [origin] = place(arrises[at]!);
   const n = brief.sides;
   const vertex = (index: number, corner: number): readonly [number, number, number] => {
     const [out, up] = place(outline[index % outline.length]!);
@@ -248,7 +248,7 @@ describe("laws", () => {
       ...brief,
       profile: {
         outline: profile.outline.map(at),
-        marks: Object.fromEntries(Object.entries(profile.marks).map(([name, point]) => [name, at(point)])),
+        arrises: Object.fromEntries(Object.entries(profile.arrises).map(([name, point]) => [name, at(point)])),
       },
       opening: { apothem: k * apothem },
       contents: contents.map((layer) => ({ ...layer, thickness: k * layer.thickness })),

@@ -23,7 +23,7 @@ function cornered(angle: number, roll: number): Profile {
   };
   return {
     outline: [at(60, 180), { x: 60, y: 0 }, at(30, 180 - angle), { x: 70, y: 40 }, { x: 20, y: 40 }],
-    marks: { corner: { x: 60, y: 0 } },
+    arrises: { corner: { x: 60, y: 0 } },
   };
 }
 
@@ -34,15 +34,15 @@ describe("the angle of the long point", () => {
       fc.property(briefs, (brief) => {
         const { pieces } = frameGeometry(brief);
         const { lengths, longest } = pieces[0]!;
-        const { pointAngle, mark, length } = measureOf(brief);
-        expect([mark, length]).toEqual([longest.mark, longest.length]);
-        const { outline, marks } = brief.profile;
-        const here = marks[longest.mark!]!;
+        const { pointAngle, arris, length } = measureOf(brief);
+        expect([arris, length]).toEqual([longest.arris, longest.length]);
+        const { outline, arrises } = brief.profile;
+        const here = arrises[longest.arris!]!;
         const index = outline.findIndex(({ x, y }) => x === here.x && y === here.y);
         const beside = [outline[(index + 1) % outline.length]!, outline.at(index - 1)!];
         // On a surface, the end recedes by half of what the piece loses from one of its arrises to the other.
         const angles = beside.map((there) => {
-          const name = Object.keys(marks).find((key) => marks[key]!.x === there.x && marks[key]!.y === there.y)!;
+          const name = Object.keys(arrises).find((key) => arrises[key]!.x === there.x && arrises[key]!.y === there.y)!;
           const loss = (length - lengths[name]!) / 2;
           return (Math.atan2(Math.hypot(there.x - here.x, there.y - here.y), loss) * 180) / Math.PI;
         });
@@ -58,7 +58,7 @@ describe("the angle of the long point", () => {
     for (const sides of [3, 4, 6, 12]) {
       for (const shift of [0, 1, 2, 3]) {
         const outline = [...plain.outline.slice(shift), ...plain.outline.slice(0, shift)];
-        const profile: Profile = { outline, marks: plain.marks };
+        const profile: Profile = { outline, arrises: plain.arrises };
         expect(measureOf({ sides, profile, opening: { side: 400 } }).pointAngle).toBeCloseTo(90 - 180 / sides, 10);
       }
     }
@@ -80,14 +80,14 @@ describe("a tape's hook", () => {
       const held = [149, 151].map((angle) => hooks({ sides: 4, profile: cornered(angle, roll), slope: 75 }));
       expect(held).toEqual([true, false]);
     }
-    expect(hooks({ profile: { ...plain, marks: {} } })).toBe(false);
-    expect(measureOf({ sides: 6, profile: { ...plain, marks: {} }, opening: { side: 400 } }).pointAngle).toBeNull();
+    expect(hooks({ profile: { ...plain, arrises: {} } })).toBe(false);
+    expect(measureOf({ sides: 6, profile: { ...plain, arrises: {} }, opening: { side: 400 } }).pointAngle).toBeNull();
   });
 
   test("is taken to hold where only level measures are known", () => {
     const frame = frameGeometry({ sides: 6, measured: { levelWidth: 40 }, opening: { side: 400 } });
     expect(sawPlan(frame, { saw }).operations.at(-1)!.measure).toEqual({
-      mark: "outer",
+      arris: "outer",
       length: frame.pieces[0]!.longest.length,
       hook: true,
       pointAngle: null,
@@ -98,8 +98,8 @@ describe("a tape's hook", () => {
     // A name at another point of the same height, or of the same width, is not that of the longest line.
     const near = molding({ width: 60, thickness: 20, rabbet: { width: 8, depth: 10 } });
     for (const slope of [-50, -20, 20, 50]) {
-      const { mark, hook } = measureOf({ sides: 5, slope, profile: near, opening: { side: 400 } });
-      expect([mark, hook]).toEqual([slope > 0 ? "outerBack" : "outerFace", true]);
+      const { arris, hook } = measureOf({ sides: 5, slope, profile: near, opening: { side: 400 } });
+      expect([arris, hook]).toEqual([slope > 0 ? "outerBack" : "outerFace", true]);
     }
   });
 });

@@ -46,7 +46,7 @@ describe("innermost arrises that tie", () => {
 
   test("are all looked at: of a plumb sight edge the one counts that draws back most, and it is named", () => {
     const { geometry, movement } = planFrame(briefOf({ slope: 30, profile: plumb }));
-    const { sightFace, sightBack } = geometry.marks as Record<string, { out: number; up: number }>;
+    const { sightFace, sightBack } = geometry.arrises as Record<string, { out: number; up: number }>;
     expect(sightFace!.out).toBeCloseTo(sightBack!.out, 12);
     const stretch = (how: GrainName): number =>
       seasonalMovement({ species: "white oak", width: 1, grain: how, from: 9, to: 6 }).fraction;
@@ -63,9 +63,9 @@ describe("innermost arrises that tie", () => {
     const [dry] = movement!.seasons;
     expect(dry!.sightOpens).toBeCloseTo(Math.max(face!, back!), 10);
     expect(dry!.sightArrises).toEqual([face! > back! ? "sightFace" : "sightBack"]);
-    // Whichever comes first in the list of marks.
-    const { sightFace: first, ...rest } = plumb.marks;
-    const reordered: Profile = { outline: plumb.outline, marks: { ...rest, sightFace: first } };
+    // Whichever comes first in the list of arrises.
+    const { sightFace: first, ...rest } = plumb.arrises;
+    const reordered: Profile = { outline: plumb.outline, arrises: { ...rest, sightFace: first } };
     const [same] = planFrame(briefOf({ slope: 30, profile: reordered })).movement!.seasons;
     expect([same!.sightOpens, same!.lip]).toEqual([dry!.sightOpens, dry!.lip]);
   });
@@ -74,7 +74,7 @@ describe("innermost arrises that tie", () => {
     expect([...firstSeason({}).sightArrises].sort()).toEqual(["sightBack", "sightFace"]);
     expect(firstSeason({ slope: 20 }).sightArrises).toEqual(["sightFace"]);
     expect(firstSeason({ slope: -20 }).sightArrises).toEqual(["sightBack"]);
-    expect(firstSeason({ profile: { outline: plain.outline, marks: {} } }).sightArrises).toEqual([]);
+    expect(firstSeason({ profile: { outline: plain.outline, arrises: {} } }).sightArrises).toEqual([]);
   });
 });
 

@@ -68,7 +68,7 @@ describe("the chosen lay", () => {
     );
     expect(measured.lays.map((option) => option.lay)).toEqual(["flat", "propped"]);
     expect(measured.stop).toBeNull();
-    expect(measured.operations.at(-1)!.measure).toMatchObject({ mark: "outer", hook: true });
+    expect(measured.operations.at(-1)!.measure).toMatchObject({ arris: "outer", hook: true });
   });
 });
 
@@ -162,13 +162,13 @@ describe("the stop and the tape", () => {
     expect(plan(30).stop).toMatchObject({ arris: "outerBack", from: 19, to: 19 });
     const tray = plan(30, { lay: "flat" });
     expect(tray.stop).toMatchObject({ arris: "outerBack", from: 0, to: 0 });
-    expect(tray.operations.at(-1)!.measure).toMatchObject({ mark: "outerBack", hook: true });
+    expect(tray.operations.at(-1)!.measure).toMatchObject({ arris: "outerBack", hook: true });
   });
 
   test("meet it up at the face for a reverse section", () => {
     const reverse = plan(-30);
     expect(reverse.stop).toMatchObject({ arris: "outerFace", from: 19, to: 19 });
-    expect(reverse.operations.at(-1)!.measure!.mark).toBe("outerFace");
+    expect(reverse.operations.at(-1)!.measure!.arris).toBe("outerFace");
   });
 
   test("meet a whole edge for a flat frame", () => {
@@ -194,9 +194,9 @@ describe("the stop and the tape", () => {
   });
 
   test("do not trust a hook on a point without a name", () => {
-    const unnamed = { outline: plain.outline, marks: {} };
+    const unnamed = { outline: plain.outline, arrises: {} };
     const { operations } = sawPlan(frameGeometry({ sides: 6, profile: unnamed, opening: { side: 400 } }));
-    expect(operations.at(-1)!.measure).toMatchObject({ mark: null, hook: false });
+    expect(operations.at(-1)!.measure).toMatchObject({ arris: null, hook: false });
   });
 });
 

@@ -298,7 +298,7 @@ describe("the groups", () => {
     ]);
     expect(last[0]!.stop).toEqual(tray.sawing.operations[2]!.stop);
     expect(last[0]).toMatchObject({
-      along: "outerBack",
+      arris: "outerBack",
       atFence: "sight edge",
       kept: "right",
       move: "flip end for end",

@@ -30,7 +30,7 @@ const ownProfile: Profile<"sight" | "back"> = {
     { x: 30, y: 15 },
     { x: 0, y: 15 },
   ],
-  marks: { sight: { x: 0, y: 15 }, back: { x: 30, y: 0 } },
+  arrises: { sight: { x: 0, y: 15 }, back: { x: 30, y: 0 } },
 };
 const plan: FramePlan = planFrame({
   sides: 5,
@@ -86,8 +86,8 @@ export const answers: Readonly<Record<string, unknown>> = {
   twoMeasures: refusal(() => regularPolygon({ sides: 8, side: 100, apothem: 120 })),
   // @ts-expect-error -- no measure at all
   noMeasure: refusal(() => regularPolygon({ sides: 8 })),
-  // @ts-expect-error -- a mark that the profile has not
-  noMark: refusal(() => levelWidth(ownProfile, { slope: 20, from: "wallLedge" })),
+  // @ts-expect-error -- an arris that the profile has not
+  noArris: refusal(() => levelWidth(ownProfile, { slope: 20, from: "wallLedge" })),
   // @ts-expect-error -- a wood that is not in the table
   noWood: refusal(() => miterMovement({ sides: 8, species: "iron", grain: "flat-sawn", width: 45, from: 9, to: 6 })),
   // @ts-expect-error -- a column of a kind that is none

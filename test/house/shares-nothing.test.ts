@@ -86,7 +86,7 @@ const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonl
   ["fitStock", fitStock, [job, { stepLimit: 1e4 }]],
   ["checkFit", checkFit, [job, fitStock(job, { stepLimit: 1e4 })]],
   ["molding", molding, [{ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 }, madeFor: { slope: 20 } }]],
-  ["profileFromPoints", profileFromPoints, [{ outline: brief.profile.outline, marks: brief.profile.marks }]],
+  ["profileFromPoints", profileFromPoints, [{ outline: brief.profile.outline, arrises: brief.profile.arrises }]],
   ["checkProfile", checkProfile, [{ ...brief.profile, madeFor: 20 }]],
   ["sectionAt", sectionAt, [brief.profile, 20]],
   ["rabbetFit", rabbetFit, [brief.profile, { slope: 10, contents: [{ name: "pane", thickness: 2 }] }]],

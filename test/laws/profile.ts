@@ -1,9 +1,9 @@
 import fc from "fast-check";
-import { molding, sectionAt, type MoldingOptions, type Profile, type RabbetMark } from "miterwright/profile";
+import { molding, sectionAt, type MoldingOptions, type Profile, type RabbetArris } from "miterwright/profile";
 import { expect } from "vitest";
 
 /** Any profile with a rabbet. */
-export type Rabbeted = Profile<RabbetMark | "sightFace" | "outerFace" | "outerBack">;
+export type Rabbeted = Profile<RabbetArris | "sightFace" | "outerFace" | "outerBack">;
 
 /** A number between two others, of no particular size. */
 export const between = (min: number, max: number): fc.Arbitrary<number> =>
@@ -45,7 +45,7 @@ export const handDrawnRabbets: fc.Arbitrary<Rabbeted> = fc
     const sightFace = { x: 0, y: 40 };
     return {
       outline: [sightBack, wallLedge, wallMouth, outerBack, outerFace, sightFace],
-      marks: { sightBack, wallLedge, wallMouth, outerBack, outerFace, sightFace },
+      arrises: { sightBack, wallLedge, wallMouth, outerBack, outerFace, sightFace },
     };
   });
 

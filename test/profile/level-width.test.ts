@@ -76,7 +76,7 @@ describe("levelWidth", () => {
         const after = levelWidth(profile, { slope: slope + 0.01 });
         // No point of the section moves faster than its distance from the others; the touching point slides by sec² at most.
         const speed = 4 * sizeOf(profile) * (Math.PI / 180) * 0.01;
-        const { sightBack, wallLedge, wallMouth } = sectionAt(profile, slope).marks;
+        const { sightBack, wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
         const drop = wallLedge.up - wallMouth.up;
         const slides = drop > 0 && wallLedge.up - sightBack.up <= drop ? (2 * sizeOf(profile)) / drop : 1;
         expect(Math.abs(after - before)).toBeLessThanOrEqual(speed * (1 + slides));
@@ -84,13 +84,13 @@ describe("levelWidth", () => {
     );
   });
 
-  test("stays within the section's extent, and from mark to mark it adds up", () => {
+  test("stays within the section's extent, and from arris to arris it adds up", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-90, 90), (profile, slope) => {
         const slack = 1e-13 * sizeOf(profile);
         const { width } = sectionExtent(profile, slope);
-        const names = Object.keys(profile.marks) as (keyof typeof profile.marks)[];
-        const whole = levelWidth({ ...profile, marks: {} }, { slope });
+        const names = Object.keys(profile.arrises) as (keyof typeof profile.arrises)[];
+        const whole = levelWidth({ ...profile, arrises: {} }, { slope });
         expect(whole).toBe(width);
         for (const from of names) {
           const toOutermost = levelWidth(profile, { slope, from });
@@ -112,7 +112,7 @@ describe("levelWidth", () => {
       fc.property(anyProfile, slopes(-90, 90), between(-50, 50), (profile, slope, shift) => {
         const map = (change: (p: { x: number; y: number }) => { x: number; y: number }): Profile => ({
           outline: profile.outline.map(change),
-          marks: Object.fromEntries(Object.entries(profile.marks).map(([name, point]) => [name, change(point)])),
+          arrises: Object.fromEntries(Object.entries(profile.arrises).map(([name, point]) => [name, change(point)])),
         });
         const width = levelWidth(profile, { slope });
         expect(
@@ -126,7 +126,7 @@ describe("levelWidth", () => {
           { slope },
         );
         // Where ledge or wall are nearly parallel to the bench the touching point magnifies the shift's rounding.
-        const { wallLedge, wallMouth } = sectionAt(profile, slope).marks;
+        const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
         if (wallLedge.up - wallMouth.up > 1) expect(Math.abs(moved - width)).toBeLessThan(1e-11 * sizeOf(profile));
         const outline = [...profile.outline.slice(2), ...profile.outline.slice(0, 2)];
         expect(Math.abs(levelWidth({ ...profile, outline }, { slope }) - width)).toBeLessThan(1e-13 * sizeOf(profile));
@@ -144,7 +144,7 @@ describe("levelWidth", () => {
     );
   });
 
-  test("has only the profile's own marks, in types too", () => {
+  test("has only the profile's own arrises, in types too", () => {
     // @ts-expect-error -- a molding without a rabbet has no wall
     expect(() => levelWidth(plain, { slope: 0, from: "wallMouth" })).toThrow(
       expect.objectContaining({
@@ -180,22 +180,22 @@ describe("levelWidth refuses", () => {
     ],
     [`Expected \`to\` to be one of ${names}, got 3 (number)`, "type", "to", at(plain, { slope: 0, to: 3 })],
     [
-      'Expected `from` to be left out, since the profile has no marks, got "lip" (string)',
+      'Expected `from` to be left out, since the profile has no arrises, got "lip" (string)',
       "unknown",
       "from",
-      at({ outline, marks: {} }, { slope: 0, from: "lip" }),
+      at({ outline, arrises: {} }, { slope: 0, from: "lip" }),
     ],
     [
-      "Expected `profile.marks.lip` to be an object, got 1 (number)",
+      "Expected `profile.arrises.lip` to be an object, got 1 (number)",
       "type",
-      "profile.marks.lip",
-      at({ outline, marks: { lip: 1 } }, { slope: 0, from: "lip" }),
+      "profile.arrises.lip",
+      at({ outline, arrises: { lip: 1 } }, { slope: 0, from: "lip" }),
     ],
     [
       "Expected `profile.outline` to be an array of three or more points, got an array of 2",
       "range",
       "profile.outline",
-      at({ outline: outline.slice(2), marks: {} }, { slope: 0 }),
+      at({ outline: outline.slice(2), arrises: {} }, { slope: 0 }),
     ],
   ]);
 });

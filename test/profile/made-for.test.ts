@@ -22,7 +22,7 @@ const milled = fc.record({
 function standing(options: typeof milled extends fc.Arbitrary<infer T> ? T : never) {
   try {
     const profile = molding(options);
-    return { profile, marks: sectionAt(profile, options.madeFor.slope).marks, slack: 1e-12 * sizeOf(profile) };
+    return { profile, arrises: sectionAt(profile, options.madeFor.slope).arrises, slack: 1e-12 * sizeOf(profile) };
   } catch (error) {
     if (isInputError(error) && error.code === "impossible") return undefined;
     throw error;
@@ -41,20 +41,20 @@ describe("a molding made for a slope, standing at it", () => {
         const stood = standing(options);
         if (stood === undefined) return;
         made++;
-        const { profile, marks, slack } = stood;
+        const { profile, arrises, slack } = stood;
         const { outer, inner, rabbet, back } = options.madeFor;
-        const { sightFace, sightBack, wallLedge, wallMouth, outerBack, outerFace } = profile.marks;
-        if (outer) expect(offPlumb(marks.outerBack, marks.outerFace)).toBeLessThan(slack);
+        const { sightFace, sightBack, wallLedge, wallMouth, outerBack, outerFace } = profile.arrises;
+        if (outer) expect(offPlumb(arrises.outerBack, arrises.outerFace)).toBeLessThan(slack);
         else expect(outerBack.x).toBe(outerFace.x);
-        if (inner) expect(offPlumb(marks.sightBack, marks.sightFace)).toBeLessThan(slack);
+        if (inner) expect(offPlumb(arrises.sightBack, arrises.sightFace)).toBeLessThan(slack);
         else expect(sightBack.x).toBe(sightFace.x);
-        if (back) expect(offLevel(marks.wallMouth, marks.outerBack)).toBeLessThan(slack);
+        if (back) expect(offLevel(arrises.wallMouth, arrises.outerBack)).toBeLessThan(slack);
         else expect(wallMouth.y).toBe(outerBack.y);
         if (rabbet) {
-          expect(offPlumb(marks.wallLedge, marks.wallMouth)).toBeLessThan(slack);
-          expect(offLevel(marks.sightBack, marks.wallLedge)).toBeLessThan(slack);
-          expect(Math.abs(marks.wallLedge.out - marks.sightBack.out - options.rabbet.width)).toBeLessThan(slack);
-          expect(Math.abs(marks.wallLedge.up - marks.wallMouth.up - options.rabbet.depth)).toBeLessThan(slack);
+          expect(offPlumb(arrises.wallLedge, arrises.wallMouth)).toBeLessThan(slack);
+          expect(offLevel(arrises.sightBack, arrises.wallLedge)).toBeLessThan(slack);
+          expect(Math.abs(arrises.wallLedge.out - arrises.sightBack.out - options.rabbet.width)).toBeLessThan(slack);
+          expect(Math.abs(arrises.wallLedge.up - arrises.wallMouth.up - options.rabbet.depth)).toBeLessThan(slack);
         } else {
           expect(wallLedge).toEqual({ x: options.rabbet.width, y: sightBack.y });
           expect(wallMouth.x).toBe(wallLedge.x);
@@ -105,13 +105,13 @@ describe("a molding made for a slope, standing at it", () => {
 
   test("has the corners that a drawing of it has", () => {
     // Slope 45, drawn with a set square: level and plumb both run at 45 degrees in the section.
-    const { marks } = molding({ width: 40, thickness: 30, rabbet: { width: 8, depth: 10 }, madeFor: { slope: 45 } });
+    const { arrises } = molding({ width: 40, thickness: 30, rabbet: { width: 8, depth: 10 }, madeFor: { slope: 45 } });
     const half = Math.SQRT1_2;
     const near = (x: number, y: number): object => ({
       x: expect.closeTo(x, 12) as number,
       y: expect.closeTo(y, 12) as number,
     });
-    expect(marks).toEqual({
+    expect(arrises).toEqual({
       sightBack: near(0, 18 * half),
       wallLedge: near(8 * half, 10 * half),
       wallMouth: near(-2 * half, 0),

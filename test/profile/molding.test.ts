@@ -4,9 +4,9 @@ import {
   molding,
   profileFromPoints,
   sectionArea,
-  type EdgeMark,
+  type EdgeArris,
   type FaceCut,
-  type MarksOf,
+  type ArrisesOf,
   type MoldingOptions,
   type Profile,
 } from "miterwright/profile";
@@ -23,7 +23,7 @@ describe("molding", () => {
         { x: 40, y: 20 },
         { x: 0, y: 20 },
       ],
-      marks: {
+      arrises: {
         sightBack: { x: 0, y: 0 },
         outerBack: { x: 40, y: 0 },
         outerFace: { x: 40, y: 20 },
@@ -42,9 +42,9 @@ describe("molding", () => {
       { x: 40, y: 20 },
       { x: 0, y: 20 },
     ]);
-    expect(stick.marks.sightBack).toEqual({ x: 0, y: 12 });
-    expect(stick.marks.wallLedge).toEqual({ x: 8, y: 12 });
-    expect(stick.marks.wallMouth).toEqual({ x: 8, y: 0 });
+    expect(stick.arrises.sightBack).toEqual({ x: 0, y: 12 });
+    expect(stick.arrises.wallLedge).toEqual({ x: 8, y: 12 });
+    expect(stick.arrises.wallMouth).toEqual({ x: 8, y: 0 });
   });
 
   test("has its face chamfered by width and depth or by width and angle", () => {
@@ -64,10 +64,10 @@ describe("molding", () => {
       { x: 5, y: 20 },
       { x: 0, y: 15 },
     ]);
-    expect(stick.marks.sightFace).toEqual({ x: 5, y: 20 });
-    expect(stick.marks.sightCut).toEqual({ x: 0, y: 15 });
-    expect(stick.marks.outerFace).toEqual({ x: 34, y: 20 });
-    expect(stick.marks.outerCut).toEqual({ x: 40, y: 17 });
+    expect(stick.arrises.sightFace).toEqual({ x: 5, y: 20 });
+    expect(stick.arrises.sightCut).toEqual({ x: 0, y: 15 });
+    expect(stick.arrises.outerFace).toEqual({ x: 34, y: 20 });
+    expect(stick.arrises.outerCut).toEqual({ x: 40, y: 17 });
   });
 
   test("chamfers at the angle that was asked for, also where the edges are not square", () => {
@@ -75,7 +75,7 @@ describe("molding", () => {
     fc.assert(
       fc.property(shape, ({ slope, angle, width }) => {
         const cuts = { cut: "chamfer", width, angle } as const;
-        const { marks } = molding({
+        const { arrises } = molding({
           width: 80,
           thickness: 40,
           face: [
@@ -85,7 +85,7 @@ describe("molding", () => {
           madeFor: { slope, inner: true },
         });
         const degrees = (y: number, x: number): number => (Math.atan2(y, x) * 180) / Math.PI;
-        const { sightFace, sightCut, sightBack, outerFace, outerCut, outerBack } = marks;
+        const { sightFace, sightCut, sightBack, outerFace, outerCut, outerBack } = arrises;
         expect(degrees(sightFace.y - sightCut.y, sightFace.x - sightCut.x)).toBeCloseTo(angle, 10);
         expect(degrees(outerFace.y - outerCut.y, outerCut.x - outerFace.x)).toBeCloseTo(angle, 10);
         // The cuts run out on the edges, which lean by the slope.
@@ -107,7 +107,7 @@ describe("molding", () => {
     );
   });
 
-  test("makes what profileFromPoints would: a simple outline, counter-clockwise, with its marks on it", () => {
+  test("makes what profileFromPoints would: a simple outline, counter-clockwise, with its arrises on it", () => {
     fc.assert(
       fc.property(rabbetedSizes, between(-35, 35), fc.boolean(), (sizes, slope, back) => {
         // As thick as wide, with a rabbet that is small beside it: that can be made at every such slope.
@@ -119,7 +119,7 @@ describe("molding", () => {
         const heights = stick.outline.map(({ y }) => y);
         expect(Math.min(...heights)).toBe(0);
         expect(Math.max(...heights)).toBe(options.thickness);
-        expect(stick.marks.sightBack.x).toBe(0);
+        expect(stick.arrises.sightBack.x).toBe(0);
       }),
     );
   });
@@ -152,38 +152,38 @@ describe("molding", () => {
   });
 });
 
-describe("the marks of a molding, in types", () => {
+describe("the arrises of a molding, in types", () => {
   const rabbet = { width: 8, depth: 10 };
 
   test("follow the options", () => {
-    expectTypeOf(molding({ width: 40, thickness: 20 })).toEqualTypeOf<Profile<EdgeMark>>();
+    expectTypeOf(molding({ width: 40, thickness: 20 })).toEqualTypeOf<Profile<EdgeArris>>();
     expectTypeOf(molding({ width: 40, thickness: 20, rabbet })).toEqualTypeOf<
-      Profile<EdgeMark | "wallLedge" | "wallMouth">
+      Profile<EdgeArris | "wallLedge" | "wallMouth">
     >();
     expectTypeOf(
       molding({ width: 40, thickness: 20, face: [{ cut: "chamfer", at: "sightFace", width: 3, depth: 3 }] }),
-    ).toEqualTypeOf<Profile<EdgeMark | "sightCut">>();
+    ).toEqualTypeOf<Profile<EdgeArris | "sightCut">>();
     const plain = molding({ width: 40, thickness: 20 });
     // @ts-expect-error -- no rabbet, no wall
-    expect(plain.marks.wallLedge).toBeUndefined();
+    expect(plain.arrises.wallLedge).toBeUndefined();
     // @ts-expect-error -- no cut, no end of one
-    expect(plain.marks.sightCut).toBeUndefined();
+    expect(plain.arrises.sightCut).toBeUndefined();
   });
 
   test("promise nothing about options that may be absent", () => {
-    expectTypeOf<MarksOf<MoldingOptions>>().toEqualTypeOf<EdgeMark>();
-    expectTypeOf<MarksOf<{ width: 1; thickness: 1; face: readonly FaceCut[] }>>().toEqualTypeOf<EdgeMark>();
-    expectTypeOf<MarksOf<{ rabbet: typeof rabbet } | { rabbet?: never }>>().toEqualTypeOf<EdgeMark>();
+    expectTypeOf<ArrisesOf<MoldingOptions>>().toEqualTypeOf<EdgeArris>();
+    expectTypeOf<ArrisesOf<{ width: 1; thickness: 1; face: readonly FaceCut[] }>>().toEqualTypeOf<EdgeArris>();
+    expectTypeOf<ArrisesOf<{ rabbet: typeof rabbet } | { rabbet?: never }>>().toEqualTypeOf<EdgeArris>();
     interface EitherEnd {
       cut: "chamfer";
       at: "sightFace" | "outerFace";
       width: 1;
       depth: 1;
     }
-    expectTypeOf<MarksOf<{ face: readonly [EitherEnd] }>>().toEqualTypeOf<EdgeMark>();
+    expectTypeOf<ArrisesOf<{ face: readonly [EitherEnd] }>>().toEqualTypeOf<EdgeArris>();
   });
 
-  test("fit where any profile, or one with fewer marks, is asked for", () => {
+  test("fit where any profile, or one with fewer arrises, is asked for", () => {
     const stick = molding({ width: 40, thickness: 20, rabbet });
     expectTypeOf(stick).toExtend<Profile>();
     expectTypeOf(stick).toExtend<Profile<"wallMouth">>();

@@ -70,10 +70,10 @@ export interface TrialPlacement {
  */
 export function placeByTrial(profile: Rabbeted, slope: number): TrialPlacement {
   const wood = sectionAt(profile, slope).outline;
-  const { sightBack, wallLedge, sightFace } = profile.marks;
+  const { sightBack, wallLedge, sightFace } = profile.arrises;
   const lipOutline = [sightBack, wallLedge, { x: wallLedge.x, y: sightFace.y }, sightFace];
-  const section = sectionAt({ outline: lipOutline, marks: { sightBack } }, slope);
-  const sight = section.marks.sightBack;
+  const section = sectionAt({ outline: lipOutline, arrises: { sightBack } }, slope);
+  const sight = section.arrises.sightBack;
   const slack = 1e-12 * Math.max(...wood.map((point) => Math.hypot(point.out, point.up)));
   const rests = (edge: number): boolean => restHeight(wood, edge) >= restHeight(section.outline, edge) - slack;
   let small = sight.out + 1e3 * slack;

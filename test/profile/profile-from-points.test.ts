@@ -20,49 +20,49 @@ const winding = (outline: readonly Point[]): number =>
 
 describe("profileFromPoints", () => {
   test("keeps a sound outline as it is", () => {
-    expect(profileFromPoints({ outline: square, marks: {}, madeFor: 30 })).toEqual({
+    expect(profileFromPoints({ outline: square, arrises: {}, madeFor: 30 })).toEqual({
       outline: square,
-      marks: {},
+      arrises: {},
       madeFor: 30,
     });
-    expect(profileFromPoints({ outline: square, marks: {} })).not.toHaveProperty("madeFor");
+    expect(profileFromPoints({ outline: square, arrises: {} })).not.toHaveProperty("madeFor");
   });
 
   test("turns a clockwise outline round and keeps its first corner", () => {
     const [a, b, c, d] = square as [Point, Point, Point, Point];
-    expect(profileFromPoints({ outline: [a, d, c, b], marks: {} }).outline).toEqual([a, b, c, d]);
+    expect(profileFromPoints({ outline: [a, d, c, b], arrises: {} }).outline).toEqual([a, b, c, d]);
   });
 
   test("drops repeated corners, at the end and in a row", () => {
     const [a, b, c, d] = square as [Point, Point, Point, Point];
-    expect(profileFromPoints({ outline: [a, a, b, c, c, c, d, a, a], marks: {} }).outline).toEqual(square);
+    expect(profileFromPoints({ outline: [a, a, b, c, c, c, d, a, a], arrises: {} }).outline).toEqual(square);
   });
 
   test("takes marks as points on the outline or as indexes of the corners as given", () => {
     const [a, b, c, d] = square as [Point, Point, Point, Point];
-    const { marks } = profileFromPoints({
+    const { arrises } = profileFromPoints({
       outline: [a, a, d, c, b],
-      marks: { last: 4, third: 2, middle: { x: 1, y: 2 }, "": 0 },
+      arrises: { last: 4, third: 2, middle: { x: 1, y: 2 }, "": 0 },
     });
-    expect(marks).toEqual({ last: b, third: d, middle: { x: 1, y: 2 }, "": a });
+    expect(arrises).toEqual({ last: b, third: d, middle: { x: 1, y: 2 }, "": a });
   });
 
-  test("takes a mark on a sloping edge, which rounding puts beside it", () => {
+  test("takes an arris on a sloping edge, which rounding puts beside it", () => {
     const outline = [
       { x: 0, y: 0 },
       { x: 3, y: 0.7 },
       { x: 1, y: 2 },
     ];
-    const mark = { x: 0.1 * 3, y: 0.1 * 0.7 };
-    expect(profileFromPoints({ outline, marks: { mark } }).marks.mark).toEqual(mark);
-    const off = { x: mark.x, y: mark.y - 1e-7 };
-    expect(() => profileFromPoints({ outline, marks: { off } })).toThrow(
-      "Expected `marks.off` to lie on the outline, got a point off it",
+    const arris = { x: 0.1 * 3, y: 0.1 * 0.7 };
+    expect(profileFromPoints({ outline, arrises: { arris } }).arrises.arris).toEqual(arris);
+    const off = { x: arris.x, y: arris.y - 1e-7 };
+    expect(() => profileFromPoints({ outline, arrises: { off } })).toThrow(
+      "Expected `arrises.off` to lie on the outline, got a point off it",
     );
   });
 
   test.each(HARD_OUTLINES)("judges $name exactly", ({ outline, meet }) => {
-    const make = (): unknown => profileFromPoints({ outline, marks: {} });
+    const make = (): unknown => profileFromPoints({ outline, arrises: {} });
     if (meet === null) expect(make).not.toThrow();
     else {
       expect(make).toThrow(
@@ -75,7 +75,7 @@ describe("profileFromPoints", () => {
     outline.forEach((_, start) => {
       const turned = [...outline.slice(start), ...outline.slice(0, start)];
       for (const way of [turned, [...turned].reverse(), turned.map(({ x, y }) => ({ x: y, y: x }))]) {
-        const make = (): Profile => profileFromPoints({ outline: way, marks: {} });
+        const make = (): Profile => profileFromPoints({ outline: way, arrises: {} });
         if (meet === null) expect(make().outline).toHaveLength(outline.length);
         else expect(make).toThrow("not to cross or touch itself");
       }
@@ -90,11 +90,11 @@ describe("profileFromPoints", () => {
         fc.pre(outline.every(({ x, y }, index) => outline.at(index - 1)!.x !== x || outline.at(index - 1)!.y !== y));
         if (isSimple(outline)) {
           verdicts.sound++;
-          const profile = profileFromPoints({ outline, marks: {} });
+          const profile = profileFromPoints({ outline, arrises: {} });
           expect(winding(profile.outline)).toBe(Math.abs(winding(outline)));
         } else {
           verdicts.crossing++;
-          expect(() => profileFromPoints({ outline, marks: {} })).toThrow("not to cross or touch itself");
+          expect(() => profileFromPoints({ outline, arrises: {} })).toThrow("not to cross or touch itself");
         }
       }),
       { numRuns: 1000, endOnFailure: true },
@@ -124,10 +124,10 @@ describe("profileFromPoints", () => {
         const outline = [a, b, { x: 50, y: 200 }, p, { x: -50, y: 150 }];
         if (left.gt(right)) {
           sides.left++;
-          expect(profileFromPoints({ outline, marks: {} }).outline).toEqual(outline);
+          expect(profileFromPoints({ outline, arrises: {} }).outline).toEqual(outline);
         } else {
           sides.right++;
-          expect(() => profileFromPoints({ outline, marks: {} })).toThrow("not to cross or touch itself");
+          expect(() => profileFromPoints({ outline, arrises: {} })).toThrow("not to cross or touch itself");
         }
       }),
       { numRuns: 3000, endOnFailure: true },
@@ -144,7 +144,7 @@ describe("profileFromPoints", () => {
         sound++;
         let twice = -2;
         for (let x = 0; x <= 8; x++) for (let y = 0; y <= 8; y++) twice += countOf(outline, x, y);
-        expect(sectionArea(profileFromPoints({ outline, marks: {} }))).toBeCloseTo(twice / 2, 12);
+        expect(sectionArea(profileFromPoints({ outline, arrises: {} }))).toBeCloseTo(twice / 2, 12);
       }),
       { numRuns: 500 },
     );
@@ -154,24 +154,24 @@ describe("profileFromPoints", () => {
   test("judges a long outline, of which it compares neighbors only", () => {
     const wave = Array.from({ length: 20_000 }, (_, index) => ({ x: index / 100, y: 10 + Math.sin(index / 50) }));
     const outline = [...wave, { x: 200, y: 0 }, { x: 0, y: 0 }];
-    expect(profileFromPoints({ outline, marks: {} }).outline).toHaveLength(20_002);
+    expect(profileFromPoints({ outline, arrises: {} }).outline).toHaveLength(20_002);
     const crossed = outline.map((point, index) => (index === 10_000 ? { x: 100, y: -1 } : point));
-    expect(() => profileFromPoints({ outline: crossed, marks: {} })).toThrow("points 9999 and 20000 meet");
+    expect(() => profileFromPoints({ outline: crossed, arrises: {} })).toThrow("points 9999 and 20000 meet");
   });
 
   test("does not touch what it is given", () => {
     expect(
-      profileFromPoints(deepFrozen({ outline: [...square].reverse(), marks: { corner: 1 } })).marks.corner,
+      profileFromPoints(deepFrozen({ outline: [...square].reverse(), arrises: { corner: 1 } })).arrises.corner,
     ).toEqual({ x: 2, y: 2 });
   });
 
-  test("types its marks by the names that were given", () => {
-    expectTypeOf(profileFromPoints({ outline: square, marks: { lip: 0, back: { x: 2, y: 2 } } })).toEqualTypeOf<
+  test("types its arrises by the names that were given", () => {
+    expectTypeOf(profileFromPoints({ outline: square, arrises: { lip: 0, back: { x: 2, y: 2 } } })).toEqualTypeOf<
       Profile<"lip" | "back">
     >();
-    const plain = profileFromPoints({ outline: square, marks: {} });
-    // @ts-expect-error -- no such mark
-    expect(plain.marks.lip).toBeUndefined();
+    const plain = profileFromPoints({ outline: square, arrises: {} });
+    // @ts-expect-error -- no such arris
+    expect(plain.arrises.lip).toBeUndefined();
   });
 });
 
@@ -187,55 +187,55 @@ describe("profileFromPoints refuses", () => {
       "outline[1].x",
       at({ outline: [square[0], { x: NaN, y: 0 }] }),
     ],
-    [`Expected \`outline\` to be ${three}, got 0`, "range", "outline", at({ outline: [], marks: {} })],
+    [`Expected \`outline\` to be ${three}, got 0`, "range", "outline", at({ outline: [], arrises: {} })],
     [
       `Expected \`outline\` to be ${three}, got 2`,
       "range",
       "outline",
-      at({ outline: [square[0], square[1], square[0]], marks: {} }),
+      at({ outline: [square[0], square[1], square[0]], arrises: {} }),
     ],
     [
       "Expected `outline` to be at least 1e-100 wide and high, got an array of 4",
       "range",
       "outline",
-      at({ outline: square.map(({ x, y }) => ({ x, y: y * 1e-101 })), marks: {} }),
+      at({ outline: square.map(({ x, y }) => ({ x, y: y * 1e-101 })), arrises: {} }),
     ],
     [
       "Expected `outline` not to cross or touch itself, but the edges from its points 0 and 3 meet",
       "impossible",
       "outline",
-      at({ outline: [square[0], square[0], square[2], square[1], square[3]], marks: {} }),
+      at({ outline: [square[0], square[0], square[2], square[1], square[3]], arrises: {} }),
     ],
-    ["Expected `marks` to be an object, got undefined", "missing", "marks", at({ outline: square })],
+    ["Expected `arrises` to be an object, got undefined", "missing", "arrises", at({ outline: square })],
     [
-      "Expected `marks.lip` to be an integer from 0 to 3, got 4 (number)",
+      "Expected `arrises.lip` to be an integer from 0 to 3, got 4 (number)",
       "range",
-      "marks.lip",
-      at({ outline: square, marks: { lip: 4 } }),
+      "arrises.lip",
+      at({ outline: square, arrises: { lip: 4 } }),
     ],
     [
-      "Expected `marks.lip` to be an integer from 0 to 3, got 0.5 (number)",
+      "Expected `arrises.lip` to be an integer from 0 to 3, got 0.5 (number)",
       "integer",
-      "marks.lip",
-      at({ outline: square, marks: { lip: 0.5 } }),
+      "arrises.lip",
+      at({ outline: square, arrises: { lip: 0.5 } }),
     ],
     [
-      'Expected `marks.lip` to be an object, got "left" (string)',
+      'Expected `arrises.lip` to be an object, got "left" (string)',
       "type",
-      "marks.lip",
-      at({ outline: square, marks: { lip: "left" } }),
+      "arrises.lip",
+      at({ outline: square, arrises: { lip: "left" } }),
     ],
     [
-      "Expected `marks.lip` to lie on the outline, got a point off it",
+      "Expected `arrises.lip` to lie on the outline, got a point off it",
       "impossible",
-      "marks.lip",
-      at({ outline: square, marks: { lip: { x: 1, y: 1 } } }),
+      "arrises.lip",
+      at({ outline: square, arrises: { lip: { x: 1, y: 1 } } }),
     ],
     [
       "Expected `madeFor` to be degrees from -90 to 90, got 120 (number)",
       "range",
       "madeFor",
-      at({ outline: square, marks: {}, madeFor: 120 }),
+      at({ outline: square, arrises: {}, madeFor: 120 }),
     ],
   ]);
 });

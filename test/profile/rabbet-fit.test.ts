@@ -9,7 +9,7 @@ import {
   type RabbetFit,
   type RabbetFitOptions,
   type RabbetHold,
-  type RabbetMark,
+  type RabbetArris,
 } from "miterwright/profile";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import {
@@ -34,7 +34,7 @@ const glazing = [
   { name: "mat", thickness: 1.5 },
   { name: "backing", thickness: 3 },
 ];
-const hold = (profile: Profile<RabbetMark>, options: RabbetFitOptions): RabbetHold => {
+const hold = (profile: Profile<RabbetArris>, options: RabbetFitOptions): RabbetHold => {
   const fit = rabbetFit(profile, options);
   if (!fit.possible) throw new Error(fit.why);
   return fit;
@@ -71,7 +71,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
         const { sin, cos, tan } = exactTrig(slope);
         const [w, d, t] = [exact(width), exact(depth), exact(thickness)];
         expect(fit.bearsOn).toBe("sight-edge");
-        expect(fit.bearing).toEqual(sectionAt(molding(sizes), slope).marks.sightBack);
+        expect(fit.bearing).toEqual(sectionAt(molding(sizes), slope).arrises.sightBack);
         expectSum(fit.lap, [w.div(cos)]);
         expectSum(fit.depthUsed, [w.mul(tan), t.div(cos)]);
         expectSum(fit.depthLeft, [d, w.mul(tan).neg(), t.div(cos).neg()]);
@@ -90,7 +90,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
         const { sin, cos, tan } = exactTrig(-slope);
         const [w, d, t] = [exact(width), exact(depth), exact(thickness)];
         expect(fit.bearsOn).toBe("corner");
-        expect(fit.opening).toEqual(sectionAt(molding(sizes), slope).marks.wallMouth);
+        expect(fit.opening).toEqual(sectionAt(molding(sizes), slope).arrises.wallMouth);
         expectSum(fit.lap, [w.mul(cos), d.mul(sin).neg()]);
         expectSum(fit.roomLost, [d.mul(sin)]);
         // With a clearance c the arris bears d sin|s| + c before the corner, where the ledge is so much times tan|s| higher.
@@ -102,7 +102,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
         if (t.div(cos).gt(below)) {
           expectSum(free.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg(), c.mul(tan).div(cos).neg()]);
         }
-        const corner = sectionAt(molding(sizes), slope).marks.wallLedge;
+        const corner = sectionAt(molding(sizes), slope).arrises.wallLedge;
         expect(corner.out - free.bearing.out).toBeCloseTo(depth * Number(sin) + clearance, 9);
         const used = t.div(cos).sub(d.mul(tan).mul(tan));
         if (used.isPositive()) expectSum(fit.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg()]);
@@ -127,7 +127,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
 
   test("holds at the mouth's very arris, where w tan s = d to the last bit", () => {
     const even = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 8 } });
-    expect(hold(even, { slope: 45, contents: [] }).opening).toEqual(sectionAt(even, 45).marks.wallMouth);
+    expect(hold(even, { slope: 45, contents: [] }).opening).toEqual(sectionAt(even, 45).arrises.wallMouth);
     expect(rabbetFit(even, { slope: -45, contents: [] })).toMatchObject({ reason: "falls-through", shortBy: 0 });
   });
 
@@ -174,7 +174,7 @@ describe("rabbetFit against contents placed by trial", () => {
   const compare = (profile: Rabbeted, slope: number, thickness: number, clearance: number): string => {
     const fit: RabbetFit = rabbetFit(profile, { slope, contents: [{ name: "panel", thickness }], clearance });
     const { sight, edge, wood, slack } = placeByTrial(profile, slope);
-    const { wallLedge, wallMouth } = sectionAt(profile, slope).marks;
+    const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
     if (!fit.possible && fit.reason === "too-steep") {
       // A wall that rises toward its mouth, or a ledge that faces outward, is none whatever a trial finds.
       const overhangs = wallLedge.up < sight.up && wallLedge.out <= sight.out + slack;
@@ -263,8 +263,8 @@ describe("rabbetFit", () => {
       ledgeY: number,
       mouthX: number,
       mouthY: number,
-    ): Pick<Profile<RabbetMark>, "marks"> => ({
-      marks: {
+    ): Pick<Profile<RabbetArris>, "arrises"> => ({
+      arrises: {
         sightBack: { x: 0, y: 10 },
         wallLedge: { x: ledgeX, y: ledgeY },
         wallMouth: { x: mouthX, y: mouthY },
@@ -280,8 +280,8 @@ describe("rabbetFit", () => {
   });
 
   test("holds contents under a sight edge that the ledge rises from inward, up to the wall behind it", () => {
-    const marks = { sightBack: { x: 0, y: 4 }, wallLedge: { x: -2, y: 10 }, wallMouth: { x: 8, y: 0 } };
-    const fit = hold({ outline: [], marks }, { slope: 0, contents: [{ name: "panel", thickness: 1 }] });
+    const arrises = { sightBack: { x: 0, y: 4 }, wallLedge: { x: -2, y: 10 }, wallMouth: { x: 8, y: 0 } };
+    const fit = hold({ outline: [], arrises }, { slope: 0, contents: [{ name: "panel", thickness: 1 }] });
     expect(fit).toMatchObject({
       bearsOn: "sight-edge",
       bearing: { out: 0, up: 4 },
@@ -294,14 +294,14 @@ describe("rabbetFit", () => {
   test("passes the mouth of a wall that leans inward to the bit", () => {
     fc.assert(
       fc.property(handDrawnRabbets, between(-80, 80), (profile, slope) => {
-        const { wallLedge, wallMouth } = sectionAt(profile, slope).marks;
+        const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
         const fit = rabbetFit(profile, { slope, contents: [] });
         if (fit.possible && wallMouth.out < wallLedge.out - 1e-9) expect(fit.opening).toEqual(wallMouth);
       }),
     );
     // 10 + (0.1 - 10) is not 0.1 in doubles.
-    const marks = { sightBack: { x: -5, y: 10 }, wallLedge: { x: 10, y: 10 }, wallMouth: { x: 0.1, y: 0 } };
-    expect(hold({ outline: [], marks }, { slope: 0, contents: [] }).opening).toEqual({ out: 0.1, up: 0 });
+    const arrises = { sightBack: { x: -5, y: 10 }, wallLedge: { x: 10, y: 10 }, wallMouth: { x: 0.1, y: 0 } };
+    expect(hold({ outline: [], arrises: arrises }, { slope: 0, contents: [] }).opening).toEqual({ out: 0.1, up: 0 });
   });
 
   test("reaches no farther past a flared wall's corner than the corner, when the ledge falls toward it", () => {
@@ -314,7 +314,7 @@ describe("rabbetFit", () => {
         { x: 40, y: 20 },
         { x: 0, y: 20 },
       ],
-      marks: { sightBack: 0, wallLedge: 1, wallMouth: 2 },
+      arrises: { sightBack: 0, wallLedge: 1, wallMouth: 2 },
     });
     const tight = hold(flared, { slope: 0, contents: glazing });
     expect(tight).toMatchObject({ bearsOn: "corner", opening: { out: 8, up: 9 }, bearing: { out: 8, up: 9 }, lap: 8 });
@@ -333,7 +333,7 @@ describe("rabbetFit", () => {
         { x: 40, y: 20 },
         { x: 0, y: 20 },
       ],
-      marks: { sightBack: 0, wallLedge: 1, wallMouth: 2 },
+      arrises: { sightBack: 0, wallLedge: 1, wallMouth: 2 },
     });
     expect(rabbetFit(hooked, { slope: 0, contents: [] })).toMatchObject({ possible: false, reason: "past-mouth" });
   });
@@ -346,7 +346,7 @@ describe("rabbetFit", () => {
         expect(thick.possible).toBe(thin.possible);
         if (!thin.possible || !thick.possible) return;
         expect(thick.opening).toEqual(thin.opening);
-        const { outerBack } = sectionAt(profile, slope).marks;
+        const { outerBack } = sectionAt(profile, slope).arrises;
         expect(levelWidth(profile, { slope, to: "outerBack" })).toBeCloseTo(outerBack.out - thin.opening.out, 10);
       }),
     );
@@ -386,8 +386,8 @@ describe("rabbetFit", () => {
         const fit = rabbetFit(deepFrozen(profile), deepFrozen({ slope, contents: glazing, clearance }));
         numbersAreClean(fit);
         expect(JSON.parse(JSON.stringify(fit))).toEqual(fit);
-        const { sightBack, wallLedge, wallMouth } = profile.marks;
-        const parsed = JSON.parse(JSON.stringify({ marks: { sightBack, wallLedge, wallMouth } })) as typeof profile;
+        const { sightBack, wallLedge, wallMouth } = profile.arrises;
+        const parsed = JSON.parse(JSON.stringify({ arrises: { sightBack, wallLedge, wallMouth } })) as typeof profile;
         expect(rabbetFit(parsed, { slope, contents: glazing, clearance })).toEqual(fit);
       }),
     );
@@ -406,7 +406,7 @@ describe("rabbetFit", () => {
     }
   });
 
-  test("asks for the rabbet's marks in types, and tells the two answers apart", () => {
+  test("asks for the rabbet's arrises in types, and tells the two answers apart", () => {
     const plain = molding({ width: 40, thickness: 20 });
     // @ts-expect-error -- a molding without a rabbet has no wall
     expect(() => rabbetFit(plain, { slope: 0, contents: [] })).toThrow();
@@ -452,9 +452,9 @@ describe("rabbetFit refuses", () => {
       at({ slope: 0, contents: [], clearance: -1 }),
     ],
     [
-      "Expected `profile.marks.wallLedge` to be an object, got undefined",
+      "Expected `profile.arrises.wallLedge` to be an object, got undefined",
       "missing",
-      "profile.marks.wallLedge",
+      "profile.arrises.wallLedge",
       at({ slope: 0, contents: [] }, molding({ width: 40, thickness: 20 })),
     ],
   ]);

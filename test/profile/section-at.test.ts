@@ -10,16 +10,16 @@ const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 
 
 describe("sectionAt", () => {
   test("is exact lying flat and standing upright either way", () => {
-    expect(sectionAt(stick, 0).marks.wallLedge).toEqual({ out: 8, up: 10 });
-    expect(sectionAt(stick, 90).marks.wallLedge).toEqual({ out: -10, up: 8 });
-    expect(sectionAt(stick, -90).marks.wallLedge).toEqual({ out: 10, up: -8 });
+    expect(sectionAt(stick, 0).arrises.wallLedge).toEqual({ out: 8, up: 10 });
+    expect(sectionAt(stick, 90).arrises.wallLedge).toEqual({ out: -10, up: 8 });
+    expect(sectionAt(stick, -90).arrises.wallLedge).toEqual({ out: 10, up: -8 });
     expect(sectionAt(stick, -0).slope).toBe(0);
   });
 
   test("raises the outer edge at a positive slope and the sight edge at a negative one", () => {
-    const tray = sectionAt(stick, 30).marks;
+    const tray = sectionAt(stick, 30).arrises;
     expect(tray.outerBack.up).toBeGreaterThan(tray.sightBack.up);
-    const reverse = sectionAt(stick, -30).marks;
+    const reverse = sectionAt(stick, -30).arrises;
     expect(reverse.outerBack.up).toBeLessThan(reverse.sightBack.up);
   });
 
@@ -43,8 +43,8 @@ describe("sectionAt", () => {
   test("mirrors bit for bit: upside down, the other slope stands the same way out and opposite in height", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-90, 90), (profile, slope) => {
-        const mirrored = { outline: profile.outline.map(({ x, y }) => ({ x, y: -y })).reverse(), marks: {} };
-        const upright = sectionAt({ ...profile, marks: {} }, slope).outline;
+        const mirrored = { outline: profile.outline.map(({ x, y }) => ({ x, y: -y })).reverse(), arrises: {} };
+        const upright = sectionAt({ ...profile, arrises: {} }, slope).outline;
         expect(sectionAt(mirrored, -slope).outline).toEqual(
           upright.map(({ out, up }) => ({ out, up: -up + 0 })).reverse(),
         );
@@ -63,18 +63,18 @@ describe("sectionAt", () => {
     );
   });
 
-  test("reads only the outline and the marks, and keeps marks of any name", () => {
+  test("reads only the outline and the arrises, and keeps arrises of any name", () => {
     const profile = JSON.parse(
-      '{"outline":[{"x":0,"y":0},{"x":1,"y":0},{"x":0,"y":1}],"marks":{"__proto__":{"x":1,"y":0}},"madeFor":"x"}',
+      '{"outline":[{"x":0,"y":0},{"x":1,"y":0},{"x":0,"y":1}],"arrises":{"__proto__":{"x":1,"y":0}},"madeFor":"x"}',
     ) as Profile;
-    expect(Object.entries(sectionAt(profile, 0).marks)).toEqual([["__proto__", { out: 1, up: 0 }]]);
+    expect(Object.entries(sectionAt(profile, 0).arrises)).toEqual([["__proto__", { out: 1, up: 0 }]]);
   });
 
-  test("types its marks like the profile's", () => {
-    expectTypeOf(sectionAt(stick, 30).marks.wallMouth).toEqualTypeOf<SectionPoint>();
+  test("types its arrises like the profile's", () => {
+    expectTypeOf(sectionAt(stick, 30).arrises.wallMouth).toEqualTypeOf<SectionPoint>();
     const plain = molding({ width: 40, thickness: 20 });
     // @ts-expect-error -- a molding without a rabbet has no wall
-    expect(sectionAt(plain, 30).marks.wallMouth).toBeUndefined();
+    expect(sectionAt(plain, 30).arrises.wallMouth).toBeUndefined();
   });
 });
 
@@ -93,40 +93,40 @@ describe("sectionAt refuses", () => {
     ["Expected `profile` to be an object, got undefined", "missing", "profile", at(undefined, 0)],
     ["Expected `profile` to be an object, got an empty array", "type", "profile", at([], 0)],
     [
-      "Expected `profile.marks` to be an object, got undefined",
+      "Expected `profile.arrises` to be an object, got undefined",
       "missing",
-      "profile.marks",
+      "profile.arrises",
       at({ outline: triangle }, 0),
     ],
     [
       'Expected `profile.outline` to be an array of three or more points, got "round" (string)',
       "type",
       "profile.outline",
-      at({ outline: "round", marks: {} }, 0),
+      at({ outline: "round", arrises: {} }, 0),
     ],
     [
       "Expected `profile.outline` to be an array of three or more points, got an array of 2",
       "range",
       "profile.outline",
-      at({ outline: triangle.slice(1), marks: {} }, 0),
+      at({ outline: triangle.slice(1), arrises: {} }, 0),
     ],
     [
       "Expected `profile.outline[3].y` to be a finite distance (-1e100 to 1e100), got undefined",
       "missing",
       "profile.outline[3].y",
-      at({ outline: [...triangle, { x: 1 }], marks: {} }, 0),
+      at({ outline: [...triangle, { x: 1 }], arrises: {} }, 0),
     ],
     [
       "Expected `profile.outline[3]` to be an object, got null",
       "type",
       "profile.outline[3]",
-      at({ outline: [...triangle, null], marks: {} }, 0),
+      at({ outline: [...triangle, null], arrises: {} }, 0),
     ],
     [
-      "Expected `profile.marks.lip.x` to be a finite distance (-1e100 to 1e100), got Infinity (number)",
+      "Expected `profile.arrises.lip.x` to be a finite distance (-1e100 to 1e100), got Infinity (number)",
       "range",
-      "profile.marks.lip.x",
-      at({ outline: triangle, marks: { lip: { x: Infinity, y: 0 } } }, 0),
+      "profile.arrises.lip.x",
+      at({ outline: triangle, arrises: { lip: { x: Infinity, y: 0 } } }, 0),
     ],
   ]);
 });

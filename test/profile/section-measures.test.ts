@@ -22,7 +22,7 @@ const line = {
     { x: 1, y: 1 },
     { x: 2, y: 2 },
   ],
-  marks: {},
+  arrises: {},
 };
 
 describe("sectionExtent", () => {
@@ -77,15 +77,15 @@ describe("outermostPoint and innermostPoint", () => {
     );
   });
 
-  test("have the name of the mark that they are, and none if they are none", () => {
-    expect(outermostPoint(stick, 20)).toEqual({ ...sectionAt(stick, 20).marks.outerBack, mark: "outerBack" });
-    expect(outermostPoint(stick, -20)).toEqual({ ...sectionAt(stick, -20).marks.outerFace, mark: "outerFace" });
+  test("have the name of the arris that they are, and none if they are none", () => {
+    expect(outermostPoint(stick, 20)).toEqual({ ...sectionAt(stick, 20).arrises.outerBack, arris: "outerBack" });
+    expect(outermostPoint(stick, -20)).toEqual({ ...sectionAt(stick, -20).arrises.outerFace, arris: "outerFace" });
     // Of the two ends of a plumb edge it is the first in the outline.
-    expect(outermostPoint(stick, 0).mark).toBe("outerBack");
-    expect(innermostPoint(stick, 20).mark).toBe("sightFace");
-    expect(innermostPoint(stick, -20).mark).toBe("sightBack");
-    expect(outermostPoint({ ...stick, marks: {} }, 20)).not.toHaveProperty("mark");
-    expectTypeOf(outermostPoint(molding({ width: 4, thickness: 2 }), 20).mark).toEqualTypeOf<
+    expect(outermostPoint(stick, 0).arris).toBe("outerBack");
+    expect(innermostPoint(stick, 20).arris).toBe("sightFace");
+    expect(innermostPoint(stick, -20).arris).toBe("sightBack");
+    expect(outermostPoint({ ...stick, arrises: {} }, 20)).not.toHaveProperty("arris");
+    expectTypeOf(outermostPoint(molding({ width: 4, thickness: 2 }), 20).arris).toEqualTypeOf<
       "sightFace" | "sightBack" | "outerFace" | "outerBack" | undefined
     >();
   });
@@ -163,7 +163,7 @@ describe("checkProfile", () => {
 });
 
 describe("an outline that is not one of a molding", () => {
-  const { outline, marks } = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+  const { outline, arrises } = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
   const taking: Readonly<Record<string, (profile: Profile) => unknown>> = {
     checkProfile: (profile) => checkProfile(profile),
     levelWidth: (profile) => levelWidth(profile, { slope: 20, from: "sightBack" }),
@@ -179,7 +179,7 @@ describe("an outline that is not one of a molding", () => {
   test.each(rows)("is refused by $name where it runs clockwise", ({ call }) => {
     const path = "profile.outline";
     const message = `Expected \`${path}\` to run counter-clockwise, got a clockwise outline; \`profileFromPoints\` turns it round`;
-    expect(() => call({ outline: [...outline].reverse(), marks })).toThrow(
+    expect(() => call({ outline: [...outline].reverse(), arrises })).toThrow(
       expect.objectContaining({ name: "InputError", code: "impossible", path, message }),
     );
   });
@@ -192,23 +192,23 @@ describe("an outline that is not one of a molding", () => {
         path,
         message: `Expected \`${path}\` to differ from \`${before}\`, got the same point; \`profileFromPoints\` drops repeated points`,
       });
-    expect(() => call({ outline: [...outline, outline[0]!], marks })).toThrow(
+    expect(() => call({ outline: [...outline, outline[0]!], arrises })).toThrow(
       said("profile.outline[0]", "profile.outline[6]"),
     );
-    expect(() => call({ outline: [outline[0]!, outline[1]!, ...outline.slice(1)], marks })).toThrow(
+    expect(() => call({ outline: [outline[0]!, outline[1]!, ...outline.slice(1)], arrises })).toThrow(
       said("profile.outline[2]", "profile.outline[1]"),
     );
   });
 
   test.each(rows)("is refused by $name where it encloses nothing", ({ call }) => {
-    expect(() => call({ ...line, marks })).toThrow(
+    expect(() => call({ ...line, arrises })).toThrow(
       expect.objectContaining({ code: "impossible", path: "profile.outline" }),
     );
   });
 
   test("is refused by checkProfile where it crosses or touches itself", () => {
     const touching = [...outline.slice(0, 3), { x: 20, y: 20 }, ...outline.slice(3)];
-    expect(() => checkProfile({ outline: touching, marks })).toThrow(
+    expect(() => checkProfile({ outline: touching, arrises: arrises })).toThrow(
       "Expected `profile.outline` not to cross or touch itself, but the edges from its points",
     );
   });
@@ -254,10 +254,10 @@ describe("refused", () => {
       () => checkProfile(null, "brief.molding"),
     ],
     [
-      "Expected `profile.marks.lip.x` to be a finite distance (-1e100 to 1e100), got undefined",
+      "Expected `profile.arrises.lip.x` to be a finite distance (-1e100 to 1e100), got undefined",
       "missing",
-      "profile.marks.lip.x",
-      () => checkProfile({ outline, marks: { lip: {} } }),
+      "profile.arrises.lip.x",
+      () => checkProfile({ outline, arrises: { lip: {} } }),
     ],
     [
       "Expected `profile.madeFor` to be degrees from -90 to 90, got 91 (number)",

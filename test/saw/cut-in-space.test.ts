@@ -32,7 +32,7 @@ describe("where the teeth leave the wood", () => {
         const normal = [0, 1, 2].map(
           (axis) => plane.along * along[axis]! + plane.across * across[axis]! + plane.through * through[axis]!,
         ) as unknown as Shop;
-        for (const [index, { surface, arris, at, shows }] of placed.tearOut.entries()) {
+        for (const [index, { surface, edgeAngle, at, shows }] of placed.tearOut.entries()) {
           // Propped, the stick is rolled by less than a quarter turn out of the way in which its surfaces face squarely.
           expect(dot(facing(surface), teeth[index]!)).toBeGreaterThan(
             Math.cos((Math.abs(slope) * Math.PI) / 180) - 1e-9,
@@ -47,7 +47,7 @@ describe("where the teeth leave the wood", () => {
             dot(ray, outward) < 0 ? ray : ([-ray[0], -ray[1], -ray[2]] as const);
           const [a, b] = [into(inSurface, normal), into(inCut, facing(surface))];
           const angle = Math.acos(dot(a, b) / Math.sqrt(dot(a, a) * dot(b, b)));
-          expect(arris).toBeCloseTo((angle * 180) / Math.PI, 5);
+          expect(edgeAngle).toBeCloseTo((angle * 180) / Math.PI, 5);
         }
       }),
     );
@@ -58,7 +58,7 @@ describe("where the teeth leave the wood", () => {
     const { along, across, through } = cut.plane;
     const half = { ...cut, plane: { along: along / 2, across: across / 2, through: through / 2 } };
     const options = { lay: "flat", saw: tableSaw(), kept: "left" } as const;
-    expect(placeCut(half, options).tearOut[0]!.arris).toBeCloseTo(placeCut(cut, options).tearOut[0]!.arris, 12);
+    expect(placeCut(half, options).tearOut[0]!.edgeAngle).toBeCloseTo(placeCut(cut, options).tearOut[0]!.edgeAngle, 12);
   });
 });
 

@@ -15,7 +15,7 @@ function angleAt(
   for (const cut of [start, end]) {
     const { tearOut } = placeCut(cut, { lay, saw: tableSaw(), kept, profile });
     const found = tearOut.find((leaving) => leaving.surface === surface);
-    if (found !== undefined) return found.arris;
+    if (found !== undefined) return found.edgeAngle;
   }
   throw new Error(`no tear-out at the ${surface}`);
 }
@@ -81,12 +81,12 @@ describe("the angle of the wood where the teeth leave", () => {
       { x: 40, y: 10 },
       { x: 20, y: 20 },
     ];
-    const profile: Profile = { outline: points, marks: {} };
+    const profile: Profile = { outline: points, arrises: {} };
     const { end } = cutsOf(4, 0);
     const { tearOut } = placeCut(end, { lay: "flat", saw: tableSaw(), kept: "left", profile });
     // Between the plane x = -z at 45 degrees and a surface that rises outward by 1 in 2: cos = 1 / sqrt(2) * 1 / sqrt(5).
     const sharp = (Math.acos(1 / Math.sqrt(10)) * 180) / Math.PI;
-    expect(tearOut.map(({ arris }) => arris)[0]).toBeCloseTo(Math.min(sharp, 180 - sharp), 10);
+    expect(tearOut.map(({ edgeAngle }) => edgeAngle)[0]).toBeCloseTo(Math.min(sharp, 180 - sharp), 10);
   });
 });
 
@@ -122,6 +122,6 @@ test("a stick that lies on a surface of its own needs no cradle, though it is ti
   expect(placed).toMatchObject({ down: "back", cradled: false });
   expect(placed.tearOut[0]).toMatchObject({ surface: "back", at: "table" });
   // Upright and level surfaces meet a plumb cut squarely.
-  expect(placed.tearOut[0]!.arris).toBeCloseTo(90, 10);
+  expect(placed.tearOut[0]!.edgeAngle).toBeCloseTo(90, 10);
   expect(placeCut(end, { lay: "propped", saw: tableSaw(), kept: "left" }).cradled).toBe(true);
 });

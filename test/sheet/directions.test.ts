@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { drawSection, drawPiece, drawStock, tabulate, tabulateLengths } from "miterwright/drawing";
-import { describeMovement, markLabel, planFrame, type FramePlan } from "miterwright/frame";
+import { describeMovement, arrisLabel, planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
 import { BATTEN } from "../drawing/frames.js";
@@ -12,7 +12,7 @@ const words = {
 
 /** A plan whose every name is the caller's. */
 function named(name: string): { plan: FramePlan; fit: StockFit } {
-  const profile = { ...BATTEN, marks: { ...BATTEN.marks, [name]: BATTEN.outline[1]! } };
+  const profile = { ...BATTEN, arrises: { ...BATTEN.arrises, [name]: BATTEN.outline[1]! } };
   const plan = planFrame({
     sides: 6,
     slope: 10,
@@ -37,7 +37,7 @@ function writtenTexts(name: string): string[] {
   );
   const markup = [sheet, ...drawings.map(({ svg }) => svg), table.toHtml(), own.toHtml()];
   const bare = [...table.toString().split("\n"), ...own.toString().split("\n"), ...own.toMarkdown().split("\n")];
-  const said = [...describeMovement(plan, words), markLabel(name), ...plan.hazards.map(({ sentence }) => sentence)];
+  const said = [...describeMovement(plan, words), arrisLabel(name), ...plan.hazards.map(({ sentence }) => sentence)];
   return [...markup.flatMap((text) => text.split(/<[^>]*>/)), ...bare, ...said].filter((text) => text !== "");
 }
 

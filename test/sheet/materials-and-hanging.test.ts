@@ -84,7 +84,7 @@ describe("the sheet says", () => {
       { x: 40, y: 40 },
       { x: 0, y: 40 },
     ];
-    const text = readSheet(shopSheet(plan({ profile: { outline, marks: {} }, hanging: { by: "wire" } }), SHORT)).text;
+    const text = readSheet(shopSheet(plan({ profile: { outline, arrises: {} }, hanging: { by: "wire" } }), SHORT)).text;
     expect(text).toContain("so a hanger has nothing to lie on");
   });
 });

@@ -1,7 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { describeOperation, describeTestCuts, markLabel, planFrame, stockJob, type FramePlan } from "miterwright/frame";
+import {
+  describeOperation,
+  describeTestCuts,
+  arrisLabel,
+  planFrame,
+  stockJob,
+  type FramePlan,
+} from "miterwright/frame";
 import { tableSaw } from "miterwright/saw";
 import { shopSheet, type SheetOptions } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
@@ -94,27 +101,27 @@ describe("the sheet says", () => {
 
   test("the length at every arris, with the letter of the section, and where the tape goes", () => {
     const stick = tray.geometry.pieces[0]!;
-    const marks = Object.keys(tray.geometry.marks);
+    const arrises = Object.keys(tray.geometry.arrises);
     expect(sheet.tables["Finished length of every piece along every arris"]).toEqual([
       ["letter", "arris", "length", "tape"],
-      ...marks.map((mark, index) => [
+      ...arrises.map((arris, index) => [
         "abcdefg"[index],
-        markLabel(mark),
-        SHORT.length(stick.lengths[mark]!),
-        mark === "outerBack" ? "measure here" : "",
+        arrisLabel(arris),
+        SHORT.length(stick.lengths[arris]!),
+        arris === "outerBack" ? "measure here" : "",
       ]),
     ]);
   });
 
   test("what each scale must show, and the best mark where the scale can't show it", () => {
     const { miter, bevel } = tray.sawing.lay!.first;
-    const { best } = tray.sawing.marks!;
+    const { best } = tray.sawing.graduations!;
     const exact = [
       [miter.reading, best.miter],
       [bevel.reading, best.bevel],
     ].map(
-      ([reading, mark]) =>
-        `${SHORT.angle(reading!)} (best mark ${SHORT.angle(mark!)}, marks every ${SHORT.angle(0.5)})`,
+      ([reading, arris]) =>
+        `${SHORT.angle(reading!)} (best mark ${SHORT.angle(arris!)}, marks every ${SHORT.angle(0.5)})`,
     );
     expect(sheet.tables["What the scales must show for either end"]).toEqual([
       ["scale", "must show", "it reads"],
@@ -324,13 +331,13 @@ describe("the sheet says", () => {
     expect(sheet.text).toContain(`the miter to ${SHORT.angle(tolerance!.shared.miter!)} where all cuts are off alike`);
     for (const { words, effect } of sawErrors!.faults) expect(sheet.text.includes(words)).toBe(effect !== "idle");
     const eight = plan({ sides: 8, slope: 30 });
-    const { best } = eight.sawing.marks!;
+    const { best } = eight.sawing.graduations!;
     expect(readSheet(shopSheet(eight, SHORT)).text).toContain(
-      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.gap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.sawing.marks!.nearest.gap)}.`,
+      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.gap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.sawing.graduations!.nearest.gap)}.`,
     );
     const seven = plan({ sides: 7 });
     expect(readSheet(shopSheet(seven, SHORT)).text).toContain(
-      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.sawing.marks!.best.gap)}. `,
+      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.sawing.graduations!.best.gap)}. `,
     );
     expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("On the best marks");
   });
@@ -457,10 +464,10 @@ describe("a fit that is not proven", () => {
 describe("text of the caller", () => {
   const worst = `<script>alert("1" & '2')</script><!-- \0`;
 
-  test("is shown as text: title, note, names, marks and what formatters write", () => {
+  test("is shown as text: title, note, names, arrises and what formatters write", () => {
     const profile = {
       ...BATTEN,
-      marks: {
+      arrises: {
         [worst]: BATTEN.outline[1]!,
         wallLedge: { x: 8, y: 9 },
         wallMouth: { x: 8, y: 0 },
@@ -555,7 +562,7 @@ describe("refused are", () => {
   });
 });
 
-test("a sheet is a string, of a plan with marks of any names", () => {
+test("a sheet is a string, of a plan with arrises of any names", () => {
   expectTypeOf(shopSheet).returns.toEqualTypeOf<string>();
   expectTypeOf(shopSheet).toBeCallableWith(
     planFrame({ sides: 4, opening: { side: 100 }, measured: { levelWidth: 30 } }),

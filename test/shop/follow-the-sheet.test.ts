@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { describeOperation, markLabel, planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
+import { describeOperation, arrisLabel, planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
@@ -35,7 +35,7 @@ function makePiece(plan: FramePlan): Workpiece {
   const steps = stepsOnSheet(shopSheet(plan, fine));
   if (steps.length !== plan.sawing.operations.length) throw new Error("the sheet has not as many steps as the plan");
   for (const lines of steps) {
-    ({ piece, lying } = follow(lines, piece, lying, shop, markLabel));
+    ({ piece, lying } = follow(lines, piece, lying, shop, arrisLabel));
   }
   return piece;
 }
@@ -43,8 +43,8 @@ function makePiece(plan: FramePlan): Workpiece {
 /** Lengths of a made piece along every named arris. */
 function lengthsOf(piece: Workpiece): Record<string, number> {
   return Object.fromEntries(
-    Object.entries(piece.profile.marks).map(([mark, point]) => [
-      mark,
+    Object.entries(piece.profile.arrises).map(([arris, point]) => [
+      arris,
       reach(piece.end, point) - reach(piece.start, point),
     ]),
   );
@@ -72,7 +72,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         made += 1;
         const piece = makePiece(plan);
         const { lengths, start, end } = plan.geometry.pieces[0]!;
-        for (const [mark, length] of Object.entries(lengthsOf(piece))) expect(length).toBeCloseTo(lengths[mark]!, 5);
+        for (const [arris, length] of Object.entries(lengthsOf(piece))) expect(length).toBeCloseTo(lengths[arris]!, 5);
         for (const [got, wanted] of [
           [piece.start, start.plane],
           [piece.end, end.plane],
@@ -98,8 +98,8 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         if (plan.sawing.lay === null) return;
         seen.add(lay);
         const lengths = lengthsOf(makePiece(plan));
-        for (const [mark, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
-          expect(lengths[mark]).toBeCloseTo(length, 5);
+        for (const [arris, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
+          expect(lengths[arris]).toBeCloseTo(length, 5);
       }),
     );
     expect([...seen].sort()).toEqual(["face-down", "flat", "inner-down", "outer-down", "propped"]);
@@ -112,8 +112,8 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         const plan = planFrame({ sides: 7, slope, profile, rough, opening: { side: 300 } });
         expect(plan.sawing.lay).toMatchObject({ lay: "propped", cradle: null });
         const lengths = lengthsOf(makePiece(plan));
-        for (const [mark, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
-          expect(lengths[mark]).toBeCloseTo(length, 5);
+        for (const [arris, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
+          expect(lengths[arris]).toBeCloseTo(length, 5);
       }
     }
   });
@@ -173,7 +173,7 @@ describe("the shop floor itself", () => {
         { x: 40, y: 20 },
         { x: 0, y: 20 },
       ],
-      marks: { outerBack: { x: 40, y: 0 } },
+      arrises: { outerBack: { x: 40, y: 0 } },
     },
   });
 
@@ -187,9 +187,9 @@ describe("the shop floor itself", () => {
     const misread = lines.map((line) => line.replace(right, wrong));
     expect(misread).not.toEqual(lines);
     const { plane } = plan.geometry.pieces[0]!.end;
-    const good = follow(lines, rawStick(plan.geometry.profile!, 900), null, shop, markLabel).piece.end;
+    const good = follow(lines, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel).piece.end;
     expect(good.across).toBeCloseTo(plane.across, 9);
-    const bad = follow(misread, rawStick(plan.geometry.profile!, 900), null, shop, markLabel).piece;
+    const bad = follow(misread, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel).piece;
     const cut = bad.end.across === 0 ? bad.start : bad.end;
     expect(
       Math.abs(cut.across - plane.across) + Math.abs(cut.through - plane.through) + Math.abs(cut.along - plane.along),
@@ -199,14 +199,14 @@ describe("the shop floor itself", () => {
   test("stops at a sentence that is not so", () => {
     const shop = { fence: "near" as const, slope: 30 };
     const [first, second] = plan.sawing.operations.map((operation) => describeOperation(operation, fine).lines);
-    const { piece, lying } = follow(first!, rawStick(plan.geometry.profile!, 900), null, shop, markLabel);
+    const { piece, lying } = follow(first!, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel);
     expect(() =>
       follow(
         second!.map((line) => line.replace("its sight edge", "its outer edge")),
         piece,
         lying,
         shop,
-        markLabel,
+        arrisLabel,
       ),
     ).toThrow(/^not so/);
     expect(() =>
@@ -215,9 +215,9 @@ describe("the shop floor itself", () => {
         piece,
         lying,
         shop,
-        markLabel,
+        arrisLabel,
       ),
     ).toThrow(/^the arris is not so high/);
-    expect(() => follow(["Turn it over."], piece, lying, shop, markLabel)).toThrow(/^cannot follow/);
+    expect(() => follow(["Turn it over."], piece, lying, shop, arrisLabel)).toThrow(/^cannot follow/);
   });
 });

@@ -124,13 +124,13 @@ function angleAndHand(lines: readonly string[], what: "Miter" | "Bevel"): { degr
   return { degrees: Number(degrees), leans: leans! };
 }
 
-/** The marks by the names that instructions give them. */
-function markCalled(
+/** The arrises by the names that instructions give them. */
+function arrisCalled(
   profile: Profile,
   label: string,
-  labelOf: (mark: string | null) => string,
+  labelOf: (arris: string | null) => string,
 ): { x: number; y: number } | null {
-  const found = Object.entries(profile.marks).find(([mark]) => labelOf(mark) === label);
+  const found = Object.entries(profile.arrises).find(([arris]) => labelOf(arris) === label);
   return found?.[1] ?? null;
 }
 
@@ -148,7 +148,7 @@ function checkStop(
   lying: Lying,
   shop: Shop3,
   finished: EndPlane,
-  labelOf: (mark: string | null) => string,
+  labelOf: (arris: string | null) => string,
 ): void {
   const [label, height] = demand(
     /^Stop to the (?:left|right) of the blade: the finished end touches it with (?:the )?(.+?), (down on the table|[\d.]+ mm above the table|from [\d.]+ mm to [\d.]+ mm above the table)\.$/.exec(
@@ -167,11 +167,11 @@ function checkStop(
   const table = Math.min(...profile.outline.map(up));
   const far = (point: { x: number; y: number }): number => reach(finished, point) * Math.sign(finished.along);
   const farthest = Math.max(...profile.outline.map(far));
-  const mark = markCalled(profile, label!, labelOf);
-  if (mark === null || Math.abs(far(mark) - farthest) > 1e-6)
+  const arris = arrisCalled(profile, label!, labelOf);
+  if (arris === null || Math.abs(far(arris) - farthest) > 1e-6)
     throw new Error(`another arris meets the stop first: ${line}`);
   const told = (height!.match(/[\d.]+/g) ?? ["0"]).map(Number);
-  if (Math.abs(told[0]! - (up(mark) - table)) > 1e-5) throw new Error(`the arris is not so high: ${line}`);
+  if (Math.abs(told[0]! - (up(arris) - table)) > 1e-5) throw new Error(`the arris is not so high: ${line}`);
 }
 
 /**
@@ -189,7 +189,7 @@ export function follow(
   piece: Workpiece,
   before: Lying | null,
   shop: Shop3,
-  labelOf: (mark: string | null) => string,
+  labelOf: (arris: string | null) => string,
 ): { piece: Workpiece; lying: Lying } {
   const lying = move(lines, before);
   const [kept] = demand(
@@ -218,7 +218,7 @@ function offsetFor(
   piece: Workpiece,
   plane: Normal,
   other: EndPlane,
-  labelOf: (mark: string | null) => string,
+  labelOf: (arris: string | null) => string,
 ): number {
   const { profile } = piece;
   const at = (point: { x: number; y: number }, along: number): number =>
@@ -231,9 +231,9 @@ function offsetFor(
       ),
       told,
     );
-    const mark = markCalled(profile, label!, labelOf);
-    if (mark === null) throw new Error(`no such arris: ${told}`);
-    return at(mark, reach(other, mark) + Math.sign(plane.along) * Number(length));
+    const arris = arrisCalled(profile, label!, labelOf);
+    if (arris === null) throw new Error(`no such arris: ${told}`);
+    return at(arris, reach(other, arris) + Math.sign(plane.along) * Number(length));
   }
   const rough = sentence(lines, "Length of the rough piece");
   if (rough !== undefined) {

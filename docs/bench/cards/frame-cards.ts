@@ -1,5 +1,5 @@
 import { drawPanel, drawPlanView, drawSection } from "miterwright/drawing";
-import { markLabel } from "miterwright/frame";
+import { arrisLabel } from "miterwright/frame";
 import { html, trusted } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";
@@ -47,12 +47,12 @@ export const lengthsCard: Card = {
     const { geometry, sawing } = plan;
     const stick = geometry.pieces[0]!;
     const { length } = writers;
-    const measured = sawing.operations.at(-1)?.measure?.mark;
+    const measured = sawing.operations.at(-1)?.measure?.arris;
     const { opening, overall } = geometry;
-    const rows = Object.keys(geometry.marks).map((mark) => [
-      markLabel(mark),
-      html`<span class="figure">${length(stick.lengths[mark]!)}</span>`,
-      mark === measured ? "measure here" : "",
+    const rows = Object.keys(geometry.arrises).map((arris) => [
+      arrisLabel(arris),
+      html`<span class="figure">${length(stick.lengths[arris]!)}</span>`,
+      arris === measured ? "measure here" : "",
     ]);
     return html`${table("Finished length of every piece, arris by arris", ["arris", "length", "tape"], rows)}${facts([
       ["opening, one side", length(opening.side)],

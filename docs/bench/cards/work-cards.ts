@@ -4,7 +4,7 @@ import {
   describeLay,
   describeOperation,
   describeTestCuts,
-  markLabel,
+  arrisLabel,
   type FramePlan,
   type LayResult,
 } from "miterwright/frame";
@@ -38,7 +38,7 @@ export const answerCard: Card = {
     const option = sawing.lay;
     if (option === null)
       return html`<p><strong>No way to lay the stick suits this saw.</strong> The table below says why.</p>`;
-    const { mark, length: longest } = stick.longest;
+    const { arris, length: longest } = stick.longest;
     return html`${facts([
         ["miter scale", html`<span class="figure">${angle(option.first.miter.reading)}</span>`],
         ["bevel scale", html`<span class="figure">${angle(option.first.bevel.reading)}</span>`],
@@ -46,7 +46,7 @@ export const answerCard: Card = {
       ])}
       <p>
         The stick lies ${[`${layName(option, angle)}.`, ...describeLay(option, writers).slice(1)].join(" ")} The length
-        is taken along the ${markLabel(mark)}, from end to end. All pieces together use up
+        is taken along the ${arrisLabel(arris)}, from end to end. All pieces together use up
         ${length(materials.stickLength)} of one stick, saw cuts included.
       </p>`;
   },

@@ -1,12 +1,12 @@
 import { raise, type CuttingRule } from "./cutting-rule.js";
 
-/** The marks of the scales that cost least still open the last joint by more than is accepted. */
+/** The graduations that cost least still open the last joint by more than is accepted. */
 export const reach: CuttingRule = ({ plan, gap: limit, cutSteps }) => {
-  if (plan.marks === null) return null;
-  const { best, slopeRange } = plan.marks;
-  // A setting that is on its marks opens nothing but what rounding leaves.
+  if (plan.graduations === null) return null;
+  const { best, slopeRange } = plan.graduations;
+  // A setting that is on its graduations opens nothing but what rounding leaves.
   if (best.opens === "nowhere" || !(best.gap > limit)) return null;
-  const { gap, miterMiss, bevelMiss, miter: miterMark, bevel: bevelMark, slopeOff } = best;
+  const { gap, miterMiss, bevelMiss, miter: miterGraduation, bevel: bevelGraduation, slopeOff } = best;
   const where =
     slopeRange === 0 ? "with the angle that has to be 0 left at 0" : "while its sides stand near their slope";
   const sentence = `No marks of the saw's scales close the ring ${where}: even those that cost least open the last joint visibly. Set finer than the marks, and prove the setting on scrap by closing a ring of test pieces.`;
@@ -15,8 +15,8 @@ export const reach: CuttingRule = ({ plan, gap: limit, cutSteps }) => {
     angle: {
       miterMiss,
       bevelMiss,
-      miterMark,
-      bevelMark,
+      miterGraduation,
+      bevelGraduation,
       slopeOff,
       ...(slopeRange === 0 ? {} : { slopeSearched: slopeRange }),
     },

@@ -41,7 +41,7 @@ export interface ShopCut {
   /** The length to set, from the stop to the cut; `null` where the cut only trims an end. */
   readonly length: number | null;
   /** The arris along which it is taken; `null` without a length, or where the line has no name. */
-  readonly along: string | null;
+  readonly arris: string | null;
   /** Where the stop touches the finished end; `null` without a stop or without a known section. */
   readonly stop: Operation["stop"];
   /** By how many degrees the shared setting misses this cut's own miter, 0 or more. */

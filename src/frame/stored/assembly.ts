@@ -103,7 +103,7 @@ const CHECK: Fields<FrameCheck> = {
   code: (value, path) => word(value, path, CODES),
   when: (value, path) => word(value, path, { pieces: true, dry: true, glued: true }),
   label: text,
-  mark: textOrNull,
+  arris: textOrNull,
   kind: (value, path) => word(value, path, { length: true, angle: true }),
   value: finite,
   tolerance: finiteOrNull,

@@ -33,7 +33,7 @@ import {
 import { stickEnd } from "../../saw/stored-cut.js";
 import type { MeasuredMolding } from "../brief.js";
 import type { FrameGeometry, OverallSize } from "../frame-geometry.js";
-import type { ExtremeLength, PlacedMark, RingCorner, RingOutline, RingPiece } from "../ring-geometry-types.js";
+import type { ExtremeLength, PlacedArris, RingCorner, RingOutline, RingPiece } from "../ring-geometry-types.js";
 
 /** A number of sides that a frame can have. */
 export const frameSides: Reader<number> = (value, path) => checkInteger(value, path ?? "", 3, MAX_FRAME_SIDES);
@@ -53,8 +53,8 @@ const MEASURED: Fields<MeasuredMolding> = {
 /** A molding known by level measures. */
 export const measured: Reader<MeasuredMolding> = (value, path) => record(value, path, MEASURED);
 
-const MARK: Fields<PlacedMark> = { out: finite, up: finiteOrNull };
-const placedMark: Reader<PlacedMark> = (value, path) => record(value, path, MARK);
+const ARRIS: Fields<PlacedArris> = { out: finite, up: finiteOrNull };
+const placedArris: Reader<PlacedArris> = (value, path) => record(value, path, ARRIS);
 
 const SECTION_POINT: Fields<SectionPoint> = { out: finite, up: finite };
 const sectionPoint: Reader<SectionPoint> = (value, path) => record(value, path, SECTION_POINT);
@@ -127,7 +127,7 @@ const END_CUT: Fields<EndCut> = {
 };
 const endCut: Reader<EndCut> = (value, path) => record(value, path, END_CUT);
 
-const EXTREME: Fields<ExtremeLength> = { mark: textOrNull, length: finite, out: finite, up: finiteOrNull };
+const EXTREME: Fields<ExtremeLength> = { arris: textOrNull, length: finite, out: finite, up: finiteOrNull };
 const extreme: Reader<ExtremeLength> = (value, path) => record(value, path, EXTREME);
 const STICK: Fields<RingPiece> = {
   side: count,
@@ -150,8 +150,8 @@ const GEOMETRY: Fields<FrameGeometry> = {
   given: regularPolygon,
   opening: regularPolygon,
   center: (value, path) => orNull(value, path, point),
-  deciding: placedMark,
-  marks: (value, path) => named(value, path, placedMark),
+  deciding: placedArris,
+  arrises: (value, path) => named(value, path, placedArris),
   polygons: (value, path) => named(value, path, polygonLike),
   fit: (value, path) => orNull(value, path, rabbetFit),
   levelWidth: finite,
@@ -164,8 +164,8 @@ const GEOMETRY: Fields<FrameGeometry> = {
 };
 
 /** Refuses a name that is no arris of the molding. */
-function arris({ marks }: FrameGeometry, name: string | null, path: string): void {
-  if (name !== null && !Object.hasOwn(marks, name))
+function arris({ arrises }: FrameGeometry, name: string | null, path: string): void {
+  if (name !== null && !Object.hasOwn(arrises, name))
     refuse("unknown", path, name, "the name of an arris of the molding");
 }
 
@@ -176,17 +176,17 @@ function height(up: number | null, path: string): void {
 
 /** What the parts of a geometry say of each other. */
 function agree(geometry: FrameGeometry, at: string): void {
-  const { sides, marks, profile: section, measured: known, pieces, polygons, outline, fit, overall } = geometry;
+  const { sides, arrises, profile: section, measured: known, pieces, polygons, outline, fit, overall } = geometry;
   if ((section === null) === (known === null)) {
     const message = `Expected exactly one of \`${at}.profile\` and \`${at}.measured\` to be null`;
     reject("conflict", `${at}.profile`, section, message);
   }
   if (fit !== null || known !== null) {
     const wall = known !== null ? ["wall", "outer"] : ["sightBack", "wallLedge", "wallMouth"];
-    for (const name of wall) arris(geometry, name, `${at}.marks.${name}`);
+    for (const name of wall) arris(geometry, name, `${at}.arrises.${name}`);
   }
   if (geometry.at !== "contents") arris(geometry, geometry.at, `${at}.at`);
-  for (const name of Object.keys(marks)) {
+  for (const name of Object.keys(arrises)) {
     const missing = (part: string, what: string): never => refuse("missing", `${at}.${part}.${name}`, undefined, what);
     if (!Object.hasOwn(polygons, name)) missing("polygons", "an object");
     if (!Object.hasOwn(outline, name)) missing("outline", "an object");
@@ -198,7 +198,7 @@ function agree(geometry: FrameGeometry, at: string): void {
       if (!Object.hasOwn(lengths, name)) missing(`pieces[${index}].lengths`, "a finite number");
     });
     if (section !== null) {
-      height(marks[name]!.up, `${at}.marks.${name}.up`);
+      height(arrises[name]!.up, `${at}.arrises.${name}.up`);
       height(outline[name]!.up, `${at}.outline.${name}.up`);
     }
   }
@@ -209,7 +209,7 @@ function agree(geometry: FrameGeometry, at: string): void {
   pieces.forEach((stick, index) => {
     for (const line of ["longest", "shortest"] as const) {
       const path = `${at}.pieces[${index}].${line}`;
-      arris(geometry, stick[line].mark, `${path}.mark`);
+      arris(geometry, stick[line].arris, `${path}.arris`);
       if (section !== null) height(stick[line].up, `${path}.up`);
     }
   });

@@ -29,8 +29,8 @@ const STOP_RULE: Fields<StopRule> = {
   travels: flag,
   moveAway: flag,
 };
-const MEASURE: Fields<MeasureAlong> = { mark: textOrNull, length: finite, hook: flag, pointAngle: finiteOrNull };
-const MARKS: Fields<Operation["marks"]> = { miter: finite, bevel: finite };
+const MEASURE: Fields<MeasureAlong> = { arris: textOrNull, length: finite, hook: flag, pointAngle: finiteOrNull };
+const GRADUATIONS: Fields<Operation["graduations"]> = { miter: finite, bevel: finite };
 const KINDS: Readonly<Record<OperationKind, true>> = { crosscut: true, "first-end": true, "second-end": true };
 const MOVES: Readonly<Record<NonNullable<Operation["move"]>, true>> = {
   "flip end for end": true,
@@ -41,7 +41,7 @@ const OPERATION: Fields<Operation> = {
   kind: (value, path) => word(value, path, KINDS),
   times: (value, path) => checkInteger(value, path ?? "", 1, 1e6),
   placement,
-  marks: (value, path) => record(value, path, MARKS),
+  graduations: (value, path) => record(value, path, GRADUATIONS),
   move: (value, path) => orNull(value, path, (v, p) => word(v, p, MOVES)),
   stop: (value, path) => orNull(value, path, contact),
   stopRule: (value, path) => record(value, path, STOP_RULE),

@@ -16,7 +16,7 @@ import { contact, cradle, cutSize, lyingSection, obstacles, placement, saw } fro
 import type { SawPlan } from "../saw-plan-types.js";
 import type { LayResult } from "../lay-result.js";
 import type { RoughPiece } from "../rough-length.js";
-import type { MarkSetting, ScaleMarks } from "../scale-marks.js";
+import type { GraduationSetting, Graduations } from "../graduations.js";
 import type { TestCuts, TestPair, TestProof, TestRing } from "../test-cuts.js";
 import { hazards } from "./hazard.js";
 import { operation } from "./operation.js";
@@ -53,7 +53,7 @@ const OPTION: Fields<LayResult> = {
 };
 const option: Reader<LayResult> = (value, path) => record(value, path, OPTION);
 
-const SETTING: Fields<MarkSetting> = {
+const SETTING: Fields<GraduationSetting> = {
   miter: finite,
   bevel: finite,
   miterMiss: finite,
@@ -62,8 +62,8 @@ const SETTING: Fields<MarkSetting> = {
   opens: (value, path) => word(value, path, { inside: true, outside: true, nowhere: true }),
   slopeOff: finite,
 };
-const markSetting: Reader<MarkSetting> = (value, path) => record(value, path, SETTING);
-const MARKS: Fields<ScaleMarks> = { nearest: markSetting, best: markSetting, slopeRange: finite };
+const graduationSetting: Reader<GraduationSetting> = (value, path) => record(value, path, SETTING);
+const GRADUATIONS: Fields<Graduations> = { nearest: graduationSetting, best: graduationSetting, slopeRange: finite };
 
 const PAIR: Fields<TestPair> = { angle: finite, dihedral: finite, legs: finite };
 const RING: Fields<TestRing> = { pieces: count, accept: finite };
@@ -100,7 +100,7 @@ const CUTTING: Fields<SawPlan> = {
   saw,
   lays: (value, path) => list(value, path, option, 1),
   lay: (value, path) => orNull(value, path, option),
-  marks: (value, path) => orNull(value, path, (v, p) => record(v, p, MARKS)),
+  graduations: (value, path) => orNull(value, path, (v, p) => record(v, p, GRADUATIONS)),
   testCuts: (value, path) => orNull(value, path, testCuts),
   operations: (value, path) => list(value, path, operation),
   order: (value, path) => word(value, path, { "step-by-step": true, "piece-by-piece": true }),
@@ -115,9 +115,9 @@ export const sawPlan: Reader<SawPlan> = (value, path) => {
   const sawing = record(value, path, CUTTING);
   const at = path ?? "";
   const given = sawing.lay !== null;
-  if ((sawing.marks !== null) !== given) {
+  if ((sawing.graduations !== null) !== given) {
     const what = given ? "given, since a lay is chosen" : "null, since no lay is chosen";
-    refuse("conflict", `${at}.marks`, sawing.marks, what);
+    refuse("conflict", `${at}.graduations`, sawing.graduations, what);
   }
   const { operations } = sawing;
   if (operations.length > 0 !== given) {

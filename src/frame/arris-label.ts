@@ -19,20 +19,20 @@ const LABELS: Readonly<Record<string, string>> = {
 /**
  * What to call an arris on paper.
  *
- * @param mark - the name of a mark, or `null` for a line without one
+ * @param arris - the name of an arris, or `null` for a line without one
  * @returns words for people; a name that is not ours is returned as it is, but for signs that set the direction of text, and between U+2068 and U+2069 where it
  * runs from right to left
  * @throws {InputError} when it is neither text nor `null`
  * @example
  * ```ts
- * import { markLabel } from "miterwright/frame";
+ * import { arrisLabel } from "miterwright/frame";
  *
- * markLabel("outerBack"); //=> "outer edge at the back"
- * markLabel("bead"); //=> "bead"
+ * arrisLabel("outerBack"); //=> "outer edge at the back"
+ * arrisLabel("bead"); //=> "bead"
  * ```
  */
-export function markLabel(mark: string | null): string {
-  if (mark === null) return "longest line of the piece";
-  if (typeof mark !== "string") return refuse("type", "mark", mark, "the name of a mark, or null");
-  return Object.hasOwn(LABELS, mark) ? LABELS[mark]! : isolate(mark);
+export function arrisLabel(arris: string | null): string {
+  if (arris === null) return "longest line of the piece";
+  if (typeof arris !== "string") return refuse("type", "arris", arris, "the name of an arris, or null");
+  return Object.hasOwn(LABELS, arris) ? LABELS[arris]! : isolate(arris);
 }

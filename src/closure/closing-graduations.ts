@@ -1,19 +1,19 @@
 import { atan2Deg, cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
-import { atMark, choiceAt, type SettingChoice } from "./setting-choices.js";
+import { atGraduation, choiceAt, type SettingChoice } from "./setting-choices.js";
 
-/** Marks that close the ring are taken while the slope is off by no more than this, in degrees. */
+/** Graduations that close the ring are taken while the slope is off by no more than this, in degrees. */
 const SLOPE_RANGE: number = 2;
 
-/** Most marks of the miter scale that are tried on either side of the exact angle: scales of a hundredth of a degree need no more. */
-const MOST_MARKS: number = 500;
+/** Most graduations of the miter scale that are tried on either side of the exact angle: scales of a hundredth of a degree need no more. */
+const MOST_GRADUATIONS: number = 500;
 
 /** Angles closer than this to 0, in degrees, are 0. */
 const ZERO: number = 1e-9;
 
-/** What {@link closingMarks} works from. */
-export interface ClosingMarksTask {
+/** What {@link closingGraduations} works from. */
+export interface ClosingGraduationsTask {
   /** Number of sides. */
   readonly sides: number;
   /** Level width of the joint. */
@@ -32,13 +32,13 @@ export interface ClosingMarksTask {
   readonly bevelReach: number;
 }
 
-/** The marks to set, and how far they were looked for. */
-export interface ClosingMarks {
-  /** Each angle at its nearest mark. */
+/** The graduations to set, and how far they were looked for. */
+export interface ClosingGraduations {
+  /** Each angle at its nearest graduation. */
   readonly nearest: SettingChoice;
-  /** The marks that cost least. */
+  /** The graduations that cost least. */
   readonly best: SettingChoice;
-  /** By how many degrees the slope may be off at marks that were looked at; 0 where an angle of 0 stays at 0, so that no mark changes the slope. */
+  /** By how many degrees the slope may be off at graduations that were looked at; 0 where an angle of 0 stays at 0, so that no graduation changes the slope. */
   readonly slopeRange: number;
 }
 
@@ -50,36 +50,36 @@ function slopeAt(half: number, miter: number): number {
   return atan2Deg(Math.sqrt((across - along) * (across + along)), along);
 }
 
-/** The bevels that are worth a look at one miter: the marks beside the closing one, beside the one that keeps the slope, and those between which the gap is accepted. */
-function bevelsAt(half: number, error: number, miter: number, task: ClosingMarksTask): Set<number> {
+/** The bevels that are worth a look at one miter: the graduations beside the closing one, beside the one that keeps the slope, and those between which the gap is accepted. */
+function bevelsAt(half: number, error: number, miter: number, task: ClosingGraduationsTask): Set<number> {
   const { slope, bevelStep, bevelReach } = task;
   const keeps = slope < 90 ? atan2Deg(sinDeg(miter) * sinDeg(slope), cosDeg(slope)) : half;
   const closes = otherAngle(half, miter) ?? 0;
   const least = otherAngle(Math.max(half - error, 0), miter) ?? 0;
   const most = otherAngle(Math.min(half + error, 90), miter) ?? 0;
   const last = Math.floor(bevelReach / bevelStep);
-  const marks = new Set<number>();
+  const graduations = new Set<number>();
   for (const bevel of [keeps, closes, least, most]) {
-    const mark = bevel / bevelStep;
-    marks.add(Math.min(Math.floor(mark), last)).add(Math.min(Math.ceil(mark), last));
+    const graduation = bevel / bevelStep;
+    graduations.add(Math.min(Math.floor(graduation), last)).add(Math.min(Math.ceil(graduation), last));
   }
-  return marks;
+  return graduations;
 }
 
 /**
- * The marks of both scales that cost least, among all that can matter, on bare numbers, unchecked.
+ * The graduations of both scales that cost least, among all that can matter, on bare numbers, unchecked.
  *
- * Of the marks that keep within the accepted V and within 2 degrees of the slope, the ones with the truest slope; where there are none, the ones with the smallest sum of the V and of
+ * Of the graduations that keep within the accepted V and within 2 degrees of the slope, the ones with the truest slope; where there are none, the ones with the smallest sum of the V and of
  * what the slope puts the outer edge off, width times the slope's error in radians. An angle that has to be 0 stays at 0: it is not set.
  *
- * Every miter mark is tried, outward from the exact angle to both hands. At one miter V and slope depend on the bevel alone, the slope steadily, so only the bevels
+ * Every miter graduation is tried, outward from the exact angle to both hands. At one miter V and slope depend on the bevel alone, the slope steadily, so only the bevels
  * beside a few values count. With a joint's half turn within e of h, the slope of a ring of miter m lies between acos(tan m / tan(h - e)) and acos(tan m / tan(h + e)), which
- * moves away from what is planned as m does: the search ends where that alone costs more than the best marks found.
+ * moves away from what is planned as m does: the search ends where that alone costs more than the best graduations found.
  *
  * @param task - ring, scales and accepted V
- * @returns the marks and how far they were looked for
+ * @returns the graduations and how far they were looked for
  */
-export function closingMarks(task: ClosingMarksTask): ClosingMarks {
+export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduations {
   const { sides, width, slope, gap, step, bevelStep, miterReach } = task;
   const half = 180 / sides;
   const perDegree = gapPerDegree(sides, width);
@@ -101,14 +101,15 @@ export function closingMarks(task: ClosingMarksTask): ClosingMarks {
       look(miter, 0);
       return;
     }
-    for (const mark of bevelsAt(half, halfFor(gap), miter, task)) look(miter, atMark(mark, bevelStep));
+    for (const graduation of bevelsAt(half, halfFor(gap), miter, task))
+      look(miter, atGraduation(graduation, bevelStep));
   };
   /** By how much the slope is off at least at a miter, where the half turn is off by an error at most. */
   const leastOff = (miter: number, error: number): number =>
     miter < exact.miter ? slopeAt(half - error, miter) - slope : slope - slopeAt(half + error, miter);
-  /** Whether a miter, or one still farther out, may have better marks than the best so far. */
+  /** Whether a miter, or one still farther out, may have better graduations than the best so far. */
   const mayHelp = (miter: number): boolean => {
-    // Without a bevel the slope is right at all marks, and the nearest ones open least.
+    // Without a bevel the slope is right at all graduations, and the nearest ones open least.
     if (noBevel) return Math.abs(miter - exact.miter) < 2 * step;
     const most = truest === undefined ? SLOPE_RANGE : Math.abs(truest.slopeOff);
     if (cheapest === undefined || leastOff(miter, halfFor(gap)) <= most) return true;
@@ -122,16 +123,16 @@ export function closingMarks(task: ClosingMarksTask): ClosingMarks {
   for (const hand of noMiter ? [] : [-1, 1]) {
     const first = hand < 0 ? below : below + 1;
     for (let count = 0; ; count += 1) {
-      const miter = atMark(first + hand * count, step);
+      const miter = atGraduation(first + hand * count, step);
       if (miter < 0 || miter > miterReach || miter >= 90 || !mayHelp(miter)) break;
-      if (count === MOST_MARKS) {
+      if (count === MOST_GRADUATIONS) {
         slopeRange = Math.min(slopeRange, Math.max(leastOff(miter, halfFor(gap)), 0));
         break;
       }
       lookAt(miter);
     }
   }
-  const nearest = (angle: number, scale: number): number => atMark(Math.round(angle / scale), scale);
+  const nearest = (angle: number, scale: number): number => atGraduation(Math.round(angle / scale), scale);
   return {
     nearest: choiceAt(sides, perDegree, slope, nearest(exact.miter, step), nearest(exact.bevel, bevelStep)),
     best: (truest ?? cheapest)!,

@@ -1,4 +1,4 @@
-import type { FrameGeometry, PlacedMark } from "../frame/index.js";
+import type { FrameGeometry, PlacedArris } from "../frame/index.js";
 import { sectionAt } from "../profile/index.js";
 
 /** Points this close above each other, as a share of the section's size, are one. */
@@ -10,19 +10,19 @@ const SAME_HEIGHT: number = 1e-9;
  * @param geometry - the frame
  * @returns their places; none where no section is known
  */
-export function marksSeenFromAbove(geometry: FrameGeometry): PlacedMark[] {
-  const { profile, slope, marks } = geometry;
+export function arrisesSeenFromAbove(geometry: FrameGeometry): PlacedArris[] {
+  const { profile, slope, arrises } = geometry;
   if (profile === null) return [];
   const { outline } = sectionAt(profile, slope);
   const reach = outline.map(({ out, up }) => Math.abs(out) + Math.abs(up));
   const tolerance = Math.max(...reach) * SAME_HEIGHT;
-  const isCovered = (mark: PlacedMark): boolean =>
+  const isCovered = (arris: PlacedArris): boolean =>
     outline.some((from, index) => {
       const to = outline[(index + 1) % outline.length]!;
       const [low, high] = from.out < to.out ? [from, to] : [to, from];
-      if (!(low.out < mark.out - tolerance && mark.out + tolerance < high.out)) return false;
-      const share = (mark.out - low.out) / (high.out - low.out);
-      return low.up + share * (high.up - low.up) > mark.up! + tolerance;
+      if (!(low.out < arris.out - tolerance && arris.out + tolerance < high.out)) return false;
+      const share = (arris.out - low.out) / (high.out - low.out);
+      return low.up + share * (high.up - low.up) > arris.up! + tolerance;
     });
-  return Object.values(marks).filter((mark) => !isCovered(mark));
+  return Object.values(arrises).filter((arris) => !isCovered(arris));
 }

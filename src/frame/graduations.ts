@@ -1,11 +1,11 @@
-import { closingMarks } from "../closure/closing-marks.js";
+import { closingGraduations } from "../closure/closing-graduations.js";
 import type { Opens, SettingChoice } from "../closure/index.js";
 import type { Saw, ScaleSetting } from "../saw/index.js";
 import type { LayResult } from "./lay-result.js";
 import { flatTwin } from "./lying-plane.js";
 
-/** Both scales at one of their marks, and what it costs at the last joint. */
-export interface MarkSetting {
+/** Both scales at one of their graduations, and what it costs at the last joint. */
+export interface GraduationSetting {
   /** What the miter scale shows, in degrees. */
   readonly miter: number;
   /** What the bevel scale shows, in degrees. */
@@ -22,17 +22,17 @@ export interface MarkSetting {
   readonly slopeOff: number;
 }
 
-/** The marks of a saw's scales for the chosen lay. */
-export interface ScaleMarks {
-  /** Each angle at its nearest mark. */
-  readonly nearest: MarkSetting;
+/** The graduations of a saw's scales for the chosen lay. */
+export interface Graduations {
+  /** Each angle at its nearest graduation. */
+  readonly nearest: GraduationSetting;
   /**
-   * The marks to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap and within
+   * The graduations to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap and within
    * `slopeRange`, they have the truest slope; where none does, they have the smallest sum of the gap and of how far the outer edge is off for the slope, width times `slopeOff` in radians.
    */
-  readonly best: MarkSetting;
+  readonly best: GraduationSetting;
   /**
-   * How far marks that close the ring were looked for: all at which its slope is off by no more than this, in degrees. 2, less where 500 marks do not reach so far, on scales finer
+   * How far graduations that close the ring were looked for: all at which its slope is off by no more than this, in degrees. 2, less where 500 graduations do not reach so far, on scales finer
    * than a hundredth of a degree. 0 where one angle is 0: it stays there, and the slope with it.
    */
   readonly slopeRange: number;
@@ -45,22 +45,22 @@ function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel
 }
 
 /**
- * The marks of both scales that cost least at the last joint, for a stick in its lay.
+ * The graduations of both scales that cost least at the last joint, for a stick in its lay.
  *
  * Rolled by r away from its place in the frame, a stick is cut as one of a frame of slope r is that lies flat, and a ring of such cuts opens alike; the slope at which it
- * closes is off by as much. So the marks are looked for at the slope r, among those that the saw reaches.
+ * closes is off by as much. So the graduations are looked for at the slope r, among those that the saw reaches.
  *
  * @param sides - number of sides
  * @param width - level width of the joint
  * @param gap - the accepted V
  * @param saw - the saw
  * @param option - how the stick lies
- * @returns the nearest marks, the best, and how far these were looked for
+ * @returns the nearest graduations, the best, and how far these were looked for
  */
-export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, option: LayResult): ScaleMarks {
+export function graduationsFor(sides: number, width: number, gap: number, saw: Saw, option: LayResult): Graduations {
   const twin = flatTwin(option.rotation);
-  // Sizes alone: which way the blade leans is the lay's, and a mark beyond 0 would be on the other hand.
-  const { nearest, best, slopeRange } = closingMarks({
+  // Sizes alone: which way the blade leans is the lay's, and a graduation beyond 0 would be on the other hand.
+  const { nearest, best, slopeRange } = closingGraduations({
     sides,
     width,
     slope: Math.abs(twin),
@@ -73,7 +73,7 @@ export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, 
   const reading = (size: number, reads: string): number =>
     reads === "from-blade" || reads === "from-table" ? 90 - size : size;
   const miss = (size: number, { degrees }: ScaleSetting): number => Math.abs(size - degrees);
-  const marks = (choice: SettingChoice): MarkSetting => ({
+  const graduations = (choice: SettingChoice): GraduationSetting => ({
     miter: reading(choice.miter, saw.miter.reads),
     bevel: reading(choice.bevel, saw.bevel.reads),
     miterMiss: miss(choice.miter, option.first.miter),
@@ -82,5 +82,5 @@ export function scaleMarks(sides: number, width: number, gap: number, saw: Saw, 
     opens: choice.opens,
     slopeOff: twin < 0 ? 0 - choice.slopeOff : choice.slopeOff,
   });
-  return { nearest: marks(nearest), best: marks(best), slopeRange };
+  return { nearest: graduations(nearest), best: graduations(best), slopeRange };
 }

@@ -1,11 +1,11 @@
 /**
  * The letters that stand for named arrises in drawings and tables: a to z, then aa and so on.
  *
- * @param marks - the names, in the profile's order
+ * @param arrises - the names, in the profile's order
  * @returns the letter of every name
  */
-export function markLetters(marks: readonly string[]): Readonly<Record<string, string>> {
+export function arrisLetters(arrises: readonly string[]): Readonly<Record<string, string>> {
   const letterOf = (index: number): string =>
     (index < 26 ? "" : letterOf(Math.floor(index / 26) - 1)) + String.fromCharCode(97 + (index % 26));
-  return Object.fromEntries(marks.map((mark, index) => [mark, letterOf(index)]));
+  return Object.fromEntries(arrises.map((arris, index) => [arris, letterOf(index)]));
 }

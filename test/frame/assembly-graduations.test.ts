@@ -45,41 +45,41 @@ function planCase({
   return plan;
 }
 
-describe("the marks of a lay", () => {
+describe("the graduations of a lay", () => {
   test("open the last joint as is said when a ring is cut at them and put together in space, in every lay", () => {
     fc.assert(
       fc.property(anyCase, (given) => {
         const plan = planCase(given);
         const lay = plan.sawing.lay!;
-        for (const marks of [plan.sawing.marks!.nearest, plan.sawing.marks!.best]) {
-          const { miter, bevel } = marks;
+        for (const graduations of [plan.sawing.graduations!.nearest, plan.sawing.graduations!.best]) {
+          const { miter, bevel } = graduations;
           if (miter === 0 && bevel === 0) continue;
           const ring = sawnFrame(plan, {
             first: setTo(lay.first, miter, bevel),
             second: setTo(lay.second, miter, bevel),
           });
           // The wedge is as wide as the joint is long; a joint cut a little off is a little longer or shorter.
-          expect(Math.abs(ring.gap - marks.gap)).toBeLessThan(0.02 * marks.gap + 1e-9);
-          if (marks.opens !== "nowhere") expect(ring.angle > 0 ? "outside" : "inside").toBe(marks.opens);
-          expect(ring.slope - plan.geometry.slope).toBeCloseTo(marks.slopeOff, 6);
+          expect(Math.abs(ring.gap - graduations.gap)).toBeLessThan(0.02 * graduations.gap + 1e-9);
+          if (graduations.opens !== "nowhere") expect(ring.angle > 0 ? "outside" : "inside").toBe(graduations.opens);
+          expect(ring.slope - plan.geometry.slope).toBeCloseTo(graduations.slopeOff, 6);
         }
       }),
       { numRuns: 60 },
     );
   });
 
-  test("are on the scale and in its range, and no others within two marks are better", () => {
+  test("are on the scale and in its range, and no others within two graduations are better", () => {
     fc.assert(
       fc.property(anyCase, (given) => {
         const plan = planCase(given);
-        const { saw, lay, marks } = plan.sawing;
+        const { saw, lay, graduations } = plan.sawing;
         const limit = plan.brief.gap;
         const { step } = saw.miter;
-        const { best, nearest } = marks!;
+        const { best, nearest } = graduations!;
         const { miter, bevel } = lay!.first;
         const around = (size: number): number[] => {
-          const mark = Math.round(size / step);
-          if (Math.abs(size / step - mark) < 1e-9) return [mark * step];
+          const graduation = Math.round(size / step);
+          if (Math.abs(size / step - graduation) < 1e-9) return [graduation * step];
           return [-1, 0, 1, 2].map((by) => (Math.floor(size / step) + by) * step).filter((one) => one >= 0);
         };
         const rivals = around(miter.degrees)
@@ -109,19 +109,19 @@ describe("the marks of a lay", () => {
   });
 
   test("of a stick lying flat are those of settingCost", () => {
-    const { marks } = planOf({ sides: 8, slope: 30, gap: 1e-6 }).sawing;
+    const { graduations } = planOf({ sides: 8, slope: 30, gap: 1e-6 }).sawing;
     const cost = settingCost({
       sides: 8,
       width: planOf({ sides: 8, slope: 30 }).assembly.jointWidth,
       slope: 30,
       step: 0.5,
     });
-    expect([marks!.best.miter, marks!.best.bevel, marks!.best.gap]).toEqual([
+    expect([graduations!.best.miter, graduations!.best.bevel, graduations!.best.gap]).toEqual([
       cost.best.miter,
       cost.best.bevel,
       cost.best.vGap,
     ]);
-    expect([marks!.nearest.miter, marks!.nearest.bevel]).toEqual([cost.nearest.miter, cost.nearest.bevel]);
+    expect([graduations!.nearest.miter, graduations!.nearest.bevel]).toEqual([cost.nearest.miter, cost.nearest.bevel]);
   });
 
   test("stay within a scale that ends just beyond the exact angle, and on the hand of the exact angle", () => {
@@ -133,15 +133,15 @@ describe("the marks of a lay", () => {
           const end = wide.lay!.first[name].degrees + 0.01;
           const usual = tableSaw();
           const saw = { ...usual, [name]: { ...usual[name], left: end, right: name === "miter" ? end : 0 } };
-          const { best } = planOf({ sides, slope, lay: "flat", saw }).sawing.marks!;
+          const { best } = planOf({ sides, slope, lay: "flat", saw }).sawing.graduations!;
           expect(best[name]).toBeLessThanOrEqual(end);
           expect(Math.min(best.miter, best.bevel)).toBeGreaterThanOrEqual(0);
-          if (wide.marks!.best[name] > end) short += 1;
+          if (wide.graduations!.best[name] > end) short += 1;
           if (wide.lay!.first.bevel.degrees < 1) low += 1;
         }
       }
     }
-    // So often the marks that would be best lie beyond, and the bevel so near 0 that a mark on its other side is near.
+    // So often the graduations that would be best lie beyond, and the bevel so near 0 that a graduation on its other side is near.
     expect([short > 10, low > 10]).toEqual([true, true]);
   });
 
@@ -151,27 +151,27 @@ describe("the marks of a lay", () => {
       bevel: { left: 45, right: 45, reads: "from-table", step: 0.5 },
     });
     const [plainly, reversed] = [miterSaw(), down].map(
-      (saw) => planOf({ sides: 9, slope: 25, saw }).sawing.marks!.best,
+      (saw) => planOf({ sides: 9, slope: 25, saw }).sawing.graduations!.best,
     );
     expect([reversed!.miter, reversed!.bevel]).toEqual([90 - plainly!.miter, 90 - plainly!.bevel]);
     expect(reversed!.gap).toBe(plainly!.gap);
   });
 
   test("swap sides with the slope, and survive JSON", () => {
-    const [up, down] = [25, -25].map((slope) => planOf({ sides: 9, slope }).sawing.marks!);
+    const [up, down] = [25, -25].map((slope) => planOf({ sides: 9, slope }).sawing.graduations!);
     expect(down!.best).toEqual({ ...up!.best, slopeOff: -up!.best.slopeOff });
     expect(throughJson(up)).toEqual(up);
     const low = tableSaw({
       miter: { left: 1, right: 1, reads: "from-square", step: 0.5 },
       bevel: { left: 1, right: 0, reads: "from-vertical", step: 0.5 },
     });
-    expect(planOf({ saw: low }).sawing.marks).toBeNull();
+    expect(planOf({ saw: low }).sawing.graduations).toBeNull();
   });
 });
 
 test("no slope is given up for a gap that is hardly smaller", () => {
   const { sawing, assembly } = planOf({ sides: 6, slope: 30 });
-  const { nearest, best } = sawing.marks!;
+  const { nearest, best } = sawing.graduations!;
   const cheapest = settingCost({ sides: 6, width: assembly.jointWidth, slope: 30, step: 0.5 }).best;
   // Two degrees of slope would gain a tenth of the gap.
   expect(Math.abs(cheapest.slopeOff)).toBeGreaterThan(2);
@@ -184,38 +184,38 @@ describe("the hazard on reach", () => {
   const reach = (changes: Partial<ProfileBrief>): FramePlan["hazards"][number] | undefined =>
     planOf(changes).hazards.find(({ code }) => code === "reach");
 
-  test("is raised where the cheapest marks open more than is accepted, with what they miss", () => {
+  test("is raised where the cheapest graduations open more than is accepted, with what they miss", () => {
     const raised = reach({ sides: 7 })!;
-    const { best } = planOf({ sides: 7 }).sawing.marks!;
+    const { best } = planOf({ sides: 7 }).sawing.graduations!;
     expect(raised.numbers).toEqual({
       gap: best.gap,
       limit: 0.25,
       miterMiss: best.miterMiss,
       bevelMiss: 0,
-      miterMark: 25.5,
-      bevelMark: 0,
+      miterGraduation: 25.5,
+      bevelGraduation: 0,
       slopeOff: 0,
     });
-    expect(raised.kinds).toMatchObject({ gap: "length", limit: "length", miterMark: "angle" });
+    expect(raised.kinds).toMatchObject({ gap: "length", limit: "length", miterGraduation: "angle" });
     expect(raised.sentence).toMatch(/^No marks of the saw's scales close the ring/);
   });
 
-  test("is not raised where two marks that are both off close the ring, though the nearest do not", () => {
+  test("is not raised where two graduations that are both off close the ring, though the nearest do not", () => {
     const plan = planOf({ sides: 8, slope: 30 });
-    const { nearest, best } = plan.sawing.marks!;
+    const { nearest, best } = plan.sawing.graduations!;
     expect(nearest.gap).toBeGreaterThan(2);
     expect(best.gap).toBeLessThan(0.25);
     expect(reach({ sides: 8, slope: 30 })).toBeUndefined();
   });
 
-  test("follows the gap that is accepted, and never a setting that is on its marks", () => {
+  test("follows the gap that is accepted, and never a setting that is on its graduations", () => {
     expect(reach({ sides: 7, gap: 5 })).toBeUndefined();
     expect(reach({ sides: 7, gap: 2 })).toBeDefined();
     expect(reach({ sides: 6, gap: 1e-100 })).toBeUndefined();
     expect(reach({ sides: 8, slope: 90, gap: 1e-100 })).toBeUndefined();
   });
 
-  test("depends on the lay: propped, a frame of eight needs a plain miter of 22.5, which is a mark", () => {
+  test("depends on the lay: propped, a frame of eight needs a plain miter of 22.5, which is a graduation", () => {
     const given = { sides: 8, slope: 33, gap: 0.01 };
     expect(reach({ ...given, lay: "flat" })).toBeDefined();
     expect(reach({ ...given, lay: "propped" })).toBeUndefined();
@@ -225,8 +225,8 @@ describe("the hazard on reach", () => {
     const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
     expect(sawPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
     const stick = { ...geometry.pieces[0]!, longest: { ...geometry.pieces[0]!.longest, out: undefined } };
-    expect(() => sawPlan({ ...geometry, sticks: [stick] } as never)).toThrow(
-      "Expected `geometry.sticks[0].longest.out` to be a finite number, got undefined",
+    expect(() => sawPlan({ ...geometry, pieces: [stick] } as never)).toThrow(
+      "Expected `geometry.pieces[0].longest.out` to be a finite number, got undefined",
     );
   });
 });

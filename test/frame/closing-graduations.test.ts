@@ -4,7 +4,7 @@ import { planFrame, type FramePlan } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
 
-/** What is planned: an ordinary frame that is cut lying flat on a saw whose scales have marks at every step. */
+/** What is planned: an ordinary frame that is cut lying flat on a saw whose scales have graduations at every step. */
 interface SetUp {
   readonly sides: number;
   readonly slope: number;
@@ -25,7 +25,7 @@ function planOf({ sides, slope, step, width, gap = 0.25, reach = 60 }: SetUp): F
 
 const RADIAN = Math.PI / 180;
 
-/** The truest slope of all marks that close, and the least cost of all marks, by trying every pair within so many degrees of the exact setting. */
+/** The truest slope of all graduations that close, and the least cost of all graduations, by trying every pair within so many degrees of the exact setting. */
 function tryAll(plan: FramePlan, window: number): { slopeOff: number; cost: number } {
   const { brief, sawing, geometry, assembly } = plan;
   const { step } = sawing.saw.miter;
@@ -33,13 +33,13 @@ function tryAll(plan: FramePlan, window: number): { slopeOff: number; cost: numb
   const { sides, slope } = geometry;
   const line = assembly.jointWidth / Math.cos(Math.PI / sides);
   let [slopeOff, cost] = [Infinity, Infinity];
-  const marks = (angle: number, end: number): number[] => {
+  const graduations = (angle: number, end: number): number[] => {
     const first = Math.max(0, Math.ceil((angle - window) / step));
     const last = Math.floor(Math.min(angle + window, end + 1e-9) / step);
     return Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);
   };
-  for (const m of marks(miter.degrees, sawing.saw.miter.left)) {
-    for (const b of marks(bevel.degrees, 60)) {
+  for (const m of graduations(miter.degrees, sawing.saw.miter.left)) {
+    for (const b of graduations(bevel.degrees, 60)) {
       const turn = 2 * Math.acos(Math.cos(m * RADIAN) * Math.cos(b * RADIAN));
       const gap = Math.abs(2 * Math.PI - sides * turn) * line;
       const stands = Math.atan2(Math.sin(b * RADIAN), Math.sin(m * RADIAN) * Math.cos(b * RADIAN)) / RADIAN;
@@ -52,9 +52,9 @@ function tryAll(plan: FramePlan, window: number): { slopeOff: number; cost: numb
   return { slopeOff, cost };
 }
 
-/** The best marks of a plan against all of them: whether they close the ring. */
+/** The best graduations of a plan against all of them: whether they close the ring. */
 function compare(plan: FramePlan, window: number): boolean {
-  const { best } = plan.sawing.marks!;
+  const { best } = plan.sawing.graduations!;
   const { slopeOff, cost } = tryAll(plan, window);
   const closes = best.gap <= plan.brief.gap;
   expect(plan.hazards.some(({ code }) => code === "reach")).toBe(!closes);
@@ -70,7 +70,7 @@ function compare(plan: FramePlan, window: number): boolean {
 describe("the best marks, against every pair of marks", () => {
   test("of ten sides at a slope of 10, with steps of a tenth: 17.7 and 3.3 close the ring", () => {
     const plan = planOf({ sides: 10, slope: 10, step: 0.1, width: 45 });
-    const { best } = plan.sawing.marks!;
+    const { best } = plan.sawing.graduations!;
     expect([best.miter, best.bevel]).toEqual([17.7, 3.3]);
     const cut = { miter: 17.7, bevel: 3.3 };
     const ring = ringClosure({
@@ -96,7 +96,7 @@ describe("the best marks, against every pair of marks", () => {
         ] as const) {
           for (const width of [20, 45]) {
             const plan = planOf({ sides, slope, step, width });
-            if (plan.sawing.marks === null) continue;
+            if (plan.sawing.graduations === null) continue;
             if (compare(plan, window)) closed += 1;
             else open += 1;
           }
@@ -117,9 +117,9 @@ describe("the best marks, against every pair of marks", () => {
   });
 });
 
-describe("how far marks are looked for", () => {
+describe("how far graduations are looked for", () => {
   const searched = (changes: Partial<SetUp>): number =>
-    planOf({ sides: 8, slope: 30, step: 0.5, width: 45, ...changes }).sawing.marks!.slopeRange;
+    planOf({ sides: 8, slope: 30, step: 0.5, width: 45, ...changes }).sawing.graduations!.slopeRange;
 
   test("is 2 degrees of slope, less on a scale too fine to be gone through, and none where an angle is 0", () => {
     expect([searched({}), searched({ step: 0.01, gap: 1e-9 })]).toEqual([2, 2]);
