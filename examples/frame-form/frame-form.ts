@@ -43,6 +43,14 @@ function element<K extends keyof HTMLElementTagNameMap>(
 const list = (name: "ul" | "ol", items: readonly (Node | string)[]): HTMLElement =>
   element(name, {}, ...items.map((item) => element("li", {}, item)));
 
+/** The signal words of hazards, the gravest first. */
+const SIGNALS = [
+  ["danger", "Danger"],
+  ["warning", "Warning"],
+  ["caution", "Caution"],
+  ["notice", "Notice"],
+] as const;
+
 /** Puts a value at its place in the brief, e.g. at `opening.contains.width`. */
 function put(brief: Record<string, unknown>, path: string, value: unknown): void {
   const keys = path.split(".");
@@ -150,7 +158,9 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
     element("h3", {}, "Beware"),
     list(
       "ul",
-      hazards.map(({ signal, sentence }) => `${signal === "danger" ? "Danger: " : ""}${sentence}`),
+      SIGNALS.flatMap(([signal, word]) =>
+        hazards.filter((hazard) => hazard.signal === signal).map(({ sentence }) => `${word}: ${sentence}`),
+      ),
     ),
     element("p", {}, "The saw's manual, local codes and qualified advice come first."),
   );

@@ -1,5 +1,9 @@
-/** How much a hazard weighs: a remark, a thing to arrange for first, or a thing that hurts people. */
-export type HazardSignal = "note" | "care" | "danger";
+/**
+ * The signal word of a hazard, as ANSI Z535 and ISO 3864 use such words (value from memory). It says what can come of it where nobody avoids it:
+ * `danger` that somebody is likely to be killed or seriously injured, `warning` that this is possible, `caution` that a minor or moderate injury is possible,
+ * `notice` that work is spoiled and nobody is hurt.
+ */
+export type HazardSignal = "danger" | "warning" | "caution" | "notice";
 
 /**
  * Which rule raised a hazard. Every rule has a code of its own, and the guide on hazards lists them all.
@@ -69,7 +73,7 @@ export type QuantityKind = "length" | "angle" | "mass" | "force" | "percent";
 export interface Hazard {
   /** Which rule raised it, e.g. `short-piece`. */
   readonly code: HazardCode;
-  /** How much it weighs. */
+  /** How grave it is. */
   readonly signal: HazardSignal;
   /** One or two sentences for people. Lengths are in `numbers`, so that the reader's own units can be shown. */
   readonly sentence: string;

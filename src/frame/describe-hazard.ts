@@ -19,8 +19,9 @@ export interface HazardText {
 
 const SIGNALS: Readonly<Record<Hazard["signal"], string>> = {
   danger: "Danger",
-  care: "Take care",
-  note: "Note",
+  warning: "Warning",
+  caution: "Caution",
+  notice: "Notice",
 };
 
 /** Whether rounding hides what a hazard says: numbers that differ come out alike, or one that is there as none. */

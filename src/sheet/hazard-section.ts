@@ -7,7 +7,7 @@ import type { Words } from "./sheet-options.js";
 type Hazard = FramePlan["hazards"][number];
 
 /** The gravest first. */
-const SIGNALS: readonly Hazard["signal"][] = ["danger", "care", "note"];
+const SIGNALS: readonly Hazard["signal"][] = ["danger", "warning", "caution", "notice"];
 
 /** A plan with one of these is not one to cut by. */
 const NOT_READY: readonly Hazard["code"][] = ["missed-lip", "lip-not-known", "short-stick"];

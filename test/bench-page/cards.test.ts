@@ -98,7 +98,7 @@ describe("the cards", () => {
       "Lay the stick with its face on the table and its outer edge at the fence.",
     );
     expect(textOf(cards["hazards"]!)).toMatch(
-      /Danger, .* Take care, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Note, /,
+      /Warning, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Caution, .* Notice, /,
     );
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
     expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 154.5 mm");

@@ -60,7 +60,7 @@ describe("from the empty form to a printed plan", () => {
       for (const number of said) expect(printed).toContain(number);
       for (const size of Object.values(stick.lengths)) expect(printed).toContain(length(size));
       expect(printed).toContain("Cut list");
-      expect(printed).toContain("Danger");
+      expect(printed).toContain("Warning");
     }
     expect(complaints).toEqual([]);
   });

@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard, HazardCode } from "miterwright/errors";
 import { checkBrief, planFrame, type FrameBrief } from "miterwright/frame";
+import { anyBrief } from "../drawing/frames.js";
 import { listFiles, readProjectFile } from "../house/project.js";
 import { HAZARD_CASES } from "./hazard-cases.js";
 
@@ -19,16 +21,16 @@ test("every rule has a code of its own", () => {
 });
 
 describe.each(CODES)("the hazard %s", (code) => {
-  const { raises, quiet } = HAZARD_CASES[code];
+  const { signals, raises, quiet } = HAZARD_CASES[code];
 
   test("is raised by sound briefs, with a kind for every number, a sentence and a source", () => {
-    expect(raises).not.toEqual([]);
-    for (const brief of raises) {
+    expect(raises).toHaveLength(signals.length);
+    for (const [index, brief] of raises.entries()) {
       expect(checkBrief(brief)).toEqual([]);
       const raised = hazardsOf(brief).filter((hazard) => hazard.code === code);
       expect(raised).not.toEqual([]);
       for (const hazard of raised) {
-        expect(["note", "care", "danger"]).toContain(hazard.signal);
+        expect(hazard.signal).toBe(signals[index]);
         expect(hazard.sentence).toMatch(/^[A-Z].*\.$/s);
         expect(Object.keys(hazard.kinds)).toEqual(Object.keys(hazard.numbers));
         expect(hazard.source).not.toBe("");
@@ -56,6 +58,15 @@ test("the steps name only hazards that the plan carries, each of which is there 
       expect(all.filter((hazard) => hazard.code === code)).toHaveLength(1);
     }
   }
+});
+
+test("no plan carries a hazard with a signal that its rule does not have", () => {
+  const carried = fc.oneof(anyBrief, fc.constantFrom(...Object.values(HAZARD_CASES).flatMap(({ raises }) => raises)));
+  fc.assert(
+    fc.property(carried, (brief) => {
+      for (const { code, signal } of hazardsOf(brief)) expect(HAZARD_CASES[code].signals).toContain(signal);
+    }),
+  );
 });
 
 test("a printed source is named where the rule has one", () => {

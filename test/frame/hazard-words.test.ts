@@ -60,7 +60,7 @@ describe("art that touches glass", () => {
   const layer = (name: string): ContentsLayer => ({ name, thickness: 1 });
   test.each(["print", "Photograph", "watercolors", "tide chart", "oil on canvas", "art"])("is noted for %s", (name) => {
     const [hazard] = raised({ contents: [glass, layer(name)] }, "art-on-glass");
-    expect(hazard).toMatchObject({ signal: "note" });
+    expect(hazard).toMatchObject({ signal: "notice" });
     expect(hazard!.sentence).toContain(`"${name}" lies against glass`);
     expect(raised({ contents: [glass, layer("mat"), layer(name)] }, "art-on-glass")).toEqual([]);
     expect(raised({ contents: [layer("window mount"), layer(name), glass] }, "art-on-glass")).toHaveLength(1);
@@ -95,7 +95,7 @@ describe("at the saw", () => {
         const [hazard] = plan.hazards.filter(({ code }) => /^(?:piece|offcut)-under-bevel$/.test(code));
         found.add(under);
         expect(hazard!.code).toBe(under === "offcut" ? "offcut-under-bevel" : "piece-under-bevel");
-        expect(hazard!.signal).toBe(under === "offcut" ? "care" : "danger");
+        expect(hazard!.signal).toBe("warning");
         expect(hazard!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
       }
     }
@@ -116,7 +116,7 @@ describe("at the saw", () => {
 
   test("a cradle is warned of where the section is not known too, which it is then said to be", () => {
     const propped = { ...LEVEL, slope: 30, lay: "propped" } as Partial<FrameBrief>;
-    expect(raised(propped, "fasteners")).toMatchObject([{ signal: "danger", numbers: {} }]);
+    expect(raised(propped, "fasteners")).toMatchObject([{ signal: "warning", numbers: {} }]);
     expect(raised(propped, "balance-not-known")[0]!.sentence).toMatch(
       /^With level measures alone it is not known whether/,
     );
@@ -205,7 +205,7 @@ describe("a hazard in words", () => {
     [
       "another signal",
       { ...hazard!, signal: "dire" },
-      'Expected `hazard.signal` to be one of "note", "care", "danger", got "dire" (string)',
+      'Expected `hazard.signal` to be one of "danger", "warning", "caution", "notice", got "dire" (string)',
     ],
   ])("is refused for %s", (_, given, message) => {
     expect(() => describeHazard(given as never, words)).toThrow(message);
@@ -224,7 +224,7 @@ describe("in the rabbet", () => {
   test("what can't be held is said to, with what to change", () => {
     expect(raised({ slope: 70, contents: [board] }, "seat-impossible")).toMatchObject([
       {
-        signal: "danger",
+        signal: "notice",
         sentence:
           "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents. Choose another rabbet, slope or molding before you cut.",
         numbers: { slope: 70 },
@@ -233,7 +233,7 @@ describe("in the rabbet", () => {
     ]);
     expect(raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "no-contents-left")).toMatchObject([
       {
-        signal: "danger",
+        signal: "notice",
         sentence: "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
         numbers: { clearance: 20 },
         source: "geometry of the opening",
@@ -241,12 +241,12 @@ describe("in the rabbet", () => {
     ]);
   });
 
-  test("little to bear on endangers where it holds glass", () => {
+  test("little to bear on is a caution, and a warning where it holds glass", () => {
     const narrow = { profile: molding({ width: 50, thickness: 20, rabbet: { width: 4, depth: 9 } }), clearance: 2 };
     expect(raised({ ...narrow, contents: [board] }, "narrow-lip")).toMatchObject([
-      { signal: "care", numbers: { lap: 2, limit: 3 } },
+      { signal: "caution", numbers: { lap: 2, limit: 3 } },
     ]);
-    expect(raised({ ...narrow, contents: [glass] }, "narrow-lip")[0]).toMatchObject({ signal: "danger" });
+    expect(raised({ ...narrow, contents: [glass] }, "narrow-lip")[0]).toMatchObject({ signal: "warning" });
   });
 
   test("it is said what level measures do not tell", () => {
@@ -258,11 +258,14 @@ describe("in the rabbet", () => {
     expect(raised({ ...sloping, contents: [] }, "seat-not-known")).toEqual([]);
   });
 
-  test("a hair too little room is a note, and more is not", () => {
-    const acrylic = { name: "sheet", thickness: 2, material: "acrylic" } as const;
-    const needed = planOf({ contents: [acrylic], clearance: 1 }).contents.room[0]!.needed;
-    const signal = (short: number): string =>
-      raised({ contents: [acrylic], clearance: needed - short }, "panel-room")[0]!.signal;
-    expect([signal(0.05), signal(0.2)]).toEqual(["note", "care"]);
+  test("too little room is a notice, and a caution for glass that lacks more than a hair", () => {
+    const signal = (material: "acrylic" | "glass", short: number): string => {
+      const contents = [{ name: "sheet", thickness: 2, material }];
+      const large = { opening: { side: 4000 }, contents };
+      const { needed } = planOf(large).contents.room[0]!;
+      return raised({ ...large, clearance: needed - short }, "panel-room")[0]!.signal;
+    };
+    expect([signal("acrylic", 0.05), signal("acrylic", 0.2)]).toEqual(["notice", "notice"]);
+    expect([signal("glass", 0.05), signal("glass", 0.11)]).toEqual(["notice", "caution"]);
   });
 });

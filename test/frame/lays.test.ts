@@ -243,7 +243,7 @@ describe("how deep the saw cuts", () => {
     const made = plan({ sides: 4, slope: 90, profile: tall, lay: "propped" });
     expect(made.sawing.lay).toMatchObject({ depthInDoubt: true, possible: true });
     const [hazard] = made.hazards.filter(({ code }) => code === "depth-not-known");
-    expect(hazard).toMatchObject({ signal: "care", numbers: { depth: 152.4, usual: 75 } });
+    expect(hazard).toMatchObject({ signal: "caution", numbers: { depth: 152.4, usual: 75 } });
     const sheet = shopSheet(made, words);
     expect(sheet).toContain("depth not known");
     const known = plan({ sides: 4, slope: 90, profile: tall, lay: "propped", saw: tableSaw({ depth: 160 }) });

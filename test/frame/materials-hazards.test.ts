@@ -136,7 +136,7 @@ describe("the numbers", () => {
 
   test("of the stack name the tolerance's source where it decides", () => {
     const hazard = find({ contents: [pane, board(6)] }, "glass-tolerance", /just room/)!;
-    expect(hazard).toMatchObject({ signal: "note", source: "EN 572-2 (values from memory)" });
+    expect(hazard).toMatchObject({ signal: "notice", source: "EN 572-2 (values from memory)" });
     expect(hazard.numbers["left"]).toBeCloseTo(2.8, 12);
   });
 });

@@ -25,7 +25,7 @@ describe("a square frame whose contents are not square", () => {
     expect(plan.geometry.opening.side).toBe(20);
     expect(plan.hazards[0]).toMatchObject({
       code: "missed-lip",
-      signal: "care",
+      signal: "notice",
       numbers: { leftAndRight: 1.75 },
       kinds: { leftAndRight: "length" },
       source: "geometry of the opening",
@@ -53,9 +53,9 @@ describe("a square frame whose contents are not square", () => {
     expect(missesOf({ opening: { contains: { width: 20, height: 20 } }, clearance: 0.1 })).toEqual([]);
   });
 
-  test("endangers where a pane is among them", () => {
+  test("warns where a pane is among them", () => {
     const pane = { name: "pane", thickness: 0.09, material: "glass" } as const;
-    expect(missesOf({ contents: [pane] })[0]!.signal).toBe("danger");
+    expect(missesOf({ contents: [pane] })[0]!.signal).toBe("warning");
   });
 
   test("takes the lip as it stands at a slope", () => {
@@ -102,22 +102,22 @@ describe("a square frame whose contents are not square", () => {
 describe("a lip that is not there, or not known", () => {
   test("of level measures is known by `lap`", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1, lap: 0.25 } } as Partial<FrameBrief>;
-    expect(missesOf(measured)[0]).toMatchObject({ signal: "care", numbers: { leftAndRight: 1.75 } });
+    expect(missesOf(measured)[0]).toMatchObject({ signal: "notice", numbers: { leftAndRight: 1.75 } });
   });
 
   test("is said not to be given where nobody has measured one", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1 } } as Partial<FrameBrief>;
     const [miss] = raised(measured, "lip-not-known");
-    expect(miss).toMatchObject({ signal: "care", numbers: { leftAndRight: 2 } });
+    expect(miss).toMatchObject({ signal: "notice", numbers: { leftAndRight: 2 } });
     expect(miss!.sentence).toMatch(/no lip is given that reaches so far/);
     expect(missesOf(measured)).toEqual([]);
     const square = { opening: { contains: { width: 20, height: 20 } }, clearance: 0.1 };
     expect(raised({ ...measured, ...square }, "lip-not-known")).toEqual([]);
   });
 
-  test("of plain stock leaves room beside them, which is a note", () => {
+  test("of plain stock leaves room beside them, which is a notice", () => {
     const [miss] = raised({ profile: plain, opening: { contains: { width: 160, height: 200 } } }, "unfilled-opening");
-    expect(miss).toMatchObject({ signal: "note", numbers: { leftAndRight: 20 } });
+    expect(miss).toMatchObject({ signal: "notice", numbers: { leftAndRight: 20 } });
     const filled = { profile: plain, opening: { contains: { width: 200, height: 200 } }, clearance: 2 };
     expect(raised(filled, "unfilled-opening")).toEqual([]);
   });

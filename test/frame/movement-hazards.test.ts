@@ -45,7 +45,7 @@ describe("hazards", () => {
     const { movement, contents, hazards } = planOf(moving);
     const handbook = "Forest Products Laboratory, Wood Handbook, FPL-GTR-190, tables 4-3 (p. 4-6) and 13-5 (p. 13-16)";
     expect(hazards.find(({ code }) => code === "season-gap")).toMatchObject({
-      signal: "care",
+      signal: "notice",
       numbers: { inside: movement!.inside, outside: movement!.outside, limit: 0.25, made: 8 },
       kinds: { inside: "length", outside: "length", limit: "length", made: "percent" },
       source: `${handbook}; W. Noyes, Handwork in Wood, fig. 289`,
@@ -80,7 +80,7 @@ describe("hazards", () => {
   test("say by how much a panel slips out of its lip", () => {
     const profile = molding({ width: 40, thickness: 20, rabbet: { width: 4, depth: 10 } });
     const [lap] = raised({ contents: [solid], profile, clearance: 3 }, "panel-lap");
-    expect(lap).toMatchObject({ signal: "danger", kinds: { lapLeft: "length", retreat: "length" } });
+    expect(lap).toMatchObject({ signal: "caution", kinds: { lapLeft: "length", retreat: "length" } });
     expect(lap!.numbers["lapLeft"]).toBeCloseTo(1 - lap!.numbers["retreat"]!, 12);
     expect(lap!.numbers["lapLeft"]).toBeLessThan(0);
   });

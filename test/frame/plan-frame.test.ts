@@ -222,7 +222,7 @@ describe("hazards", () => {
         sticks,
       }).hazards.filter(({ code }) => code === "short-rest");
     expect(shortRests({ id: "three pieces", length: 1700 })).toMatchObject([
-      { signal: "care", numbers: { rest: 1700 - 3 - 3 * 503, limit: 300 }, source: "common practice" },
+      { signal: "warning", numbers: { rest: 1700 - 3 - 3 * 503, limit: 300 }, source: "common practice" },
     ]);
     expect(shortRests({ id: "three pieces", length: 1700 }, { id: "four", length: 2100 })).toMatchObject([
       { numbers: { rest: 2100 - 3 - 4 * 503 } },

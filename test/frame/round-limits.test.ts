@@ -32,11 +32,11 @@ describe.each(UNITS)("in %s", (unit) => {
   const byHand = round(unit, 300, 12);
   const heldDown = round(unit, 150, 6);
 
-  test("a piece is short under 300 mm or 12 in, and a danger only under 150 mm or 6 in", () => {
+  test("a piece is short under 300 mm or 12 in, a warning, and a danger only under 150 mm or 6 in", () => {
     expect(raised(planOf(unit, byHand), "short-piece")).toEqual([]);
     for (const [longest, signal, limit] of [
-      [byHand * (1 - hair), "care", byHand],
-      [heldDown, "care", byHand],
+      [byHand * (1 - hair), "warning", byHand],
+      [heldDown, "warning", byHand],
       [heldDown * (1 - hair), "danger", heldDown],
     ] as const) {
       const [hazard] = raised(planOf(unit, longest), "short-piece");
@@ -109,15 +109,15 @@ describe.each(UNITS)("in %s", (unit) => {
     const at = (extraMass: number): Hazard | undefined =>
       raised(planOf(unit, byHand, { hanging: { by: "two-hooks", extraMass } }), "heavy")[0];
     expect(at(one * (1 - hair))).toBeUndefined();
-    expect(at(one)).toMatchObject({ signal: "care", numbers: { limit: one } });
-    expect(at(many * (1 - hair))).toMatchObject({ signal: "care" });
+    expect(at(one)).toMatchObject({ signal: "warning", numbers: { limit: one } });
+    expect(at(many * (1 - hair))).toMatchObject({ signal: "warning" });
     expect(at(many)).toMatchObject({ signal: "danger", numbers: { limit: many } });
   });
 });
 
-test("rails of 11 in and sticks of 8 ft are no danger and not long", () => {
+test("rails of 11 in are a warning, and sticks of 8 ft are not long", () => {
   expect(raised(planOf("in", 11), "short-piece")).toMatchObject([
-    { signal: "care", numbers: { length: 11, limit: 12 } },
+    { signal: "warning", numbers: { length: 11, limit: 12 } },
   ]);
   expect(raised(planOf("in", 20, { sticks: [{ id: "pine", length: 96 }] }), "long-stick")).toEqual([]);
 });
@@ -137,7 +137,7 @@ describe("a thin edge at the stop", () => {
     // Face down the outer edge is at the fence at the second cut, and the long point with it.
     const [hazard] = feather({ lay: "face-down" });
     expect(planOf("mm", 400, { lay: "face-down" }).sawing.operations[1]!.stopRule.fromFence).toBe(0);
-    expect(hazard).toMatchObject({ signal: "care", numbers: { limit: 60 } });
+    expect(hazard).toMatchObject({ signal: "notice", numbers: { limit: 60 } });
     expect(hazard!.numbers["angle"]).toBeCloseTo(45, 12);
     expect(hazard!.sentence).toMatch(/at the fence.*tight to the fence/);
     expect(feather({ lay: "face-down", sides: 5 })[0]!.numbers["angle"]).toBeCloseTo(54, 12);

@@ -289,12 +289,12 @@ describe("the sheet says", () => {
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
     const signals = tray.hazards
-      .map(({ signal }, index) => [places[index]!, ["danger", "care", "note"].indexOf(signal)] as const)
+      .map(({ signal }, index) => [places[index]!, ["danger", "warning", "caution", "notice"].indexOf(signal)] as const)
       .sort(([a], [b]) => a - b);
     expect(signals.map(([, rank]) => rank)).toEqual(signals.map(([, rank]) => rank).sort());
     // Printed sources are named, common practice is not repeated.
     const hazarded = readSheet(shopSheet(plan({ species: "white ash", gap: 0.01 }), SHORT)).text;
-    expect(hazarded).toMatch(/Take care, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
+    expect(hazarded).toMatch(/Notice, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
     expect(hazarded).not.toContain("; common practice)");
     const short = tray.hazards.find(({ code }) => code === "short-piece")!;
     expect(sheet.text).toContain(

@@ -177,7 +177,7 @@ export const checksCard: Card = {
 };
 
 /** The gravest first. */
-const SIGNALS: readonly FramePlan["hazards"][number]["signal"][] = ["danger", "care", "note"];
+const SIGNALS: readonly FramePlan["hazards"][number]["signal"][] = ["danger", "warning", "caution", "notice"];
 
 /** What to beware of, the gravest first, with the numbers that raised it and where the rule is printed. */
 export const hazardsCard: Card = {
@@ -191,7 +191,7 @@ export const hazardsCard: Card = {
         .map((hazard) => {
           const { title, sentence, numbers, source } = describeHazard(hazard, writers);
           const behind = [numbers, source].filter((part) => part !== "").join("; ");
-          return html`<li class="${signal}">
+          return html`<li class="signal-${signal}">
             <strong>${title}.</strong> ${sentence}${behind === "" ? null : html` <small>(${behind})</small>`}
           </li>`;
         }),

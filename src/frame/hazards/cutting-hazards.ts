@@ -27,7 +27,7 @@ const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
     ? "The pieces are too short to be cut safely even with a hold-down: cut them by hand, or choose a larger frame or another joint."
     : "The pieces are too short to be held by hand at the saw: use a hold-down that keeps both hands away from the blade.";
   const limit = isTiny ? heldDown : byHand;
-  return raise("short-piece", isTiny ? "danger" : "care", cutSteps, sentence, { length: { length, limit } });
+  return raise("short-piece", isTiny ? "danger" : "warning", cutSteps, sentence, { length: { length, limit } });
 };
 
 /** A gauge's own stop travels with the piece, which is not caught; one that stays on the fence holds what is freed against the blade. */
@@ -37,7 +37,7 @@ const trappedPiece: CuttingRule = ({ plan, unit }) => {
   const isShort = plan.rough.length < ruleLength(HAND_HELD, unit);
   const hold = isShort ? "Keep the piece itself down with a hold-down" : "Hold the piece itself";
   const sentence = `The cut frees the piece between the blade and a stop that stays where it is: move the stop away before the cut. ${hold} against ${fenceOf(plan.saw)} until the blade has stopped.`;
-  return raise("trapped-piece", "danger", steps, sentence, { length: { length: plan.rough.length } });
+  return raise("trapped-piece", "warning", steps, sentence, { length: { length: plan.rough.length } });
 };
 
 /** With the piece on the open side of the blade only what is loose lies under it. */
@@ -46,7 +46,7 @@ const offcutUnderBevel: CuttingRule = ({ option, cutSteps }) => {
   if (underBlade !== "offcut") return null;
   const sentence =
     "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
-  return raise("offcut-under-bevel", "care", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
+  return raise("offcut-under-bevel", "warning", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
 };
 
 /** Under the blade the hand and the stop are on the side of the wood that can bind. */
@@ -54,14 +54,14 @@ const pieceUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
   const { underBlade, bevel } = option.first;
   if (underBlade !== "kept") return null;
   const sentence = `The piece that is kept lies under the leaning blade, which can throw it if it creeps: clamp it to ${fenceOf(plan.saw)}, and keep your hands off it.`;
-  return raise("piece-under-bevel", "danger", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
+  return raise("piece-under-bevel", "warning", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
 };
 
 const depthNotKnown: CuttingRule = ({ unit, option, cutSteps }) => {
   if (!option.depthInDoubt) return null;
   const sentence =
     "It is not said how deep this saw cuts, and this cut takes more of the blade than usual saws have: look it up in the saw's manual before you lay the stick so.";
-  return raise("depth-not-known", "care", cutSteps, sentence, {
+  return raise("depth-not-known", "caution", cutSteps, sentence, {
     length: { depth: option.size!.depth, usual: usualDepth(unit) },
   });
 };
@@ -80,28 +80,28 @@ const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   if (base >= limit) return null;
   const what = method === "none" ? "wedge that falls off between two pieces" : "offcut at the end of a rough";
   const sentence = `The ${what} is small and can be thrown by the blade: keep its side of the blade clear, stand aside, and let the blade stop before you remove it.`;
-  return raise("thrown-offcut", "care", cutSteps, sentence, { length: { base, limit } });
+  return raise("thrown-offcut", "warning", cutSteps, sentence, { length: { base, limit } });
 };
 
 const balanceNotKnown: CuttingRule = ({ plan, option, cutSteps }) => {
   const { cradle, first } = option;
   if (cradle !== null || !first.cradled) return null;
   const sentence = `With level measures alone it is not known whether the stick's center of gravity is above its cradle: make the cradle's base wide, and clamp stick and cradle to ${fenceOf(plan.saw)}.`;
-  return raise("balance-not-known", "care", cutSteps, sentence);
+  return raise("balance-not-known", "warning", cutSteps, sentence);
 };
 
 const tips: CuttingRule = ({ plan, option, cutSteps }) => {
   const { cradle } = option;
   if (cradle === null || cradle.steady) return null;
   const sentence = `The stick's center of gravity is not above its cradle: widen the cradle's base or clamp stick and cradle to ${fenceOf(plan.saw)}.`;
-  return raise("tip", "danger", cutSteps, sentence, { length: { overhang: cradle.widenBy } });
+  return raise("tip", "warning", cutSteps, sentence, { length: { overhang: cradle.widenBy } });
 };
 
 const fasteners: CuttingRule = ({ option, cutSteps }) => {
   if (!option.first.cradled) return null;
   const sentence = "The blade cuts into the cradle: keep screws, nails and clamps out of its path.";
   const numbers = option.cradle === null ? {} : { length: { rise: option.cradle.rise } };
-  return raise("fasteners", "danger", cutSteps, sentence, numbers);
+  return raise("fasteners", "warning", cutSteps, sentence, numbers);
 };
 
 const flipError: CuttingRule = ({ plan }) => {
@@ -109,7 +109,7 @@ const flipError: CuttingRule = ({ plan }) => {
   if (flipped === undefined) return null;
   const sentence =
     "Between the two ends the stick is flipped and its other edge comes to the fence: check which edge is at the fence before every cut.";
-  return raise("flip-error", "note", [flipped.step], sentence);
+  return raise("flip-error", "notice", [flipped.step], sentence);
 };
 
 const endGrain: PieceRule = ({ geometry }) => {
@@ -117,7 +117,7 @@ const endGrain: PieceRule = ({ geometry }) => {
   if (planMiter >= END_GRAIN) return null;
   const sentence =
     "The joints are nearly end grain to end grain, which glue alone does not hold: reinforce them with keys, splines or dowels.";
-  return raise("end-grain", "care", [], sentence, { angle: { planMiter, limit: END_GRAIN } });
+  return raise("end-grain", "notice", [], sentence, { angle: { planMiter, limit: END_GRAIN } });
 };
 
 const ripFence: PieceRule = ({ plan, cutSteps }) =>
@@ -125,7 +125,7 @@ const ripFence: PieceRule = ({ plan, cutSteps }) =>
     ? null
     : raise(
         "rip-fence",
-        "danger",
+        "warning",
         cutSteps,
         "Push the rip fence out of the way of every crosscut: a piece between it and the blade is thrown.",
       );
@@ -133,7 +133,7 @@ const ripFence: PieceRule = ({ plan, cutSteps }) =>
 const dust: PieceRule = () =>
   raise(
     "dust",
-    "note",
+    "warning",
     [],
     "Wear eye and ear protection, and keep wood dust out of your lungs with extraction and a mask.",
   );
@@ -172,7 +172,7 @@ function beyondSaw({ lays, saw }: SawPlan, lay: Lay | undefined): StepHazard {
       ? `No lay of the stick suits this saw. ${reasons}`
       : `The stick can't be cut in the lay that is asked for. ${reasons}${instead}`;
   const isBeyond = (code: Obstacle["code"]): boolean => obstacles.some((obstacle) => obstacle.code === code);
-  return raise("capacity", "danger", [], sentence, {
+  return raise("capacity", "warning", [], sentence, {
     length: {
       ...(size !== null && isBeyond("depth") ? { height: size.height, depth: depthAt(saw, bevel) } : {}),
       ...(size !== null && isBeyond("crosscut") ? { line: size.line, crosscut: saw.crosscut! } : {}),

@@ -56,7 +56,7 @@ export function fenceOf(saw: Saw): string {
  * A hazard that bears on steps.
  *
  * @param code - which rule raised it
- * @param signal - how much it weighs
+ * @param signal - how grave it is
  * @param steps - the steps, by their numbers
  * @param sentence - one or two sentences for people
  * @param quantities - the numbers that raised it, by what they are

@@ -50,5 +50,5 @@ export const feather: CuttingRule = ({ plan, lastStep }) => {
   const [where, instead] = (["where", "instead"] as const).map((key) => edges.map((edge) => edge[key]).join(" and "));
   const sentence = `The finished end meets the stop with a thin edge ${where!}: give the stop ${instead!}, and push gently.`;
   const angle = Math.min(...edges.map((edge) => edge.angle));
-  return raise("feather", "care", [lastStep], sentence, { angle: { angle, limit: FEATHER } });
+  return raise("feather", "notice", [lastStep], sentence, { angle: { angle, limit: FEATHER } });
 };

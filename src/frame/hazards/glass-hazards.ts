@@ -24,7 +24,7 @@ function artOnGlass(layers: readonly ContentsLayer[]): Hazard[] {
   });
   return touching.map(({ name }) => {
     const sentence = `The layer "${name}" lies against glass: damp gathers between them, and what sticks to the glass is spoiled. Keep them apart with a mat or a spacer.`;
-    return makeHazard("art-on-glass", "note", sentence);
+    return makeHazard("art-on-glass", "notice", sentence);
   });
 }
 
@@ -45,17 +45,19 @@ export function glassHazards(brief: FilledBrief, contents: FrameContents, materi
   const mass = masses.some((one) => one === null) ? null : masses.reduce<number>((sum, one) => sum + one!, 0);
   const handling =
     "Glass cuts: wear gloves that it does not cut through and eye protection, and take its edges off. Where people can fall against it or pass under it, local codes ask for safety glazing: tempered or laminated glass, or acrylic.";
-  const hazards = [makeHazard("glass-handling", "care", handling, mass === null ? {} : { mass: { mass } })];
+  const hazards = [makeHazard("glass-handling", "warning", handling, mass === null ? {} : { mass: { mass } })];
   if (fit?.possible === true && fit.bearsOn !== "ledge") {
     const numbers = { angle: { slope: brief.slope }, length: { lap: fit.lap } };
-    hazards.push(makeHazard("pane-on-arris", "care", BEARINGS[fit.bearsOn], numbers, "geometry of the tilted rabbet"));
+    hazards.push(
+      makeHazard("pane-on-arris", "caution", BEARINGS[fit.bearsOn], numbers, "geometry of the tilted rabbet"),
+    );
   }
   const thinnest = Math.min(...panes.map(({ thickness }) => thickness));
   if (panel.acrossCorners > THIN_GLASS * thinnest) {
     const sentence =
       "The pane is large for its thickness and bends until it breaks: carry it upright, take thicker glass or acrylic, and ask the glazier.";
     const limit = THIN_GLASS * thinnest;
-    hazards.push(makeHazard("large-pane", "care", sentence, { length: { across: panel.acrossCorners, limit } }));
+    hazards.push(makeHazard("large-pane", "warning", sentence, { length: { across: panel.acrossCorners, limit } }));
   }
   return [...hazards, ...artOnGlass(brief.contents)];
 }

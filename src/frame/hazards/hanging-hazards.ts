@@ -20,18 +20,18 @@ function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
       screwDepth < wood
         ? "The hangers' screws leave little wood before their points and can split it or push it out of the face: use shorter ones."
         : "The hangers' screws are longer than the wood is thick where they go in, and come out at the other side: use shorter ones.";
-    hazards.push(makeHazard("long-screws", "care", sentence, { length: { screw: screwDepth, wood, deepest } }));
+    hazards.push(makeHazard("long-screws", "caution", sentence, { length: { screw: screwDepth, wood, deepest } }));
   }
   const limit = ruleLength(LEAST_SURFACE, unit);
   if (width < limit) {
     const sentence =
       "The surface that the hangers are screwed to is narrower than most hangers, and thin wood splits: use narrow ones and drill for the screws, or screw a strip across.";
-    hazards.push(makeHazard("narrow-hanger-seat", "care", sentence, { length: { width, limit } }));
+    hazards.push(makeHazard("narrow-hanger-seat", "caution", sentence, { length: { width, limit } }));
   }
   if (Math.abs(lean) > LEANING) {
     const sentence =
       "The hangers do not lie flat to the wall but on a surface that leans: put wedges under them so that the pull does not pry them off, and check that the frame's back still touches the wall.";
-    hazards.push(makeHazard("leaning-hanger-seat", "note", sentence, { angle: { lean, limit: LEANING } }));
+    hazards.push(makeHazard("leaning-hanger-seat", "caution", sentence, { angle: { lean, limit: LEANING } }));
   }
   return hazards;
 }
@@ -42,11 +42,13 @@ function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["loa
     const sentence =
       "The wire is so flat that each half of it pulls more than the whole frame weighs: leave it longer, or use two hooks.";
     const numbers = { angle: { angle, limit: FLAT_WIRE }, percent: { pull: 100 * share } };
-    hazards.push(makeHazard("flat-wire", "care", sentence, numbers, "equilibrium of the wire"));
+    hazards.push(makeHazard("flat-wire", "caution", sentence, numbers, "equilibrium of the wire"));
   }
   if (belowTop < 0) {
     const sentence = "At this angle the hook shows above the frame: use a flatter wire or two hooks.";
-    hazards.push(makeHazard("hook-shows", "note", sentence, { length: { above: -belowTop } }, "geometry of the wire"));
+    hazards.push(
+      makeHazard("hook-shows", "notice", sentence, { length: { above: -belowTop } }, "geometry of the wire"),
+    );
   }
   return hazards;
 }
@@ -60,7 +62,7 @@ function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["loa
  */
 export function hangingHazards(hanging: FrameHanging | null, unit: LengthUnit): Hazard[] {
   if (hanging === null) return [];
-  if (!hanging.possible) return [makeHazard("no-hanger-seat", "care", hanging.why, {}, "geometry of the section")];
+  if (!hanging.possible) return [makeHazard("no-hanger-seat", "notice", hanging.why, {}, "geometry of the section")];
   const { seat, wire, load } = hanging;
   const hazards = [
     ...(seat === null ? [] : seatHazards(seat, unit)),
@@ -69,7 +71,7 @@ export function hangingHazards(hanging: FrameHanging | null, unit: LengthUnit): 
   if (!load.complete) {
     const sentence =
       "Not all that hangs has a known mass: weigh the finished frame before you choose wire, hangers and hooks.";
-    hazards.push(makeHazard("mass-not-known", "note", sentence));
+    hazards.push(makeHazard("mass-not-known", "caution", sentence));
   }
   return hazards;
 }

@@ -33,5 +33,5 @@ export function heavyHazard(mass: number | null, unit: LengthUnit): Hazard[] {
     ? "The frame is so heavy that it can kill when it falls: have somebody qualified choose wall, fixings and hangers by the local codes, and hang nothing of the kind over people."
     : "The frame is heavy: lift and hang it with two people, into studs or masonry, and not over a bed, a seat or a way through unless somebody qualified has seen wall and fixings.";
   const limit = isDeadly ? qualified : onePerson;
-  return [makeHazard("heavy", isDeadly ? "danger" : "care", sentence, { mass: { mass, limit } })];
+  return [makeHazard("heavy", isDeadly ? "danger" : "warning", sentence, { mass: { mass, limit } })];
 }

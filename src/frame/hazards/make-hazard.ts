@@ -8,7 +8,7 @@ export type HazardNumbers = { readonly [K in QuantityKind]?: Readonly<Record<str
  * A hazard.
  *
  * @param code - which rule raised it
- * @param signal - how much it weighs
+ * @param signal - how grave it is
  * @param sentence - one or two sentences for people
  * @param quantities - the numbers that raised it, by what they are
  * @param source - where the rule is printed; by default common practice

@@ -45,9 +45,10 @@ export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Hazar
       : "The frame stands on a corner, and what it should contain stands upright.";
   if (rest.lip === 0) {
     const sentence = `${why} Centered, the contents leave the opening free ${where}.`;
-    return [makeHazard("unfilled-opening", "note", sentence, { length }, SOURCE)];
+    return [makeHazard("unfilled-opening", "notice", sentence, { length }, SOURCE)];
   }
-  const signal = contents.some(isPane) ? "danger" : "care";
+  // Whoever lays the contents in sees that they miss the lip; a pane that lies on two sides of it alone can drop later on.
+  const signal = contents.some(isPane) ? "warning" : "notice";
   if (rest.lip === null) {
     const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and no lip is given that reaches so far. ${INSTEAD}`;
     return [makeHazard("lip-not-known", signal, sentence, { length }, SOURCE)];

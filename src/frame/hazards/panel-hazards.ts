@@ -28,7 +28,7 @@ function gaugeHazards(panel: PanelPlan, brief: FilledBrief): Hazard[] {
   if (depth > reach) {
     const sentence =
       "The panel is deep at the gauge, which then stands off the front of the table when the cut begins: cut it on a sled with a fence of its own, or with a guided saw along a straightedge.";
-    hazards.push(makeHazard("deep-panel", "care", sentence, { length: { depth, limit: reach } }));
+    hazards.push(makeHazard("deep-panel", "warning", sentence, { length: { depth, limit: reach } }));
   }
   const bearing = Math.min(...work.map((one) => one.bearing));
   const limit = ruleLength(SHORT_BEARING, brief.unit);

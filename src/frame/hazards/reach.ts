@@ -10,7 +10,7 @@ export const reach: CuttingRule = ({ plan, gap: limit, cutSteps }) => {
   const where =
     slopeRange === 0 ? "with the angle that has to be 0 left at 0" : "while its sides stand near their slope";
   const sentence = `No marks of the saw's scales close the ring ${where}: even those that cost least open the last joint visibly. Set finer than the marks, and prove the setting on scrap by closing a ring of test pieces.`;
-  return raise("reach", "care", cutSteps, sentence, {
+  return raise("reach", "notice", cutSteps, sentence, {
     length: { gap, limit },
     angle: {
       miterMiss,

@@ -16,9 +16,9 @@ function stackHazards({ verdict, sentence, left, leftAtLeast }: ContentsStack, r
   if (sentence === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
   if (verdict === "tight") {
     const numbers = { length: { left: leftAtLeast, limit: room } };
-    return [makeHazard("glass-tolerance", "note", sentence, numbers, "EN 572-2 (values from memory)")];
+    return [makeHazard("glass-tolerance", "notice", sentence, numbers, "EN 572-2 (values from memory)")];
   }
-  return [makeHazard("shallow-rabbet", "care", sentence, { length: { left, limit: room } })];
+  return [makeHazard("shallow-rabbet", "notice", sentence, { length: { left, limit: room } })];
 }
 
 /** How far the lip laps what it holds at least, and how far that can slide to one side. */
@@ -43,7 +43,7 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
       return [
         makeHazard(
           "no-contents-left",
-          "danger",
+          "notice",
           tight,
           { length: { clearance: brief.clearance } },
           "geometry of the opening",
@@ -54,7 +54,7 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
     return [
       makeHazard(
         "seat-impossible",
-        "danger",
+        "notice",
         sentence,
         { angle: { slope: brief.slope } },
         "geometry of the tilted rabbet",
@@ -65,7 +65,7 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
   if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {
     const sentence =
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.";
-    hazards.push(makeHazard("seat-not-known", "care", sentence, { angle: { slope: brief.slope } }));
+    hazards.push(makeHazard("seat-not-known", "notice", sentence, { angle: { slope: brief.slope } }));
   }
   const [lap, room] = lapAndRoom(contents, rest, brief);
   const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
@@ -73,7 +73,7 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
   if (fit?.possible === true && lap > 0 && lap < limit) {
     const sentence =
       "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";
-    const signal = brief.contents.some(isPane) ? "danger" : "care";
+    const signal = brief.contents.some(isPane) ? "warning" : "caution";
     hazards.unshift(makeHazard("narrow-lip", signal, sentence, { length: { lap, limit } }));
   }
   return hazards;

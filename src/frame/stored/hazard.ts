@@ -9,7 +9,7 @@ const KINDS: Readonly<Record<QuantityKind, true>> = {
   force: true,
   percent: true,
 };
-const SIGNALS: Readonly<Record<HazardSignal, true>> = { note: true, care: true, danger: true };
+const SIGNALS: Readonly<Record<HazardSignal, true>> = { danger: true, warning: true, caution: true, notice: true };
 const CODES: Readonly<Record<HazardCode, true>> = {
   "short-piece": true,
   "short-rest": true,
