@@ -36,7 +36,7 @@ export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions):
   const { pieces, arrises, overall } = readGeometry(frame);
   const stick = pieces[0]!;
   checkObject(options);
-  const lengths = checkObject(stick.lengths, "geometry.sticks[0].lengths");
+  const lengths = checkObject(stick.lengths, "geometry.pieces[0].lengths");
   const hasHeights = overall.height !== null;
   const letters = arrisLetters(Object.keys(arrises));
   const place = (value: unknown, path: string): number[] => {
@@ -47,12 +47,12 @@ export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions):
     letters[arris]!,
     arrisLabel(arris),
     ...place(point, `geometry.arrises.${arris}`),
-    finite(lengths[arris], `geometry.sticks[0].lengths.${arris}`),
+    finite(lengths[arris], `geometry.pieces[0].lengths.${arris}`),
   ]);
   for (const end of ["longest", "shortest"] as const) {
     const line = stick[end];
     if (line.arris !== null) continue;
-    rows.push(["–", `${end} line of the piece`, ...place(line, `geometry.sticks[0].${end}`), line.length]);
+    rows.push(["–", `${end} line of the piece`, ...place(line, `geometry.pieces[0].${end}`), line.length]);
   }
   return tabulate(
     {

@@ -176,7 +176,7 @@ describe("the cards", () => {
     expect(said({})).toContain("The rack is too small: however it is cut up, 2 pieces are missing.");
     expect(said({ shortage: "not-found", unplaced: [{ piece: "side", count: 1 }] })).toContain("1 still missing");
     expect(said({ status: "optimal" })).toContain("This is proven");
-    expect(said({ status: "feasible", gap: 0.0123, stopped: "asked" })).toContain(
+    expect(said({ status: "feasible", relativeGap: 0.0123, stopped: "asked" })).toContain(
       "The search was stopped. A cheaper way may exist; it would save 1.2 % at the most.",
     );
     expect(said({ status: "feasible", gap: 0.5, stopped: "time" })).toContain("The search ran out of time.");

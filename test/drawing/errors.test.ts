@@ -82,16 +82,16 @@ describe("refused are", () => {
       "geometry.sides",
       "Expected `geometry.sides` to be an integer from 3 to 1000, got undefined",
     ]);
-    const rest = { ...frame.geometry, sticks: undefined };
+    const rest = { ...frame.geometry, pieces: undefined };
     expect(refusal(() => drawPlanView(rest as never, SHORT))).toEqual([
       "missing",
-      "geometry.sticks",
-      "Expected `geometry.sticks` to be an array, got undefined",
+      "geometry.pieces",
+      "Expected `geometry.pieces` to be an array, got undefined",
     ]);
-    expect(refusal(() => drawPlanView({ ...frame.geometry, sticks: [{ longest: {} }] } as never, SHORT))).toEqual([
+    expect(refusal(() => drawPlanView({ ...frame.geometry, pieces: [{ longest: {} }] } as never, SHORT))).toEqual([
       "missing",
-      "geometry.sticks[0].side",
-      "Expected `geometry.sticks[0].side` to be an integer from 0 to 1000000000, got undefined",
+      "geometry.pieces[0].side",
+      "Expected `geometry.pieces[0].side` to be an integer from 0 to 1000000000, got undefined",
     ]);
     expect(refusal(() => drawPlanView({ ...frame.geometry, levelWidth: NaN }, SHORT))).toEqual([
       "range",

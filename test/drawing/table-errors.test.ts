@@ -140,10 +140,10 @@ describe("refused are", () => {
     const frame = plan({ slope: 20 });
     const { geometry, sawing } = frame;
     const [stick] = geometry.pieces;
-    const short = { ...geometry, sticks: [{ ...stick!, lengths: {} }] };
+    const short = { ...geometry, pieces: [{ ...stick!, lengths: {} }] };
     expect(refusal(() => tabulateLengths(short, SHORT))).toEqual([
       "missing",
-      "Expected `geometry.sticks[0].lengths.sightFace` to be a finite number, got undefined",
+      "Expected `geometry.pieces[0].lengths.sightFace` to be a finite number, got undefined",
     ]);
     expect(refusal(() => tabulateLengths(geometry, null as never))).toEqual([
       "type",

@@ -67,7 +67,7 @@ const { geometry } = plan;
 const cut = geometry.pieces[0]!.end;
 const job = plan.stockJobs[0]!;
 const END = { miter: 29.9, bevel: 0 };
-const STICKS = Array.from({ length: 6 }, () => ({ length: 200, start: END, end: END }));
+const PIECES = Array.from({ length: 6 }, () => ({ length: 200, start: END, end: END }));
 
 /** Public functions that take objects and give objects back, each with arguments. */
 const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonly unknown[]])[] = [
@@ -102,8 +102,8 @@ const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonl
   ["polygonWithin", polygonWithin, [{ sides: 6, width: 300, height: 200 }]],
   ["polygonCorners", polygonCorners, [geometry.opening]],
   ["polygonExtent", polygonExtent, [geometry.opening]],
-  ["ringClosure", ringClosure, [{ sticks: STICKS, at: "outside", width: 40 }]],
-  ["closingPiece", closingPiece, [{ sticks: STICKS.slice(1), at: "outside", width: 40 }]],
+  ["ringClosure", ringClosure, [{ pieces: PIECES, at: "outside", width: 40 }]],
+  ["closingPiece", closingPiece, [{ pieces: PIECES.slice(1), at: "outside", width: 40 }]],
   ["measuredOpening", measuredOpening, [{ sides: 6, acrossFlats: [300, 300.1, 300.2] }]],
   [
     "panelRoom",
