@@ -57,13 +57,13 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
   if (!miter.ok) return refused("shownMiter", miter.words);
   const bevel = readAngle(values.shownBevel, graduations.best.bevel, 0);
   if (!bevel.ok) return refused("shownBevel", bevel.words);
-  if (values.gap.trim() === "") return NOTHING;
-  const gap = readField(values.gap, "room", values.unit as LengthUnit);
-  if (!gap.ok) return refused("gap", gap.words);
+  if (values.seenGap.trim() === "") return NOTHING;
+  const gap = readField(values.seenGap, "room", values.unit as LengthUnit);
+  if (!gap.ok) return refused("seenGap", gap.words);
   const shown = { miter: miter.value, bevel: bevel.value };
   try {
     const { words } = correctFromGap(plan, {
-      gap: gap.value,
+      seenGap: gap.value,
       open: values.open as "inside" | "outside",
       // Nothing said, it follows from what the scales stood at.
       slope: values.seenSlope.trim() === "" ? undefined : seen.value,
@@ -82,9 +82,9 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
     };
   } catch (error) {
     if (!isInputError(error)) throw error;
-    if (error.path === "gap") {
+    if (error.path === "seenGap") {
       return refused(
-        "gap",
+        "seenGap",
         error.code === "range" ? "The gap can't be as wide as the molding." : "So wide a gap leaves no corner at all.",
       );
     }

@@ -68,7 +68,7 @@ export type WoodField =
 export type RackField = "frames" | "keep" | "title" | "note";
 
 /** What is seen when the pieces are put together without glue. */
-export type DryFitField = "gap" | "open" | "shownMiter" | "shownBevel" | "seenSlope" | "hold";
+export type DryFitField = "seenGap" | "open" | "shownMiter" | "shownBevel" | "seenSlope" | "hold";
 
 /** The fields that stand alone, by the names that links and files use. */
 export type FieldName = SizeField | MoldingField | SawField | WoodField | RackField | DryFitField;

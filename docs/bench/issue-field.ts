@@ -19,7 +19,6 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
   [/^saw\.crosscut$/, "crosscut"],
   [/^saw\.gaugeReach$/, "gaugeReach"],
   [/^(?:lean|spring)$/, "slope"],
-  [/^gap$/, "acceptedGap"],
   [/^moisture\.made$/, "made"],
   [/^moisture\.seasons\[0\]$/, "driest"],
   [/^moisture\.seasons\[1\]$/, "dampest"],

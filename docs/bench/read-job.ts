@@ -106,7 +106,7 @@ export function readJob(state: JobState): ReadJob {
     contents: contentsPart(fields, layers),
     ...optional("clearance", numbers.get("clearance")),
     ...optional("fastenerRoom", numbers.get("fastenerRoom")),
-    ...optional("gap", numbers.get("acceptedGap")),
+    ...optional("acceptedGap", numbers.get("acceptedGap")),
     ...woodPart(fields),
     unit: values.unit,
     saw: sawPart(fields),

@@ -5,7 +5,7 @@ import { dimension, dot, fitInto, finish, shape, text, type Pad, type Point } fr
 
 const SIZE = { width: 440, height: 350 };
 const ACCEPTED = 0.25;
-/** The column that has the V and the slope by themselves. */
+/** The column that has the gap and the slope by themselves. */
 const ASIDE = { x: 322, width: 108 };
 const MIDDLE = ASIDE.x + ASIDE.width / 2;
 const rad = (degrees: number): number => (degrees * Math.PI) / 180;
@@ -35,7 +35,7 @@ function chain(n: number, half: number, side: number, width: number): Point[][] 
   });
 }
 
-/** The last joint closed until it touches at one end, its outside above: the ends of two sticks with a V of `open` degrees between them. */
+/** The last joint closed until it touches at one end, its outside above: the ends of two sticks with a gap of `open` degrees between them. */
 function drawV(pad: Pad, half: number, open: number): void {
   const apex = { x: 0, y: 0 };
   // Seen from where they touch, the joint lines run outward or inward.
@@ -88,14 +88,15 @@ export const ringFigure: Figure = defineFigure({
     const cut = { miter: wanted.miter + miter, bevel: wanted.bevel + bevel };
     const stick = { length: opening, start: cut, end: cut };
     const closure = ringClosure({ pieces: Array.from({ length: n }, () => stick), at: "inside", width });
-    const { shared } = gaugeTolerance({ sides: n, width, gap: ACCEPTED, slope });
+    const { shared } = gaugeTolerance({ sides: n, width, acceptedGap: ACCEPTED, slope });
     const share = (error: number | null): string => (error === null ? "hardly opens it" : reader.smallAngle(error));
     const words = { inside: "opens inside", outside: "opens outside", nowhere: "closes" } as const;
     const { opens } = closure;
     const correction =
       opens === "nowhere"
         ? ["The last joint closes, and the slope is as planned.", "Miter: leave it.", "Bevel: leave it."]
-        : correctSetting({ sides: n, width, gap: closure.vGap, open: opens, slope: closure.slope, hold: slope }).words;
+        : correctSetting({ sides: n, width, seenGap: closure.jointGap, open: opens, slope: closure.slope, hold: slope })
+            .words;
 
     // Equal ends make a joint upright in any ring, so from above a splayed one looks as a flat one does whose miter is half the turn.
     const exact = wanted.planMiter;
@@ -129,10 +130,10 @@ export const ringFigure: Figure = defineFigure({
       ),
       facts: [
         ["the last joint", words[opens]],
-        ["V at the last joint", reader.small(closure.vGap)],
+        ["V at the last joint", reader.small(closure.jointGap)],
         ["open angle", reader.smallAngle(Math.abs(closure.angle))],
         ["slope reached", reader.angle(closure.slope)],
-        [`miter's error for a V of ${reader.small(ACCEPTED)}`, share(shared.miter)],
+        [`miter's error for a gap of ${reader.small(ACCEPTED)}`, share(shared.miter)],
         ["bevel's error for that V", share(shared.bevel)],
       ],
       says: correction,

@@ -20,8 +20,8 @@ export interface ClosingGraduationsTask {
   readonly width: number;
   /** Slope in degrees, 0 to 90. */
   readonly slope: number;
-  /** The accepted V. */
-  readonly gap: number;
+  /** The accepted gap. */
+  readonly acceptedGap: number;
   /** Step of the miter scale in degrees. */
   readonly step: number;
   /** Step of the bevel scale in degrees. */
@@ -69,31 +69,31 @@ function bevelsAt(half: number, error: number, miter: number, task: ClosingGradu
 /**
  * The graduations of both scales that cost least, among all that can matter, on bare numbers, unchecked.
  *
- * Of the graduations that keep within the accepted V and within 2 degrees of the slope, the ones with the truest slope; where there are none, the ones with the smallest sum of the V and of
+ * Of the graduations that keep within the accepted gap and within 2 degrees of the slope, the ones with the truest slope; where there are none, the ones with the smallest sum of the gap and of
  * what the slope puts the outer edge off, width times the slope's error in radians. An angle that has to be 0 stays at 0: it is not set.
  *
- * Every miter graduation is tried, outward from the exact angle to both hands. At one miter V and slope depend on the bevel alone, the slope steadily, so only the bevels
+ * Every miter graduation is tried, outward from the exact angle to both hands. At one miter, gap and slope depend on the bevel alone, the slope steadily, so only the bevels
  * beside a few values count. With a joint's half turn within e of h, the slope of a ring of miter m lies between acos(tan m / tan(h - e)) and acos(tan m / tan(h + e)), which
  * moves away from what is planned as m does: the search ends where that alone costs more than the best graduations found.
  *
- * @param task - ring, scales and accepted V
+ * @param task - ring, scales and accepted gap
  * @returns the graduations and how far they were looked for
  */
 export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduations {
-  const { sides, width, slope, gap, step, bevelStep, miterReach } = task;
+  const { sides, width, slope, acceptedGap, step, bevelStep, miterReach } = task;
   const half = 180 / sides;
   const perDegree = gapPerDegree(sides, width);
   const exact = compoundMiterKernel(half, slope);
   const [noMiter, noBevel] = [exact.miter < ZERO, exact.bevel < ZERO];
-  const halfFor = (vGap: number): number => vGap / perDegree / (2 * sides);
-  const costOf = ({ vGap, slopeOff }: SettingChoice): number => vGap + width * (Math.abs(slopeOff) / DEGREES);
+  const halfFor = (jointGap: number): number => jointGap / perDegree / (2 * sides);
+  const costOf = ({ jointGap, slopeOff }: SettingChoice): number => jointGap + width * (Math.abs(slopeOff) / DEGREES);
 
   let truest: SettingChoice | undefined;
   let cheapest: SettingChoice | undefined;
   const look = (miter: number, bevel: number): void => {
     const one = choiceAt(sides, perDegree, slope, miter, bevel);
     if (cheapest === undefined || costOf(one) < costOf(cheapest)) cheapest = one;
-    if (one.vGap > gap || Math.abs(one.slopeOff) > SLOPE_RANGE) return;
+    if (one.jointGap > acceptedGap || Math.abs(one.slopeOff) > SLOPE_RANGE) return;
     if (truest === undefined || Math.abs(one.slopeOff) < Math.abs(truest.slopeOff)) truest = one;
   };
   const lookAt = (miter: number): void => {
@@ -101,7 +101,7 @@ export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduat
       look(miter, 0);
       return;
     }
-    for (const graduation of bevelsAt(half, halfFor(gap), miter, task))
+    for (const graduation of bevelsAt(half, halfFor(acceptedGap), miter, task))
       look(miter, atGraduation(graduation, bevelStep));
   };
   /** By how much the slope is off at least at a miter, where the half turn is off by an error at most. */
@@ -112,7 +112,7 @@ export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduat
     // Without a bevel the slope is right at all graduations, and the nearest ones open least.
     if (noBevel) return Math.abs(miter - exact.miter) < 2 * step;
     const most = truest === undefined ? SLOPE_RANGE : Math.abs(truest.slopeOff);
-    if (cheapest === undefined || leastOff(miter, halfFor(gap)) <= most) return true;
+    if (cheapest === undefined || leastOff(miter, halfFor(acceptedGap)) <= most) return true;
     const cost = costOf(cheapest);
     return truest === undefined && (leastOff(miter, halfFor(cost)) / DEGREES) * width < cost;
   };
@@ -126,7 +126,7 @@ export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduat
       const miter = atGraduation(first + hand * count, step);
       if (miter < 0 || miter > miterReach || miter >= 90 || !mayHelp(miter)) break;
       if (count === MOST_GRADUATIONS) {
-        slopeRange = Math.min(slopeRange, Math.max(leastOff(miter, halfFor(gap)), 0));
+        slopeRange = Math.min(slopeRange, Math.max(leastOff(miter, halfFor(acceptedGap)), 0));
         break;
       }
       lookAt(miter);

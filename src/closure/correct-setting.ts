@@ -9,10 +9,10 @@ import { gapPerDegree, otherAngle } from "./regular-closure.js";
 /** Options of {@link correctSetting}. */
 export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "sides" | "width"> {
   /**
-   * The V seen at the last joint, its one end touching; 0 or more and less than `width`. It is the V of the law where the other joints stay tight and only slide along their lines. Where
-   * they open too, by the least rotation, the V is a third of that. Half a ring of an even number, laid on a straightedge, depends on neither: the gaps under its two ends are together half the V.
+   * The gap seen at the last joint, its one end touching; 0 or more and less than `width`. It is the gap of the law where the other joints stay tight and only slide along their lines. Where
+   * they open too, by the least rotation, the gap is a third of that. Half a ring of an even number, laid on a straightedge, depends on neither: the gaps under its two ends are together half the gap.
    */
-  readonly gap: number;
+  readonly seenGap: number;
   /** Which end of it is open; only a gap of 0 needs none. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */
   readonly open?: "inside" | "outside" | undefined;
   /** The slope at which the pieces stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
@@ -26,7 +26,7 @@ export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "side
 
 /** How to correct the setting of a saw. */
 export interface SettingCorrection {
-  /** The open angle that the V shows, in degrees; positive where it opens outside. */
+  /** The open angle that the gap shows, in degrees; positive where it opens outside. */
   readonly angle: number;
   /** By how many degrees every joint turns too little; negative when too much. */
   readonly perJoint: number;
@@ -114,7 +114,7 @@ export function correctionKernel(
   open: "inside" | "outside",
 ): SettingCorrection {
   const half = 180 / sides;
-  // A V narrower than the molding is an open angle below 58 degrees, which leaves every joint a turn.
+  // A gap narrower than the molding is an open angle below 58 degrees, which leaves every joint a turn.
   const { miter, bevel } = compoundMiterKernel(half - angle / (2 * sides), slope);
   const cut = { miter, bevel };
   const wanted = wantedSetting(half, cut, slope, hold);
@@ -132,39 +132,40 @@ export function correctionKernel(
 }
 
 /**
- * The correction of the saw's setting from the V seen at the last joint.
+ * The correction of the saw's setting from the gap seen at the last joint.
  *
- * A V of g shows the open angle g / (width / cos h), all of it from 2n cuts alike. Each joint then really turns by 360/n less its n-th
+ * A gap of g shows the open angle g / (width / cos h), all of it from 2n cuts alike. Each joint then really turns by 360/n less its n-th
  * part, and with the slope at which the pieces stand that fixes the miter and bevel that were cut; the correction is what leads from these to
- * the right ones, to all orders. Scales may show what they like: add the correction to what they show. A V that does not come back in a second
+ * the right ones, to all orders. Scales may show what they like: add the correction to what they show. A gap that does not come back in a second
  * ring has other causes; see `machineErrors`.
  *
- * @param options - sides, level width, V, which end is open, the slope seen, and what to hold
+ * @param options - sides, level width, gap, which end is open, the slope seen, and what to hold
  * @returns the correction of miter and bevel in degrees, and in words
- * @throws {InputError} when a value is missing or out of range, the V is not less than the width, or with code `"impossible"` when what
+ * @throws {InputError} when a value is missing or out of range, the gap is not less than the width, or with code `"impossible"` when what
  *   is held cannot be
  * @example
  * ```ts
  * import { correctSetting, ringClosure } from "miterwright/closure";
  *
- * const { correction, words } = correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" });
+ * const { correction, words } = correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" });
  * correction.miter.toFixed(3); //=> "0.099"
  * words[1]; //=> "Miter: 0.099° more, further from a square cut."
  *
  * // From measured pieces, once it is known that they open somewhere.
  * const piece = { length: 200, start: { miter: 22.4, bevel: 0 }, end: { miter: 22.4, bevel: 0 } };
- * const { opens, vGap } = ringClosure({ pieces: Array.from({ length: 8 }, () => piece), at: "outside", width: 40 });
+ * const { opens, jointGap } = ringClosure({ pieces: Array.from({ length: 8 }, () => piece), at: "outside", width: 40 });
  * if (opens !== "nowhere") {
- *   correctSetting({ sides: 8, width: 40, gap: vGap, open: opens }).correction.miter.toFixed(3); //=> "0.100"
+ *   correctSetting({ sides: 8, width: 40, seenGap: jointGap, open: opens }).correction.miter.toFixed(3); //=> "0.100"
  * }
  * ```
  */
 export function correctSetting(options: CorrectSettingOptions): SettingCorrection {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
-  const { width, gap } = given["gap"] === 0 ? { width: checkLength(given["width"], "width"), gap: 0 } : checkGap(given);
+  const { width, gap: seenGap } =
+    given["seenGap"] === 0 ? { width: checkLength(given["width"], "width"), gap: 0 } : checkGap(given, "seenGap");
   const open =
-    gap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
+    seenGap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
   const slope = checkSlope(given["slope"] ?? 0);
   const { hold: wanted = slope } = given;
   const hold = checkHold(wanted);
@@ -177,6 +178,6 @@ export function correctSetting(options: CorrectSettingOptions): SettingCorrectio
       `Expected \`hold\` to be a slope or "${other}", as only the ${hold} can close ${frame} frame`,
     );
   }
-  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width) + 0;
+  const angle = ((open === "outside" ? 1 : -1) * seenGap) / gapPerDegree(sides, width) + 0;
   return correctionKernel(sides, angle, slope, hold, open);
 }

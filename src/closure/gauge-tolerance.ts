@@ -9,8 +9,8 @@ export interface GaugeToleranceOptions {
   readonly sides: number;
   /** Level width of the molding, 1e-100 to 1e100. */
   readonly width: number;
-  /** The V that is accepted at the last joint; positive and less than `width`. */
-  readonly gap: number;
+  /** The gap that is accepted at the last joint; positive and less than `width`. */
+  readonly acceptedGap: number;
   /** Slope in degrees, -90 to 90; default 0, a flat frame. */
   readonly slope?: number | undefined;
 }
@@ -31,15 +31,15 @@ export interface AngleScatter extends Omit<AngleTolerance, "each"> {
   readonly each: number | null;
 }
 
-/** What a V at the last joint leaves to the saw. */
+/** What a gap at the last joint leaves to the saw. */
 export interface GaugeTolerance {
-  /** The open angle that makes the V, in degrees. */
+  /** The open angle that makes the gap, in degrees. */
   readonly angle: number;
   /** When every cut has the same error: the largest one. All 2n of them add up. */
   readonly shared: AngleTolerance;
   /**
    * When the errors of all cuts are independent and scatter about 0 in the normal way: the standard deviation with which 95 of
-   * 100 rings keep within the V. They add up as the square root of 2n.
+   * 100 rings keep within the gap. They add up as the square root of 2n.
    */
   readonly random: AngleScatter;
 }
@@ -64,7 +64,7 @@ function trueError(half: number, error: number, own: number, other: number): num
 }
 
 /**
- * Whether 95 of 100 rings keep within the V when a tolerance for random errors is a tenth less, at the most.
+ * Whether 95 of 100 rings keep within the gap when a tolerance for random errors is a tenth less, at the most.
  *
  * By second order the turns of n joints are off by b standard deviations on average, which is b = sqrt(n/8) k d for a standard deviation d of one angle, where
  * k is the curvature of half the turn over its slope. A normal sum that is b off its middle keeps within 1.96 (1 + 0.453 b^2), and its own scatter is greater by b^2 / n.
@@ -75,16 +75,20 @@ function holdsInRings(sides: number, deviation: number, curvature: number, effec
 }
 
 /**
- * Checks a V and the width it is seen across.
+ * Checks a gap and the width it is seen across.
  *
  * @param given - the options, unchecked
+ * @param name - the option that holds the gap
  * @returns width and gap
  */
-export function checkGap(given: Readonly<Record<string, unknown>>): { width: number; gap: number } {
+export function checkGap(
+  given: Readonly<Record<string, unknown>>,
+  name: "acceptedGap" | "seenGap",
+): { width: number; gap: number } {
   const width = checkLength(given["width"], "width");
-  const gap = checkLength(given["gap"], "gap");
+  const gap = checkLength(given[name], name);
   if (gap >= width) {
-    reject("range", "gap", gap, `Expected \`gap\` to be less than \`width\`, ${width}, got ${gap}`);
+    reject("range", name, gap, `Expected \`${name}\` to be less than \`width\`, ${width}, got ${gap}`);
   }
   return { width, gap };
 }
@@ -94,16 +98,16 @@ export function checkGap(given: Readonly<Record<string, unknown>>): { width: num
  *
  * @param sides - number of sides
  * @param width - level width of the joint
- * @param gap - the accepted V, less than the width
+ * @param gap - the accepted gap, less than the width
  * @param slope - slope in degrees, -90 to 90
  * @returns the tolerances
  */
-export function toleranceKernel(sides: number, width: number, gap: number, slope: number): GaugeTolerance {
+export function toleranceKernel(sides: number, width: number, acceptedGap: number, slope: number): GaugeTolerance {
   const half = 180 / sides;
   const { miter, bevel } = compoundMiterKernel(half, slope);
   const byMiter = cosDeg(slope);
   const byBevel = cosDeg(miter) * Math.abs(sinDeg(slope));
-  const angle = gap / gapPerDegree(sides, width);
+  const angle = acceptedGap / gapPerDegree(sides, width);
   // The true one is never the larger: half the turn curves upward.
   const isGood = (tolerance: number, truth: number): boolean => tolerance / truth - 1 <= GOOD_TO;
   const single = (error: number, effect: number, own: number, other: number): number | null => {
@@ -137,22 +141,22 @@ export function toleranceKernel(sides: number, width: number, gap: number, slope
 }
 
 /**
- * How far off the saw may be set before the last joint gapes by more than a given V.
+ * How far off the saw may be set before the last joint gapes by more than a given gap.
  *
- * A V of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
+ * A gap of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
  * plan error of a cut is a 2n-th of it; independent ones add up as their squares do, so their standard deviation is
- * 1 / (1.96 sqrt(2n)) of it. This is the law of first order. A tolerance is given where it is within a tenth of the true one: the error that makes the V to all
+ * 1 / (1.96 sqrt(2n)) of it. This is the law of first order. A tolerance is given where it is within a tenth of the true one: the error that makes the gap to all
  * orders, the other angle right, or, by second order, the standard deviation with which 95 of 100 rings keep within it. Elsewhere it is `null`. A shared `each` is always given: the
  * law is off by less than 7 % at the widest gap.
  *
- * @param options - sides, level width, the accepted V and the slope
+ * @param options - sides, level width, the accepted gap and the slope
  * @returns tolerances of miter and bevel in degrees, positive
- * @throws {InputError} when a value is missing or out of range, or the V is not less than the width
+ * @throws {InputError} when a value is missing or out of range, or the gap is not less than the width
  * @example
  * ```ts
  * import { gaugeTolerance } from "miterwright/closure";
  *
- * const { shared, random } = gaugeTolerance({ sides: 8, width: 40, gap: 0.25 });
+ * const { shared, random } = gaugeTolerance({ sides: 8, width: 40, acceptedGap: 0.25 });
  * shared.miter?.toFixed(3); //=> "0.021"
  * random.miter?.toFixed(3); //=> "0.042"
  * shared.bevel; //=> null
@@ -161,6 +165,6 @@ export function toleranceKernel(sides: number, width: number, gap: number, slope
 export function gaugeTolerance(options: GaugeToleranceOptions): GaugeTolerance {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
-  const { width, gap } = checkGap(given);
-  return toleranceKernel(sides, width, gap, checkSlope(given["slope"] ?? 0));
+  const { width, gap: acceptedGap } = checkGap(given, "acceptedGap");
+  return toleranceKernel(sides, width, acceptedGap, checkSlope(given["slope"] ?? 0));
 }

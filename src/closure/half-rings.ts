@@ -126,7 +126,7 @@ function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
  *
  * A half ring of equal pieces that lacks half of the open angle has two ends of which each stands a quarter of it off the straight line. The line
  * that takes least leaves their one points standing and takes a wedge of (width / cos h) sin(angle / 4) off the others, in each half;
- * the ring becomes narrower across the seam by two of these, about half of the V. Angles along the seam are then right whatever the saw did.
+ * the ring becomes narrower across the seam by two of these, about half of the gap. Angles along the seam are then right whatever the saw did.
  *
  * @param options - the pieces as for `ringClosure`, an even number of them, 4 to 1000
  * @returns what is taken off every end of both halves, what the ring loses across the seam, and how far the halves do not match along it
@@ -138,7 +138,7 @@ function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
  * const cut = { miter: 22.4, bevel: 0 };
  * const piece = { length: 200, start: cut, end: cut };
  * const ring = { pieces: Array.from({ length: 8 }, () => piece), at: "outside", width: 40 } as const;
- * ringClosure(ring).vGap.toFixed(3); //=> "1.209"
+ * ringClosure(ring).jointGap.toFixed(3); //=> "1.209"
  * halfRings(ring).halves[0].start.inside.toFixed(3); //=> "0.302"
  * halfRings(ring).loss.toFixed(3); //=> "0.604"
  * ```

@@ -39,7 +39,7 @@ export interface RingCheck {
 /**
  * What to measure on the pieces, on the dry and on the glued ring, with tolerances that follow from the gap accepted at the last joint.
  *
- * The V that is accepted shows an open angle; when all cuts share it and all joints but the last are tight, the ring is a polygon of known
+ * The gap that is accepted shows an open angle; when all cuts share it and all joints but the last are tight, the ring is a polygon of known
  * sides and turns, and the tolerance of a measure across it is the most by which that polygon is off, opened either way. The lengths may scatter by what
  * opens the last joint as far: q/2 each, where half of the ring too long by it and half too short leaves a closing vector of
  * q sin(floor(n/2) 180/n) / sin(180/n). Out of flat is what a fold along a line through the center makes of joints that gape by the gap over
@@ -52,7 +52,7 @@ export interface RingCheck {
  * ```ts
  * import { ringChecks } from "miterwright/closure";
  *
- * const checks = ringChecks({ sides: 6, width: 40, gap: 0.25, apothem: 150 });
+ * const checks = ringChecks({ sides: 6, width: 40, acceptedGap: 0.25, apothem: 150 });
  * const flats = checks.find((check) => check.code === "side-to-side");
  * flats?.value; //=> 300
  * flats?.tolerance.toFixed(2); //=> "0.31"
@@ -62,12 +62,12 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
   const slope = checkSlope(given["slope"] ?? 0);
-  const { width, gap } = checkGap(given);
+  const { width, gap: acceptedGap } = checkGap(given, "acceptedGap");
   const apothem = checkLength(given["apothem"], "apothem");
   const thickness = given["thickness"] === undefined ? undefined : checkLength(given["thickness"], "thickness");
 
   const polygon = regularPolygon({ sides, apothem });
-  const tolerance = toleranceKernel(sides, width, gap, slope);
+  const tolerance = toleranceKernel(sides, width, acceptedGap, slope);
   const { angle } = tolerance;
   const far = Math.floor(sides / 2) * (180 / sides);
   const diagonal = 2 * polygon.circumradius * sinDeg(far);
@@ -84,7 +84,7 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
       label: "length of every piece along the line that is measured at; one against the other, not by the rule",
       kind: "length",
       value: polygon.side,
-      tolerance: pieceTolerance(sides, gap),
+      tolerance: pieceTolerance(sides, acceptedGap),
     },
     {
       code: "corner-angle",
@@ -97,10 +97,10 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
     {
       code: "last-joint",
       when: "dry",
-      label: "V of the last joint, one end touching",
+      label: "gap of the last joint, one end touching",
       kind: "length",
       value: 0,
-      tolerance: gap,
+      tolerance: acceptedGap,
     },
   ];
   for (const when of ["dry", "glued"] as const) {
@@ -122,7 +122,7 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
       label: "gap under any corner on a flat bench",
       kind: "length",
       value: 0,
-      tolerance: liftTolerance(polygon.circumradius, thickness, gap),
+      tolerance: liftTolerance(polygon.circumradius, thickness, acceptedGap),
     });
   }
   if (slope !== 0) {

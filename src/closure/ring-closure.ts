@@ -32,9 +32,9 @@ export interface RingClosure {
     /** How much higher. */
     readonly up: number;
   };
-  /** The V of the last joint, 0 or more, when it touches at one end of its joint line: (width / cos h) times the open angle. */
-  readonly vGap: number;
-  /** Which end of that V is open; `nowhere` below a billionth of a degree. Only where it is not `"nowhere"` does it go into `correctSetting` as `open`. */
+  /** The gap of the last joint, 0 or more, when it touches at one end of its joint line: (width / cos h) times the open angle. */
+  readonly jointGap: number;
+  /** Which end of that gap is open; `nowhere` below a billionth of a degree. Only where it is not `"nowhere"` does it go into `correctSetting` as `open`. */
   readonly opens: Opens;
   /** The slope at which the ring closes, in degrees: the mean of its pieces'. */
   readonly slope: number;
@@ -106,7 +106,7 @@ function jointAxes({ pieces, up }: Chain): [along: Vector, out: Vector] {
  * const piece = { length: 200, start: cut, end: cut };
  * const closure = ringClosure({ pieces: Array.from({ length: 8 }, () => piece), at: "outside", width: 40 });
  * closure.angle; //=> 1.6
- * closure.vGap; //=> 1.20904369235
+ * closure.jointGap; //=> 1.20904369235
  * closure.opens; //=> "outside"
  * ```
  * @see William Noyes, Handwork in Wood, Manual Arts Press 1910 (Project Gutenberg 20846), on miter joints; the closing condition itself is common practice, no printed source
@@ -147,7 +147,7 @@ export function ringClosure(options: MeasuredRing): RingClosure {
     angle,
     openGap: { inside: inside!, outside: outside! },
     vector: { along: dot(vector, along) * unit + 0, out: dot(vector, out) * unit + 0, up: dot(vector, up) * unit + 0 },
-    vGap: (joint * Math.abs(angle)) / DEGREES,
+    jointGap: (joint * Math.abs(angle)) / DEGREES,
     opens: opensAt(angle),
     slope,
     slopes,

@@ -57,9 +57,9 @@ export function acrossTolerance(sides: number, side: number, angle: number): Acr
  * @param gap - the accepted gap
  * @returns the tolerance either way
  */
-export function pieceTolerance(sides: number, gap: number): number {
+export function pieceTolerance(sides: number, acceptedGap: number): number {
   const half = 180 / sides;
-  return (gap * sinDeg(half)) / sinDeg(Math.floor(sides / 2) * half) / 2;
+  return (acceptedGap * sinDeg(half)) / sinDeg(Math.floor(sides / 2) * half) / 2;
 }
 
 /**
@@ -71,8 +71,8 @@ export function pieceTolerance(sides: number, gap: number): number {
  * @param gap - the accepted gap
  * @returns the lift
  */
-export function liftTolerance(circumradius: number, thickness: number, gap: number): number {
-  return (circumradius * gap) / thickness;
+export function liftTolerance(circumradius: number, thickness: number, acceptedGap: number): number {
+  return (circumradius * acceptedGap) / thickness;
 }
 
 /**

@@ -6,8 +6,8 @@ import { gapPerDegree, opensAt, regularClosure, type Opens } from "./regular-clo
 export interface SettingChoice extends SawSetting {
   /** Open angle of the ring cut so, in degrees; positive opens outside. */
   readonly angle: number;
-  /** The V of the last joint, 0 or more. */
-  readonly vGap: number;
+  /** The gap of the last joint, 0 or more. */
+  readonly jointGap: number;
   /** Which end of it is open. */
   readonly opens: Opens;
   /** By how many degrees the slope at which the ring closes is more than planned. */
@@ -20,7 +20,7 @@ export interface SettingChoices {
   readonly exact: SawSetting;
   /** Each angle at its nearest graduation. */
   readonly nearest: SettingChoice;
-  /** All settings up to two graduations away, the smallest V first; among equals, the truest slope. */
+  /** All settings up to two graduations away, the smallest gap first; among equals, the truest slope. */
   readonly choices: readonly SettingChoice[];
 }
 
@@ -53,11 +53,11 @@ function marksAround(angle: number, step: number): number[] {
  * A setting and what it costs, unchecked.
  *
  * @param sides - number of sides
- * @param perDegree - how far the V gapes for every degree of open angle
+ * @param perDegree - how far the gap gapes for every degree of open angle
  * @param slope - planned slope in degrees, -90 to 90
  * @param miter - miter of every end in degrees
  * @param bevel - bevel of every end in degrees
- * @returns the setting with its V and its slope
+ * @returns the setting with its gap and its slope
  */
 export function choiceAt(sides: number, perDegree: number, slope: number, miter: number, bevel: number): SettingChoice {
   const closure = regularClosure(sides, miter, bevel);
@@ -65,7 +65,7 @@ export function choiceAt(sides: number, perDegree: number, slope: number, miter:
     miter: miter + 0,
     bevel: bevel + 0,
     angle: closure.angle,
-    vGap: Math.abs(closure.angle) * perDegree,
+    jointGap: Math.abs(closure.angle) * perDegree,
     opens: opensAt(closure.angle),
     slopeOff: miter === 0 && bevel === 0 ? 0 : closure.slope - slope,
   };
@@ -94,7 +94,7 @@ export function settingChoices(
   const bevels = marksAround(bevel, bevelStep);
   const choices = marksAround(miter, step)
     .flatMap((m) => bevels.map((b) => choice(m, b)))
-    .sort((a, b) => a.vGap - b.vGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
+    .sort((a, b) => a.jointGap - b.jointGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
   return {
     exact: { miter, bevel },
     nearest: choice(

@@ -41,7 +41,7 @@ export interface SettingCost {
   readonly exact: SawSetting;
   /** Each angle at its nearest graduation. */
   readonly nearest: SettingChoice;
-  /** Of the graduations around the exact setting, the one with the smallest V; among equals, the truest slope. */
+  /** Of the graduations around the exact setting, the one with the smallest gap; among equals, the truest slope. */
   readonly best: SettingChoice;
   /** All settings up to two graduations away from the exact one, the cheapest first. */
   readonly choices: readonly SettingChoice[];
@@ -81,8 +81,8 @@ function lengthCost(sides: number, length: number, step: number): LengthCost {
  * import { settingCost } from "miterwright/closure";
  *
  * const cost = settingCost({ sides: 8, width: 40, slope: 30, step: 0.5 });
- * [cost.nearest.miter, cost.nearest.bevel, cost.nearest.vGap.toFixed(2)]; //=> [19.5, 11, "2.62"]
- * [cost.best.miter, cost.best.bevel, cost.best.vGap.toFixed(2)]; //=> [20, 10.5, "0.14"]
+ * [cost.nearest.miter, cost.nearest.bevel, cost.nearest.jointGap.toFixed(2)]; //=> [19.5, 11, "2.62"]
+ * [cost.best.miter, cost.best.bevel, cost.best.jointGap.toFixed(2)]; //=> [20, 10.5, "0.14"]
  * ```
  */
 export function settingCost(options: SettingCostOptions): SettingCost {

@@ -141,8 +141,8 @@ export interface BriefBase<M extends string> {
   readonly lay?: Lay | undefined;
   /** Sticks on offer. With them the plan has jobs for `fitStock`, see `FramePlan.stockJobs`. */
   readonly sticks?: readonly StockStick[] | undefined;
-  /** The V at the last joint that is accepted when one end of it touches; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
-  readonly gap?: number | undefined;
+  /** The gap at the last joint that is accepted when one end of it touches; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
+  readonly acceptedGap?: number | undefined;
   /** Plumb depth kept free behind the contents for points, clips or a cover; default 3 mm or 1/8 in (common practice, no printed source). */
   readonly fastenerRoom?: number | undefined;
   /** Wood of the molding, by its name in the table or by figures of your own; with it the plan knows masses and a year's movement. */
@@ -184,7 +184,17 @@ export type FilledBrief<M extends string = string> = FrameBrief<M> &
   Filled<
     Pick<
       BriefBase<M>,
-      "slope" | "pose" | "contents" | "clearance" | "unit" | "saw" | "kerf" | "rough" | "shows" | "gap" | "fastenerRoom"
+      | "slope"
+      | "pose"
+      | "contents"
+      | "clearance"
+      | "unit"
+      | "saw"
+      | "kerf"
+      | "rough"
+      | "shows"
+      | "acceptedGap"
+      | "fastenerRoom"
     >
   > & {
     /** The arris at which the opening's measure is taken. */

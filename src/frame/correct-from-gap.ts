@@ -18,11 +18,11 @@ import type { FramePlan } from "./plan-frame.js";
 /** What was seen when the pieces were put together without glue. */
 export interface SeenGap {
   /**
-   * The V of the last joint, its one end touching, in the plan's unit; 0 or more and less than the joint is wide. It is this wide where the other joints stay tight and only slide; where
+   * The gap of the last joint, its one end touching, in the plan's unit; 0 or more and less than the joint is wide. It is this wide where the other joints stay tight and only slide; where
    * they open too, by the least rotation, it is a third as wide. For an even number of sides half a ring on a straightedge shows it whatever the joints do: the gaps under its two ends,
    * twice their sum.
    */
-  readonly gap: number;
+  readonly seenGap: number;
   /** Which end of it is open; only a gap of 0 needs none. */
   readonly open?: "inside" | "outside" | undefined;
   /**
@@ -38,7 +38,7 @@ export interface SeenGap {
 
 /** How a saw is set anew after a dry fit. */
 export interface FrameCorrection {
-  /** The open angle that the V shows, in degrees; positive where it opens outside. */
+  /** The open angle that the gap shows, in degrees; positive where it opens outside. */
   readonly angle: number;
   /** By how many degrees every joint turns too little; negative when too much. */
   readonly perJoint: number;
@@ -124,12 +124,12 @@ function checkHeld(value: unknown, turns: number): Held {
  * The new setting of the saw from the gap seen at the dry fit, in the lay that the plan uses and on the scales of its saw.
  *
  * A stick rolled by r away from its place in the frame is cut as one of a frame of slope r that lies flat. The saw holds it at a tilt that stays, so pieces that close at
- * another slope than planned were cut as if rolled by as much more. There `correctSetting` applies: the V shows how far every joint really turns, that and the slope fix what was really cut,
+ * another slope than planned were cut as if rolled by as much more. There `correctSetting` applies: the gap shows how far every joint really turns, that and the slope fix what was really cut,
  * and the difference from what closes is added to what the scales showed, with their errors. Where no slope is said, it is the one that the readings give: at graduations that are
  * off, another one than planned. A gap of 0 with nothing else said leaves the setting as it is.
  *
  * @param plan - from `planFrame`, with a lay; also one that was read back from JSON
- * @param seen - the V and which end of it is open, and where wanted the slope seen, what to hold, and what the scales showed
+ * @param seen - the gap and which end of it is open, and where wanted the slope seen, what to hold, and what the scales showed
  * @returns the correction, both ends as they are placed on the saw then, the slope at which the frame closes, and all in words
  * @throws {InputError} when the plan is not one, a value is missing or out of range, or with code `"impossible"` when no lay works or what is held cannot be
  * @example
@@ -139,7 +139,7 @@ function checkHeld(value: unknown, turns: number): Held {
  *
  * const profile = molding({ width: 42, thickness: 18 });
  * const plan = planFrame({ sides: 8, slope: 30, lay: "propped", profile, opening: { side: 200 } });
- * const { first, words } = correctFromGap(plan, { gap: 1.2, open: "outside" });
+ * const { first, words } = correctFromGap(plan, { seenGap: 1.2, open: "outside" });
  * first.miter.reading.toFixed(2); //=> "22.59"
  * words.at(-1); //=> "The miter scale then shows 22.587° instead of 22.5°."
  * ```
@@ -149,10 +149,11 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
   const given = checkObject(seen, "seen");
   const { sides, slope, pieces } = geometry;
   const width = jointWidth(geometry);
-  const gap = checkLengthOrZero(given["gap"], "gap");
-  if (!(gap < width)) refuse("range", "gap", gap, `less than the joint is wide, ${Number(width.toPrecision(12))}`);
+  const seenGap = checkLengthOrZero(given["seenGap"], "seenGap");
+  if (!(seenGap < width))
+    refuse("range", "seenGap", seenGap, `less than the joint is wide, ${Number(width.toPrecision(12))}`);
   const open =
-    gap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
+    seenGap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
   const rotation = layRotation(lay, slope);
   const exact = sawSetting(pieces[0]!.end, lay);
   const shown =
@@ -164,10 +165,10 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
     given["slope"] === undefined ? taken : checkNumber(given["slope"], "slope", -180, 180, "degrees from -180 to 180");
   const lies = rotation + (stands - slope);
   // A ring that closes is left as it is, unless its slope was looked at or another one is wanted.
-  const usual = gap === 0 && given["slope"] === undefined ? Math.max(-90, Math.min(stands, 90)) : slope;
+  const usual = seenGap === 0 && given["slope"] === undefined ? Math.max(-90, Math.min(stands, 90)) : slope;
   const held = checkHeld(given["hold"] ?? usual, lies);
   const hold = typeof held === "number" ? rotation + (held - slope) : held;
-  const angle = ((open === "outside" ? 1 : -1) * gap) / gapPerDegree(sides, width) + 0;
+  const angle = ((open === "outside" ? 1 : -1) * seenGap) / gapPerDegree(sides, width) + 0;
   const { perJoint, cut, correction, slope: reached, words } = correctionKernel(sides, angle, lies, hold, open);
 
   const setting = { miter: shown.miter + correction.miter, bevel: shown.bevel + correction.bevel };

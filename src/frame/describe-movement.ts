@@ -23,7 +23,7 @@ function worstSeason({ seasons }: FrameMovement, opens: SeasonMovement["opens"])
   return seasons
     .filter((season) => season.opens === opens)
     .reduce<SeasonMovement | undefined>(
-      (worst, season) => (worst === undefined || season.gap > worst.gap ? season : worst),
+      (worst, season) => (worst === undefined || season.jointGap > worst.jointGap ? season : worst),
       undefined,
     );
 }
@@ -31,14 +31,14 @@ function worstSeason({ seasons }: FrameMovement, opens: SeasonMovement["opens"])
 function jointLine(movement: FrameMovement, length: DescribeOptions["length"]): string {
   const parts = (["inside", "outside"] as const)
     .flatMap((opens) => worstSeason(movement, opens) ?? [])
-    .map(({ opens, moisture, gap }, index) => {
+    .map(({ opens, moisture, jointGap }, index) => {
       const [start, joints] = index === 0 ? ["In", "the joints"] : ["in", "they"];
       const season = moisture < movement.made ? "dry" : "damp";
-      return `${start} the ${season} season, at ${tenth(moisture)}% moisture, ${joints} open ${opens} by ${length(gap)}`;
+      return `${start} the ${season} season, at ${tenth(moisture)}% moisture, ${joints} open ${opens} by ${length(jointGap)}`;
     });
   const made = `${tenth(movement.made)}%`;
   if (parts.length === 0) return `The joints are fitted at ${made} moisture, and no season moves them.`;
-  return `${parts.join("; ")}, as far as glue does not hold them. They are fitted at ${made}; a gap of ${length(movement.accepted)} is accepted.`;
+  return `${parts.join("; ")}, as far as glue does not hold them. They are fitted at ${made}; a gap of ${length(movement.acceptedGap)} is accepted.`;
 }
 
 function openingLines({ seasons, sightOpens }: FrameMovement, length: DescribeOptions["length"]): string[] {

@@ -9,7 +9,7 @@ import { sawErrors, type SawErrors } from "./saw-errors.js";
 
 /** How a frame is put together, and what its last joint asks of the saw. */
 export interface FrameAssembly {
-  /** Level width of a joint, from the innermost point of the molding to the outermost, its lip included: the V of the last joint is seen across it. */
+  /** Level width of a joint, from the innermost point of the molding to the outermost, its lip included: the gap of the last joint is seen across it. */
   readonly jointWidth: number;
   /** In which order the joints are glued, on which cauls and blocks. */
   readonly glueUp: GlueUp;
@@ -29,15 +29,21 @@ export interface FrameAssembly {
  *
  * @param geometry - the frame
  * @param sawing - how its sticks are cut
- * @param gap - the V that is accepted at the last joint
+ * @param gap - the gap that is accepted at the last joint
  * @returns order of gluing, last joint, tolerances, and what errors of the saw do
  */
-export function frameAssembly(geometry: FrameGeometry, sawing: Pick<SawPlan, "lay">, gap: number): FrameAssembly {
+export function frameAssembly(
+  geometry: FrameGeometry,
+  sawing: Pick<SawPlan, "lay">,
+  acceptedGap: number,
+): FrameAssembly {
   const { sides, slope } = geometry;
   const { lay } = sawing;
   const width = jointWidth(geometry);
   const tolerance =
-    gap < width ? toleranceKernel(sides, width, gap, lay === null ? slope : flatTwin(lay.rotation)) : null;
+    acceptedGap < width
+      ? toleranceKernel(sides, width, acceptedGap, lay === null ? slope : flatTwin(lay.rotation))
+      : null;
   return {
     jointWidth: width,
     glueUp: glueUp({ sides, slope }),

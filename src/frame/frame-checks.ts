@@ -91,21 +91,21 @@ export function openingArris(geometry: FrameGeometry): OpeningArris {
  *
  * @param geometry - the frame
  * @param measure - the line along which the pieces are measured; `null` for the longest one
- * @param gap - the V that is accepted at the last joint
+ * @param gap - the gap that is accepted at the last joint
  * @returns the checks, in the order in which they are best made
  */
-export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, gap: number): FrameCheck[] {
+export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, acceptedGap: number): FrameCheck[] {
   const { sides, overall, slope, levelWidth, pieces } = geometry;
   const { planMiter } = geometry.corners[0]!;
   const width = jointWidth(geometry);
-  const tolerated = gap < width ? toleranceKernel(sides, width, gap, slope) : null;
+  const tolerated = acceptedGap < width ? toleranceKernel(sides, width, acceptedGap, slope) : null;
   const off = (side: number): { flats: number | null; diagonal: number | null } =>
     tolerated === null ? { flats: null, diagonal: null } : acrossTolerance(sides, side, tolerated.angle);
   const { arris: inside, place, start, beyond } = openingArris(geometry);
   const opening = beyond === 0 ? geometry.opening : offsetPolygon(geometry.opening, beyond);
   const [inner, outer] = [off(opening.side), off(overall.polygon.side)];
   const { height } = overall;
-  const lift = height !== null && gap < height ? liftTolerance(standsOn(geometry), height, gap) : null;
+  const lift = height !== null && acceptedGap < height ? liftTolerance(standsOn(geometry), height, acceptedGap) : null;
   const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
   const diagonal = "corner to farthest corner";
   const outermost = pieces[0]!.longest.arris;
@@ -128,7 +128,7 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
       `length of every piece along the ${arrisLabel(arris)}, one against the other`,
       arris,
       length,
-      pieceTolerance(sides, gap),
+      pieceTolerance(sides, acceptedGap),
     ),
     check("level-width", "pieces", `level width, outward from ${start}`, inside, levelWidth - beyond, null),
     check("miter-sum", "dry", `${sides} corners, two plan miters each, add up to`, null, 360, null, "angle"),
@@ -141,7 +141,7 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
       tolerated === null ? null : tolerated.angle / sides,
       "angle",
     ),
-    check("last-joint", "dry", "gap of the last joint, its other end touching", null, 0, gap),
+    check("last-joint", "dry", "gap of the last joint, its other end touching", null, 0, acceptedGap),
     check("opening-across-flats", "dry", `${across} ${flats}`, inside, opening.acrossFlats, inner.flats),
     check("opening-across-corners", "dry", `${across} ${diagonal}`, inside, opening.acrossCorners, inner.diagonal),
     check("overall-across-flats", "dry", `overall, ${flats}`, outermost, overall.polygon.acrossFlats, outer.flats),

@@ -34,7 +34,7 @@ export interface FrameMovement {
   /** The most that a joint opens outside in any season. */
   readonly outside: number;
   /** The gap that the brief accepts. */
-  readonly accepted: number;
+  readonly acceptedGap: number;
   /** The most that the innermost point draws back at any side. */
   readonly sightOpens: number;
   /** What the brief does not tell of the molding, and what was taken instead, in sentences. */
@@ -113,13 +113,13 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
     };
   });
   const worst = (opens: OpenMiter["opens"]): number =>
-    moved.reduce((most, season) => (season.opens === opens ? Math.max(most, season.gap) : most), 0);
+    moved.reduce((most, season) => (season.opens === opens ? Math.max(most, season.jointGap) : most), 0);
   return {
     made,
     seasons: moved,
     inside: worst("inside"),
     outside: worst("outside"),
-    accepted: brief.gap,
+    acceptedGap: brief.acceptedGap,
     sightOpens: moved.reduce((most, season) => Math.max(most, season.sightOpens), 0),
     unknown: whatIsUnknown(brief, section),
   };

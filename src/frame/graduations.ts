@@ -14,8 +14,8 @@ export interface GraduationSetting {
   readonly miterMiss: number;
   /** By how much the bevel is missed, in degrees, 0 or more. */
   readonly bevelMiss: number;
-  /** The V of the last joint if every cut is made so. */
-  readonly gap: number;
+  /** The gap of the last joint if every cut is made so. */
+  readonly jointGap: number;
   /** Which end of it is open. */
   readonly opens: Opens;
   /** By how many degrees the slope at which the frame closes is more than planned. */
@@ -52,19 +52,25 @@ function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel
  *
  * @param sides - number of sides
  * @param width - level width of the joint
- * @param gap - the accepted V
+ * @param acceptedGap - the accepted gap
  * @param saw - the saw
  * @param option - how the stick lies
  * @returns the nearest graduations, the best, and how far these were looked for
  */
-export function graduationsFor(sides: number, width: number, gap: number, saw: Saw, option: LayResult): Graduations {
+export function graduationsFor(
+  sides: number,
+  width: number,
+  acceptedGap: number,
+  saw: Saw,
+  option: LayResult,
+): Graduations {
   const twin = flatTwin(option.rotation);
   // Sizes alone: which way the blade leans is the lay's, and a graduation beyond 0 would be on the other hand.
   const { nearest, best, slopeRange } = closingGraduations({
     sides,
     width,
     slope: Math.abs(twin),
-    gap,
+    acceptedGap,
     step: saw.miter.step,
     bevelStep: saw.bevel.step,
     miterReach: reachOf(saw, option, "miter"),
@@ -78,7 +84,7 @@ export function graduationsFor(sides: number, width: number, gap: number, saw: S
     bevel: reading(choice.bevel, saw.bevel.reads),
     miterMiss: miss(choice.miter, option.first.miter),
     bevelMiss: miss(choice.bevel, option.first.bevel),
-    gap: choice.vGap,
+    jointGap: choice.jointGap,
     opens: choice.opens,
     slopeOff: twin < 0 ? 0 - choice.slopeOff : choice.slopeOff,
   });

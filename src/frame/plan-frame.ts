@@ -93,9 +93,9 @@ export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredArris>;
 export function planFrame(brief: FrameBrief): FramePlan;
 export function planFrame(brief: FrameBrief): FramePlan {
   const filled = filledBrief(brief);
-  const { kerf, rough, saw, unit, gap, lay, shows, sticks, clearance, pose } = filled;
+  const { kerf, rough, saw, unit, acceptedGap, lay, shows, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
-  const sawing = planSawing(geometry, { saw, kerf, rough, unit, gap, lay, shows });
+  const sawing = planSawing(geometry, { saw, kerf, rough, unit, acceptedGap, lay, shows });
   const movement = frameMovement(filled, geometry);
   const contents = planContents(filled, geometry, movement);
   const materials = frameMaterials(filled, geometry, sawing.rough, contents);
@@ -111,8 +111,8 @@ export function planFrame(brief: FrameBrief): FramePlan {
     contents,
     ...(panel === undefined ? {} : { panel }),
     movement,
-    checks: frameChecks(geometry, sawing.operations.at(-1)?.measure ?? null, gap),
-    assembly: frameAssembly(geometry, sawing, gap),
+    checks: frameChecks(geometry, sawing.operations.at(-1)?.measure ?? null, acceptedGap),
+    assembly: frameAssembly(geometry, sawing, acceptedGap),
     materials,
     hanging,
     hazards: [

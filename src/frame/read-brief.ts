@@ -29,7 +29,7 @@ import { readSaw } from "./read-saw.js";
 import { readGrain, readSpecies } from "./read-species.js";
 import { readSticks } from "./read-sticks.js";
 import { knownKeys, together } from "./together.js";
-import { usualFastenerRoom, usualGap, usualKerf } from "./usual-lengths.js";
+import { usualFastenerRoom, usualAcceptedGap, usualKerf } from "./usual-lengths.js";
 
 const BRIEF_KEYS: readonly string[] = [
   "sides",
@@ -46,7 +46,7 @@ const BRIEF_KEYS: readonly string[] = [
   "shows",
   "lay",
   "sticks",
-  "gap",
+  "acceptedGap",
   "fastenerRoom",
   "species",
   "grain",
@@ -135,7 +135,7 @@ export function readBrief(value: unknown): ReadBrief {
   const kerf = read("kerf", usualKerf(unit ?? "mm"), (field) => checkLengthOrZero(field, "kerf"));
   const rough = read<RoughMethod>("rough", { method: "none" }, readRough);
   const shows = read("shows", "face" as const, (field) => checkWord(field, "shows", ["face", "back"]));
-  const gap = read("gap", usualGap(unit ?? "mm"), (field) => checkLength(field, "gap"));
+  const acceptedGap = read("acceptedGap", usualAcceptedGap(unit ?? "mm"), (field) => checkLength(field, "acceptedGap"));
   const room = usualFastenerRoom(unit ?? "mm");
   const fastenerRoom = read("fastenerRoom", room, (field) => checkLengthOrZero(field, "fastenerRoom"));
   const optional: OptionalFields = {};
@@ -170,7 +170,7 @@ export function readBrief(value: unknown): ReadBrief {
     kerf,
     rough,
     shows,
-    gap,
+    acceptedGap,
     fastenerRoom,
     ...optional,
   };

@@ -16,8 +16,8 @@ export interface SawFaultEffect {
   readonly fault: SawFault;
   /** Whether it adds up where two ends meet or cancels there; `idle` where the angle is not set. */
   readonly effect: "adds" | "cancels" | "idle";
-  /** The V that a tenth of a degree of it makes at the last joint; 0 where it cancels, which leaves less than can be seen. */
-  readonly gap: number;
+  /** The gap that a tenth of a degree of it makes at the last joint; 0 where it cancels, which leaves less than can be seen. */
+  readonly jointGap: number;
   /** By how many degrees a tenth of a degree of it changes the slope, either way: how far it dishes the frame. */
   readonly slopeOff: number;
   /** Height of the step that a tenth of a degree of it makes at the last joint: where ends differ, the pieces of a splayed frame climb like a stair. */
@@ -109,11 +109,11 @@ export function sawErrors(geometry: FrameGeometry, width: number, option: LayRes
     const isSet = first[scale].leans !== "none";
     const does = (fault === "swing" || fault === "lean") && !isSet ? "idle" : effect[fault];
     if (does === "idle") {
-      return { fault, effect: does, gap: 0, slopeOff: 0, step: 0, words: sentence(fault, does, false, "", false) };
+      return { fault, effect: does, jointGap: 0, slopeOff: 0, step: 0, words: sentence(fault, does, false, "", false) };
     }
     if (does === "cancels") {
       const step = climb(end, start);
-      return { fault, effect: does, gap: 0, slopeOff: 0, step, words: sentence(fault, does, false, "", step > 0) };
+      return { fault, effect: does, jointGap: 0, slopeOff: 0, step, words: sentence(fault, does, false, "", step > 0) };
     }
     // To first order a miter opens by cos r and tips by sin r, a bevel the other way round.
     const [opening, tipping] = scale === "miter" ? [cosDeg(twin), sinDeg(twin)] : [sinDeg(twin), cosDeg(twin)];
@@ -121,7 +121,7 @@ export function sawErrors(geometry: FrameGeometry, width: number, option: LayRes
     return {
       fault,
       effect: does,
-      gap: Math.abs(angle) * perDegree,
+      jointGap: Math.abs(angle) * perDegree,
       slopeOff: Math.abs(slopeOff),
       step: 0,
       words: sentence(fault, does, Math.abs(opening) >= NOTHING, tips, false),

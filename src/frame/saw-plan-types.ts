@@ -21,8 +21,8 @@ export interface SawPlanOptions {
   readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for hazards and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
-  /** The V at the last joint that is accepted, for hazards; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
-  readonly gap?: number | undefined;
+  /** The gap at the last joint that is accepted, for hazards; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
+  readonly acceptedGap?: number | undefined;
   /** The side that shows in the finished frame; default the face. */
   readonly shows?: ShowingSide | undefined;
 }

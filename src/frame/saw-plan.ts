@@ -19,7 +19,7 @@ import { stopRule } from "./stop-rule.js";
 import { jointWidth } from "./joint-width.js";
 import { graduationsFor } from "./graduations.js";
 import { testCuts } from "./test-cuts.js";
-import { usualGap, usualKerf } from "./usual-lengths.js";
+import { usualAcceptedGap, usualKerf } from "./usual-lengths.js";
 
 /** Among lays that are wanted alike the first is chosen: low ones that need nothing to be made come first. */
 const LAYS: readonly LayName[] = ["flat", "face-down", "propped", "inner-down", "outer-down"];
@@ -110,7 +110,7 @@ export function planSawing(
   geometry: FrameGeometry,
   options: Filled<Omit<SawPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): SawPlan {
-  const { saw, kerf, rough, lay, unit, gap, shows } = options;
+  const { saw, kerf, rough, lay, unit, acceptedGap, shows } = options;
   const stick = geometry.pieces[0]!;
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
@@ -121,7 +121,8 @@ export function planSawing(
   const lays = wanted.map((name) => layResult({ lay: name, cuts: stick, profile, saw, unit, shows, sides }));
   const chosen = preferredLay(asked === undefined ? lays : lays.filter((option) => option.lay === asked));
   const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
-  const graduations = chosen === null ? null : graduationsFor(geometry.sides, jointWidth(geometry), gap, saw, chosen);
+  const graduations =
+    chosen === null ? null : graduationsFor(geometry.sides, jointWidth(geometry), acceptedGap, saw, chosen);
   const best = graduations === null ? null : { miter: graduations.best.miter, bevel: graduations.best.bevel };
   const operations =
     chosen === null || best === null
@@ -132,13 +133,13 @@ export function planSawing(
     lays,
     lay: chosen,
     graduations,
-    testCuts: chosen === null ? null : testCuts(geometry, chosen, piece.pitch, gap, kerf, unit),
+    testCuts: chosen === null ? null : testCuts(geometry, chosen, piece.pitch, acceptedGap, kerf, unit),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
     cradle: chosen?.cradle ?? null,
     rough: piece,
   };
-  const hazards = cuttingHazards(geometry, { ...bare, operations, hazards: [] }, unit, gap, asked);
+  const hazards = cuttingHazards(geometry, { ...bare, operations, hazards: [] }, unit, acceptedGap, asked);
   const warned = operations.map((operation) => ({
     ...operation,
     hazards: hazards.filter(({ steps }) => steps.includes(operation.step)).map(({ hazard }) => hazard.code),
@@ -181,7 +182,7 @@ export function sawPlan(geometry: FrameGeometry, options: SawPlanOptions = {}): 
     rough: checkRough(given["rough"] ?? { method: "none" }),
     lay: options.lay,
     unit,
-    gap: checkLength(given["gap"] ?? usualGap(unit), "gap"),
+    acceptedGap: checkLength(given["acceptedGap"] ?? usualAcceptedGap(unit), "acceptedGap"),
     shows: checkWord(given["shows"] ?? "face", "shows", ["face", "back"]),
   });
 }

@@ -20,7 +20,7 @@ export interface TestPair {
 export interface TestRing {
   /** How many pieces: n for a ring, n/2 for half of one. */
   readonly pieces: number;
-  /** The gap up to which the setting is right: the V of the last joint, or how far the outer corner at one end of the half stands off a straightedge on which its other end is tight. */
+  /** The gap up to which the setting is right: the gap of the last joint, or how far the outer corner at one end of the half stands off a straightedge on which its other end is tight. */
   readonly accept: number;
 }
 
@@ -64,15 +64,15 @@ const IN_PROPORTION: number = 0.5;
 /**
  * How a setting is proved on scrap.
  *
- * The cuts share the error of the setting. A ring of n pieces, however short, has the V of the frame itself: (W / cos h) times its open angle, for the joint's
- * width W. Two pieces are off by an n-th of that angle, which on legs of n W / cos h shows as the same V. The ends of
+ * The cuts share the error of the setting. A ring of n pieces, however short, has the gap of the frame itself: (W / cos h) times its open angle, for the joint's
+ * width W. Two pieces are off by an n-th of that angle, which on legs of n W / cos h shows as the same gap. The ends of
  * half a ring are off by half the open angle; with one of them tight on a straightedge, the outer corner of the other stands off it by a quarter of that angle across
  * the ring's width, l / sin h for pieces of length l.
  *
  * @param geometry - the frame
  * @param option - how its sticks lie
  * @param pitch - what one piece of the frame takes of its stick
- * @param gap - the V that is accepted at the last joint
+ * @param gap - the gap that is accepted at the last joint
  * @param kerf - width of the saw cut
  * @param unit - unit of the lengths
  * @returns the checks and their limits; `null` where the gap is as wide as the joint
@@ -81,17 +81,17 @@ export function testCuts(
   geometry: FrameGeometry,
   option: Pick<LayResult, "first" | "second">,
   pitch: number,
-  gap: number,
+  acceptedGap: number,
   kerf: number,
   unit: LengthUnit,
 ): TestCuts | null {
   const { sides, slope, corners } = geometry;
   const { planMiter, dihedral } = corners[0]!;
   const width = jointWidth(geometry);
-  if (!(gap < width)) return null;
+  if (!(acceptedGap < width)) return null;
   const kerfAlong = kerf / cosDeg(planMiter);
   const length = Math.max(usualScrap(unit), width * (1 + 2 * tanDeg(planMiter)));
-  const openAngle = gap / gapPerDegree(sides, width);
+  const openAngle = acceptedGap / gapPerDegree(sides, width);
   const across = length / sinDeg(planMiter);
   const scrapFor = (pieces: number): number => pieces * (length + kerfAlong) + kerfAlong;
   const molding = sides * pitch;
@@ -106,7 +106,7 @@ export function testCuts(
     molding,
     spare: 2 * kerfAlong,
     pair: { angle: 180 - 2 * planMiter, dihedral, legs: (sides * width) / cosDeg(planMiter) },
-    ring: { pieces: sides, accept: gap },
+    ring: { pieces: sides, accept: acceptedGap },
     half: sides % 2 === 0 ? { pieces: sides / 2, accept: (across * openAngle) / 4 / DEGREES } : null,
     perEnd: openAngle / (2 * sides),
     sloped: slope !== 0,

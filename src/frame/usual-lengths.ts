@@ -17,7 +17,7 @@ export function usualKerf(unit: LengthUnit): number {
  * @param unit - the plan's unit
  * @returns the gap in that unit
  */
-export function usualGap(unit: LengthUnit): number {
+export function usualAcceptedGap(unit: LengthUnit): number {
   return roundLength({ millimeters: 0.25, inches: 0.01 }, unit);
 }
 

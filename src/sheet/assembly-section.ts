@@ -7,10 +7,10 @@ function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words)
   const { lastJoint } = assembly;
   if (lastJoint.made === "trimmed halves") {
     if (lastJoint.trim === null || lastJoint.loss === null) return lastJoint.words;
-    return `${lastJoint.words} For a gap of ${length(brief.gap)} that is ${length(lastJoint.trim)} at each end, and the frame becomes ${length(lastJoint.loss)} narrower there.`;
+    return `${lastJoint.words} For a gap of ${length(brief.acceptedGap)} that is ${length(lastJoint.trim)} at each end, and the frame becomes ${length(lastJoint.loss)} narrower there.`;
   }
   if (lastJoint.length === null || lastJoint.planMiter === null) return lastJoint.words;
-  return `${lastJoint.words} Instead of a gap of ${length(brief.gap)}, it comes out ${length(lastJoint.length)} longer or shorter than the others, and each end ${angle(lastJoint.planMiter)} off, seen from above.`;
+  return `${lastJoint.words} Instead of a gap of ${length(brief.acceptedGap)}, it comes out ${length(lastJoint.length)} longer or shorter than the others, and each end ${angle(lastJoint.planMiter)} off, seen from above.`;
 }
 
 /**
@@ -52,7 +52,7 @@ function toleranceText({ assembly, brief }: FramePlan, { length, angle }: Words)
     ];
   });
   if (both.length === 0) return [];
-  return [`For a last joint within ${length(brief.gap)}, cut ${both.join("; ")}.`];
+  return [`For a last joint within ${length(brief.acceptedGap)}, cut ${both.join("; ")}.`];
 }
 
 /** What the graduations to set do where they are not exact, and why they are not the nearest ones. */
@@ -61,20 +61,20 @@ function graduationsText({ sawing, geometry }: FramePlan, { length, angle }: Wor
   const { best, nearest } = sawing.graduations;
   if (Math.max(best.miterMiss, best.bevelMiss) < 1e-9) return [];
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
-  const why = isNearest ? "" : ` The nearest mark of each would open it ${length(nearest.gap)}.`;
+  const why = isNearest ? "" : ` The nearest mark of each would open it ${length(nearest.jointGap)}.`;
   const slopes = Math.abs(best.slopeOff) < 0.01 ? "" : ` and the sides slope ${angle(geometry.slope + best.slopeOff)}`;
   return [
-    `On the best marks, miter ${angle(best.miter)} with bevel ${angle(best.bevel)}, the last joint opens ${length(best.gap)}${slopes}.${why}`,
+    `On the best marks, miter ${angle(best.miter)} with bevel ${angle(best.bevel)}, the last joint opens ${length(best.jointGap)}${slopes}.${why}`,
   ];
 }
 
 /** What a tenth of a degree of each fault does, where that can be seen. */
 function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
   if (assembly.sawErrors === null) return [];
-  const isSeen = (size: number): boolean => size > brief.gap / 10;
-  return assembly.sawErrors.faults.flatMap(({ words, gap, slopeOff, step }) => {
+  const isSeen = (size: number): boolean => size > brief.acceptedGap / 10;
+  return assembly.sawErrors.faults.flatMap(({ words, jointGap, slopeOff, step }) => {
     const does = [
-      ...(isSeen(gap) ? [`gap ${length(gap)}`] : []),
+      ...(isSeen(jointGap) ? [`gap ${length(jointGap)}`] : []),
       ...(slopeOff >= 0.01 ? [`slope ${angle(slopeOff)}`] : []),
       ...(isSeen(step) ? [`step ${length(step)}`] : []),
     ];

@@ -34,7 +34,7 @@ export interface OpenMiter {
   /** Where the joint opens: at the short point, inside, when the wood has shrunk; at the long point, outside, when it has swollen. */
   readonly opens: "inside" | "outside" | "nowhere";
   /** How wide it stands open there, straight across, when it touches at the other end; in the width's unit. */
-  readonly gap: number;
+  readonly jointGap: number;
   /** The angle of the open wedge, in degrees. */
   readonly angle: number;
   /** The angle that the ends have now, seen from above, in degrees; the frame still needs half the turn. */
@@ -74,7 +74,7 @@ export function openMiter(planMiter: number, levelWidth: number, change: number)
   const size = Math.abs(change);
   return {
     opens: change < 0 ? "inside" : change > 0 ? "outside" : "nowhere",
-    gap: 2 * size * sine,
+    jointGap: 2 * size * sine,
     angle: 2 * atan2Deg(size * sine * cosine, levelWidth + change * cosine * cosine),
     miter: change === 0 ? planMiter : atan2Deg(levelWidth * sine, (levelWidth + change) * cosine),
   };
@@ -100,7 +100,7 @@ export function openMiter(planMiter: number, levelWidth: number, change: number)
  * const stick = { sides: 4, species: "white oak", grain: "flat-sawn", width: 70 } as const;
  * const dry = miterMovement({ ...stick, from: 9, to: 6 });
  * dry.opens; //=> "inside"
- * dry.gap.toFixed(2); //=> "1.12"
+ * dry.jointGap.toFixed(2); //=> "1.12"
  * miterMovement({ ...stick, from: 9, to: 12 }).opens; //=> "outside"
  * ```
  * @see W. Noyes, Handwork in Wood, fig. 289: "if the wood shrinks at all, it opens at the inside corners, because wood shrinks sidewise but not lengthwise"

@@ -179,7 +179,7 @@ describe("the cards", () => {
     expect(said({ status: "feasible", relativeGap: 0.0123, stopped: "asked" })).toContain(
       "The search was stopped. A cheaper way may exist; it would save 1.2 % at the most.",
     );
-    expect(said({ status: "feasible", gap: 0.5, stopped: "time" })).toContain("The search ran out of time.");
+    expect(said({ status: "feasible", relativeGap: 0.5, stopped: "time" })).toContain("The search ran out of time.");
   });
 });
 

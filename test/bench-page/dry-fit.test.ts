@@ -9,7 +9,7 @@ type Answers = Parameters<typeof jobOf>[0];
 
 function ask(answers: Answers): ReturnType<typeof readDryFit> {
   const { values } = jobOf(answers);
-  return readDryFit(values, planJob(jobOf({ ...answers, gap: "", seenSlope: "" })).plan!);
+  return readDryFit(values, planJob(jobOf({ ...answers, seenGap: "", seenSlope: "" })).plan!);
 }
 
 /** What a scale is to be set to, from what it stood at. */
@@ -39,7 +39,7 @@ describe("the new setting undoes what the saw did wrong", () => {
     const ring = ringClosure({ pieces, at: "outside", width: assembly.jointWidth });
     const told = {
       ...answers,
-      gap: `${ring.vGap} mm`,
+      seenGap: `${ring.jointGap} mm`,
       open: ring.opens,
       seenSlope: String(ring.slope),
       shownMiter: String(sawing.lay!.first.miter.reading),
@@ -72,10 +72,10 @@ describe("the new setting undoes what the saw did wrong", () => {
     };
     const sticks = Array.from({ length: geometry.sides }, () => ({ length: 100, start: cut, end: cut }));
     const ring = ringClosure({ pieces: sticks, at: "outside", width: assembly.jointWidth });
-    expect(ring.vGap).toBeGreaterThan(0.05);
+    expect(ring.jointGap).toBeGreaterThan(0.05);
     const { lines, issues } = ask({
       ...answers,
-      gap: `${ring.vGap} mm`,
+      seenGap: `${ring.jointGap} mm`,
       open: ring.opens,
     });
     expect(issues).toEqual([]);
@@ -87,9 +87,9 @@ describe("the new setting undoes what the saw did wrong", () => {
   });
 
   test("in the cradle, where the miter alone closes it", () => {
-    const answers = { ...TRAY, lay: "propped", gap: "1.2 mm", open: "outside" };
+    const answers = { ...TRAY, lay: "propped", seenGap: "1.2 mm", open: "outside" };
     const { lines } = ask(answers);
-    const { assembly } = planJob(jobOf({ ...answers, gap: "" })).plan!;
+    const { assembly } = planJob(jobOf({ ...answers, seenGap: "" })).plan!;
     // Open angle = gap / (width / cos h), shared by 12 cuts.
     const angle = ((1.2 / (assembly.jointWidth / Math.cos(Math.PI / 6))) * 180) / Math.PI;
     const [from, to] = scales(lines, "miter");
@@ -105,38 +105,38 @@ describe("the dry fit", () => {
   });
 
   test("finds a gap of 0 good", () => {
-    const { lines, issues } = ask({ ...TRAY, gap: "0" });
+    const { lines, issues } = ask({ ...TRAY, seenGap: "0" });
     expect(issues).toEqual([]);
     expect(lines).toContain("No gap: the joints turn as they should.");
     expect(lines.at(-1)).toBe("The setting is good: cut and glue with it.");
   });
 
   test("lets the slope go where one angle stays, and says where", () => {
-    const { lines } = ask({ ...TRAY, gap: "1", hold: "bevel" });
+    const { lines } = ask({ ...TRAY, seenGap: "1", hold: "bevel" });
     expect(lines.join(" ")).toMatch(/Bevel: leave it\. .*The frame then closes at a slope of \d/);
   });
 
   test("says beside its field what is wrong", () => {
     const wrong = (answers: Answers): Record<string, string> =>
       Object.fromEntries(ask({ ...TRAY, ...answers }).issues.map(({ field, words }) => [field, words]));
-    expect(wrong({ gap: "wide" })).toEqual({ gap: "This can't be read as a length: a number is missing." });
-    expect(wrong({ gap: "-1" })).toEqual({ gap: "This can't be less than zero." });
-    expect(wrong({ gap: "900" })).toEqual({ gap: "The gap can't be as wide as the molding." });
-    expect(wrong({ gap: "1", seenSlope: "up" })).toEqual({
+    expect(wrong({ seenGap: "wide" })).toEqual({ seenGap: "This can't be read as a length: a number is missing." });
+    expect(wrong({ seenGap: "-1" })).toEqual({ seenGap: "This can't be less than zero." });
+    expect(wrong({ seenGap: "900" })).toEqual({ seenGap: "The gap can't be as wide as the molding." });
+    expect(wrong({ seenGap: "1", seenSlope: "up" })).toEqual({
       seenSlope: "This can't be read as an angle: a number is missing.",
     });
-    expect(wrong({ gap: "1", seenSlope: "95" })).toEqual({ seenSlope: "This has to be degrees from -90 to 90." });
-    expect(wrong({ gap: "1", shownMiter: "95" })).toEqual({ shownMiter: "This has to be degrees from 0 to 90." });
-    expect(wrong({ gap: "1", shownBevel: "steep" })).toEqual({
+    expect(wrong({ seenGap: "1", seenSlope: "95" })).toEqual({ seenSlope: "This has to be degrees from -90 to 90." });
+    expect(wrong({ seenGap: "1", shownMiter: "95" })).toEqual({ shownMiter: "This has to be degrees from 0 to 90." });
+    expect(wrong({ seenGap: "1", shownBevel: "steep" })).toEqual({
       shownBevel: "This can't be read as an angle: a number is missing.",
     });
-    expect(wrong({ gap: "1", open: "outside", shownBevel: "90" })).toEqual({
+    expect(wrong({ seenGap: "1", open: "outside", shownBevel: "90" })).toEqual({
       shownBevel: "From there no setting of this saw closes the frame.",
     });
-    expect(wrong({ gap: "1", shownMiter: "90" })).toEqual({
+    expect(wrong({ seenGap: "1", shownMiter: "90" })).toEqual({
       shownMiter: "From there no setting of this saw closes the frame.",
     });
-    expect(wrong({ gap: "1", slope: "0", hold: "miter" })).toEqual({
+    expect(wrong({ seenGap: "1", slope: "0", hold: "miter" })).toEqual({
       hold: "What is held alone can't close this frame: hold the slope.",
     });
   });

@@ -156,7 +156,7 @@ describe("a filled form becomes the brief that it says", () => {
     );
     expect(issues).toEqual([]);
     expect(brief).toMatchObject({
-      gap: 0.4,
+      acceptedGap: 0.4,
       fastenerRoom: 0,
       species: "black walnut",
       grain: "quarter-sawn",
@@ -309,7 +309,7 @@ describe("what is wrong is said beside its field", () => {
     ["saw.crosscut", "crosscut"],
     ["saw.gaugeReach", "gaugeReach"],
     ["lean", "slope"],
-    ["gap", "acceptedGap"],
+    ["acceptedGap", "acceptedGap"],
     ["moisture.seasons[1]", "dampest"],
     ["price.amount", "price"],
     ["hanging.screwDepth", "screwDepth"],

@@ -27,7 +27,7 @@ describe.each([380, 1600])("%i pixels wide", (width) => {
     await page.emulateMedia({ colorScheme });
     expect(await seriousViolations(page)).toEqual([]);
     await page.click("#example");
-    await fill(page, { gap: "1", kerf: "?" });
+    await fill(page, { seenGap: "1", kerf: "?" });
     await page.evaluate("document.querySelectorAll('details').forEach((fold) => { fold.open = true; })");
     expect(await seriousViolations(page)).toEqual([]);
     await fill(page, { kerf: "3" });

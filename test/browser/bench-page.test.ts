@@ -101,11 +101,11 @@ describe("from the empty form to a printed plan", () => {
 
   test("a gap at the dry fit becomes a new setting", async () => {
     const { page } = await site.open();
-    await fill(page, { ...SPLAYED, gap: "1" });
+    await fill(page, { ...SPLAYED, seenGap: "1" });
     expect(await page.innerText("#card-dry-fit .body")).toMatch(
       /Open outside[\s\S]*The miter scale then shows [\d.]+° instead of [\d.]+°\./,
     );
-    await fill(page, { gap: "much" });
+    await fill(page, { seenGap: "much" });
     expect(await page.innerText("#gap-error")).toBe("This can't be read as a length: a number is missing.");
   });
 });

@@ -31,13 +31,13 @@ describe("a ring cut again with the correction", () => {
     const exact = compoundMiter({ sides, slope: planned });
     const cut = { miter: exact.miter + error.miter, bevel: exact.bevel + error.bevel };
     const seen = onTheBench(sides, cut, planned);
-    const gap = Math.abs(seen.angle) * RADIAN * seen.jointLine;
+    const seenGap = Math.abs(seen.angle) * RADIAN * seen.jointLine;
     // Too narrow to be seen, or to be told from the rounding of the bench.
-    if (gap < 1e-4) return undefined;
+    if (seenGap < 1e-4) return undefined;
     const { correction, slope } = correctSetting({
       sides,
       width: WIDTH,
-      gap,
+      seenGap,
       open: seen.angle > 0 ? "outside" : "inside",
       slope: seen.slopes[0]!,
       ...(hold === undefined ? {} : { hold }),
@@ -89,7 +89,7 @@ describe("a ring cut again with the correction", () => {
 });
 
 describe("laws", () => {
-  test("what the library says of a ring is undone by what it says of its V", () => {
+  test("what the library says of a ring is undone by what it says of its gap", () => {
     fc.assert(
       fc.property(
         anySides,
@@ -106,7 +106,7 @@ describe("laws", () => {
           const result = correctSetting({
             sides,
             width: WIDTH,
-            gap: closure.vGap,
+            seenGap: closure.jointGap,
             open: closure.opens,
             slope: closure.slope,
           });
@@ -120,7 +120,7 @@ describe("laws", () => {
   });
 
   test("a flat frame needs its miter corrected by the open angle over 2n, and no bevel", () => {
-    const { correction, cut, wanted, slope } = correctSetting({ sides: 6, width: 40, gap: 0.8, open: "inside" });
+    const { correction, cut, wanted, slope } = correctSetting({ sides: 6, width: 40, seenGap: 0.8, open: "inside" });
     const angle = ((0.8 * Math.cos(30 * RADIAN)) / 40 / RADIAN) * -1;
     expect(correction.miter).toBeCloseTo(angle / 12, 12);
     expect([correction.bevel, cut.bevel, wanted.bevel, slope]).toEqual([0, 0, 0, 0]);
@@ -128,26 +128,28 @@ describe("laws", () => {
   });
 
   test("scaling width and V leaves everything", () => {
-    const one = correctSetting({ sides: 7, width: 40, gap: 0.8, open: "inside", slope: 33, hold: 30 });
-    expect(correctSetting({ sides: 7, width: 160, gap: 3.2, open: "inside", slope: 33, hold: 30 })).toEqual(one);
+    const one = correctSetting({ sides: 7, width: 40, seenGap: 0.8, open: "inside", slope: 33, hold: 30 });
+    expect(correctSetting({ sides: 7, width: 160, seenGap: 3.2, open: "inside", slope: 33, hold: 30 })).toEqual(one);
   });
 
   test("a ring of the opposite slope is corrected by the opposite bevel", () => {
-    const given = { sides: 7, width: 40, gap: 0.8, open: "outside" } as const;
+    const given = { sides: 7, width: 40, seenGap: 0.8, open: "outside" } as const;
     const [up, down] = [33, -33].map((slope) => correctSetting({ ...given, slope }));
     expect(down!.correction).toEqual({ miter: up!.correction.miter, bevel: -up!.correction.bevel });
     expect(down!.words).toEqual(up!.words);
   });
 
   test("survives JSON and writes to nothing", () => {
-    const result = correctSetting(frozen({ sides: 7, width: 40, gap: 0.8, open: "outside", slope: 20, hold: "bevel" }));
+    const result = correctSetting(
+      frozen({ sides: 7, width: 40, seenGap: 0.8, open: "outside", slope: 20, hold: "bevel" }),
+    );
     expect(JSON.parse(JSON.stringify(result))).toEqual(result);
   });
 });
 
 describe("words", () => {
   const say = (options: Partial<Parameters<typeof correctSetting>[0]>): readonly string[] =>
-    correctSetting({ sides: 8, width: 40, gap: 1, open: "outside", ...options }).words;
+    correctSetting({ sides: 8, width: 40, seenGap: 1, open: "outside", ...options }).words;
 
   test("say what was wrong, how far and which way", () => {
     expect(say({})).toEqual([
@@ -175,14 +177,14 @@ describe("words", () => {
   });
 });
 
-const GIVEN = { sides: 8, width: 40, gap: 1, open: "outside" };
+const GIVEN = { sides: 8, width: 40, seenGap: 1, open: "outside" };
 
 test.each([
   [undefined, "Expected `options` to be an object, got undefined"],
   [{ ...GIVEN, sides: 2 }, "Expected `sides` to be an integer from 3 to 1000000, got 2 (number)"],
   [{ ...GIVEN, width: 0 }, "Expected `width` to be a positive length (1e-100 to 1e100), got 0 (number)"],
-  [{ ...GIVEN, gap: undefined }, "Expected `gap` to be a positive length (1e-100 to 1e100), got undefined"],
-  [{ ...GIVEN, gap: 40 }, "Expected `gap` to be less than `width`, 40, got 40"],
+  [{ ...GIVEN, seenGap: undefined }, "Expected `seenGap` to be a positive length (1e-100 to 1e100), got undefined"],
+  [{ ...GIVEN, seenGap: 40 }, "Expected `seenGap` to be less than `width`, 40, got 40"],
   [{ ...GIVEN, open: "top" }, 'Expected `open` to be one of "inside", "outside", got "top" (string)'],
   [{ ...GIVEN, slope: "30" }, 'Expected `slope` to be degrees from -90 to 90, got "30" (string)'],
   [{ ...GIVEN, hold: 100 }, "Expected `hold` to be degrees from -90 to 90, got 100 (number)"],

@@ -100,34 +100,37 @@ describe("100,000 rings cut at random", () => {
   });
 
   test.each([
-    { sides: 8, slope: 0, width: 40, gap: 0.25, vary: "miter" },
-    { sides: 6, slope: 35, width: 40, gap: 0.5, vary: "each" },
-    { sides: 5, slope: 60, width: 25, gap: 0.3, vary: "bevel" },
-  ] as const)("keep within the V in 95 of 100 cases: %j", ({ sides, slope, width, gap, vary }) => {
-    const { random } = gaugeTolerance({ sides, slope, width, gap });
-    const exact = compoundMiter({ sides, slope });
-    const normal = normalNumbers(sides * 1000 + slope);
-    const deviation = random[vary]!;
-    const perDegree = (width / Math.cos(Math.PI / sides)) * RADIAN;
-    let [within, sum] = [0, 0];
-    for (let ring = 0; ring < RINGS; ring += 1) {
-      const cuts = Array.from({ length: 2 * sides }, () => ({
-        miter: exact.miter + (vary === "bevel" ? 0 : deviation * normal()),
-        bevel: exact.bevel + (vary === "miter" ? 0 : deviation * normal()),
-      }));
-      const seen = Math.abs(openAngle(cuts, slope)) * perDegree;
-      if (seen <= gap) within += 1;
-      sum += seen * seen;
-    }
-    // Four standard errors of a share, and of a mean square (whose own standard error is sqrt(2 / N) of it).
-    expect(Math.abs(within / RINGS - 0.95)).toBeLessThan(4 * Math.sqrt((0.95 * 0.05) / RINGS));
-    const meanSquare = (gap / 1.959963984540054) ** 2;
-    expect(Math.abs(sum / RINGS / meanSquare - 1)).toBeLessThan(4 * Math.sqrt(2 / RINGS));
-  });
+    { sides: 8, slope: 0, width: 40, acceptedGap: 0.25, vary: "miter" },
+    { sides: 6, slope: 35, width: 40, acceptedGap: 0.5, vary: "each" },
+    { sides: 5, slope: 60, width: 25, acceptedGap: 0.3, vary: "bevel" },
+  ] as const)(
+    "keep within the gap in 95 of 100 cases: %j",
+    ({ sides, slope, width, acceptedGap: acceptedGap, vary }) => {
+      const { random } = gaugeTolerance({ sides, slope, width, acceptedGap });
+      const exact = compoundMiter({ sides, slope });
+      const normal = normalNumbers(sides * 1000 + slope);
+      const deviation = random[vary]!;
+      const perDegree = (width / Math.cos(Math.PI / sides)) * RADIAN;
+      let [within, sum] = [0, 0];
+      for (let ring = 0; ring < RINGS; ring += 1) {
+        const cuts = Array.from({ length: 2 * sides }, () => ({
+          miter: exact.miter + (vary === "bevel" ? 0 : deviation * normal()),
+          bevel: exact.bevel + (vary === "miter" ? 0 : deviation * normal()),
+        }));
+        const seen = Math.abs(openAngle(cuts, slope)) * perDegree;
+        if (seen <= acceptedGap) within += 1;
+        sum += seen * seen;
+      }
+      // Four standard errors of a share, and of a mean square (whose own standard error is sqrt(2 / N) of it).
+      expect(Math.abs(within / RINGS - 0.95)).toBeLessThan(4 * Math.sqrt((0.95 * 0.05) / RINGS));
+      const meanSquare = (acceptedGap / 1.959963984540054) ** 2;
+      expect(Math.abs(sum / RINGS / meanSquare - 1)).toBeLessThan(4 * Math.sqrt(2 / RINGS));
+    },
+  );
 });
 
 describe("a tolerance is within a tenth of the true one, or not given", () => {
-  /** The V of a ring whose cuts are all off by the same. */
+  /** The gap of a ring whose cuts are all off by the same. */
   const vGapOff = (sides: number, width: number, slope: number, dm: number, db: number): number => {
     const { miter, bevel } = compoundMiter({ sides, slope });
     const half = Math.acos(Math.cos((miter + dm) * RADIAN) * Math.cos((bevel + db) * RADIAN));
@@ -148,8 +151,8 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     return Math.min(oneWay(1, 60), oneWay(-1, most));
   };
 
-  test("of 19 sides at a slope of 76, whose miter opens the V when it is 0.553 off, not 0.615", () => {
-    const given = { sides: 19, width: 20, gap: 2, slope: 76 };
+  test("of 19 sides at a slope of 76, whose miter opens the gap when it is 0.553 off, not 0.615", () => {
+    const given = { sides: 19, width: 20, acceptedGap: 2, slope: 76 };
     const truth = trueOf((dm) => vGapOff(19, 20, 76, dm, 0), 2, compoundMiter(given).miter);
     expect(truth.toFixed(3)).toBe("0.553");
     const { miter } = gaugeTolerance(given).shared;
@@ -160,18 +163,18 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     let [kept, dropped] = [0, 0];
     for (const sides of [3, 4, 6, 9, 19, 40]) {
       for (const slope of [0, 3, 12, 30, 45, 60, 76, 85, 88, 90, -50]) {
-        for (const gap of [1e-3, 0.05, 0.5, 2, 8, 19]) {
-          const { shared } = gaugeTolerance({ sides, width: 20, gap, slope });
+        for (const acceptedGap of [1e-3, 0.05, 0.5, 2, 8, 19]) {
+          const { shared } = gaugeTolerance({ sides, width: 20, acceptedGap, slope });
           const { miter, bevel } = compoundMiter({ sides, slope: Math.abs(slope) });
-          const share = ((gap / 20) * Math.cos(Math.PI / sides)) / RADIAN / (2 * sides);
+          const share = ((acceptedGap / 20) * Math.cos(Math.PI / sides)) / RADIAN / (2 * sides);
           const effects = {
             miter: Math.cos(slope * RADIAN),
             bevel: Math.cos(miter * RADIAN) * Math.sin(Math.abs(slope) * RADIAN),
           };
           const v = (dm: number, db: number): number => vGapOff(sides, 20, Math.abs(slope), dm, db);
           const truths = {
-            miter: trueOf((dm) => v(dm, 0), gap, miter),
-            bevel: trueOf((db) => v(0, db), gap, bevel),
+            miter: trueOf((dm) => v(dm, 0), acceptedGap, miter),
+            bevel: trueOf((db) => v(0, db), acceptedGap, bevel),
           };
           for (const name of ["miter", "bevel"] as const) {
             const linear = share / effects[name];
@@ -185,7 +188,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
               kept += 1;
             }
           }
-          const both = trueOf((d) => v(d, d), gap, Math.min(miter, bevel));
+          const both = trueOf((d) => v(d, d), acceptedGap, Math.min(miter, bevel));
           expect(Math.abs(shared.each / both - 1)).toBeLessThan(0.07);
           expect(shared.each / (share / (effects.miter + effects.bevel))).toBeCloseTo(1, 9);
         }
@@ -195,7 +198,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
   });
 
   /** The widest V, to the last digit, for which a tolerance is given; `undefined` if it is given for all. */
-  const widest = (given: (gap: number) => number | null): number | undefined => {
+  const widest = (given: (acceptedGap: number) => number | null): number | undefined => {
     let [low, high] = [1e-6, 19.999];
     if (given(high) !== null) return undefined;
     for (let step = 0; step < 60; step += 1) {
@@ -224,7 +227,8 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
       const { miter, bevel } = compoundMiter({ sides, slope: Math.abs(slope) });
       const v = (dm: number, db: number): number => vGapOff(sides, 20, Math.abs(slope), dm, db);
       for (const name of ["miter", "bevel"] as const) {
-        const given = (gap: number): number | null => gaugeTolerance({ sides, width: 20, gap, slope }).shared[name];
+        const given = (gap: number): number | null =>
+          gaugeTolerance({ sides, width: 20, acceptedGap: gap, slope }).shared[name];
         const gap = widest(given);
         if (gap === undefined) continue;
         const off = name === "miter" ? (d: number) => v(d, 0) : (d: number) => v(0, d);
@@ -265,7 +269,8 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
             (sum, [m, b]) => sum + (half(m, b) - 2 * half(0, 0) + half(-m, -b)) / (step * step),
             0,
           );
-          const given = (gap: number): number | null => gaugeTolerance({ sides, width: 20, gap, slope }).random[name];
+          const given = (gap: number): number | null =>
+            gaugeTolerance({ sides, width: 20, acceptedGap: gap, slope }).random[name];
           const gap = widest(given);
           // With fewer sides the law of one angle, the other right, may end first.
           if (gap === undefined || (sides < 100 && name !== "each")) continue;
@@ -290,10 +295,10 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     expect(met).toBeGreaterThan(12);
   });
 
-  test("however narrow the V is", () => {
+  test("however narrow the gap is", () => {
     for (const gap of [1e-6, 1e-20, 1e-90]) {
-      const { shared, random } = gaugeTolerance({ sides: 8, width: 40, gap, slope: 30 });
-      const wide = gaugeTolerance({ sides: 8, width: 40, gap: 1e-3, slope: 30 });
+      const { shared, random } = gaugeTolerance({ sides: 8, width: 40, acceptedGap: gap, slope: 30 });
+      const wide = gaugeTolerance({ sides: 8, width: 40, acceptedGap: 1e-3, slope: 30 });
       for (const name of ["miter", "bevel", "each"] as const) {
         expect(shared[name]! / gap / (wide.shared[name]! / 1e-3)).toBeCloseTo(1, 9);
         expect(random[name]! / gap / (wide.random[name]! / 1e-3)).toBeCloseTo(1, 9);
@@ -303,7 +308,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
 
   test("when each is off by its own: what is not given would not hold in rings", () => {
     const RINGS_HERE = 1500;
-    /** How many rings of a hundred keep within the V by the sum of their turns, when the angles scatter so. */
+    /** How many rings of a hundred keep within the gap by the sum of their turns, when the angles scatter so. */
     const within = (sides: number, slope: number, width: number, gap: number, dm: number, db: number): number => {
       const exact = compoundMiter({ sides, slope });
       const normal = normalNumbers(sides + slope);
@@ -326,7 +331,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     for (const sides of [4, 12, 30]) {
       for (const slope of [15, 75]) {
         for (const gap of [0.5, 2, 12]) {
-          const { random } = gaugeTolerance({ sides, width: 20, gap, slope });
+          const { random } = gaugeTolerance({ sides, width: 20, acceptedGap: gap, slope });
           for (const name of ["miter", "bevel", "each"] as const) {
             const deviation = random[name];
             if (deviation === null) {
@@ -343,8 +348,8 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
       }
     }
     expect([found.given > 15, found.dropped > 10]).toEqual([true, true]);
-    // By the law of first order 0.39 degrees: the ring would open by more than the V on average.
-    expect(gaugeTolerance({ sides: 1000, width: 1, gap: 0.6, slope: 45 }).random.each).toBeNull();
+    // By the law of first order 0.39 degrees: the ring would open by more than the gap on average.
+    expect(gaugeTolerance({ sides: 1000, width: 1, acceptedGap: 0.6, slope: 45 }).random.each).toBeNull();
     expect(within(1000, 45, 1, 0.6, 0.39, 0.39)).toBeLessThan(0.01);
   });
 });
@@ -356,8 +361,8 @@ describe("laws", () => {
   test("cuts that all have the tolerated error make the tolerated V, as well as the first order can say", () => {
     fc.assert(
       fc.property(anySides, anySlope, fc.constantFrom("miter", "bevel", "each"), (sides, slope, which) => {
-        const [width, gap] = [40, 1e-4];
-        const { shared } = gaugeTolerance({ sides, width, gap, slope });
+        const [width, acceptedGap] = [40, 1e-4];
+        const { shared } = gaugeTolerance({ sides, width, acceptedGap, slope });
         const error = shared[which as "miter"];
         if (error === null) return;
         const exact = compoundMiter({ sides, slope });
@@ -366,8 +371,8 @@ describe("laws", () => {
           bevel: exact.bevel + (which === "miter" ? 0 : slope < 0 ? -error : error),
         };
         const piece = { length: 100, start: cut, end: cut };
-        const { vGap, opens } = ringClosure({ pieces: Array.from({ length: sides }, () => piece), at: 0, width });
-        expect(Math.abs(vGap / gap - 1)).toBeLessThan(0.15);
+        const { jointGap, opens } = ringClosure({ pieces: Array.from({ length: sides }, () => piece), at: 0, width });
+        expect(Math.abs(jointGap / acceptedGap - 1)).toBeLessThan(0.15);
         expect(opens).toBe("inside");
       }),
     );
@@ -376,44 +381,44 @@ describe("laws", () => {
   test("random errors may be sqrt(2n) / 1.96 times as large as shared ones in a flat frame", () => {
     fc.assert(
       fc.property(anySides, (sides) => {
-        const { shared, random } = gaugeTolerance({ sides, width: 40, gap: 0.2 });
+        const { shared, random } = gaugeTolerance({ sides, width: 40, acceptedGap: 0.2 });
         expect(random.miter! / shared.miter!).toBeCloseTo(Math.sqrt(2 * sides) / 1.959963984540054, 9);
       }),
     );
   });
 
   test("a flat frame is not opened by its bevels, nor an upright one by its miters", () => {
-    expect(gaugeTolerance({ sides: 4, width: 40, gap: 0.2 }).random.bevel).toBeNull();
-    const upright = gaugeTolerance({ sides: 4, width: 40, gap: 0.2, slope: 90 });
+    expect(gaugeTolerance({ sides: 4, width: 40, acceptedGap: 0.2 }).random.bevel).toBeNull();
+    const upright = gaugeTolerance({ sides: 4, width: 40, acceptedGap: 0.2, slope: 90 });
     expect([upright.shared.miter, upright.random.miter]).toEqual([null, null]);
     expect(upright.shared.each).toBe(upright.shared.bevel);
     expect(upright.random.bevel).not.toBeNull();
   });
 
-  test("half the V leaves half the tolerance; scaling both lengths leaves it all", () => {
-    const one = gaugeTolerance({ sides: 7, width: 40, gap: 0.5, slope: 30 });
-    expect(gaugeTolerance({ sides: 7, width: 40, gap: 0.25, slope: 30 }).shared.each).toBe(one.shared.each / 2);
-    expect(gaugeTolerance({ sides: 7, width: 320, gap: 4, slope: 30 })).toEqual(one);
-    expect(gaugeTolerance({ sides: 7, width: 40, gap: 0.5, slope: -30 })).toEqual(one);
-    const flat = { sides: 7, width: 40, gap: 0.5 };
+  test("half the gap leaves half the tolerance; scaling both lengths leaves it all", () => {
+    const one = gaugeTolerance({ sides: 7, width: 40, acceptedGap: 0.5, slope: 30 });
+    expect(gaugeTolerance({ sides: 7, width: 40, acceptedGap: 0.25, slope: 30 }).shared.each).toBe(one.shared.each / 2);
+    expect(gaugeTolerance({ sides: 7, width: 320, acceptedGap: 4, slope: 30 })).toEqual(one);
+    expect(gaugeTolerance({ sides: 7, width: 40, acceptedGap: 0.5, slope: -30 })).toEqual(one);
+    const flat = { sides: 7, width: 40, acceptedGap: 0.5 };
     expect(gaugeTolerance(flat)).toEqual(gaugeTolerance({ ...flat, slope: 0 }));
   });
 
   test("survives JSON and writes to nothing", () => {
-    const result = gaugeTolerance(frozen({ sides: 7, width: 40, gap: 0.8 }));
+    const result = gaugeTolerance(frozen({ sides: 7, width: 40, acceptedGap: 0.8 }));
     expect(JSON.parse(JSON.stringify(result))).toEqual(result);
   });
 });
 
-const GIVEN = { sides: 8, width: 40, gap: 1 };
+const GIVEN = { sides: 8, width: 40, acceptedGap: 1 };
 
 test.each([
   [7, "Expected `options` to be an object, got 7 (number)"],
   [{ ...GIVEN, sides: 3.5 }, "Expected `sides` to be an integer from 3 to 1000000, got 3.5 (number)"],
   [{ ...GIVEN, width: NaN }, "Expected `width` to be a positive length (1e-100 to 1e100), got NaN (number)"],
-  [{ ...GIVEN, gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
-  [{ ...GIVEN, gap: 40 }, "Expected `gap` to be less than `width`, 40, got 40"],
-  [{ ...GIVEN, gap: 41 }, "Expected `gap` to be less than `width`, 40, got 41"],
+  [{ ...GIVEN, acceptedGap: 0 }, "Expected `acceptedGap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+  [{ ...GIVEN, acceptedGap: 40 }, "Expected `acceptedGap` to be less than `width`, 40, got 40"],
+  [{ ...GIVEN, acceptedGap: 41 }, "Expected `acceptedGap` to be less than `width`, 40, got 41"],
   [{ ...GIVEN, slope: 91 }, "Expected `slope` to be degrees from -90 to 90, got 91 (number)"],
 ])("gaugeTolerance refuses %j", (options, message) => {
   expect(() => gaugeTolerance(options as never)).toThrow(message);

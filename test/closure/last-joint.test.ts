@@ -366,7 +366,7 @@ function solve(rows: readonly (readonly number[])[]): number[] {
   return left.map((row, k) => row[size]! / row[k]!);
 }
 
-describe("the V that is seen", () => {
+describe("the gap that is seen", () => {
   test.each([4, 5, 6, 8, 9, 12, 24])(
     "in a ring of %d is a third of the law's where the other joints open as well, by the least rotation",
     (sides) => {
@@ -403,7 +403,7 @@ describe("the V that is seen", () => {
         // Half the ring's turns, less what the ends lack themselves.
         const line = 40 / Math.cos(Math.PI / sides);
         const ends = 2 * line * Math.sin(((ring.angle / 4) * Math.PI) / 180);
-        expect(Math.abs((2 * ends) / ring.vGap - 1)).toBeLessThan(1e-4);
+        expect(Math.abs((2 * ends) / ring.jointGap - 1)).toBeLessThan(1e-4);
         const halves = halfRings({ pieces, at: "outside", width: 40 });
         for (const { depth } of halves.halves) expect(Math.abs(depth / (ends / 2) - 1)).toBeLessThan(0.01);
       }

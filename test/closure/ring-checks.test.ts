@@ -51,7 +51,7 @@ describe("what to measure, and how far it may be off", () => {
   test("is true of a ring without errors", () => {
     fc.assert(
       fc.property(anySides, fc.double({ min: 50, max: 500, noNaN: true }), (sides, apothem) => {
-        const checks = ringChecks({ sides, apothem, width: 30, gap: 0.3 });
+        const checks = ringChecks({ sides, apothem, width: 30, acceptedGap: 0.3 });
         const polygon = regularPolygon({ sides, apothem });
         const points = polygonCorners(polygon);
         const far = Math.floor(sides / 2);
@@ -72,7 +72,7 @@ describe("what to measure, and how far it may be off", () => {
   test("has for its tolerance the most by which the accepted gap puts it off, measured on rings put together in space", () => {
     fc.assert(
       fc.property(anySides, fc.double({ min: 50, max: 500, noNaN: true }), (sides, apothem) => {
-        const given = { sides, apothem, width: 30, gap: 0.3 };
+        const given = { sides, apothem, width: 30, acceptedGap: 0.3 };
         const checks = ringChecks(given);
         const error = gaugeTolerance(given).shared.miter!;
         const far = Math.floor(sides / 2);
@@ -106,7 +106,10 @@ describe("what to measure, and how far it may be off", () => {
   test("lets lengths be off by what leaves the last joint open by the gap at worst", () => {
     fc.assert(
       fc.property(anySides, (sides) => {
-        const { tolerance, value } = find(ringChecks({ sides, apothem: 100, width: 30, gap: 0.3 }), "piece-length");
+        const { tolerance, value } = find(
+          ringChecks({ sides, apothem: 100, width: 30, acceptedGap: 0.3 }),
+          "piece-length",
+        );
         const cut = { miter: 180 / sides, bevel: 0 };
         const half = Math.floor(sides / 2);
         const pieces = Array.from({ length: sides }, (_, index) => ({
@@ -121,7 +124,7 @@ describe("what to measure, and how far it may be off", () => {
   });
 
   test("tells of the slope where there is one, and of flatness where the thickness is known", () => {
-    const flat: RingChecksOptions = { sides: 6, apothem: 100, width: 30, gap: 0.3 };
+    const flat: RingChecksOptions = { sides: 6, apothem: 100, width: 30, acceptedGap: 0.3 };
     const codes = (options: RingChecksOptions): string[] =>
       ringChecks(options).map(({ code, when }) => `${when} ${code}`);
     expect(codes(flat)).toEqual([
@@ -158,7 +161,7 @@ describe("what to measure, and how far it may be off", () => {
   test.each([20, 70, -20, -70])(
     "moves a slope of %s by the worst of both errors, whichever way each of them goes",
     (slope) => {
-      const given = { sides: 6, apothem: 100, width: 30, gap: 3, slope };
+      const given = { sides: 6, apothem: 100, width: 30, acceptedGap: 3, slope };
       const { each } = gaugeTolerance(given).shared;
       const exact = compoundMiter({ sides: 6, slope });
       const moves = [
@@ -177,9 +180,9 @@ describe("what to measure, and how far it may be off", () => {
   );
 
   test("halving the gap halves the tolerances, but for the square of it; scaling scales", () => {
-    const one = ringChecks({ sides: 9, apothem: 100, width: 30, gap: 0.2, thickness: 15 });
-    const less = ringChecks({ sides: 9, apothem: 100, width: 30, gap: 0.1, thickness: 15 });
-    const large = ringChecks({ sides: 9, apothem: 800, width: 240, gap: 1.6, thickness: 120 });
+    const one = ringChecks({ sides: 9, apothem: 100, width: 30, acceptedGap: 0.2, thickness: 15 });
+    const less = ringChecks({ sides: 9, apothem: 100, width: 30, acceptedGap: 0.1, thickness: 15 });
+    const large = ringChecks({ sides: 9, apothem: 800, width: 240, acceptedGap: 1.6, thickness: 120 });
     for (const [index, check] of one.entries()) {
       expect(less[index]!.tolerance / check.tolerance).toBeCloseTo(0.5, 2);
       const factor = check.kind === "length" ? 8 : 1;
@@ -189,10 +192,10 @@ describe("what to measure, and how far it may be off", () => {
   });
 
   test("is told for the most sides as for a circle: the open angle takes its share from every chord", () => {
-    const gap = 0.2;
-    const many = ringChecks({ sides: 1e6, apothem: 1e4, width: 30, gap });
+    const acceptedGap = 0.2;
+    const many = ringChecks({ sides: 1e6, apothem: 1e4, width: 30, acceptedGap });
     // Half of an arc of radius r that lacks half of the open angle a is a chord of 2 r sin(90 - a/4) on a radius of r / (1 - a/360).
-    const radians = gap / 30;
+    const radians = acceptedGap / 30;
     const grown = 1e4 / (1 - radians / (2 * Math.PI));
     const shrunk = 1e4 / (1 + radians / (2 * Math.PI));
     const off = Math.max(
@@ -204,7 +207,7 @@ describe("what to measure, and how far it may be off", () => {
   });
 
   test("survives JSON and writes to nothing", () => {
-    const checks = ringChecks(frozen({ sides: 7, apothem: 100, width: 30, gap: 0.2, slope: 10 }));
+    const checks = ringChecks(frozen({ sides: 7, apothem: 100, width: 30, acceptedGap: 0.2, slope: 10 }));
     expect(JSON.parse(JSON.stringify(checks))).toEqual(checks);
   });
 });
@@ -263,13 +266,13 @@ describe("the opening of a glued frame", () => {
   });
 });
 
-const GIVEN = { sides: 6, apothem: 100, width: 30, gap: 0.3 };
+const GIVEN = { sides: 6, apothem: 100, width: 30, acceptedGap: 0.3 };
 
 test.each([
   [() => ringChecks(undefined as never), "Expected `options` to be an object, got undefined"],
   [() => ringChecks({ ...GIVEN, sides: 1 }), "Expected `sides` to be an integer from 3 to 1000000, got 1 (number)"],
   [() => ringChecks({ ...GIVEN, slope: 95 }), "Expected `slope` to be degrees from -90 to 90, got 95 (number)"],
-  [() => ringChecks({ ...GIVEN, gap: 30 }), "Expected `gap` to be less than `width`, 30, got 30"],
+  [() => ringChecks({ ...GIVEN, acceptedGap: 30 }), "Expected `acceptedGap` to be less than `width`, 30, got 30"],
   [
     () => ringChecks({ ...GIVEN, apothem: 0 }),
     "Expected `apothem` to be a positive length (1e-100 to 1e100), got 0 (number)",

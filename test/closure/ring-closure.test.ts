@@ -100,14 +100,14 @@ describe("against pieces put together in space", () => {
     );
   });
 
-  test("the V is the joint line times the open angle", () => {
+  test("the gap is the joint line times the open angle", () => {
     fc.assert(
       fc.property(evenlyFlawed, (flawed) => {
         const ring = measuredRing(flawed, 1e-4);
-        const { angle, vGap, opens } = ringClosure(ring);
+        const { angle, jointGap, opens } = ringClosure(ring);
         const { jointLine } = assemble(ring.pieces, sectionsOf(ring));
         const seen = jointLine * Math.abs(angle) * RADIAN;
-        expect(Math.abs(vGap - seen)).toBeLessThan(1e-4 * seen + 1e-12);
+        expect(Math.abs(jointGap - seen)).toBeLessThan(1e-4 * seen + 1e-12);
         expect(opens).toBe(Math.abs(angle) < 1e-9 ? "nowhere" : angle > 0 ? "outside" : "inside");
       }),
     );
@@ -221,7 +221,7 @@ describe("laws", () => {
         expect(other.angle).toBeCloseTo(one.angle, 9);
         expect(other.tilt).toBeCloseTo(one.tilt, 9);
         expect(other.roll).toBeCloseTo(-one.roll, 9);
-        expect(other.vGap).toBeCloseTo(one.vGap, 8);
+        expect(other.jointGap).toBeCloseTo(one.jointGap, 8);
         expectLength(other.openGap.inside, one.openGap.inside, flawed);
         expectLength(other.openGap.outside, one.openGap.outside, flawed);
         expectLength(other.vector.along, one.vector.along, flawed);
@@ -257,7 +257,7 @@ describe("laws", () => {
         expect(scaled.slopes).toEqual(one.slopes);
         expect(scaled.openGap.inside).toBe(one.openGap.inside * factor + 0);
         expect(scaled.vector.out).toBe(one.vector.out * factor + 0);
-        expect(scaled.vGap).toBe(one.vGap * factor);
+        expect(scaled.jointGap).toBe(one.jointGap * factor);
         expect(scaled.outOfFlat).toBe(one.outOfFlat * factor);
       }),
     );
@@ -283,7 +283,7 @@ describe("laws", () => {
         const level = measuredRing(flat);
         const miters = ringClosure({ ...level, pieces: shifted(level.pieces, joint, "miter", by) });
         expect(miters.angle).toBeCloseTo(ringClosure(level).angle, 9);
-        expect(miters.vGap).toBeCloseTo(ringClosure(level).vGap, 9);
+        expect(miters.jointGap).toBeCloseTo(ringClosure(level).jointGap, 9);
       }),
     );
   });

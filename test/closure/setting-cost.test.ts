@@ -18,7 +18,7 @@ describe("graduations of a scale", () => {
           // A setting of nothing at all is a straight piece.
           if (choice.miter === 0 && choice.bevel === 0) continue;
           expect(choice.angle).toBeCloseTo(ring.angle, 8);
-          expect(choice.vGap).toBeCloseTo(ring.vGap, 8);
+          expect(choice.jointGap).toBeCloseTo(ring.jointGap, 8);
           expect(choice.opens).toBe(ring.opens);
           expect(choice.slopeOff).toBeCloseTo(ring.slope - slope, 8);
         }
@@ -26,7 +26,7 @@ describe("graduations of a scale", () => {
     );
   });
 
-  test("are all on the scale, within two graduations, and sorted by their V", () => {
+  test("are all on the scale, within two graduations, and sorted by their gap", () => {
     fc.assert(
       fc.property(anySides, workableSlope, anyStep, (sides, slope, step) => {
         const { choices, best, nearest, exact } = settingCost({ sides, width: 40, slope, step });
@@ -40,9 +40,9 @@ describe("graduations of a scale", () => {
         }
         expect(best).toEqual(choices[0]);
         for (const [index, choice] of choices.slice(1).entries()) {
-          expect(choice.vGap).toBeGreaterThanOrEqual(choices[index]!.vGap);
+          expect(choice.jointGap).toBeGreaterThanOrEqual(choices[index]!.jointGap);
         }
-        expect(best.vGap).toBeLessThanOrEqual(nearest.vGap);
+        expect(best.jointGap).toBeLessThanOrEqual(nearest.jointGap);
         for (const angle of ["miter", "bevel"] as const) {
           expect(Math.abs(nearest[angle] - exact[angle])).toBeLessThanOrEqual(step / 2 + 1e-9);
         }
@@ -53,7 +53,7 @@ describe("graduations of a scale", () => {
   test("that hit the exact setting cost nothing", () => {
     const { nearest, best, choices } = settingCost({ sides: 8, width: 40, step: 0.5 });
     expect([nearest.miter, nearest.bevel, nearest.opens]).toEqual([22.5, 0, "nowhere"]);
-    expect(nearest.vGap).toBeLessThan(1e-12);
+    expect(nearest.jointGap).toBeLessThan(1e-12);
     expect(best).toEqual(nearest);
     expect(choices).toHaveLength(1);
   });

@@ -125,7 +125,7 @@ describe("any frame", () => {
         (factor, sides, slope) => {
           const [one, other] = [1, factor].map((size) =>
             // The marks to set depend on the accepted gap.
-            drawAll(tray({ sides, slope, gap: 0.25 * size }, size), blank).map(({ svg }) => svg),
+            drawAll(tray({ sides, slope, acceptedGap: 0.25 * size }, size), blank).map(({ svg }) => svg),
           );
           one!.forEach((svg, index) => {
             expect(other![index]!.replace(NUMBER, "#")).toBe(svg.replace(NUMBER, "#"));

@@ -50,7 +50,7 @@ describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as co
       // Too narrow to be seen, or to be told from the rounding of the bench.
       if (seen.gap < 0.01) return undefined;
       const corrected = correctFromGap(plan, {
-        gap: seen.gap,
+        seenGap: seen.gap,
         open: seen.angle > 0 ? "outside" : "inside",
         slope: seen.slope,
         shown: { miter: miter.reading, bevel: bevel.reading },
@@ -121,7 +121,7 @@ describe("pieces that were cut at graduations that are off", () => {
     at: "outside",
     width: planter.assembly.jointWidth,
   });
-  const gaping = { gap: ring.vGap, open: ring.opens as "outside" };
+  const gaping = { seenGap: ring.jointGap, open: ring.opens as "outside" };
 
   test("stand at the slope of the graduations, and lead back to the exact setting with nothing but the gap said", () => {
     expect(planter.sawing.graduations!.best).toMatchObject(atGraduations);
@@ -154,10 +154,10 @@ describe("pieces that were cut at graduations that are off", () => {
           const option = plan.sawing.lay;
           if (option === null) continue;
           const best = plan.sawing.graduations!.best;
-          if (best.gap < 1e-6) continue;
+          if (best.jointGap < 1e-6) continue;
           const open = best.opens === "inside" ? "inside" : "outside";
           for (const shown of [undefined, { miter: best.miter, bevel: best.bevel }]) {
-            const corrected = correctFromGap(plan, { gap: best.gap, open, shown });
+            const corrected = correctFromGap(plan, { seenGap: best.jointGap, open, shown });
             expect(corrected.first.miter.reading).toBeCloseTo(option.first.miter.reading, 6);
             expect(corrected.first.bevel.reading).toBeCloseTo(option.first.bevel.reading, 6);
             expect(corrected.slope).toBe(slope);
@@ -170,8 +170,8 @@ describe("pieces that were cut at graduations that are off", () => {
   });
 
   test("and do not gape are left as they are, with or without an end that is open", () => {
-    const kept = correctFromGap(planter, { gap: 0 });
-    expect(kept).toEqual(correctFromGap(planter, { gap: 0, open: "inside" }));
+    const kept = correctFromGap(planter, { seenGap: 0 });
+    expect(kept).toEqual(correctFromGap(planter, { seenGap: 0, open: "inside" }));
     expect([kept.angle, kept.perJoint, kept.correction]).toEqual([0, 0, { miter: 0, bevel: 0 }]);
     expect([kept.first.miter.reading, kept.first.bevel.reading]).toEqual([6.5, 21.5]);
     expect(kept.slope.toFixed(2)).toBe("73.97");
@@ -182,11 +182,11 @@ describe("pieces that were cut at graduations that are off", () => {
       "The frame then closes at a slope of 73.966°.",
     ]);
     // Where the slope was looked at, it is brought back; where one is wanted, it is gone to.
-    const back = correctFromGap(planter, { gap: 0, slope: 74 });
+    const back = correctFromGap(planter, { seenGap: 0, slope: 74 });
     expect(back.slope).toBe(75);
     expect(back.correction.miter).toBeLessThan(-0.3);
-    expect(correctFromGap(planter, { gap: 0, hold: 75 }).slope).toBe(75);
-    expect(correctSetting({ sides: 8, width: 6, gap: 0, slope: 75 })).toMatchObject({
+    expect(correctFromGap(planter, { seenGap: 0, hold: 75 }).slope).toBe(75);
+    expect(correctSetting({ sides: 8, width: 6, seenGap: 0, slope: 75 })).toMatchObject({
       angle: 0,
       correction: { miter: 0, bevel: 0 },
       slope: 75,
@@ -195,7 +195,7 @@ describe("pieces that were cut at graduations that are off", () => {
 });
 
 describe("a correction", () => {
-  const seen: SeenGap = { gap: 1.2, open: "outside" };
+  const seen: SeenGap = { seenGap: 1.2, open: "outside" };
 
   test("of sticks that lie flat is that of correctSetting", () => {
     const plan = planOf({ slope: 30, lay: "flat" });
@@ -278,7 +278,7 @@ describe("a correction", () => {
       profile: molding({ width: 40 * 1024, thickness: 40 * 1024 }),
       opening: { side: 300 * 1024 },
     });
-    expect(correctFromGap(large, { ...seen, gap: 1.2 * 1024, slope: 24 }).correction).toEqual(result.correction);
+    expect(correctFromGap(large, { ...seen, seenGap: 1.2 * 1024, slope: 24 }).correction).toEqual(result.correction);
     const down = correctFromGap(planOf({ slope: -25, lay: "flat" }), { ...seen, slope: -24 });
     expect(down.correction.miter).toBeCloseTo(result.correction.miter, 12);
     expect(down.correction.bevel).toBeCloseTo(-result.correction.bevel, 12);
@@ -293,10 +293,10 @@ describe("a correction", () => {
     ["nearly upright, the sight edge up", { slope: -89.9 }, 1],
     ["tiny", { profile: molding({ width: 1e-90, thickness: 1e-90 }), opening: { side: 1e-89 } }, 1e-91],
     ["huge", { profile: molding({ width: 1e90, thickness: 1e90 }), opening: { side: 1e91 } }, 1e89],
-  ])("of a frame with %s is finite and small", (_, brief, gap) => {
+  ])("of a frame with %s is finite and small", (_, brief, seenGap) => {
     const plan = planOf({ saw: SLIDES, ...brief });
     for (const open of ["inside", "outside"] as const) {
-      const { correction, first, second, slope, words } = correctFromGap(plan, { gap, open });
+      const { correction, first, second, slope, words } = correctFromGap(plan, { seenGap, open });
       for (const value of [correction.miter, correction.bevel, first.miter.reading, second.bevel.reading, slope]) {
         expect(Number.isFinite(value) && !Object.is(value, -0)).toBe(true);
       }
@@ -316,9 +316,17 @@ describe("a correction", () => {
     [{ ...given, sawing: {} }, seen, "Expected `plan.sawing.saw` to be an object, got undefined"],
     [planOf({ saw: nothing }), seen, "Expected `plan` to have a lay that its saw can cut, as no other has a setting"],
     [given, undefined, "Expected `seen` to be an object, got undefined"],
-    [given, { ...seen, gap: -1 }, "Expected `gap` to be zero or a positive length (up to 1e100), got -1 (number)"],
-    [given, { gap: 1 }, 'Expected `open` to be one of "inside", "outside", got undefined'],
-    [given, { ...seen, gap: 60 }, "Expected `gap` to be less than the joint is wide, 54.6410161514, got 60 (number)"],
+    [
+      given,
+      { ...seen, seenGap: -1 },
+      "Expected `seenGap` to be zero or a positive length (up to 1e100), got -1 (number)",
+    ],
+    [given, { seenGap: 1 }, 'Expected `open` to be one of "inside", "outside", got undefined'],
+    [
+      given,
+      { ...seen, seenGap: 60 },
+      "Expected `seenGap` to be less than the joint is wide, 54.6410161514, got 60 (number)",
+    ],
     [given, { ...seen, open: "up" }, 'Expected `open` to be one of "inside", "outside", got "up" (string)'],
     [given, { ...seen, slope: 200 }, "Expected `slope` to be degrees from -180 to 180, got 200 (number)"],
     [given, { ...seen, hold: 91 }, "Expected `hold` to be degrees from -90 to 90, got 91 (number)"],
@@ -335,7 +343,7 @@ describe("a correction", () => {
     ],
     [
       planOf({ slope: 1 }),
-      { gap: 1, open: "inside", slope: 1, hold: "miter" },
+      { seenGap: 1, open: "inside", slope: 1, hold: "miter" },
       "Expected `hold` to be a slope, as the miter alone already turns the ring further than it may",
     ],
     [given, { ...seen, shown: { miter: 20 } }, "Expected `shown.bevel` to be degrees from 0 to 90, got undefined"],
@@ -349,7 +357,7 @@ describe("a correction", () => {
   });
 
   test("of a plain molding in its usual lay needs no more than the gap", () => {
-    const { first, second } = correctFromGap(planOf({ profile: plain }), { gap: 1, open: "inside" });
+    const { first, second } = correctFromGap(planOf({ profile: plain }), { seenGap: 1, open: "inside" });
     expect(first.miter.reading).toBe(second.miter.reading);
     expect(first.miter.reading).toBeLessThan(22.5);
     expect(SOUND.square).toBe(0);

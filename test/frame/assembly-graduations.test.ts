@@ -59,7 +59,7 @@ describe("the graduations of a lay", () => {
             second: setTo(lay.second, miter, bevel),
           });
           // The wedge is as wide as the joint is long; a joint cut a little off is a little longer or shorter.
-          expect(Math.abs(ring.gap - graduations.gap)).toBeLessThan(0.02 * graduations.gap + 1e-9);
+          expect(Math.abs(ring.gap - graduations.jointGap)).toBeLessThan(0.02 * graduations.jointGap + 1e-9);
           if (graduations.opens !== "nowhere") expect(ring.angle > 0 ? "outside" : "inside").toBe(graduations.opens);
           expect(ring.slope - plan.geometry.slope).toBeCloseTo(graduations.slopeOff, 6);
         }
@@ -73,7 +73,7 @@ describe("the graduations of a lay", () => {
       fc.property(anyCase, (given) => {
         const plan = planCase(given);
         const { saw, lay, graduations } = plan.sawing;
-        const limit = plan.brief.gap;
+        const limit = plan.brief.acceptedGap;
         const { step } = saw.miter;
         const { best, nearest } = graduations!;
         const { miter, bevel } = lay!.first;
@@ -96,9 +96,10 @@ describe("the graduations of a lay", () => {
         // What the slope puts the outer edge off by counts like the gap where none is within what is accepted.
         const { jointWidth } = plan.assembly;
         const cost = (gap: number, slopeOff: number): number => gap + jointWidth * Math.abs(slopeOff) * (Math.PI / 180);
-        const least = cost(best.gap, best.slopeOff);
+        const least = cost(best.jointGap, best.slopeOff);
         for (const { gap, slope } of rivals) {
-          if (best.gap > limit) expect(cost(gap, slope - plan.geometry.slope)).toBeGreaterThan(least * 0.98 - 1e-9);
+          if (best.jointGap > limit)
+            expect(cost(gap, slope - plan.geometry.slope)).toBeGreaterThan(least * 0.98 - 1e-9);
         }
         for (const { slope } of good) {
           expect(Math.abs(best.slopeOff)).toBeLessThan(Math.abs(slope - plan.geometry.slope) + 1e-6);
@@ -109,17 +110,17 @@ describe("the graduations of a lay", () => {
   });
 
   test("of a stick lying flat are those of settingCost", () => {
-    const { graduations } = planOf({ sides: 8, slope: 30, gap: 1e-6 }).sawing;
+    const { graduations } = planOf({ sides: 8, slope: 30, acceptedGap: 1e-6 }).sawing;
     const cost = settingCost({
       sides: 8,
       width: planOf({ sides: 8, slope: 30 }).assembly.jointWidth,
       slope: 30,
       step: 0.5,
     });
-    expect([graduations!.best.miter, graduations!.best.bevel, graduations!.best.gap]).toEqual([
+    expect([graduations!.best.miter, graduations!.best.bevel, graduations!.best.jointGap]).toEqual([
       cost.best.miter,
       cost.best.bevel,
-      cost.best.vGap,
+      cost.best.jointGap,
     ]);
     expect([graduations!.nearest.miter, graduations!.nearest.bevel]).toEqual([cost.nearest.miter, cost.nearest.bevel]);
   });
@@ -154,7 +155,7 @@ describe("the graduations of a lay", () => {
       (saw) => planOf({ sides: 9, slope: 25, saw }).sawing.graduations!.best,
     );
     expect([reversed!.miter, reversed!.bevel]).toEqual([90 - plainly!.miter, 90 - plainly!.bevel]);
-    expect(reversed!.gap).toBe(plainly!.gap);
+    expect(reversed!.jointGap).toBe(plainly!.jointGap);
   });
 
   test("swap sides with the slope, and survive JSON", () => {
@@ -175,7 +176,7 @@ test("no slope is given up for a gap that is hardly smaller", () => {
   const cheapest = settingCost({ sides: 6, width: assembly.jointWidth, slope: 30, step: 0.5 }).best;
   // Two degrees of slope would gain a tenth of the gap.
   expect(Math.abs(cheapest.slopeOff)).toBeGreaterThan(2);
-  expect(cheapest.vGap).toBeGreaterThan(0.8 * nearest.gap);
+  expect(cheapest.jointGap).toBeGreaterThan(0.8 * nearest.jointGap);
   expect(best).toEqual(nearest);
   expect(Math.abs(best.slopeOff)).toBeLessThan(0.2);
 });
@@ -188,7 +189,7 @@ describe("the hazard on reach", () => {
     const raised = reach({ sides: 7 })!;
     const { best } = planOf({ sides: 7 }).sawing.graduations!;
     expect(raised.numbers).toEqual({
-      gap: best.gap,
+      gap: best.jointGap,
       limit: 0.25,
       miterMiss: best.miterMiss,
       bevelMiss: 0,
@@ -203,20 +204,20 @@ describe("the hazard on reach", () => {
   test("is not raised where two graduations that are both off close the ring, though the nearest do not", () => {
     const plan = planOf({ sides: 8, slope: 30 });
     const { nearest, best } = plan.sawing.graduations!;
-    expect(nearest.gap).toBeGreaterThan(2);
-    expect(best.gap).toBeLessThan(0.25);
+    expect(nearest.jointGap).toBeGreaterThan(2);
+    expect(best.jointGap).toBeLessThan(0.25);
     expect(reach({ sides: 8, slope: 30 })).toBeUndefined();
   });
 
   test("follows the gap that is accepted, and never a setting that is on its graduations", () => {
-    expect(reach({ sides: 7, gap: 5 })).toBeUndefined();
-    expect(reach({ sides: 7, gap: 2 })).toBeDefined();
-    expect(reach({ sides: 6, gap: 1e-100 })).toBeUndefined();
-    expect(reach({ sides: 8, slope: 90, gap: 1e-100 })).toBeUndefined();
+    expect(reach({ sides: 7, acceptedGap: 5 })).toBeUndefined();
+    expect(reach({ sides: 7, acceptedGap: 2 })).toBeDefined();
+    expect(reach({ sides: 6, acceptedGap: 1e-100 })).toBeUndefined();
+    expect(reach({ sides: 8, slope: 90, acceptedGap: 1e-100 })).toBeUndefined();
   });
 
   test("depends on the lay: propped, a frame of eight needs a plain miter of 22.5, which is a graduation", () => {
-    const given = { sides: 8, slope: 33, gap: 0.01 };
+    const given = { sides: 8, slope: 33, acceptedGap: 0.01 };
     expect(reach({ ...given, lay: "flat" })).toBeDefined();
     expect(reach({ ...given, lay: "propped" })).toBeUndefined();
   });

@@ -66,8 +66,8 @@ describe("the last joint", () => {
         expect(lastJoint.loss! / loss).toBeCloseTo(1, 2);
       }
       expect(lastJoint.trim).toBeCloseTo(lastJoint.loss! / 2, 12);
-      // Half of the V, to first order.
-      expect(lastJoint.loss! / plan.brief.gap).toBeCloseTo(0.5, 4);
+      // Half of the gap, to first order.
+      expect(lastJoint.loss! / plan.brief.acceptedGap).toBeCloseTo(0.5, 4);
     }
   });
 
@@ -91,7 +91,9 @@ describe("the tolerance of the saw", () => {
   test("is gaugeTolerance across the whole joint, where the sticks lie flat", () => {
     const { assembly } = planOf({ profile: rabbeted, slope: 20, lay: "flat" });
     expect(assembly.jointWidth).toBeGreaterThan(planOf({ profile: rabbeted, slope: 20 }).geometry.levelWidth);
-    expect(assembly.tolerance).toEqual(gaugeTolerance({ sides: 8, width: assembly.jointWidth, gap: 0.25, slope: 20 }));
+    expect(assembly.tolerance).toEqual(
+      gaugeTolerance({ sides: 8, width: assembly.jointWidth, acceptedGap: 0.25, slope: 20 }),
+    );
   });
 
   test("set wrong by as much on the scales of any lay, gapes as is accepted, put together in space", () => {
@@ -107,7 +109,7 @@ describe("the tolerance of the saw", () => {
           bevel.degrees + (name === "bevel" ? tolerance : 0),
         ];
         const { gap } = sawnFrame(plan, { first: setTo(option.first, m, b), second: setTo(option.second, m, b) });
-        expect(gap / plan.brief.gap).toBeCloseTo(1, 0.9);
+        expect(gap / plan.brief.acceptedGap).toBeCloseTo(1, 0.9);
       }),
       { numRuns: 60 },
     );
@@ -152,7 +154,7 @@ describe("the faults of a saw", () => {
           const option = plan.sawing.lay;
           fc.pre(option !== null);
           const errors = plan.assembly.sawErrors!;
-          const { effect, gap, slopeOff, step } = faultOf(errors, name);
+          const { effect, jointGap, slopeOff, step } = faultOf(errors, name);
           const scale = name === "swing" ? option.first.miter : option.first.bevel;
           if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.leans === "none");
           if (effect === "idle") return;
@@ -160,7 +162,7 @@ describe("the faults of a saw", () => {
           const { length } = plan.geometry.pieces[0]!.longest;
           // Where a tenth of a degree is not small beside the angle that is set, its square shows.
           const square = 0.02 * plan.assembly.jointWidth * RADIAN * sides;
-          expect(Math.abs(ring.gap - gap)).toBeLessThan(0.03 * gap + square);
+          expect(Math.abs(ring.gap - jointGap)).toBeLessThan(0.03 * jointGap + square);
           expect(Math.abs(Math.abs(ring.slope - slope) - slopeOff)).toBeLessThan(0.05 * slopeOff + 0.01);
           // The simulator's sticks are measured inside, where they are shorter; steps go with the length.
           const measured = plan.geometry.pieces[0]!.shortest.length;
@@ -236,14 +238,14 @@ describe("as a whole", () => {
     ["upright, the sight edge up", { slope: -90 }],
     ["nearly upright", { slope: 89.9 }],
     ["nearly upright, the sight edge up", { slope: -89.9 }],
-    ["tiny", { profile: molding({ width: 1e-98, thickness: 1e-99 }), opening: { side: 1e-97 }, gap: 1e-100 }],
-    ["huge", { profile: molding({ width: 1e98, thickness: 1e97 }), opening: { side: 1e99 }, gap: 1e95 }],
-    ["a hair of a gap", { gap: 1e-100 }],
+    ["tiny", { profile: molding({ width: 1e-98, thickness: 1e-99 }), opening: { side: 1e-97 }, acceptedGap: 1e-100 }],
+    ["huge", { profile: molding({ width: 1e98, thickness: 1e97 }), opening: { side: 1e99 }, acceptedGap: 1e95 }],
+    ["a hair of a gap", { acceptedGap: 1e-100 }],
   ])("of a frame with %s is finite and not negative", (_, brief) => {
     const { assembly } = planOf({ saw: SLIDES, ...brief });
     expect(throughJson(assembly)).toEqual(assembly);
-    for (const { gap, slopeOff, step } of assembly.sawErrors?.faults ?? []) {
-      for (const size of [gap, slopeOff, step]) expect(size >= 0 && Number.isFinite(size)).toBe(true);
+    for (const { jointGap, slopeOff, step } of assembly.sawErrors?.faults ?? []) {
+      for (const size of [jointGap, slopeOff, step]) expect(size >= 0 && Number.isFinite(size)).toBe(true);
     }
     const { lastJoint, tolerance } = assembly;
     const sizes =
@@ -259,7 +261,7 @@ describe("as a whole", () => {
       sides: 7,
       slope: 20,
       lay: "flat",
-      gap: 2,
+      acceptedGap: 2,
       profile: molding({ width: 320, thickness: 160 }),
       opening: { side: 3200 },
     }).assembly;
@@ -267,12 +269,12 @@ describe("as a whole", () => {
     expect(b! / a!).toBeCloseTo(8, 9);
     expect(large.tolerance!.shared.each).toBeCloseTo(one.tolerance!.shared.each, 12);
     for (const [index, fault] of one.sawErrors!.faults.entries()) {
-      expect(large.sawErrors!.faults[index]!.gap).toBeCloseTo(8 * fault.gap, 9);
+      expect(large.sawErrors!.faults[index]!.jointGap).toBeCloseTo(8 * fault.jointGap, 9);
       expect(large.sawErrors!.faults[index]!.step).toBeCloseTo(8 * fault.step, 9);
     }
     const down = planOf({ sides: 7, slope: -20, lay: "flat" }).assembly;
     for (const [index, fault] of one.sawErrors!.faults.entries()) {
-      expect(down.sawErrors!.faults[index]!.gap).toBeCloseTo(fault.gap, 9);
+      expect(down.sawErrors!.faults[index]!.jointGap).toBeCloseTo(fault.jointGap, 9);
       expect(down.sawErrors!.faults[index]!.slopeOff).toBeCloseTo(fault.slopeOff, 9);
     }
   });

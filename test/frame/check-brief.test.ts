@@ -33,7 +33,7 @@ describe("checkBrief", () => {
   test("takes wood, moisture, prices and hanging in every form", () => {
     const brief = {
       ...sound,
-      gap: 0.3,
+      acceptedGap: 0.3,
       fastenerRoom: 0,
       species: { radial: 4, tangential: 8 },
       grain: "quarter-sawn",
@@ -346,7 +346,7 @@ describe("checkBrief", () => {
       rough: undefined,
       lay: undefined,
       sticks: [{ id: "ash", length: 2400, count: open, cost: open, defects: undefined }],
-      gap: open,
+      acceptedGap: open,
       fastenerRoom: open,
       species: { radial: 4, tangential: 8, specificGravity: open, coefficients: undefined },
       grain: undefined,
@@ -480,7 +480,7 @@ test.each([
     { sticks: [{ id: "ash", length: 2000, cost: -1 }] },
     "Expected `sticks[0].cost` to be a number from 0 to 1e+100, got -1 (number)",
   ],
-  [{ gap: 0 }, "Expected `gap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
+  [{ acceptedGap: 0 }, "Expected `acceptedGap` to be a positive length (1e-100 to 1e100), got 0 (number)"],
   [{ fastenerRoom: -1 }, "Expected `fastenerRoom` to be zero or a positive length (up to 1e100), got -1 (number)"],
   [{ species: 7 }, "Expected `species` to be the name of a wood or an object with its figures, got 7 (number)"],
   [{ grain: 91 }, "Expected `grain` to be degrees from 0 to 90, got 91 (number)"],
@@ -537,7 +537,7 @@ test.each([
   [{ shows: "front" }, 'Expected `shows` to be one of "face", "back", got "front" (string)'],
   [
     { colour: "oak" },
-    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `gap`, `fastenerRoom`, `species`, `grain`, `moisture`, `price`, `hanging`, `profile`, `measured`, got `colour`",
+    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `acceptedGap`, `fastenerRoom`, `species`, `grain`, `moisture`, `price`, `hanging`, `profile`, `measured`, got `colour`",
   ],
 ])("brief with %j", (changes, message) => {
   expect(onlyIssue(changes)).toBe(message);

@@ -45,9 +45,16 @@ describe("what to measure", () => {
       fc.property(briefs, (brief) => {
         const plan = planFrame(brief);
         const { sides, slope, opening, overall } = plan.geometry;
-        const { gap } = plan.brief;
+        const { acceptedGap } = plan.brief;
         const at = (apothem: number): readonly RingCheck[] =>
-          ringChecks({ sides, slope, width: plan.assembly.jointWidth, gap, apothem, thickness: overall.height! });
+          ringChecks({
+            sides,
+            slope,
+            width: plan.assembly.jointWidth,
+            acceptedGap,
+            apothem,
+            thickness: overall.height!,
+          });
         // A rabbet's wall is measured at its edge at the back, wherever on it the contents touch.
         const inside = plan.geometry.fit === null ? opening.apothem : plan.geometry.polygons["wallMouth"]!.apothem;
         const [inner, outer] = [at(inside), at(overall.polygon.apothem)];
@@ -94,7 +101,7 @@ describe("what to measure", () => {
             first: setTo(first, size, 0),
             second: setTo(second, size, 0),
           });
-          expect(gap / plan.brief.gap).toBeCloseTo(share, 1);
+          expect(gap / plan.brief.acceptedGap).toBeCloseTo(share, 1);
           const far = Math.floor(sides / 2);
           const corner = (index: number): readonly [number, number] => {
             const { rows, origin } = poses[index]!;
@@ -154,7 +161,7 @@ describe("what to measure", () => {
       [6, 20],
       [6, 0.5],
     ] as const) {
-      const plan = planOf({ sides, slope, gap: 0.3 });
+      const plan = planOf({ sides, slope, acceptedGap: 0.3 });
       const { polygons, overall, pieces } = plan.geometry;
       const lowest = polygons[pieces[0]!.shortest.arris!]!;
       const radius = lowest.apothem / Math.cos(Math.PI / sides);
@@ -169,16 +176,16 @@ describe("what to measure", () => {
   test("has no tolerance of flatness from a gap as high as the joint, and one from a hair less", () => {
     const low = { profile: molding({ width: 40, thickness: 20 }) };
     for (const code of ["flatness", "glued-flatness"] as const) {
-      expect(checkOf(planOf({ ...low, gap: 20 }), code).tolerance).toBeNull();
-      expect(checkOf(planOf({ ...low, gap: 19.999 }), code).tolerance).not.toBeNull();
+      expect(checkOf(planOf({ ...low, acceptedGap: 20 }), code).tolerance).toBeNull();
+      expect(checkOf(planOf({ ...low, acceptedGap: 19.999 }), code).tolerance).not.toBeNull();
     }
   });
 
   test("prints its tolerances as an octagon of 100 gives them by hand", () => {
     // Plain boards 40 wide and 20 thick round an opening of side 100, a gap of 0.5; t = 22.5 degrees.
     const t = 22.5 * RADIAN;
-    const { checks } = planOf({ sides: 8, profile: plain, opening: { side: 100 }, gap: 0.5 });
-    // The V is the joint's width, 40 / cos t, times the open angle, which all joints share.
+    const { checks } = planOf({ sides: 8, profile: plain, opening: { side: 100 }, acceptedGap: 0.5 });
+    // The gap is the joint's width, 40 / cos t, times the open angle, which all joints share.
     const open = 0.5 / (40 / Math.cos(t));
     const share = open / 16;
     const chordOff = (side: number): number =>
@@ -272,7 +279,13 @@ describe("what to measure", () => {
     expect(checkOf(plan, "glued-flatness").tolerance).toBeNull();
     // The lip is part of the joint.
     expect(plan.assembly.jointWidth).toBe(46);
-    const ring = ringChecks({ sides: 8, slope: -30, width: 46, gap: 0.25, apothem: plan.geometry.opening.apothem });
+    const ring = ringChecks({
+      sides: 8,
+      slope: -30,
+      width: 46,
+      acceptedGap: 0.25,
+      apothem: plan.geometry.opening.apothem,
+    });
     expect(checkOf(plan, "slope").tolerance).toBe(ring.find(({ code }) => code === "slope")!.tolerance);
   });
 
@@ -291,9 +304,9 @@ describe("what to measure", () => {
     ["upright", { slope: 90 }],
     ["nearly upright", { slope: 89.9 }],
     ["nearly upright, the sight edge up", { slope: -89.9 }],
-    ["tiny", { profile: molding({ width: 1e-98, thickness: 1e-99 }), opening: { side: 1e-97 }, gap: 1e-100 }],
-    ["huge", { profile: molding({ width: 1e98, thickness: 1e97 }), opening: { side: 1e99 }, gap: 1e95 }],
-    ["a hair of a gap", { gap: 1e-100 }],
+    ["tiny", { profile: molding({ width: 1e-98, thickness: 1e-99 }), opening: { side: 1e-97 }, acceptedGap: 1e-100 }],
+    ["huge", { profile: molding({ width: 1e98, thickness: 1e97 }), opening: { side: 1e99 }, acceptedGap: 1e95 }],
+    ["a hair of a gap", { acceptedGap: 1e-100 }],
   ])("of a frame with %s is finite, positive, and survives JSON", (_, brief) => {
     const { checks } = planOf({ profile: plain, ...brief });
     expect(throughJson(checks)).toEqual(checks);
@@ -306,12 +319,12 @@ describe("what to measure", () => {
   });
 
   test("scales with the frame and halves with the gap", () => {
-    const one = planOf({ sides: 7, slope: 20, gap: 0.2 });
-    const half = planOf({ sides: 7, slope: 20, gap: 0.1 });
+    const one = planOf({ sides: 7, slope: 20, acceptedGap: 0.2 });
+    const half = planOf({ sides: 7, slope: 20, acceptedGap: 0.1 });
     const large = planFrame({
       sides: 7,
       slope: 20,
-      gap: 1.6,
+      acceptedGap: 1.6,
       opening: { side: 3200 },
       profile: molding({ width: 52 * 8, thickness: 19 * 8, rabbet: { width: 72, depth: 88 } }),
     });

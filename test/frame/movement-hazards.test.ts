@@ -19,7 +19,7 @@ const raised = (changes: Partial<ProfileBrief>, code: string): FramePlan["hazard
 describe("hazards", () => {
   test.each<[string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
     ["season-gap", { species: "white oak" }, {}],
-    ["season-gap", { species: "white oak" }, { species: "white oak", gap: 1.2 }],
+    ["season-gap", { species: "white oak" }, { species: "white oak", acceptedGap: 1.2 }],
     ["season-gap", { species: "white oak" }, { species: "white oak", moisture: { made: 8, seasons: [8.2, 7.9] } }],
     ["season-gap", { species: "white oak", sides: 12 }, { species: "white oak", sides: 60 }],
     ["panel-room", { contents: [solid], clearance: 2 }, { contents: [solid], clearance: 3.1 }],

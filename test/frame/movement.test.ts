@@ -112,7 +112,7 @@ describe("a ring of which every point is moved and that is pressed together", ()
           across: stretch(grain),
           through: stretch(OTHER[grain]),
         });
-        expect(Math.abs(moved!.gap - ring.gap)).toBeLessThan(1e-10);
+        expect(Math.abs(moved!.jointGap - ring.gap)).toBeLessThan(1e-10);
         const { shortest, longest } = plan.geometry.pieces[0]!;
         const grown = ring.growthAt(shortest.out, shortest.up!);
         expect(Math.abs(moved!.sightOpens - grown)).toBeLessThan(1e-10);
@@ -121,7 +121,7 @@ describe("a ring of which every point is moved and that is pressed together", ()
         expect(Math.abs(moved!.openingGrows - opened)).toBeLessThan(1e-10);
         expect(Math.abs(moved!.lip - (opened - grown))).toBeLessThan(1e-10);
         expect(Math.abs(moved!.levelWidth - (ring.growthAt(longest.out, longest.up!) - opened))).toBeLessThan(1e-10);
-        if (moved!.gap > 1e-6 && ring.outOfTouch !== 0) {
+        if (moved!.jointGap > 1e-6 && ring.outOfTouch !== 0) {
           expect(moved!.opens).toBe(ring.outOfTouch > 0 ? "outside" : "inside");
         }
       }),
@@ -146,7 +146,7 @@ describe("a frame of plain stock", () => {
           to,
         });
         expect(moved.opens).toBe(corner.opens);
-        expect(moved.gap).toBeCloseTo(corner.gap, 11);
+        expect(moved.jointGap).toBeCloseTo(corner.jointGap, 11);
         expect(moved.angle).toBeCloseTo(corner.angle, 9);
         expect(moved.miter).toBeCloseTo(corner.miter, 9);
         expect(moved.levelWidth).toBeCloseTo(corner.change, 11);
@@ -162,17 +162,17 @@ describe("a frame of plain stock", () => {
   });
 
   test("counts the worst season of either direction, and is held against the gap of its brief", () => {
-    const movement = movementOf({ moisture: { made: 9, seasons: [8, 5, 10, 14, 6] }, gap: 0.4 });
-    const gaps = movement.seasons.map(({ gap }) => gap);
+    const movement = movementOf({ moisture: { made: 9, seasons: [8, 5, 10, 14, 6] }, acceptedGap: 0.4 });
+    const gaps = movement.seasons.map(({ jointGap }) => jointGap);
     expect([movement.inside, movement.outside]).toEqual([gaps[1], gaps[3]]);
-    expect(movement.accepted).toBe(0.4);
+    expect(movement.acceptedGap).toBe(0.4);
     expect(movement.sightOpens).toBe(movement.seasons[1]!.sightOpens);
   });
 
   test("never gets a smaller opening: it keeps that of its sight edge when it swells, and loses that much of its lip when it shrinks", () => {
     const { seasons } = movementOf({ profile: rabbeted });
     const [dry, damp] = seasons;
-    expect(dry!.sightOpens).toBeCloseTo(dry!.gap / Math.SQRT2, 12);
+    expect(dry!.sightOpens).toBeCloseTo(dry!.jointGap / Math.SQRT2, 12);
     expect(damp!.sightOpens).toBe(0);
     expect(damp!.openingGrows).toBeCloseTo(damp!.lip, 12);
     expect(dry!.openingGrows - dry!.sightOpens).toBeCloseTo(dry!.lip, 12);
@@ -193,7 +193,7 @@ describe("laws", () => {
         });
         expect(still).toEqual({
           opens: "nowhere",
-          gap: 0,
+          jointGap: 0,
           angle: 0,
           miter: 45,
           moisture: at,
@@ -217,7 +217,7 @@ describe("laws", () => {
         const [there, back] = [at(made, season), at(season, made)];
         expect([there.opens, back.opens].sort()).toEqual(["inside", "outside"]);
         // The strain goes by the size at the start, which differs by as much as the wood has moved: at most an eighth.
-        expect(Math.abs(there.gap / back.gap - 1)).toBeLessThan(1 / 8);
+        expect(Math.abs(there.jointGap / back.jointGap - 1)).toBeLessThan(1 / 8);
       }),
     );
   });
@@ -226,7 +226,7 @@ describe("laws", () => {
     const scaled = (factor: number): FrameMovement =>
       movementOf({
         slope: 25,
-        gap: 0.25 * factor,
+        acceptedGap: 0.25 * factor,
         opening: { apothem: 300 * factor },
         profile: molding({
           width: 50 * factor,
@@ -235,9 +235,10 @@ describe("laws", () => {
         }),
       });
     const [one, many] = [scaled(1), scaled(1024)];
-    for (const key of ["inside", "outside", "accepted", "sightOpens"] as const) expect(many[key]).toBe(one[key] * 1024);
+    for (const key of ["inside", "outside", "acceptedGap", "sightOpens"] as const)
+      expect(many[key]).toBe(one[key] * 1024);
     for (const [index, season] of one.seasons.entries()) {
-      for (const key of ["gap", "levelWidth", "lip", "sightOpens", "openingGrows"] as const) {
+      for (const key of ["jointGap", "levelWidth", "lip", "sightOpens", "openingGrows"] as const) {
         expect(many.seasons[index]![key]).toBe(season[key] * 1024);
       }
       expect(many.seasons[index]!.angle).toBe(season.angle);
@@ -249,7 +250,7 @@ describe("laws", () => {
     expect(movementOf({ profile: rabbeted, slope: 20, pose: "corner-down" })).toEqual(one);
     const large = movementOf({ profile: rabbeted, slope: 20, opening: { apothem: 3000 } });
     expect(large.inside).toBeCloseTo(one.inside, 11);
-    expect(movementOf({ profile: rabbeted, slope: 20, unit: "in", gap: 0.25 })).toEqual(one);
+    expect(movementOf({ profile: rabbeted, slope: 20, unit: "in", acceptedGap: 0.25 })).toEqual(one);
   });
 
   test("rings square to the face are rings along it of a wood whose directions have changed places", () => {
@@ -259,7 +260,7 @@ describe("laws", () => {
         const swapped: Wood = { ...wood, radial: tangential, tangential: radial };
         const one = firstSeason({ species: wood, slope, profile, grain: angle });
         const other = firstSeason({ species: swapped, slope, profile, grain: 90 - angle });
-        expect(other.gap).toBeCloseTo(one.gap, 11);
+        expect(other.jointGap).toBeCloseTo(one.jointGap, 11);
         expect(other.levelWidth).toBeCloseTo(one.levelWidth, 11);
       }),
     );
@@ -270,12 +271,12 @@ describe("laws", () => {
 
   test("a rabbet takes nothing away where the face is the wider, and something where the arris that moves most is milled off", () => {
     const bare = molding({ width: 52, thickness: 19 });
-    expect(firstSeason({ profile: rabbeted, slope: 30 }).gap).toBeCloseTo(
-      firstSeason({ profile: bare, slope: 30 }).gap,
+    expect(firstSeason({ profile: rabbeted, slope: 30 }).jointGap).toBeCloseTo(
+      firstSeason({ profile: bare, slope: 30 }).jointGap,
       12,
     );
-    expect(firstSeason({ profile: rabbeted, slope: -60 }).gap).toBeLessThan(
-      firstSeason({ profile: bare, slope: -60 }).gap,
+    expect(firstSeason({ profile: rabbeted, slope: -60 }).jointGap).toBeLessThan(
+      firstSeason({ profile: bare, slope: -60 }).jointGap,
     );
   });
 
@@ -351,9 +352,9 @@ describe("a molding of which only level measures are known", () => {
     const flat = firstSeason({ sides: 6, profile: molding({ width: 48, thickness: 20 }) });
     const upright = firstSeason({ sides: 6, slope: 90, profile: molding({ width: 20, thickness: 48 }) });
     expect(plan(0).unknown).toEqual([]);
-    expect(plan(0).seasons[0]!.gap).toBeCloseTo(flat.gap, 12);
-    expect(plan(90).seasons[0]!.gap).toBeCloseTo(upright.gap, 12);
-    expect(plan(-90).seasons[0]!.gap).toBeCloseTo(upright.gap, 12);
+    expect(plan(0).seasons[0]!.jointGap).toBeCloseTo(flat.jointGap, 12);
+    expect(plan(90).seasons[0]!.jointGap).toBeCloseTo(upright.jointGap, 12);
+    expect(plan(-90).seasons[0]!.jointGap).toBeCloseTo(upright.jointGap, 12);
   });
 
   test("sloping moves at most as the plan says, whatever its section is", () => {
@@ -369,7 +370,7 @@ describe("a molding of which only level measures are known", () => {
           const levelWidth = Math.max(...outs) - Math.min(...outs);
           const known = firstSeason({ sides: 6, slope, grain, profile });
           const most = plan(slope, { grain, measured: { levelWidth: levelWidth / 2, lap: levelWidth / 2 } });
-          expect(most.seasons[0]!.gap).toBeGreaterThanOrEqual(known.gap * (1 - 1e-12));
+          expect(most.seasons[0]!.jointGap).toBeGreaterThanOrEqual(known.jointGap * (1 - 1e-12));
         },
       ),
     );

@@ -54,9 +54,9 @@ describe.each(UNITS)("in %s", (unit) => {
   });
 
   test("kerf, accepted gap and room for fasteners are usual ones there", () => {
-    const { kerf, gap, fastenerRoom } = planOf(unit, byHand).brief;
+    const { kerf, acceptedGap, fastenerRoom } = planOf(unit, byHand).brief;
     expect(kerf).toBeCloseTo(round(unit, 3.2, 1 / 8), 12);
-    expect(gap).toBeCloseTo(round(unit, 0.25, 0.01), 12);
+    expect(acceptedGap).toBeCloseTo(round(unit, 0.25, 0.01), 12);
     expect(fastenerRoom).toBeCloseTo(round(unit, 3, 1 / 8), 12);
   });
 

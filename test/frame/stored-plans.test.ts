@@ -128,7 +128,7 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   describeHanging: (plan) => describeHanging(plan, words),
   describeHazard: (plan, _, { hazards }) =>
     hazards.map((__, index) => describeHazard(at(plan, "hazards", index), words)),
-  correctFromGap: (plan) => correctFromGap(plan, { gap: 1, open: "outside" }),
+  correctFromGap: (plan) => correctFromGap(plan, { seenGap: 1, open: "outside" }),
   panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
     panelForOpening(plan, { fromCenter: Array.from({ length: sides }, () => opening.apothem) }),
   shopOrder: (plan) => shopOrder([{ name: "frame", plan }]),

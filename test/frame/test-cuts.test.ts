@@ -44,23 +44,23 @@ describe("the limits of the test cuts", () => {
 
   test("are those of rings that are laid out piece by piece with the error", () => {
     fc.assert(
-      fc.property(cases, ({ sides, width, gap }) => {
+      fc.property(cases, ({ sides, width, gap: acceptedGap }) => {
         const profile = molding({ width, thickness: 15 });
         const geometry = frameGeometry({ sides, profile, opening: { side: 400 } });
-        const proof = sawPlan(geometry, { gap }).testCuts!;
+        const proof = sawPlan(geometry, { acceptedGap }).testCuts!;
         const half = Math.PI / sides;
         const short = (proof.perEnd * Math.PI) / 180;
         const turn = 2 * half - 2 * short;
         // The whole ring: all turns together fall short of a full one, seen across the joint line.
         const open = 2 * Math.PI - sides * turn;
         expect((width / Math.cos(half)) * open).toBeCloseTo(proof.ring.accept, 9);
-        expect(proof.ring).toEqual({ pieces: sides, accept: gap });
+        expect(proof.ring).toEqual({ pieces: sides, accept: acceptedGap });
         // Two legs of the told length, one of them off by its share: so far apart are their ends.
         const [leg, planned] = [turn, 2 * half].map((angle) => chainEnd(2, proof.pair.legs, angle)) as [
           ReturnType<typeof chainEnd>,
           ReturnType<typeof chainEnd>,
         ];
-        expect(Math.hypot(leg.x - planned.x, leg.y - planned.y) / gap).toBeCloseTo(1, 2);
+        expect(Math.hypot(leg.x - planned.x, leg.y - planned.y) / acceptedGap).toBeCloseTo(1, 2);
         if (sides % 2 === 1) {
           expect(proof.half).toBeNull();
           return;
@@ -86,13 +86,13 @@ describe("the limits of the test cuts", () => {
       const { miter, bevel } = plan.geometry.pieces[0]!.end;
       const off = plan.assembly.tolerance!.shared.miter!;
       const end = { miter: miter - off, bevel };
-      const { vGap } = ringClosure({
+      const { jointGap } = ringClosure({
         pieces: Array.from({ length: sides }, () => ({ length: 150, start: end, end })),
         at: "outside",
         width: plan.assembly.jointWidth,
         slope,
       });
-      expect(Math.abs(vGap) / plan.sawing.testCuts!.ring.accept).toBeCloseTo(1, 1);
+      expect(Math.abs(jointGap) / plan.sawing.testCuts!.ring.accept).toBeCloseTo(1, 1);
     }
   });
 
@@ -109,7 +109,7 @@ describe("the limits of the test cuts", () => {
 
   test("are none where the accepted gap is as wide as the joint, or no lay works", () => {
     const geometry = frameGeometry({ sides: 6, profile: plain, opening: { side: 400 } });
-    expect(sawPlan(geometry, { gap: 40 }).testCuts).toBeNull();
+    expect(sawPlan(geometry, { acceptedGap: 40 }).testCuts).toBeNull();
     expect(sawPlan(geometry, { lay: 10 }).testCuts).toBeNull();
   });
 });
@@ -204,10 +204,10 @@ describe("the loop of cutting, reading and correcting", () => {
         width: plan.assembly.jointWidth,
         slope,
       });
-      gaps.push(Math.abs(closed.vGap));
+      gaps.push(Math.abs(closed.jointGap));
       if (gaps.at(-1)! <= accept) break;
       const open = closed.opens === "outside" ? ("outside" as const) : ("inside" as const);
-      const correction = correctFromGap(plan, { gap: gaps.at(-1)!, open, slope: closed.slope, shown });
+      const correction = correctFromGap(plan, { seenGap: gaps.at(-1)!, open, slope: closed.slope, shown });
       shown = { miter: correction.first.miter.reading, bevel: correction.first.bevel.reading };
     }
     expect(gaps[0]).toBeGreaterThan(accept);

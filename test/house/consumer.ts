@@ -76,7 +76,7 @@ export const answers: Readonly<Record<string, unknown>> = {
   lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
   panel: planPanel({ polygon: octagon, clearance: 1 }),
   closure: ringClosure({ pieces: Array.from({ length: 8 }, () => cutStick), at: "outside", width: 40 }),
-  correction: correctSetting({ sides: 8, width: 40, gap: 1.2, open: "outside" }).words,
+  correction: correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" }).words,
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),
   lengthsTable: [lengthsTable, String(lengthsTable), lengthsTable.toHtml(), lengthsTable.toMarkdown()],

@@ -79,7 +79,7 @@ const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonl
   ["sawPlan", sawPlan, [geometry, { saw: brief.saw, rough: brief.rough }]],
   ["stockJob", stockJob, [geometry, { kerf: 3, rough: brief.rough, sticks: brief.sticks }]],
   ["shopOrder", shopOrder, [[{ name: "tray", plan }]]],
-  ["correctFromGap", correctFromGap, [plan, { gap: 1, open: "outside", shown: { miter: 29, bevel: 14 } }]],
+  ["correctFromGap", correctFromGap, [plan, { seenGap: 1, open: "outside", shown: { miter: 29, bevel: 14 } }]],
   ["panelForOpening", panelForOpening, [plan, { acrossFlats: [300, 300.1, 300.2] }]],
   ["planPanel", planPanel, [{ polygon: geometry.opening, clearance: 1 }]],
   ["simulatePanel", simulatePanel, [plan.panel]],

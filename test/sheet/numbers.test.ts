@@ -34,7 +34,7 @@ const BRIEFS: Readonly<Record<string, Partial<Omit<ProfileBrief, "profile" | "me
     saw: miterSaw({ bevel: { ...BLADE.bevel, left: 20.25, right: 20.25 } }),
   },
   "a frame of many sides": { sides: 60, slope: 3.3 },
-  "a frame with tolerances under every formatter": { sides: 8, gap: 0.001 },
+  "a frame with tolerances under every formatter": { sides: 8, acceptedGap: 0.001 },
   "a stick in its cradle": { lay: "propped" },
 };
 

@@ -293,7 +293,7 @@ describe("the sheet says", () => {
       .sort(([a], [b]) => a - b);
     expect(signals.map(([, rank]) => rank)).toEqual(signals.map(([, rank]) => rank).sort());
     // Printed sources are named, common practice is not repeated.
-    const hazarded = readSheet(shopSheet(plan({ species: "white ash", gap: 0.01 }), SHORT)).text;
+    const hazarded = readSheet(shopSheet(plan({ species: "white ash", acceptedGap: 0.01 }), SHORT)).text;
     expect(hazarded).toMatch(/Notice, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
     expect(hazarded).not.toContain("; common practice)");
     const short = tray.hazards.find(({ code }) => code === "short-piece")!;
@@ -333,11 +333,11 @@ describe("the sheet says", () => {
     const eight = plan({ sides: 8, slope: 30 });
     const { best } = eight.sawing.graduations!;
     expect(readSheet(shopSheet(eight, SHORT)).text).toContain(
-      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.gap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.sawing.graduations!.nearest.gap)}.`,
+      `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.jointGap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.sawing.graduations!.nearest.jointGap)}.`,
     );
     const seven = plan({ sides: 7 });
     expect(readSheet(shopSheet(seven, SHORT)).text).toContain(
-      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.sawing.graduations!.best.gap)}. `,
+      `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.sawing.graduations!.best.jointGap)}. `,
     );
     expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("On the best marks");
   });

@@ -5,7 +5,7 @@ import { readSheet } from "./read-sheet.js";
 
 const coarse = { length: (value: number): string => `${Math.round(value)} mm`, angle: (a: number): string => `${a}°` };
 const small = (value: number): string => `${value.toFixed(3)} mm (finely)`;
-const frame = plan({ sides: 9, slope: 20, species: "white ash", gap: 0.3 });
+const frame = plan({ sides: 9, slope: 20, species: "white ash", acceptedGap: 0.3 });
 const TABLE = "Measure on the loose pieces, dry without glue, and again once glued";
 
 test("gaps, tolerances and what has one are written finely where the caller can, and everything else as before", () => {

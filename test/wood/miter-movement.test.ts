@@ -38,8 +38,10 @@ describe("two ends that are pressed together", () => {
           acrossThickness: stretch(otherGrain[joint.grain]),
         });
         const scale = width + thickness;
-        expect(Math.abs(moved.gap - open.gap)).toBeLessThan(scale * 1e-12 * (1 + Math.tan((turn * Math.PI) / 360)));
-        if (moved.gap > scale * 1e-9) {
+        expect(Math.abs(moved.jointGap - open.gap)).toBeLessThan(
+          scale * 1e-12 * (1 + Math.tan((turn * Math.PI) / 360)),
+        );
+        if (moved.jointGap > scale * 1e-9) {
           expect(moved.opens).toBe(open.outOfTouch > 0 ? "outside" : "inside");
         }
       }),
@@ -49,12 +51,12 @@ describe("two ends that are pressed together", () => {
   test("open by a wedge as wide as the gap over the width, and the ends' angle is off by half of it", () => {
     fc.assert(
       fc.property(anyJoint, (joint) => {
-        const { gap, angle, miter, planMiter, levelWidth, change, opens } = miterMovement(joint);
+        const { jointGap, angle, miter, planMiter, levelWidth, change, opens } = miterMovement(joint);
         const off = opens === "inside" ? miter - planMiter : planMiter - miter;
         expect(off).toBeCloseTo(angle / 2, 10);
         // Along each end from where they touch to where they are open, seen from above.
         const reach = Math.hypot(levelWidth + change, levelWidth * Math.tan((planMiter * Math.PI) / 180));
-        expect(2 * reach * Math.sin((angle * Math.PI) / 360)).toBeCloseTo(gap, 7);
+        expect(2 * reach * Math.sin((angle * Math.PI) / 360)).toBeCloseTo(jointGap, 7);
       }),
     );
   });
@@ -66,7 +68,7 @@ describe("a joint", () => {
   test("whose moisture stays does nothing", () => {
     expect(miterMovement({ ...stick, from: 8, to: 8 })).toEqual({
       opens: "nowhere",
-      gap: 0,
+      jointGap: 0,
       angle: 0,
       miter: 45,
       planMiter: 45,
@@ -88,12 +90,12 @@ describe("a joint", () => {
 
   test("opens by twice what the width moves times the sine of the miter: on a square frame 1.41 times the movement", () => {
     const { change } = seasonalMovement({ species: "white oak", width: 70, grain: "flat-sawn", from: 9, to: 6 });
-    const { gap } = miterMovement({ ...stick, from: 9, to: 6 });
-    expect(gap / -change).toBeCloseTo(Math.SQRT2, 12);
+    const { jointGap } = miterMovement({ ...stick, from: 9, to: 6 });
+    expect(jointGap / -change).toBeCloseTo(Math.SQRT2, 12);
   });
 
   test("of many sides opens less than one of few, and a turn says the same as a number of sides", () => {
-    const gaps = [3, 4, 5, 6, 8, 12].map((sides) => miterMovement({ ...stick, sides, from: 9, to: 6 }).gap);
+    const gaps = [3, 4, 5, 6, 8, 12].map((sides) => miterMovement({ ...stick, sides, from: 9, to: 6 }).jointGap);
     expect([...gaps].sort((a, b) => b - a)).toEqual(gaps);
     const rest = { species: "white oak", grain: "flat-sawn", width: 70, from: 9, to: 6 } as const;
     expect(miterMovement({ ...rest, turn: 72 })).toEqual(miterMovement({ ...rest, sides: 5 }));
@@ -112,7 +114,7 @@ describe("a joint", () => {
     const many = miterMovement({ ...stick, width: 70 * 1024, slope: 35, thickness: 21 * 1024, from: 9, to: 6 });
     expect(many).toEqual({
       ...one,
-      gap: one.gap * 1024,
+      jointGap: one.jointGap * 1024,
       levelWidth: one.levelWidth * 1024,
       change: one.change * 1024,
     });

@@ -128,12 +128,12 @@ test("a miter's gap and wedge, by the angles of the ends before and after", () =
         const stretch = sizeAt(species.tangential, 30, to).div(sizeAt(species.tangential, 30, from));
         const half = PI.div(sides);
         const after = half.tan().div(stretch).atan();
-        const { gap, angle, miter } = miterMovement(stick);
+        const { jointGap, angle, miter } = miterMovement(stick);
         const degrees = (radians: Exact): Exact => radians.times(180).div(PI);
         expect(ulps(miter, degrees(after))).toBeLessThan(8);
         expect(ulps(angle, degrees(after.minus(half).abs().times(2)))).toBeLessThan(24);
         const want = stretch.minus(1).abs().times(exact(width)).times(half.sin()).times(2);
-        expect(ulps(gap, want)).toBeLessThan(24);
+        expect(ulps(jointGap, want)).toBeLessThan(24);
       },
     ),
   );

@@ -19,7 +19,7 @@ export const assemblyCard: Card = {
       ...(tolerance === null
         ? []
         : [
-            `Every cut may be off by ${writers.angle(tolerance.shared.each)} if all are off alike, for a last joint within ${writers.small(plan.brief.gap)}.`,
+            `Every cut may be off by ${writers.angle(tolerance.shared.each)} if all are off alike, for a last joint within ${writers.small(plan.brief.acceptedGap)}.`,
           ]),
     ];
     return html`<p>Corner 1 is where side 1 starts, counter-clockwise as seen from above.</p>

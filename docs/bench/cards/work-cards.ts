@@ -153,10 +153,10 @@ export const checksCard: Card = {
   heading: "Checks",
   column: "frame",
   write: ({ plan, writers }) => {
-    const { gap } = plan.brief;
+    const { acceptedGap } = plan.brief;
     return html`<p>
         Put all pieces together without glue before gluing any. What is within these bounds keeps the last joint within
-        a gap of ${writers.small(gap)}.
+        a gap of ${writers.small(acceptedGap)}.
       </p>
       ${(["pieces", "dry", "glued"] as const).map((when) => {
         const rows = plan.checks

@@ -3,7 +3,7 @@ import { answer } from "./answer.js";
 
 /** What is seen when the pieces are put together without glue. */
 export const DRY_FIT_FIELDS: Readonly<Record<DryFitField, PlacedField>> = {
-  gap: {
+  seenGap: {
     step: "dry-fit",
     label: "Width of the gap",
     explain:

@@ -195,12 +195,12 @@ export function cuttingHazards(
   geometry: FrameGeometry,
   plan: SawPlan,
   unit: LengthUnit,
-  gap: number,
+  acceptedGap: number,
   lay: Lay | undefined,
 ): StepHazard[] {
   const option = plan.lay;
   const cutSteps = plan.operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step);
-  const pieces = { geometry, plan, unit, gap, cutSteps, lastStep: plan.operations.length };
+  const pieces = { geometry, plan, unit, acceptedGap, cutSteps, lastStep: plan.operations.length };
   if (option === null) return [beyondSaw(plan, lay), ...PIECE_RULES.flatMap((rule) => rule(pieces) ?? [])];
   const situation = { ...pieces, option };
   return RULES.flatMap((rule) => rule(situation) ?? []);

@@ -23,7 +23,7 @@ export interface PieceSituation {
   /** Unit of the lengths. */
   readonly unit: LengthUnit;
   /** The gap accepted at the last joint. */
-  readonly gap: number;
+  readonly acceptedGap: number;
   /** The steps that cut ends, by their numbers. */
   readonly cutSteps: readonly number[];
   /** The last step. */

@@ -16,11 +16,11 @@ const NOYES: string = "W. Noyes, Handwork in Wood, fig. 289";
 /** Where figures come from that the brief gives. */
 const OWN_FIGURES: string = "the brief's own figures";
 
-function seasonGap({ inside, outside, accepted, made }: FrameMovement, { species }: FilledBrief): Hazard[] {
-  if (!(Math.max(inside, outside) > accepted)) return [];
+function seasonGap({ inside, outside, acceptedGap, made }: FrameMovement, { species }: FilledBrief): Hazard[] {
+  if (!(Math.max(inside, outside) > acceptedGap)) return [];
   const sentence =
     "The seasons open the joints more than is accepted: fit them halfway between, take narrower or quarter-sawn stock, or reinforce them.";
-  const numbers = { length: { inside, outside, limit: accepted }, percent: { made } };
+  const numbers = { length: { inside, outside, limit: acceptedGap }, percent: { made } };
   const source = `${typeof species === "string" ? HANDBOOK : OWN_FIGURES}; ${NOYES}`;
   return [makeHazard("season-gap", "notice", sentence, numbers, source)];
 }

@@ -62,7 +62,7 @@ const TOLERANCE: Fields<GaugeTolerance> = {
 const FAULT: Fields<SawFaultEffect> = {
   fault: (value, path) => word(value, path, { square: true, swing: true, upright: true, lean: true }),
   effect: (value, path) => word(value, path, { adds: true, cancels: true, idle: true }),
-  gap: finite,
+  jointGap: finite,
   slopeOff: finite,
   step: finite,
   words: text,

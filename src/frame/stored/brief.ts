@@ -138,7 +138,7 @@ const BRIEF: Fields<Rest> = {
   shows: (value, path) => word(value, path, { face: true, back: true }),
   lay: (value, path) => maybe(value, path, lay),
   sticks: (value, path) => maybe(value, path, (v, p) => list(v, p, stockStick)),
-  gap: finite,
+  acceptedGap: finite,
   fastenerRoom: finite,
   species: (value, path) => maybe(value, path, wood),
   grain: (value, path) => maybe(value, path, grain),

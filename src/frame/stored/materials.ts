@@ -60,7 +60,7 @@ const SEASON: Fields<SeasonMovement> = {
   sightArrises: (value, path) => list(value, path, text),
   openingGrows: finite,
   opens: (value, path) => word(value, path, { inside: true, outside: true, nowhere: true }),
-  gap: finite,
+  jointGap: finite,
   angle: finite,
   miter: finite,
 };
@@ -69,7 +69,7 @@ const MOVEMENT: Fields<FrameMovement> = {
   seasons: (value, path) => list(value, path, (season, at) => record(season, at, SEASON)),
   inside: finite,
   outside: finite,
-  accepted: finite,
+  acceptedGap: finite,
   sightOpens: finite,
   unknown: (value, path) => list(value, path, text),
 };

@@ -58,7 +58,7 @@ const SETTING: Fields<GraduationSetting> = {
   bevel: finite,
   miterMiss: finite,
   bevelMiss: finite,
-  gap: finite,
+  jointGap: finite,
   opens: (value, path) => word(value, path, { inside: true, outside: true, nowhere: true }),
   slopeOff: finite,
 };
