@@ -16,7 +16,7 @@ const ZERO: number = 1e-9;
 export interface ClosingGraduationsTask {
   /** Number of sides. */
   readonly sides: number;
-  /** Level width of the joint. */
+  /** Joint width. */
   readonly width: number;
   /** Slope in degrees, 0 to 90. */
   readonly slope: number;

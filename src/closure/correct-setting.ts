@@ -139,7 +139,7 @@ export function correctionKernel(
  * the right ones, to all orders. Scales may show what they like: add the correction to what they show. A gap that does not come back in a second
  * ring has other causes; see `machineErrors`.
  *
- * @param options - sides, level width, gap, which end is open, the slope seen, and what to hold
+ * @param options - sides, joint width, gap, which end is open, the slope seen, and what to hold
  * @returns the correction of miter and bevel in degrees, and in words
  * @throws {InputError} when a value is missing or out of range, the gap is not less than the width, or with code `"impossible"` when what
  *   is held cannot be

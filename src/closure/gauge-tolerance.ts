@@ -7,7 +7,7 @@ import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
 export interface GaugeToleranceOptions {
   /** Number of sides, an integer from 3 to 1e6. */
   readonly sides: number;
-  /** Level width of the molding, 1e-100 to 1e100. */
+  /** Joint width, level from the innermost to the outermost point of the molding, 1e-100 to 1e100. */
   readonly width: number;
   /** The gap that is accepted at the last joint; positive and less than `width`. */
   readonly acceptedGap: number;
@@ -97,7 +97,7 @@ export function checkGap(
  * {@link gaugeTolerance} on bare numbers, unchecked.
  *
  * @param sides - number of sides
- * @param width - level width of the joint
+ * @param width - joint width
  * @param gap - the accepted gap, less than the width
  * @param slope - slope in degrees, -90 to 90
  * @returns the tolerances
@@ -149,7 +149,7 @@ export function toleranceKernel(sides: number, width: number, acceptedGap: numbe
  * orders, the other angle right, or, by second order, the standard deviation with which 95 of 100 rings keep within it. Elsewhere it is `null`. A shared `each` is always given: the
  * law is off by less than 7 % at the widest gap.
  *
- * @param options - sides, level width, the accepted gap and the slope
+ * @param options - sides, joint width, the accepted gap and the slope
  * @returns tolerances of miter and bevel in degrees, positive
  * @throws {InputError} when a value is missing or out of range, or the gap is not less than the width
  * @example

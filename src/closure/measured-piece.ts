@@ -20,7 +20,7 @@ export interface MeasuredRing {
    * the inside, outward (-1e100 to 1e100).
    */
   readonly at: "inside" | "outside" | number;
-  /** Level width of the molding, from the inside to the outside, 1e-100 to 1e100. */
+  /** Joint width: level, from the inside of the molding to the outside, 1e-100 to 1e100. */
   readonly width: number;
   /**
    * Slope at which `at` and `width` are level, in degrees, -90 to 90. Default: of each piece, the slope at which the ring closes;
@@ -35,7 +35,7 @@ export interface CheckedRing {
   readonly pieces: readonly MeasuredPiece[];
   /** Level distance from the inside to the line of the lengths. */
   readonly at: number;
-  /** Level width. */
+  /** Joint width. */
   readonly width: number;
   /** The slope that was given. */
   readonly slope: number | undefined;

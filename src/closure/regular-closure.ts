@@ -51,7 +51,7 @@ export function regularClosure(sides: number, miter: number, bevel: number): Reg
  * How far the gap of the last joint gapes for every degree of open angle: the joint line, width / cos h, per radian.
  *
  * @param sides - n
- * @param width - level width
+ * @param width - joint width
  * @returns length per degree
  */
 export function gapPerDegree(sides: number, width: number): number {

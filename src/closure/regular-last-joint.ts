@@ -5,7 +5,7 @@ import { cosDeg, sinDeg } from "../core/degrees.js";
  * a quarter of the angle. {@link halfRings} finds the same by putting the pieces together.
  *
  * @param sides - n, even
- * @param width - level width of the joint
+ * @param width - joint width
  * @param angle - the open angle in degrees, 0 or more
  * @returns the depth of the wedge; the ring becomes narrower across the seam by two of them
  */

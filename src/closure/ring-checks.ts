@@ -45,7 +45,7 @@ export interface RingCheck {
  * q sin(floor(n/2) 180/n) / sin(180/n). Out of flat is what a fold along a line through the center makes of joints that gape by the gap over
  * their thickness.
  *
- * @param options - sides (3 to 1e6), slope, level width, accepted gap, where it is measured, and the thickness if known
+ * @param options - sides (3 to 1e6), slope, joint width, accepted gap, where it is measured, and the thickness if known
  * @returns the checks, in the order in which they are best made
  * @throws {InputError} when a value is missing or out of range, or the gap is not less than the width
  * @example

@@ -94,7 +94,7 @@ function jointAxes({ pieces, up }: Chain): [along: Vector, out: Vector] {
  * a flat frame only the sum of its two miters. Errors dm and db of every cut open a ring of n sides by -2n (cos s dm + cos m sin s db),
  * to first order. The upward direction is the normal of the polygon of the measured lines.
  *
- * @param options - the pieces in the order of the ring (3 to 1000), where their lengths were measured, and the level width
+ * @param options - the pieces in the order of the ring (3 to 1000), where their lengths were measured, and the joint width
  * @returns open angle, gaps, closing vector and slopes; lengths in the unit of the pieces, angles in degrees
  * @throws {InputError} when there are too few or too many pieces, or a value is missing or out of range
  * @example

@@ -75,7 +75,7 @@ export function choiceAt(sides: number, perDegree: number, slope: number, miter:
  * The graduations around the exact setting and what they cost, on bare numbers, unchecked.
  *
  * @param sides - number of sides
- * @param width - level width of the joint
+ * @param width - joint width
  * @param slope - slope in degrees, -90 to 90
  * @param step - step of the miter scale in degrees
  * @param bevelStep - step of the bevel scale in degrees

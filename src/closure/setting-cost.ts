@@ -7,7 +7,7 @@ import { settingChoices, type SettingChoice } from "./setting-choices.js";
 export interface SettingCostOptions {
   /** Number of sides, an integer from 3 to 1e6. */
   readonly sides: number;
-  /** Level width of the molding, 1e-100 to 1e100. */
+  /** Joint width, level from the innermost to the outermost point of the molding, 1e-100 to 1e100. */
   readonly width: number;
   /** Slope in degrees, -90 to 90; default 0. */
   readonly slope?: number | undefined;
@@ -73,7 +73,7 @@ function lengthCost(sides: number, length: number, step: number): LengthCost {
  * close better than the two nearest ones, and change the slope instead. A length rounded on one stop changes the frame's size and
  * opens nothing; rounded piece by piece by up to half a step q/2, it can leave a closing vector of q sin(90 or 90 - 90/n) / sin(180/n).
  *
- * @param options - sides, slope, level width, steps of the scales, and where wanted length and step of the rule
+ * @param options - sides, slope, joint width, steps of the scales, and where wanted length and step of the rule
  * @returns the exact setting, the nearest, the best and all neighboring graduations; lengths in the unit of `width`
  * @throws {InputError} when a value is missing or out of range, or only one of `length` and `lengthStep` is given
  * @example

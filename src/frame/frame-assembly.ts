@@ -9,7 +9,7 @@ import { sawErrors, type SawErrors } from "./saw-errors.js";
 
 /** How a frame is put together, and what its last joint asks of the saw. */
 export interface FrameAssembly {
-  /** Level width of a joint, from the innermost point of the molding to the outermost, its lip included: the gap of the last joint is seen across it. */
+  /** Joint width: level, from the innermost point of the molding to the outermost, its lip included: the gap of the last joint is seen across it. */
   readonly jointWidth: number;
   /** In which order the joints are glued, on which cauls and blocks. */
   readonly glueUp: GlueUp;

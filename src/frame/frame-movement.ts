@@ -12,7 +12,7 @@ export interface SeasonMovement extends OpenMiter {
   /** Moisture content of the wood, in percent. */
   readonly moisture: number;
   /** Change of the molding's level width, from where the contents touch to the outermost point; positive when it swells. */
-  readonly levelWidth: number;
+  readonly levelWidthChange: number;
   /** Change of the lip's level width, from the innermost point to where the contents touch; positive when it swells. */
   readonly lip: number;
   /** How far the innermost point has drawn back at every side, 0 or more: what the lip laps less. Of several innermost points the one that draws back most counts. */
@@ -105,7 +105,7 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
     return {
       ...openBy(section.points, shift, range, planMiter),
       moisture,
-      levelWidth: Math.max(...outer.map(shift)) - contents + 0,
+      levelWidthChange: Math.max(...outer.map(shift)) - contents + 0,
       lip: contents - sight + 0,
       sightOpens: Math.max(0, sight - range[0]),
       sightArrises: innerArrises.filter(([, arris]) => sight - shift(arris) <= alike).map(([name]) => name),

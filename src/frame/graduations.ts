@@ -51,7 +51,7 @@ function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel
  * closes is off by as much. So the graduations are looked for at the slope r, among those that the saw reaches.
  *
  * @param sides - number of sides
- * @param width - level width of the joint
+ * @param width - joint width
  * @param acceptedGap - the accepted gap
  * @param saw - the saw
  * @param option - how the stick lies

@@ -1,7 +1,7 @@
 import type { RingGeometry } from "./ring-geometry-types.js";
 
 /**
- * Level width of a joint: from the innermost point of the molding to the outermost, its lip included. The gap of the last joint is seen across it.
+ * Joint width: level, from the innermost point of the molding to the outermost, its lip included. The gap of the last joint is seen across it.
  *
  * @param geometry - the frame
  * @returns the width

@@ -31,7 +31,7 @@ export type LastJoint = TrimmedHalves | LastPiece;
  * How the last joints are made, and what that takes when the cuts share the error which just gives the accepted gap.
  *
  * @param sides - number of sides
- * @param width - level width of the joint
+ * @param width - joint width
  * @param length - length of a stick along its longest line
  * @param angle - the open angle that makes the accepted gap, in degrees; `null` where none does
  * @returns two halves for an even number, a closing piece for an odd one

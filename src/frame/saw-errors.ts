@@ -80,7 +80,7 @@ const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
  * Errors that are opposite at both ends leave the pieces climbing by what they are worth in the frame itself.
  *
  * @param geometry - the frame
- * @param width - level width of the joint
+ * @param width - joint width
  * @param option - how the pieces lie, and which side is kept
  * @returns the move and every fault
  */

@@ -45,9 +45,9 @@ export interface OpenMiter {
 export interface MiterMovement extends OpenMiter {
   /** Half the turn: the angle that they were cut to, seen from above, in degrees. */
   readonly planMiter: number;
-  /** Level width of the stick when the joint was fitted, from its innermost to its outermost point. */
-  readonly levelWidth: number;
-  /** By how much the level width has changed; positive when the wood has swollen. */
+  /** Joint width when the joint was fitted: level, from the molding's innermost to its outermost point. */
+  readonly jointWidth: number;
+  /** By how much the joint width has changed; positive when the wood has swollen. */
   readonly change: number;
   /** Moisture content when the joint was fitted, in percent. */
   readonly from: number;
@@ -62,28 +62,28 @@ function checkHalfTurn(given: Readonly<Record<string, unknown>>): number {
 }
 
 /**
- * How a joint opens when the level width of its sticks changes while nothing moves along them, unchecked.
+ * How a joint opens when the joint width of its pieces changes while nothing moves along them, unchecked.
  *
  * @param planMiter - half the turn, in degrees
- * @param levelWidth - level distance between the arris that touches and the one that stands open, when the joint was fitted
+ * @param jointWidth - level distance between the arris that touches and the one that stands open, when the joint was fitted
  * @param change - by how much that distance has changed
  * @returns where the joint opens, and by how much
  */
-export function openMiter(planMiter: number, levelWidth: number, change: number): OpenMiter {
+export function openMiter(planMiter: number, jointWidth: number, change: number): OpenMiter {
   const [sine, cosine] = [sinDeg(planMiter), cosDeg(planMiter)];
   const size = Math.abs(change);
   return {
     opens: change < 0 ? "inside" : change > 0 ? "outside" : "nowhere",
     jointGap: 2 * size * sine,
-    angle: 2 * atan2Deg(size * sine * cosine, levelWidth + change * cosine * cosine),
-    miter: change === 0 ? planMiter : atan2Deg(levelWidth * sine, (levelWidth + change) * cosine),
+    angle: 2 * atan2Deg(size * sine * cosine, jointWidth + change * cosine * cosine),
+    miter: change === 0 ? planMiter : atan2Deg(jointWidth * sine, (jointWidth + change) * cosine),
   };
 }
 
 /**
  * What a change of moisture does to a mitered joint: whether it opens inside or outside, and by how much.
  *
- * Wood moves across its grain and hardly along it. So both ends of a stick keep their places while its level width W changes by D, and the tangent of
+ * Wood moves across its grain and hardly along it. So both ends of a stick keep their places while the joint width W changes by D, and the tangent of
  * its cut, seen from above, goes from tan h to W tan h / (W + D). Where the wood has shrunk the angle is too large, and the joint touches at its long point and opens at its
  * short point; where it has swollen, the other way round. The gap is exactly 2 |D| sin h with h half the turn, the wedge's tangent of half its angle |D| sin h cos h / (W + D cos² h).
  * A rectangular stick at slope s has W = width cos s + thickness |sin s|, and each part changes by its own movement. The sticks are taken as straight, held at their
@@ -117,13 +117,13 @@ export function miterMovement(options: MiterMovementOptions): MiterMovement {
   const to = checkMoisture(given["to"], "to");
   const level = width * cosDeg(slope);
   const plumb = thickness * Math.abs(sinDeg(slope));
-  const levelWidth = level + plumb;
+  const jointWidth = level + plumb;
   const change =
     level * woodStrain(wood, rings, from, to) + plumb * woodStrain(wood, acrossThickness(rings), from, to) + 0;
   return {
-    ...openMiter(planMiter, levelWidth, change),
+    ...openMiter(planMiter, jointWidth, change),
     planMiter,
-    levelWidth,
+    jointWidth,
     change,
     from,
     to,

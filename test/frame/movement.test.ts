@@ -120,7 +120,9 @@ describe("a ring of which every point is moved and that is pressed together", ()
         const opened = ring.growthAt(deciding.out, deciding.up!);
         expect(Math.abs(moved!.openingGrows - opened)).toBeLessThan(1e-10);
         expect(Math.abs(moved!.lip - (opened - grown))).toBeLessThan(1e-10);
-        expect(Math.abs(moved!.levelWidth - (ring.growthAt(longest.out, longest.up!) - opened))).toBeLessThan(1e-10);
+        expect(Math.abs(moved!.levelWidthChange - (ring.growthAt(longest.out, longest.up!) - opened))).toBeLessThan(
+          1e-10,
+        );
         if (moved!.jointGap > 1e-6 && ring.outOfTouch !== 0) {
           expect(moved!.opens).toBe(ring.outOfTouch > 0 ? "outside" : "inside");
         }
@@ -149,7 +151,7 @@ describe("a frame of plain stock", () => {
         expect(moved.jointGap).toBeCloseTo(corner.jointGap, 11);
         expect(moved.angle).toBeCloseTo(corner.angle, 9);
         expect(moved.miter).toBeCloseTo(corner.miter, 9);
-        expect(moved.levelWidth).toBeCloseTo(corner.change, 11);
+        expect(moved.levelWidthChange).toBeCloseTo(corner.change, 11);
       }),
     );
   });
@@ -238,7 +240,7 @@ describe("laws", () => {
     for (const key of ["inside", "outside", "acceptedGap", "sightOpens"] as const)
       expect(many[key]).toBe(one[key] * 1024);
     for (const [index, season] of one.seasons.entries()) {
-      for (const key of ["jointGap", "levelWidth", "lip", "sightOpens", "openingGrows"] as const) {
+      for (const key of ["jointGap", "levelWidthChange", "lip", "sightOpens", "openingGrows"] as const) {
         expect(many.seasons[index]![key]).toBe(season[key] * 1024);
       }
       expect(many.seasons[index]!.angle).toBe(season.angle);
@@ -261,7 +263,7 @@ describe("laws", () => {
         const one = firstSeason({ species: wood, slope, profile, grain: angle });
         const other = firstSeason({ species: swapped, slope, profile, grain: 90 - angle });
         expect(other.jointGap).toBeCloseTo(one.jointGap, 11);
-        expect(other.levelWidth).toBeCloseTo(one.levelWidth, 11);
+        expect(other.levelWidthChange).toBeCloseTo(one.levelWidthChange, 11);
       }),
     );
     expect(movementOf({ grain: 0 })).toEqual(movementOf({ grain: "flat-sawn" }));

@@ -51,11 +51,11 @@ describe("two ends that are pressed together", () => {
   test("open by a wedge as wide as the gap over the width, and the ends' angle is off by half of it", () => {
     fc.assert(
       fc.property(anyJoint, (joint) => {
-        const { jointGap, angle, miter, planMiter, levelWidth, change, opens } = miterMovement(joint);
+        const { jointGap, angle, miter, planMiter, jointWidth, change, opens } = miterMovement(joint);
         const off = opens === "inside" ? miter - planMiter : planMiter - miter;
         expect(off).toBeCloseTo(angle / 2, 10);
         // Along each end from where they touch to where they are open, seen from above.
-        const reach = Math.hypot(levelWidth + change, levelWidth * Math.tan((planMiter * Math.PI) / 180));
+        const reach = Math.hypot(jointWidth + change, jointWidth * Math.tan((planMiter * Math.PI) / 180));
         expect(2 * reach * Math.sin((angle * Math.PI) / 360)).toBeCloseTo(jointGap, 7);
       }),
     );
@@ -72,7 +72,7 @@ describe("a joint", () => {
       angle: 0,
       miter: 45,
       planMiter: 45,
-      levelWidth: 70,
+      jointWidth: 70,
       change: 0,
       from: 8,
       to: 8,
@@ -115,7 +115,7 @@ describe("a joint", () => {
     expect(many).toEqual({
       ...one,
       jointGap: one.jointGap * 1024,
-      levelWidth: one.levelWidth * 1024,
+      jointWidth: one.jointWidth * 1024,
       change: one.change * 1024,
     });
   });

@@ -54,7 +54,7 @@ export const frameMaterials: Reader<FrameMaterials> = (value, path) => record(va
 
 const SEASON: Fields<SeasonMovement> = {
   moisture: finite,
-  levelWidth: finite,
+  levelWidthChange: finite,
   lip: finite,
   sightOpens: finite,
   sightArrises: (value, path) => list(value, path, text),
