@@ -5,7 +5,18 @@
  * Its bench mills the molding from ash, and has full sticks and two offcuts in the rack.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
-import { checkFit, fitStock, formatAngle, formatLength, molding, planFrame, shopSheet, tableSaw } from "miterwright";
+import {
+  checkFit,
+  describeHazard,
+  fitStock,
+  formatAngle,
+  formatLength,
+  molding,
+  numberHazards,
+  planFrame,
+  shopSheet,
+  tableSaw,
+} from "miterwright";
 
 const length = (value: number): string => formatLength(value, "mm", { digits: 1 });
 const angle = (degrees: number): string => formatAngle(degrees, { digits: 2 });
@@ -51,7 +62,10 @@ console.log(
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(`  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${fit.status})`);
-console.log(`  hazards: ${[...new Set(plan.hazards.map((hazard) => hazard.code))].join(", ")}`);
+for (const { number, hazard } of numberHazards(plan)) {
+  const { title, sentence } = describeHazard(hazard, { length, angle });
+  console.log(`  hazard ${number}: ${title}. ${sentence}`);
+}
 
 mkdirSync("out", { recursive: true });
 const path = "out/nine-sided-tray.html";

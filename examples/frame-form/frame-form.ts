@@ -3,7 +3,15 @@
  * drawing, lengths and the steps at the saw.
  */
 import { drawPlanView } from "miterwright/drawing";
-import { checkBrief, describeOperation, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import {
+  checkBrief,
+  describeHazard,
+  describeOperation,
+  numberHazards,
+  planFrame,
+  type FrameBrief,
+  type FramePlan,
+} from "miterwright/frame";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
 
@@ -42,14 +50,6 @@ function element<K extends keyof HTMLElementTagNameMap>(
 
 const list = (name: "ul" | "ol", items: readonly (Node | string)[]): HTMLElement =>
   element(name, {}, ...items.map((item) => element("li", {}, item)));
-
-/** The signal words of hazards, the gravest first. */
-const SIGNALS = [
-  ["danger", "Danger"],
-  ["warning", "Warning"],
-  ["caution", "Caution"],
-  ["notice", "Notice"],
-] as const;
 
 /** Puts a value at its place in the brief, e.g. at `opening.contains.width`. */
 function put(brief: Record<string, unknown>, path: string, value: unknown): void {
@@ -131,7 +131,7 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
   const style = unit === "in" ? ({ style: "fraction", denominator: 32 } as const) : { digits: 1 };
   // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
   const length = (value: number): string => formatLength(value, unit, style).replaceAll(" ", "\u00a0");
-  const { geometry, sawing, hazards } = plan;
+  const { geometry, sawing } = plan;
   const { count, longest, shortest } = geometry.pieces[0]!;
   const { width, height } = geometry.overall.extent;
   const angleOf = (name: "miter" | "bevel"): string =>
@@ -158,9 +158,10 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
     element("h3", {}, "Beware"),
     list(
       "ul",
-      SIGNALS.flatMap(([signal, word]) =>
-        hazards.filter((hazard) => hazard.signal === signal).map(({ sentence }) => `${word}: ${sentence}`),
-      ),
+      numberHazards(plan).map(({ hazard }) => {
+        const { title, sentence } = describeHazard(hazard, { length, angle: formatAngle });
+        return `${title}: ${sentence}`;
+      }),
     ),
     element("p", {}, "The saw's manual, local codes and qualified advice come first."),
   );

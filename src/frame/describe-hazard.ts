@@ -7,7 +7,7 @@ import { hazard as readHazard } from "./stored/hazard.js";
 
 /** A hazard in words. */
 export interface HazardText {
-  /** Its signal and its code: `Danger, short-piece`. */
+  /** Its signal word: `Danger`. */
   readonly title: string;
   /** What to heed. */
   readonly sentence: string;
@@ -31,7 +31,7 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
 }
 
 /**
- * Writes a hazard for people: its signal and code, what to heed, the numbers that raised it in the reader's units, and its printed source.
+ * Writes a hazard for people: its signal word, what to heed, the numbers that raised it in the reader's units, and its printed source.
  *
  * @param hazard - one of a plan
  * @param options - how to write lengths, angles, masses and forces; `small` takes the place of `length` where that would round away what the numbers say
@@ -44,11 +44,11 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
  * const plan = planFrame({ sides: 6, opening: { side: 100 }, measured: { levelWidth: 40 } });
  * const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
  * const { title, numbers } = describeHazard(plan.hazards[0]!, words);
- * [title, numbers]; //=> ["Danger, short-piece", "length 146 mm, limit 150 mm"]
+ * [title, numbers]; //=> ["Danger", "length 146 mm, limit 150 mm"]
  * ```
  */
 export function describeHazard(hazard: Hazard, options: DescribeOptions): HazardText {
-  const { signal, code, sentence, numbers, kinds, source } = readStored(hazard, "hazard", readHazard);
+  const { signal, sentence, numbers, kinds, source } = readStored(hazard, "hazard", readHazard);
   const words = checkDescribeOptions(options);
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
   const { small, length } = words;
@@ -58,7 +58,7 @@ export function describeHazard(hazard: Hazard, options: DescribeOptions): Hazard
     return `${spaced} ${quantityText(value, kinds[name], fit)}`;
   });
   return {
-    title: `${SIGNALS[signal]}, ${code}`,
+    title: SIGNALS[signal],
     sentence,
     numbers: named.join(", "),
     source: source === COMMON_PRACTICE ? "" : source,

@@ -88,6 +88,7 @@ export type {
 export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
 export { type HazardText, describeHazard } from "./describe-hazard.js";
+export { type NumberedHazard, numberHazards } from "./number-hazards.js";
 export { describeHanging } from "./hanging/describe-hanging.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

@@ -1,13 +1,10 @@
-import { describeHazard, type FramePlan } from "../frame/index.js";
+import { describeHazard, numberHazards, type FramePlan } from "../frame/index.js";
 import type { StockFit } from "../stock/index.js";
 import { statusText } from "./stock-section.js";
 import { element, type Content, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 
 type Hazard = FramePlan["hazards"][number];
-
-/** The gravest first. */
-const SIGNALS: readonly Hazard["signal"][] = ["danger", "warning", "caution", "notice"];
 
 /** A plan with one of these is not one to cut by. */
 const NOT_READY: readonly Hazard["code"][] = ["missed-lip", "lip-not-known", "short-stick"];
@@ -41,15 +38,13 @@ export function firstWord(plan: FramePlan, fit: StockFit | undefined, words: Wor
 }
 
 /**
- * What to beware of: the plan's own hazards, the gravest first, and what always holds.
+ * What to beware of: the plan's own hazards, numbered, the gravest first, and what always holds.
  *
  * @param plan - the plan
  * @param words - the formatters
  * @returns the section
  */
 export function hazardSection(plan: FramePlan, words: Words): Markup {
-  const items = SIGNALS.flatMap((signal) =>
-    plan.hazards.filter((hazard) => hazard.signal === signal).map((hazard) => hazardItem(hazard, words)),
-  );
-  return element("section", element("h2", "Hazards"), element("p", FIXED), element('ul class="columns"', ...items));
+  const items = numberHazards(plan).map(({ hazard }) => hazardItem(hazard, words));
+  return element("section", element("h2", "Hazards"), element("p", FIXED), element('ol class="columns"', ...items));
 }

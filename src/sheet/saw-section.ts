@@ -1,7 +1,15 @@
 import { drawCradle, drawCut, drawPiece } from "../drawing/index.js";
+import { heedText } from "../frame/heed-text.js";
 import { layLabel } from "../frame/lay-label.js";
 import { obstacleText } from "../frame/obstacle-text.js";
-import { describeLay, describeOperation, describeTestCuts, type FramePlan, type LayResult } from "../frame/index.js";
+import {
+  describeLay,
+  describeOperation,
+  describeTestCuts,
+  numberHazards,
+  type FramePlan,
+  type LayResult,
+} from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
@@ -96,16 +104,16 @@ function laysTable({ sawing }: FramePlan, words: Words): Markup {
 /** The steps, each beside its picture; below the last one the finished stick. */
 function steps(plan: FramePlan, words: Words): Markup {
   const { operations } = plan.sawing;
+  const hazards = numberHazards(plan);
   return join(
     operations.map((operation, index) => {
       const { title, lines } = describeOperation(operation, words);
-      const { step, hazards } = operation;
-      const heed = hazards.length === 0 ? [] : [`Heed above: ${hazards.join(", ")}.`];
+      const { step } = operation;
       const pictures = [drawCut(plan, { ...words, step, width: 310 })];
       if (index === operations.length - 1) pictures.push(drawPiece(plan, { ...words, width: 325, key: false }));
       return element(
         'article class="step"',
-        element("div", element("h3", `${step}. ${title}`), list("ul", [...lines, ...heed])),
+        element("div", element("h3", `${step}. ${title}`), list("ul", [...lines, ...heedText(hazards, step)])),
         element("div", ...pictures.map(({ svg }) => element("figure", { html: svg }))),
       );
     }),

@@ -1,5 +1,6 @@
 import { STEPS } from "../../docs/bench/field-table.js";
 import { describe, expect, test } from "vitest";
+import { numberHazards } from "miterwright/frame";
 import { fitStock } from "miterwright/stock";
 import { CARDS } from "../../docs/bench/cards/index.js";
 import { stockMarkup } from "../../docs/bench/cards/stock-card.js";
@@ -98,8 +99,16 @@ describe("the cards", () => {
       "Lay the stick with its face on the table and its outer edge at the fence.",
     );
     expect(textOf(cards["hazards"]!)).toMatch(
-      /Warning, short-piece\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Caution, .* Notice, /,
+      /Warning\. The pieces are too short .* \(length 191 mm, limit 300 mm\).* Caution\. .* Notice\. /,
     );
+    const [first] = plan!.sawing.operations;
+    const numbers = numberHazards(plan!).flatMap(({ number, steps }) => (steps.includes(first!.step) ? number : []));
+    expect(textOf(cards["steps"]!)).toContain(
+      `Heed hazards ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)!} above.`,
+    );
+    // People read no codes.
+    const codes = plan!.hazards.map(({ code }) => code).filter((code) => code.includes("-"));
+    for (const code of codes) expect(`${textOf(cards["hazards"]!)} ${textOf(cards["steps"]!)}`).not.toContain(code);
     expect(textOf(cards["checks"]!)).toContain("slope of every side against the bench 35°");
     expect(textOf(cards["panel"]!)).toContain("It has 9 equal sides of 154.5 mm");
   });

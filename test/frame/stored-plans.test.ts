@@ -19,6 +19,7 @@ import {
   describeHanging,
   describeMovement,
   describeOperation,
+  numberHazards,
   describeTestCuts,
   panelForOpening,
   planFrame,
@@ -128,6 +129,7 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   describeHanging: (plan) => describeHanging(plan, words),
   describeHazard: (plan, _, { hazards }) =>
     hazards.map((__, index) => describeHazard(at(plan, "hazards", index), words)),
+  numberHazards: (plan) => numberHazards(plan),
   correctFromGap: (plan) => correctFromGap(plan, { seenGap: 1, open: "outside" }),
   panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
     panelForOpening(plan, { fromCenter: Array.from({ length: sides }, () => opening.apothem) }),
@@ -155,6 +157,7 @@ const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
   describeMovement: ["brief", "movement", "contents"],
   describeHanging: ["hanging"],
   describeHazard: ["hazards"],
+  numberHazards: ["hazards", "sawing"],
   correctFromGap: ["geometry", "sawing"],
   panelForOpening: ["brief", "geometry", "checks"],
   shopOrder: ["sawing"],

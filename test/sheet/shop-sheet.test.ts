@@ -5,6 +5,7 @@ import {
   describeOperation,
   describeTestCuts,
   arrisLabel,
+  numberHazards,
   planFrame,
   stockJob,
   type FramePlan,
@@ -95,7 +96,13 @@ describe("the sheet says", () => {
         expect([sentence, found > 0]).toEqual([sentence, true]);
         at = found;
       }
-      expect(sheet.text).toContain(`Heed above: ${operation.hazards.join(", ")}.`);
+      const numbers = numberHazards(tray).flatMap(({ number, steps }) =>
+        steps.includes(operation.step) ? number : [],
+      );
+      expect(numbers.length).toBeGreaterThan(1);
+      expect(sheet.text.slice(at)).toContain(
+        `Heed hazards ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)!} above.`,
+      );
     }
   });
 
@@ -284,17 +291,26 @@ describe("the sheet says", () => {
     );
   });
 
-  test("every hazard, the gravest first, with its numbers, before the steps", () => {
+  test("every hazard, numbered, the gravest first, with what raised it, before the steps", () => {
     const places = tray.hazards.map(({ sentence }) => sheet.text.indexOf(sentence));
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
-    const signals = tray.hazards
-      .map(({ signal }, index) => [places[index]!, ["danger", "warning", "caution", "notice"].indexOf(signal)] as const)
-      .sort(([a], [b]) => a - b);
-    expect(signals.map(([, rank]) => rank)).toEqual(signals.map(([, rank]) => rank).sort());
+    const words = { danger: "Danger", warning: "Warning", caution: "Caution", notice: "Notice" };
+    const isList = ({ name, attributes }: (typeof sheet.elements)[number]): boolean =>
+      name === "ol" && attributes["class"] === "columns";
+    const items = sheet.elements.find(isList)!.children.map((item) => textOf(item as never));
+    // The list numbers its items: each stands at its number.
+    numberHazards(tray).forEach(({ number, hazard }) => {
+      expect(items[number - 1]).toMatch(new RegExp(`^\\s*${words[hazard.signal]}\\.\\s`));
+      expect(items[number - 1]).toContain(hazard.sentence);
+    });
+    expect(items).toHaveLength(tray.hazards.length);
+    // People read no codes.
+    const codes = tray.hazards.map(({ code }) => code).filter((code) => code.includes("-"));
+    for (const code of codes) expect(sheet.text).not.toContain(code);
     // Printed sources are named, common practice is not repeated.
     const hazarded = readSheet(shopSheet(plan({ species: "white ash", acceptedGap: 0.01 }), SHORT)).text;
-    expect(hazarded).toMatch(/Notice, season-gap\..*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
+    expect(hazarded).toMatch(/Notice\.\s+The seasons open.*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
     expect(hazarded).not.toContain("; common practice)");
     const short = tray.hazards.find(({ code }) => code === "short-piece")!;
     expect(sheet.text).toContain(

@@ -5,9 +5,11 @@ import {
   describeOperation,
   describeTestCuts,
   arrisLabel,
+  numberHazards,
   type FramePlan,
   type LayResult,
 } from "miterwright/frame";
+import { heedText } from "../../../src/frame/heed-text.js";
 import { obstacleText } from "../../../src/frame/obstacle-text.js";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
@@ -80,12 +82,13 @@ export const stepsCard: Card = {
       order === "piece-by-piece"
         ? "The steps follow each other for every single piece."
         : "Each step is done for all pieces before the next.";
+    const hazards = numberHazards(plan);
     const steps = operations.map((operation) => {
       const { title, lines } = describeOperation(operation, writers);
       const drawing = drawCut(plan, { ...writers, step: operation.step, width: Math.min(width, 400) });
       return html`<li>
         <h3>${title}</h3>
-        ${bullets(lines)}
+        ${bullets([...lines, ...heedText(hazards, operation.step)])}
         <figure>${trusted(drawing.svg)}</figure>
       </li>`;
     });
@@ -176,32 +179,25 @@ export const checksCard: Card = {
   },
 };
 
-/** The gravest first. */
-const SIGNALS: readonly FramePlan["hazards"][number]["signal"][] = ["danger", "warning", "caution", "notice"];
-
 /** What to beware of, the gravest first, with the numbers that raised it and where the rule is printed. */
 export const hazardsCard: Card = {
   id: "hazards",
   heading: "Hazards",
   column: "work",
   write: ({ plan, writers }) => {
-    const items = SIGNALS.flatMap((signal) =>
-      plan.hazards
-        .filter((hazard) => hazard.signal === signal)
-        .map((hazard) => {
-          const { title, sentence, numbers, source } = describeHazard(hazard, writers);
-          const behind = [numbers, source].filter((part) => part !== "").join("; ");
-          return html`<li class="signal-${signal}">
-            <strong>${title}.</strong> ${sentence}${behind === "" ? null : html` <small>(${behind})</small>`}
-          </li>`;
-        }),
-    );
+    const items = numberHazards(plan).map(({ hazard }) => {
+      const { title, sentence, numbers, source } = describeHazard(hazard, writers);
+      const behind = [numbers, source].filter((part) => part !== "").join("; ");
+      return html`<li class="signal-${hazard.signal}">
+        <strong>${title}.</strong> ${sentence}${behind === "" ? null : html` <small>(${behind})</small>`}
+      </li>`;
+    });
     return html`<p>
         Saws and glass hurt people. This page is arithmetic, not advice: the manual of your saw, local codes for glazing
         and hanging, and qualified advice come first. A hazard that names no source is common practice.
       </p>
-      <ul class="hazards">
+      <ol class="hazards">
         ${items}
-      </ul>`;
+      </ol>`;
   },
 };
