@@ -18,7 +18,7 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
   [/^saw\.depth$/, "sawDepth"],
   [/^saw\.crosscut$/, "crosscut"],
   [/^saw\.gaugeReach$/, "gaugeReach"],
-  [/^(?:lean|spring)$/, "slope"],
+  [/^(?:offPlumb|spring)$/, "slope"],
   [/^moisture\.made$/, "made"],
   [/^moisture\.seasons\[0\]$/, "driest"],
   [/^moisture\.seasons\[1\]$/, "dampest"],

@@ -48,8 +48,8 @@ function table(heads: readonly string[], rows: readonly (readonly string[])[]): 
 }
 
 function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup, { length, angle }: Batch): string {
-  const swung = miter.leans === "none" ? "square" : `miter ${angle(miter.degrees)} to the ${miter.leans}`;
-  const tilted = bevel.leans === "none" ? "blade upright" : `blade ${angle(bevel.degrees)} to the ${bevel.leans}`;
+  const swung = miter.toward === "none" ? "square" : `miter ${angle(miter.degrees)} to the ${miter.toward}`;
+  const tilted = bevel.toward === "none" ? "blade upright" : `blade ${angle(bevel.degrees)} to the ${bevel.toward}`;
   const anew: readonly ShopChange[] = changes;
   const rows = cuts.map(({ name, kind, times, length: size, arris, atFence, kept }) => [
     escape(name),

@@ -28,12 +28,12 @@ const APART: number = 20;
  * @param angle - the bevel as it is written
  */
 export function drawBladeView(canvas: Canvas, placement: CutPlacement, angle: string): void {
-  const { leans, degrees } = placement.bevel;
-  const slant = (leans === "left" ? -1 : leans === "right" ? 1 : 0) * tanDeg(degrees);
+  const { toward, degrees } = placement.bevel;
+  const slant = (toward === "left" ? -1 : toward === "right" ? 1 : 0) * tanDeg(degrees);
   const height = Math.min(HEIGHT, LEAN / Math.max(1e-9, Math.abs(slant)));
   const box = canvasBox(canvas);
   const reach = HALF + Math.abs(slant) * height;
-  const labels = leans === "none" ? ["blade upright"] : [`bevel ${angle}`, `top to the ${leans}`];
+  const labels = toward === "none" ? ["blade upright"] : [`bevel ${angle}`, `top to the ${toward}`];
   const left = box.x1 + APART;
   const wide = [...labels.map((label) => textWidth(label, TEXT_SIZE).width), textWidth(REMARK, SMALL_SIZE).width];
   const middle = left + Math.max(reach, ...wide.map((width) => width / 2));
@@ -52,7 +52,7 @@ export function drawBladeView(canvas: Canvas, placement: CutPlacement, angle: st
   drawShape(canvas, "kept-side", "edge", kept);
   drawHatch(canvas, "kept", kept);
   drawLine(canvas, "table", "edge", [at(-reach - 6, 0), at(reach + 6, 0)]);
-  if (leans !== "none") drawLine(canvas, "square", "thin", [at(cutAt(0), 0), at(cutAt(0), height + ABOVE)]);
+  if (toward !== "none") drawLine(canvas, "square", "thin", [at(cutAt(0), 0), at(cutAt(0), height + ABOVE)]);
   drawLine(canvas, "blade", "blade", [at(cutAt(-BELOW), -BELOW), at(cutAt(height + ABOVE), height + ABOVE)]);
   labels.forEach((label, index) => {
     const y = table - height - ABOVE - 6 - (labels.length - 1 - index) * 13;

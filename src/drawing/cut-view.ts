@@ -114,18 +114,18 @@ function drawPath(
   ends: readonly [number, number],
   angle: string,
 ): void {
-  const { leans, degrees } = placement.miter;
-  const slant = (leans === "left" ? -1 : leans === "right" ? 1 : 0) * tanDeg(degrees);
+  const { toward, degrees } = placement.miter;
+  const slant = (toward === "left" ? -1 : toward === "right" ? 1 : 0) * tanDeg(degrees);
   const at = (y: number): Point => ({ x: slant * (width - y), y });
   const [top, bottom] = ends;
   drawLine(canvas, "blade-path", "blade", [at(bottom), at(width)]);
   drawLine(canvas, "blade-path", "blade", [at(0), at(top)]);
-  if (leans !== "none")
+  if (toward !== "none")
     drawLine(canvas, "square", "thin", [
       { x: 0, y: width },
       { x: 0, y: top },
     ]);
-  const label = leans === "none" ? "square" : `miter ${angle} to the ${leans}`;
+  const label = toward === "none" ? "square" : `miter ${angle} to the ${toward}`;
   drawText(canvas, { x: at(top).x, y: top - 5 }, label, { anchor: "middle", accent: true });
 }
 
@@ -172,9 +172,9 @@ export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
   drawParts(canvas, parts, isSecond);
   const isNear = sawing.saw.fence === "near";
   const slant =
-    placement.miter.leans === "none"
+    placement.miter.toward === "none"
       ? 0
-      : tanDeg(placement.miter.degrees) * (placement.miter.leans === "left" ? -1 : 1);
+      : tanDeg(placement.miter.degrees) * (placement.miter.toward === "left" ? -1 : 1);
   const from = Math.min(parts.keptEnd, parts.offEnd) - 4;
   const to = Math.max(parts.keptEnd, parts.offEnd) + 4;
   drawFence(canvas, isNear ? stick.width + 1.5 : -FENCE - 1.5, from, to, isNear ? 0 : slant * stick.width);

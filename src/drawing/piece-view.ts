@@ -67,7 +67,11 @@ function endText(
 ): string[] {
   if (placement === undefined) return [name, `miter ${angle(planMiter)}`];
   const { miter, bevel } = placement;
-  return [name, `miter ${angle(miter.degrees)}`, bevel.leans === "none" ? "no bevel" : `bevel ${angle(bevel.degrees)}`];
+  return [
+    name,
+    `miter ${angle(miter.degrees)}`,
+    bevel.toward === "none" ? "no bevel" : `bevel ${angle(bevel.degrees)}`,
+  ];
 }
 
 /** Writes lines of text beside the stick, farther out where a label is in the way. */
@@ -160,7 +164,7 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   };
   const tape = tapeLine(geometry, solid, measure.arris);
 
-  const isLeaning = sawing.lay !== null && sawing.lay.first.bevel.leans !== "none" && solid.height > 0;
+  const isLeaning = sawing.lay !== null && sawing.lay.first.bevel.toward !== "none" && solid.height > 0;
   const width = solid.width * scale;
   const sideY = width + BETWEEN;
   const views = [

@@ -42,12 +42,12 @@ const UNKNOWN: Pick<Profile, "outline"> = {
 };
 
 /** A lean as a number: positive to the left. */
-function signOf(leans: Hand | "none"): number {
-  return leans === "left" ? 1 : leans === "right" ? -1 : 0;
+function signOf(toward: Hand | "none"): number {
+  return toward === "left" ? 1 : toward === "right" ? -1 : 0;
 }
 
-function leanOf({ degrees, leans }: ScaleSetting): number {
-  return signOf(leans) * tanDeg(degrees);
+function leanOf({ degrees, toward }: ScaleSetting): number {
+  return signOf(toward) * tanDeg(degrees);
 }
 
 /**

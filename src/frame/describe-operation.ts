@@ -56,14 +56,14 @@ function settingText({ reading }: ScaleSetting, mark: number, angle: DescribeOpt
 
 function miterLine({ placement: { miter }, graduations }: Operation, angle: DescribeOptions["angle"]): string {
   const setting = settingText(miter, graduations.miter, angle);
-  if (miter.leans === "none") return `Miter: square (${setting}).`;
-  return `Miter ${angle(miter.degrees)} (${setting}): the line of cut runs to the ${miter.leans} as it goes away from you.`;
+  if (miter.toward === "none") return `Miter: square (${setting}).`;
+  return `Miter ${angle(miter.degrees)} (${setting}): the line of cut runs to the ${miter.toward} as it goes away from you.`;
 }
 
 function bevelLine({ placement: { bevel }, graduations }: Operation, angle: DescribeOptions["angle"]): string {
   const setting = settingText(bevel, graduations.bevel, angle);
-  if (bevel.leans === "none") return `Bevel: blade upright (${setting}).`;
-  return `Bevel ${angle(bevel.degrees)} (${setting}): the top of the blade leans to the ${bevel.leans}.`;
+  if (bevel.toward === "none") return `Bevel: blade upright (${setting}).`;
+  return `Bevel ${angle(bevel.degrees)} (${setting}): the top of the blade leans to the ${bevel.toward}.`;
 }
 
 function lyingLine({ move, placement }: Operation): string {

@@ -40,7 +40,7 @@ export interface Graduations {
 
 /** How far a scale goes for both ends of a stick, with room for the rounding of its end. */
 function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel"): number {
-  const reaches = [first[scale].leans, second[scale].leans].map((hand) => (hand === "none" ? 90 : saw[scale][hand]));
+  const reaches = [first[scale].toward, second[scale].toward].map((hand) => (hand === "none" ? 90 : saw[scale][hand]));
   return Math.min(...reaches) + 1e-9;
 }
 

@@ -106,7 +106,7 @@ export function sawErrors(geometry: FrameGeometry, width: number, option: LayRes
       [fault]: TENTH,
     });
     const scale = fault === "square" || fault === "swing" ? "miter" : "bevel";
-    const isSet = first[scale].leans !== "none";
+    const isSet = first[scale].toward !== "none";
     const does = (fault === "swing" || fault === "lean") && !isSet ? "idle" : effect[fault];
     if (does === "idle") {
       return { fault, effect: does, jointGap: 0, slopeOff: 0, step: 0, words: sentence(fault, does, false, "", false) };

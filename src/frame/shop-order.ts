@@ -80,7 +80,7 @@ const layKey = ({ down, cradled }: Pick<ShopGroup, "down" | "cradled">): string 
 function changesFrom(before: Omit<ShopGroup, "changes"> | null, group: Omit<ShopGroup, "changes">): ShopChange[] {
   if (before?.saw !== group.saw) return ["saw", "bevel", "miter", "lay"];
   const differs = (scale: "bevel" | "miter"): boolean =>
-    before[scale].degrees !== group[scale].degrees || before[scale].leans !== group[scale].leans;
+    before[scale].degrees !== group[scale].degrees || before[scale].toward !== group[scale].toward;
   return [
     ...(differs("bevel") ? (["bevel"] as const) : []),
     ...(differs("miter") ? (["miter"] as const) : []),
@@ -127,7 +127,7 @@ function countChanges(runs: readonly ShopRun[]): ShopOrder["changes"] {
  *   { name: "mirror", plan: planFrame({ sides: 8, profile, rough, opening: { side: 300 } }) },
  *   { name: "tray", plan: planFrame({ sides: 8, profile, rough, opening: { side: 160 } }), frames: 2 },
  * ]);
- * order.runs[0]?.groups.map(({ miter, cuts }) => `${miter.degrees} ${miter.leans}: ${cuts.map(({ name }) => name)}`); //=> [
+ * order.runs[0]?.groups.map(({ miter, cuts }) => `${miter.degrees} ${miter.toward}: ${cuts.map(({ name }) => name)}`); //=> [
  * //     "0 none: mirror,tray",
  * //     "22.5 left: mirror,tray",
  * //     "22.5 right: mirror,tray",

@@ -24,11 +24,11 @@ export function slopeFromSpring(spring: number): number {
 /**
  * Slope of a side that leans so many degrees off plumb.
  *
- * slope = 90 - lean: 0 off plumb stands upright, 90 lies flat. The side leans outward at its top, as in a tray.
+ * slope = 90 - offPlumb: 0 off plumb stands upright, 90 lies flat. The side leans outward at its top, as in a tray.
  *
- * @param lean - degrees off plumb, 0 to 90
+ * @param offPlumb - degrees off plumb, 0 to 90
  * @returns the slope in degrees, 0 to 90
- * @throws {InputError} when `lean` is out of range
+ * @throws {InputError} when `offPlumb` is out of range
  * @example
  * ```ts
  * import { slopeFromPlumb } from "miterwright/miter";
@@ -36,8 +36,8 @@ export function slopeFromSpring(spring: number): number {
  * slopeFromPlumb(15); //=> 75
  * ```
  */
-export function slopeFromPlumb(lean: number): number {
-  return 90 - checkNumber(lean, "lean", 0, 90, "degrees from 0 to 90");
+export function slopeFromPlumb(offPlumb: number): number {
+  return 90 - checkNumber(offPlumb, "offPlumb", 0, 90, "degrees from 0 to 90");
 }
 
 /** Two level and plumb measures of a sloping side, in one unit. */

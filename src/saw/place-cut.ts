@@ -59,9 +59,9 @@ export interface CutPlacement {
   readonly along: Hand;
   /** On which side of the blade the part lies that is kept. */
   readonly kept: Hand;
-  /** The miter: `leans` says to which hand the line of cut runs as it goes away from you. */
+  /** The miter: `toward` says to which hand the line of cut runs as it goes away from you. */
   readonly miter: ScaleSetting;
-  /** The bevel: `leans` says to which hand the blade's top leans. */
+  /** The bevel: `toward` says to which hand the blade's top leans. */
   readonly bevel: ScaleSetting;
   /** Which part lies under the leaning blade; `none` when the blade stands upright. */
   readonly underBlade: "kept" | "offcut" | "none";
@@ -78,7 +78,7 @@ function surfaceToward(x: number, y: number): StickSurface {
 }
 
 function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSetting, reach: number): Obstacle {
-  const hand = setting.leans;
+  const hand = setting.toward;
   const what = code === "miter-range" ? `The miter to the ${hand}` : `The bevel with the blade's top to the ${hand}`;
   const sentence = `${what} is more than this saw has.`;
   return { code, sentence, degrees: { reach, needs: setting.degrees } };
@@ -104,8 +104,8 @@ function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSettin
  * const { first } = joinCorner({ turn: 60, first: board, second: board });
  * const placed = placeCut(first, { lay: "flat", saw: tableSaw(), kept: "left" });
  * placed.atFence; //=> "outer edge"
- * placed.miter.leans; //=> "left"
- * placed.bevel.leans; //=> "left"
+ * placed.miter.toward; //=> "left"
+ * placed.bevel.toward; //=> "left"
  * placed.bevel.nearest; //=> 14.5
  * ```
  */
@@ -161,10 +161,10 @@ export function placementKernel(
 
   const obstacles: Obstacle[] = [];
   if (!withinScale(miterSetting, saw.miter)) {
-    obstacles.push(rangeObstacle("miter-range", miterSetting, saw.miter[miterSetting.leans as Hand]));
+    obstacles.push(rangeObstacle("miter-range", miterSetting, saw.miter[miterSetting.toward as Hand]));
   }
   if (!withinScale(bevelSetting, saw.bevel)) {
-    obstacles.push(rangeObstacle("bevel-range", bevelSetting, saw.bevel[bevelSetting.leans as Hand]));
+    obstacles.push(rangeObstacle("bevel-range", bevelSetting, saw.bevel[bevelSetting.toward as Hand]));
   }
 
   // In section axes, the direction away from the frame's center as the stick lies is (cos tilt, -sin tilt), and down is

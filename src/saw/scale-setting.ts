@@ -5,7 +5,7 @@ export interface ScaleSetting {
   /** The angle from square or from vertical, in degrees, 0 or more. */
   readonly degrees: number;
   /** To which hand the cut runs or the blade's top leans; `none` at 0. */
-  readonly leans: Hand | "none";
+  readonly toward: Hand | "none";
   /** What the scale must show for exactly this angle, in degrees. */
   readonly reading: number;
   /** The nearest reading that the scale's step allows, in degrees. */
@@ -35,7 +35,7 @@ export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolea
   const negative: Hand = positive === "left" ? "right" : "left";
   return {
     degrees: size,
-    leans: size === 0 ? "none" : degrees > 0 ? positive : negative,
+    toward: size === 0 ? "none" : degrees > 0 ? positive : negative,
     reading: downFrom90 ? 90 - size : size,
     nearest: downFrom90 ? 90 - nearestSize : nearestSize,
     miss: Math.abs(size - nearestSize),
@@ -50,6 +50,6 @@ export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolea
  * @returns true when it can be set
  */
 export function withinScale(setting: ScaleSetting, scale: Pick<MiterScale, Hand>): boolean {
-  if (setting.leans === "none") return true;
-  return setting.degrees <= scale[setting.leans] + SCALE_TOLERANCE;
+  if (setting.toward === "none") return true;
+  return setting.degrees <= scale[setting.toward] + SCALE_TOLERANCE;
 }

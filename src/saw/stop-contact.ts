@@ -14,7 +14,7 @@ export interface StopContact {
   /** Highest height at which it touches; the same as `from` when only an arris touches. */
   readonly to: number;
   /** How far the end leans back over the stick's height: what a stop that touches too high would make the piece too long. */
-  readonly lean: number;
+  readonly leanLength: number;
   /** Least distance of what touches from the edge of the stick that is nearer to you when its counter-clockwise direction points right. */
   readonly across: number;
   /** The greatest such distance of anything that touches; more than `across` where an end touches over a width, as that of a cut without miter does. */
@@ -24,7 +24,7 @@ export interface StopContact {
 /**
  * Finds the arris with which a finished end touches a stop that stands square to the fence.
  *
- * A stop that does not reach down (or up) to that arris makes the piece longer than it should be, by `lean` at the most: a sloping end leans
+ * A stop that does not reach down (or up) to that arris makes the piece longer than it should be, by `leanLength` at the most: a sloping end leans
  * t sin s tan h along the stick over its thickness t.
  *
  * @param cut - the finished end
@@ -43,7 +43,7 @@ export interface StopContact {
  * const contact = stopContact(first, molding({ width: 40, thickness: 20 }), { slope: 30, lay: "flat" });
  * contact.arris; //=> "outerBack"
  * contact.to; //=> 0
- * contact.lean; //=> 5.773502691896
+ * contact.leanLength; //=> 5.773502691896
  * ```
  */
 export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOptions): StopContact {
@@ -68,7 +68,7 @@ export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOp
     arris: named?.[0] ?? null,
     from: Math.min(...ups),
     to: Math.max(...ups),
-    lean: (Math.abs(rise) / Math.abs(along)) * lying.height,
+    leanLength: (Math.abs(rise) / Math.abs(along)) * lying.height,
     across: Math.min(...distances),
     acrossTo: Math.max(...distances),
   };

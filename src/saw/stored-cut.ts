@@ -29,10 +29,10 @@ export const saw: Reader<Saw> = (value, path) => {
   return value as Saw;
 };
 
-const LEANS: Readonly<Record<ScaleSetting["leans"], true>> = { left: true, right: true, none: true };
+const LEANS: Readonly<Record<ScaleSetting["toward"], true>> = { left: true, right: true, none: true };
 const SETTING: Fields<ScaleSetting> = {
   degrees: finite,
-  leans: (value, path) => word(value, path, LEANS),
+  toward: (value, path) => word(value, path, LEANS),
   reading: finite,
   nearest: finite,
   miss: finite,
@@ -126,7 +126,7 @@ const CONTACT: Fields<StopContact> = {
   arris: textOrNull,
   from: finite,
   to: finite,
-  lean: finite,
+  leanLength: finite,
   across: finite,
   acrossTo: finite,
 };

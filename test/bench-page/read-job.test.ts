@@ -308,7 +308,7 @@ describe("what is wrong is said beside its field", () => {
     ["saw.depth", "sawDepth"],
     ["saw.crosscut", "crosscut"],
     ["saw.gaugeReach", "gaugeReach"],
-    ["lean", "slope"],
+    ["offPlumb", "slope"],
     ["acceptedGap", "acceptedGap"],
     ["moisture.seasons[1]", "dampest"],
     ["price.amount", "price"],

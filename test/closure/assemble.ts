@@ -63,8 +63,8 @@ export function sawnNormal(cut: { miter: number; bevel: number }, end: "start" |
     fence: "near",
     slope: 0,
     kept,
-    miter: { degrees: Math.abs(cut.miter), leans: hand(cut.miter, end === "end" ? "left" : "right") },
-    bevel: { degrees: Math.abs(cut.bevel), leans: hand(cut.bevel, kept) },
+    miter: { degrees: Math.abs(cut.miter), toward: hand(cut.miter, end === "end" ? "left" : "right") },
+    bevel: { degrees: Math.abs(cut.bevel), toward: hand(cut.bevel, kept) },
   });
   return [along, -across, through];
 }

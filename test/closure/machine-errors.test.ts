@@ -38,9 +38,9 @@ const SOUND: Flaws = { square: 0, swing: 0, upright: 0, lean: 0 };
 /** What the blade cuts when gauge and blade are set to these hands and the machine has these flaws. */
 function sawn(lying: Lying, cut: SawSetting, hands: readonly [Hand, Hand], flaws: Flaws): SawSetting {
   const signed = (degrees: number, hand: Hand): number => (hand === "left" ? degrees : -degrees);
-  const said = (toLeft: number): { degrees: number; leans: Hand } => ({
+  const said = (toLeft: number): { degrees: number; toward: Hand } => ({
     degrees: Math.abs(toLeft),
-    leans: toLeft < 0 ? "right" : "left",
+    toward: toLeft < 0 ? "right" : "left",
   });
   const isLeaning = cut.bevel !== 0;
   const { along, across, through } = planeFromWords({

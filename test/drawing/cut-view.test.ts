@@ -37,18 +37,18 @@ const steps = frames.flatMap(([name, frame]) =>
 describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
   const { placement } = operation;
   const read = readStep(frame, step);
-  const signOf = (leans: string): number => (leans === "left" ? -1 : leans === "right" ? 1 : 0);
+  const signOf = (toward: string): number => (toward === "left" ? -1 : toward === "right" ? 1 : 0);
 
   test("the blade's path runs to the hand and by the angle that is said", () => {
     for (const [from, to] of read.parts("blade-path")) {
-      expect(fromPlumb(from!, to!)).toBeCloseTo(signOf(placement.miter.leans) * placement.miter.degrees, 0);
+      expect(fromPlumb(from!, to!)).toBeCloseTo(signOf(placement.miter.toward) * placement.miter.degrees, 0);
     }
     expect(read.parts("blade-path")).toHaveLength(2);
   });
 
   test("the blade leans to the hand and by the angle that is said", () => {
     const [from, to] = read.parts("blade")[0]!;
-    expect(fromPlumb(from!, to!)).toBeCloseTo(signOf(placement.bevel.leans) * placement.bevel.degrees, 0);
+    expect(fromPlumb(from!, to!)).toBeCloseTo(signOf(placement.bevel.toward) * placement.bevel.degrees, 0);
   });
 
   test("the part that is kept is hatched, named and on the side that is said", () => {
@@ -96,10 +96,10 @@ describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
 
   test("angles are labelled through the formatter, and the description is the instruction", () => {
     const texts = read.texts.map(({ text }) => text);
-    const { leans, degrees } = placement.miter;
-    expect(texts).toContain(leans === "none" ? "square" : `miter ${WORDS.angle(degrees)} to the ${leans}`);
+    const { toward, degrees } = placement.miter;
+    expect(texts).toContain(toward === "none" ? "square" : `miter ${WORDS.angle(degrees)} to the ${toward}`);
     expect(texts).toContain(
-      placement.bevel.leans === "none" ? "blade upright" : `bevel ${WORDS.angle(placement.bevel.degrees)}`,
+      placement.bevel.toward === "none" ? "blade upright" : `bevel ${WORDS.angle(placement.bevel.degrees)}`,
     );
     const { title, lines } = describeOperation(operation, words);
     expect(drawCut(frame, { step, ...WORDS }).title).toBe(`Step ${step}: ${title}`);
@@ -110,8 +110,8 @@ describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
 test("all of them together keep either side and lean either way", () => {
   const placements = steps.map(({ operation }) => operation.placement);
   expect(new Set(placements.map(({ kept }) => kept)).size).toBe(2);
-  expect(new Set(placements.map(({ miter }) => miter.leans)).size).toBe(3);
-  expect(new Set(placements.map(({ bevel }) => bevel.leans)).size).toBe(3);
+  expect(new Set(placements.map(({ miter }) => miter.toward)).size).toBe(3);
+  expect(new Set(placements.map(({ bevel }) => bevel.toward)).size).toBe(3);
 });
 
 test("a thin stick has its words beside it", () => {

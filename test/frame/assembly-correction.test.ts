@@ -43,8 +43,8 @@ describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as co
       const { miter, bevel } = option.first;
       const flawed = {
         ...machine,
-        ...(miter.leans === "none" ? { swing: 0 } : {}),
-        ...(bevel.leans === "none" ? { lean: 0 } : {}),
+        ...(miter.toward === "none" ? { swing: 0 } : {}),
+        ...(bevel.toward === "none" ? { lean: 0 } : {}),
       };
       const seen = sawnFrame(plan, option, flawed);
       // Too narrow to be seen, or to be told from the rounding of the bench.
@@ -251,11 +251,11 @@ describe("a correction", () => {
   test("may take the gauge through 0 to the other hand: a box that leans past upright, cut standing", () => {
     const plan = planOf({ sides: 4, slope: 0, lay: "outer-down", saw: SLIDES });
     const { first, words } = correctFromGap(plan, { ...seen, slope: 1 });
-    expect(plan.sawing.lay!.first.miter.leans).toBe("none");
+    expect(plan.sawing.lay!.first.miter.toward).toBe("none");
     expect(first.miter.degrees).toBeGreaterThan(0.5);
     expect(words.some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
     const tilted = planOf({ sides: 4, slope: 0.5, lay: "outer-down", saw: SLIDES });
-    expect(tilted.sawing.lay!.first.miter.leans).toBe("right");
+    expect(tilted.sawing.lay!.first.miter.toward).toBe("right");
     expect(correctFromGap(tilted, { ...seen, slope: -2 }).words).toContainEqual(
       expect.stringMatching(/^The miter scale then shows .*/),
     );

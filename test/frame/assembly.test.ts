@@ -156,7 +156,7 @@ describe("the faults of a saw", () => {
           const errors = plan.assembly.sawErrors!;
           const { effect, jointGap, slopeOff, step } = faultOf(errors, name);
           const scale = name === "swing" ? option.first.miter : option.first.bevel;
-          if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.leans === "none");
+          if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.toward === "none");
           if (effect === "idle") return;
           const ring = sawnFrame(plan, option, { ...SOUND, [name]: size });
           const { length } = plan.geometry.pieces[0]!.longest;

@@ -128,7 +128,7 @@ describe("the hangers' seat", () => {
   test("on a flat frame is the back, flat to the wall", () => {
     expect(hungOf({}).seat).toEqual({
       width: 40,
-      lean: 0,
+      leanAngle: 0,
       opens: "nowhere",
       standoff: 0,
       wood: 20,
@@ -140,9 +140,9 @@ describe("the hangers' seat", () => {
   });
 
   test("on a slope leans by it, and stands off the wall where the frame does not touch it", () => {
-    expect(hungOf({ slope: 20 }).seat).toMatchObject({ lean: 20, opens: "outward", width: 40 });
+    expect(hungOf({ slope: 20 }).seat).toMatchObject({ leanAngle: 20, opens: "outward", width: 40 });
     expect(hungOf({ slope: 20 }).seat!.standoff).toBeCloseTo(20 * Math.sin(Math.PI / 9), 12);
-    expect(hungOf({ slope: -20 }).seat).toMatchObject({ lean: -20, opens: "inward" });
+    expect(hungOf({ slope: -20 }).seat).toMatchObject({ leanAngle: -20, opens: "inward" });
     expect(hungOf({ slope: -20 }).seat!.standoff).toBeCloseTo(20 * Math.sin(Math.PI / 9), 12);
   });
 
@@ -154,20 +154,20 @@ describe("the hangers' seat", () => {
   test("of a molding whose back is milled level lies flat at its slope", () => {
     const profile = molding({ width: 50, thickness: 40, madeFor: { slope: 20, back: true } });
     const { seat } = hungOf({ slope: 20, profile });
-    expect(seat!.lean).toBeCloseTo(0, 10);
+    expect(seat!.leanAngle).toBeCloseTo(0, 10);
     expect(seat!.standoff).toBeCloseTo(0, 10);
   });
 
   test("of a box is the edge that lies at the back, into the width of the board", () => {
-    expect(hungOf({ slope: 90 }).seat).toMatchObject({ width: 20, lean: 0, wood: 40 });
-    expect(hungOf({ slope: -90 }).seat).toMatchObject({ width: 20, lean: 0, wood: 40 });
+    expect(hungOf({ slope: 90 }).seat).toMatchObject({ width: 20, leanAngle: 0, wood: 40 });
+    expect(hungOf({ slope: -90 }).seat).toMatchObject({ width: 20, leanAngle: 0, wood: 40 });
   });
 
   test("of two surfaces toward the wall is the wider, and never a rabbet's ledge", () => {
-    expect(hungOf({ slope: 45 }).seat).toMatchObject({ width: 40, lean: 45 });
+    expect(hungOf({ slope: 45 }).seat).toMatchObject({ width: 40, leanAngle: 45 });
     expect(hungOf({ slope: 45, profile: molding({ width: 20, thickness: 40 }) }).seat).toMatchObject({
       width: 40,
-      lean: -45,
+      leanAngle: -45,
     });
     const profile = molding({ width: 52, thickness: 19, rabbet: { width: 30, depth: 11 } });
     expect(hungOf({ profile }).seat).toMatchObject({ width: 22, wood: 19 });
@@ -212,7 +212,7 @@ describe("the hangers' seat", () => {
           const matches =
             Math.abs(x * Math.cos(slope) - y * Math.sin(slope) - out) < 1e-7 &&
             Math.abs(width - seat!.width) < 1e-9 &&
-            Math.abs(Math.sin(lean - (seat!.lean * Math.PI) / 180)) < 1e-9;
+            Math.abs(Math.sin(lean - (seat!.leanAngle * Math.PI) / 180)) < 1e-9;
           return matches ? [{ x, y, into: { x: -(b.y - a.y) / width, y: (b.x - a.x) / width } }] : [];
         });
         expect(found.length).toBeGreaterThan(0);
@@ -225,7 +225,7 @@ describe("the hangers' seat", () => {
         expect(drilled.some((depth) => Math.abs(depth - seat!.wood) <= 0.05)).toBe(true);
         // Nothing of the section lies nearer to the wall than the frame's lowest point.
         expect(seat!.standoff).toBeGreaterThanOrEqual(0);
-        expect(Math.abs(seat!.lean)).toBeLessThanOrEqual(45);
+        expect(Math.abs(seat!.leanAngle)).toBeLessThanOrEqual(45);
       }),
       { numRuns: 60 },
     );
@@ -366,7 +366,7 @@ describe("in general", () => {
         const other = planFrame({ ...brief, profile: larger, opening, hanging: wire }).hanging as HungFrame;
         expect(other.fixings.map(({ side }) => side)).toEqual(one.fixings.map(({ side }) => side));
         expect(other.apart / one.apart / k).toBeCloseTo(1, 9);
-        expect(other.seat!.lean).toBeCloseTo(one.seat!.lean, 9);
+        expect(other.seat!.leanAngle).toBeCloseTo(one.seat!.leanAngle, 9);
         expect(other.seat!.wood / one.seat!.wood / k).toBeCloseTo(1, 9);
       }),
     );

@@ -199,7 +199,7 @@ describe("laws", () => {
           angle: 0,
           miter: 45,
           moisture: at,
-          levelWidth: 0,
+          levelWidthChange: 0,
           lip: 0,
           sightOpens: 0,
           openingGrows: 0,

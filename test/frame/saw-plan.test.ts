@@ -110,7 +110,7 @@ describe("operations", () => {
   test("keep the right part on a saw whose blade leans to the right", () => {
     const saw = tableSaw({ bevel: { left: 0, right: 45, reads: "from-vertical", step: 0.5 } });
     const right = plan(30, { saw, lay: "flat" });
-    expect(right.operations.map(({ placement }) => [placement.kept, placement.bevel.leans])).toEqual([
+    expect(right.operations.map(({ placement }) => [placement.kept, placement.bevel.toward])).toEqual([
       ["right", "right"],
       ["right", "right"],
     ]);
@@ -123,7 +123,7 @@ describe("operations", () => {
     const mirrored = plan(30, { saw: miterSaw(), lay: "flat" });
     expect(mirrored.operations.map(({ move }) => move)).toEqual([null, "slide past the blade"]);
     expect(
-      mirrored.operations.map(({ placement }) => [placement.atFence, placement.kept, placement.bevel.leans]),
+      mirrored.operations.map(({ placement }) => [placement.atFence, placement.kept, placement.bevel.toward]),
     ).toEqual([
       ["sight edge", "left", "left"],
       ["sight edge", "right", "right"],
@@ -172,7 +172,7 @@ describe("the stop and the tape", () => {
   });
 
   test("meet a whole edge for a flat frame", () => {
-    expect(plan(0).stop).toMatchObject({ from: 0, to: 19, lean: 0 });
+    expect(plan(0).stop).toMatchObject({ from: 0, to: 19, leanLength: 0 });
   });
 
   test("give the lean t sin r tan h of a sloping end", () => {
@@ -183,7 +183,7 @@ describe("the stop and the tape", () => {
         const { stop, lay } = sawPlan(frame, { saw, lay: "flat" });
         if (lay === null) return;
         const lean = 20 * Math.abs(Math.sin((slope * Math.PI) / 180)) * Math.tan(Math.PI / sides);
-        expect(stop!.lean).toBeCloseTo(lean, 9);
+        expect(stop!.leanLength).toBeCloseTo(lean, 9);
       }),
     );
   });

@@ -17,8 +17,8 @@ export const SOUND: Flaws = { square: 0, swing: 0, upright: 0, lean: 0 };
 const toLeft = (degrees: number, hand: Hand | "none"): number =>
   hand === "none" ? 0 : hand === "left" ? degrees : -degrees;
 
-function said(left: number): { degrees: number; leans: Hand } {
-  return { degrees: Math.abs(left), leans: left < 0 ? "right" : "left" };
+function said(left: number): { degrees: number; toward: Hand } {
+  return { degrees: Math.abs(left), toward: left < 0 ? "right" : "left" };
 }
 
 /** What the blade of a flawed saw cuts when it is set as a placement says, as it would be measured on the stick lying flat. */
@@ -28,8 +28,8 @@ function sawn(plan: FramePlan, placement: CutPlacement, flaws: Flaws): { miter: 
     ...placement,
     fence: plan.sawing.saw.fence,
     slope: plan.geometry.slope,
-    miter: said(toLeft(miter.degrees + flaws.swing, miter.leans) + flaws.square),
-    bevel: said(toLeft(bevel.degrees + flaws.lean, bevel.leans) + flaws.upright),
+    miter: said(toLeft(miter.degrees + flaws.swing, miter.toward) + flaws.square),
+    bevel: said(toLeft(bevel.degrees + flaws.lean, bevel.toward) + flaws.upright),
   });
   return {
     miter: Math.atan2(-across, Math.abs(along)) / RADIAN,

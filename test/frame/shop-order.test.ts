@@ -35,8 +35,8 @@ function walk(order: ShopOrder): ShopGroup[] {
 
 /** What a saw shows for an operation, as text, written from the plan alone. */
 function shows({ placement: { miter, bevel } }: Operation): { miter: string; bevel: string } {
-  const text = (degrees: number, leans: string): string => `${degrees.toFixed(7)} ${leans}`;
-  return { miter: text(miter.degrees, miter.leans), bevel: text(bevel.degrees, bevel.leans) };
+  const text = (degrees: number, toward: string): string => `${degrees.toFixed(7)} ${toward}`;
+  return { miter: text(miter.degrees, miter.toward), bevel: text(bevel.degrees, bevel.toward) };
 }
 
 interface Cost {
@@ -114,8 +114,8 @@ function cheapest(frames: readonly ShopFrame[]): Cost {
 function costOf(order: ShopOrder): Cost {
   const groups = walk(order);
   const shown = groups.map(({ miter, bevel }) => ({
-    miter: `${miter.degrees.toFixed(7)} ${miter.leans}`,
-    bevel: `${bevel.degrees.toFixed(7)} ${bevel.leans}`,
+    miter: `${miter.degrees.toFixed(7)} ${miter.toward}`,
+    bevel: `${bevel.degrees.toFixed(7)} ${bevel.toward}`,
   }));
   const differs = (scale: "miter" | "bevel", index: number): boolean =>
     index > 0 && shown[index]![scale] !== shown[index - 1]![scale];
@@ -139,7 +139,7 @@ function doTheWork(order: ShopOrder, frames: readonly ShopFrame[]): void {
       expect(own.kind).toBe(kind);
       expect(length).toBe(own.measure?.length ?? null);
       expect(down).toBe(own.placement.down);
-      expect([miter.leans, bevel.leans]).toEqual([own.placement.miter.leans, own.placement.bevel.leans]);
+      expect([miter.toward, bevel.toward]).toEqual([own.placement.miter.toward, own.placement.bevel.toward]);
       expect(miter.degrees).toBeCloseTo(own.placement.miter.degrees, 8);
       expect(bevel.degrees).toBeCloseTo(own.placement.bevel.degrees, 8);
       counts[kind] += times;
@@ -258,7 +258,7 @@ describe("shopOrder against trying every order", () => {
 function inShort(order: ShopOrder): string[] {
   return order.runs.flatMap(({ times, groups }) =>
     groups.map(({ miter, bevel, cuts }) => {
-      const angles = [miter, bevel].map(({ degrees, leans }) => `${Number(degrees.toFixed(2))} ${leans}`).join(", ");
+      const angles = [miter, bevel].map(({ degrees, toward }) => `${Number(degrees.toFixed(2))} ${toward}`).join(", ");
       return `${times} x ${angles}: ${cuts.map((cut) => `${cut.name} ${cut.kind} ${cut.times}`).join("; ")}`;
     }),
   );
@@ -382,7 +382,7 @@ describe("the groups", () => {
       ],
       { tolerance: 5 },
     );
-    expect(order.runs.flatMap(({ groups }) => groups).map(({ bevel }) => bevel.leans)).toEqual([
+    expect(order.runs.flatMap(({ groups }) => groups).map(({ bevel }) => bevel.toward)).toEqual([
       "none",
       "none",
       "none",
@@ -476,7 +476,7 @@ describe("bad input", () => {
     ],
     [
       [{ name: "a", plan: withFirst({ placement: sawing.operations[1]!.placement }) }],
-      'Expected `plans[0].plan.sawing.operations[0].placement.miter.leans` to be one of "none", got "right" (string)',
+      'Expected `plans[0].plan.sawing.operations[0].placement.miter.toward` to be one of "none", got "right" (string)',
     ],
   ])("%#", (plans, message) => {
     expect(() => shopOrder(plans as never)).toThrow(message);

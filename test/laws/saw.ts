@@ -1,5 +1,5 @@
 /**
- * A saw made of vectors alone: it reads the words of an instruction (what lies down, what is at the fence, where the line of cut runs, how the blade leans,
+ * A saw made of vectors alone: it reads the words of an instruction (what lies down, what is at the fence, where the line of cut runs, how the blade toward,
  * which side is kept), puts a stick there, and says which plane the blade cuts in the stick's own axes. It shares no formula with the library.
  */
 
@@ -15,8 +15,8 @@ export interface Instruction {
   /** Slope of the frame; it matters only in the cradle. */
   readonly slope: number;
   readonly kept: "left" | "right";
-  readonly miter: { readonly degrees: number; readonly leans: string };
-  readonly bevel: { readonly degrees: number; readonly leans: string };
+  readonly miter: { readonly degrees: number; readonly toward: string };
+  readonly bevel: { readonly degrees: number; readonly toward: string };
 }
 
 /** A cut plane's unit normal, out of the wood that is kept, in the stick's axes. */
@@ -71,8 +71,8 @@ export function stickAxes(instruction: Instruction): { along: Shop; across: Shop
 /** The plane that the blade cuts, in the stick's axes. */
 export function planeFromWords(instruction: Instruction): Normal {
   const { kept, miter, bevel } = instruction;
-  const m = radians(miter.leans === "left" ? -miter.degrees : miter.degrees);
-  const b = radians(bevel.leans === "left" ? -bevel.degrees : bevel.degrees);
+  const m = radians(miter.toward === "left" ? -miter.degrees : miter.degrees);
+  const b = radians(bevel.toward === "left" ? -bevel.degrees : bevel.degrees);
   const lineOfCut: Shop = [Math.sin(m), Math.cos(m), 0];
   const squareToLine: Shop = [Math.cos(m), -Math.sin(m), 0];
   const top = plus(times([0, 0, 1], Math.cos(b)), times(squareToLine, Math.sin(b)));

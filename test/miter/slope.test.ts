@@ -38,7 +38,12 @@ describe("slope helpers refuse", () => {
       "spring",
       'Expected `spring` to be degrees from 0 to 90, got "38" (string)',
     ],
-    [() => slopeFromPlumb(NaN), "range", "lean", "Expected `lean` to be degrees from 0 to 90, got NaN (number)"],
+    [
+      () => slopeFromPlumb(NaN),
+      "range",
+      "offPlumb",
+      "Expected `offPlumb` to be degrees from 0 to 90, got NaN (number)",
+    ],
     [
       () => slopeFromRiseAndRun({ rise: 0, run: 0 }),
       "impossible",

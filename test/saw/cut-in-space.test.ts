@@ -77,8 +77,8 @@ describe("cutSize", () => {
           ) as unknown as Shop;
         });
         const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-        const m = radians(placed.miter.leans === "left" ? -placed.miter.degrees : placed.miter.degrees);
-        const b = radians(placed.bevel.leans === "left" ? -placed.bevel.degrees : placed.bevel.degrees);
+        const m = radians(placed.miter.toward === "left" ? -placed.miter.degrees : placed.miter.degrees);
+        const b = radians(placed.bevel.toward === "left" ? -placed.bevel.degrees : placed.bevel.degrees);
         const line: Shop = [Math.sin(m), Math.cos(m), 0];
         const blade: Shop = [Math.sin(b) * Math.cos(m), -Math.sin(b) * Math.sin(m), Math.cos(b)];
         const span = (direction: Shop): number => {

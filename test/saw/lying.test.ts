@@ -70,9 +70,9 @@ describe("stopContact", () => {
   });
 
   test("leans back over the stick's height by t sin r tan h", () => {
-    const lean = stopContact(end, stick, { slope: 30, lay: "flat" }).lean;
+    const lean = stopContact(end, stick, { slope: 30, lay: "flat" }).leanLength;
     expect(lean).toBeCloseTo(20 * Math.sin(Math.PI / 6) * Math.tan(Math.PI / 6), 12);
-    expect(stopContact(end, stick, { slope: 30, lay: "propped" }).lean).toBeCloseTo(0, 12);
+    expect(stopContact(end, stick, { slope: 30, lay: "propped" }).leanLength).toBeCloseTo(0, 12);
   });
 
   test("refuses a cut without a plane", () => {

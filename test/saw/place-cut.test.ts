@@ -36,16 +36,16 @@ describe("what placeCut says of the two ends", () => {
     const first = placeCut(end, { lay: "flat", saw: tableSaw(), kept: "left" });
     const second = placeCut(start, { lay: "flat", saw: tableSaw(), kept: "left" });
     expect([first.atFence, second.atFence]).toEqual(["outer edge", "sight edge"]);
-    expect([first.miter.leans, second.miter.leans]).toEqual(["left", "right"]);
-    expect([first.bevel.leans, second.bevel.leans]).toEqual(["left", "left"]);
+    expect([first.miter.toward, second.miter.toward]).toEqual(["left", "right"]);
+    expect([first.bevel.toward, second.bevel.toward]).toEqual(["left", "left"]);
   });
 
   test("with the other side kept, the edge stays and both are mirrored", () => {
     const first = placeCut(end, { lay: "flat", saw: miterSaw(), kept: "left" });
     const second = placeCut(start, { lay: "flat", saw: miterSaw(), kept: "right" });
     expect([first.atFence, second.atFence]).toEqual(["sight edge", "sight edge"]);
-    expect([first.miter.leans, second.miter.leans]).toEqual(["left", "right"]);
-    expect([first.bevel.leans, second.bevel.leans]).toEqual(["left", "right"]);
+    expect([first.miter.toward, second.miter.toward]).toEqual(["left", "right"]);
+    expect([first.bevel.toward, second.bevel.toward]).toEqual(["left", "right"]);
   });
 
   test("a propped stick needs a plain miter, and a stick on its face the opposite of one on its back", () => {
@@ -53,7 +53,7 @@ describe("what placeCut says of the two ends", () => {
     expect(propped.miter.degrees).toBeCloseTo(30, 12);
     expect([propped.bevel.degrees, propped.down, propped.cradled]).toEqual([0, "back", true]);
     const faceDown = placeCut(end, { lay: "face-down", saw: tableSaw(), kept: "left" });
-    expect([faceDown.miter.leans, faceDown.bevel.leans, faceDown.underBlade]).toEqual(["right", "right", "offcut"]);
+    expect([faceDown.miter.toward, faceDown.bevel.toward, faceDown.underBlade]).toEqual(["right", "right", "offcut"]);
   });
 });
 

@@ -112,16 +112,16 @@ function move(lines: readonly string[], before: Lying | null): Lying {
   return before;
 }
 
-function angleAndHand(lines: readonly string[], what: "Miter" | "Bevel"): { degrees: number; leans: string } {
+function angleAndHand(lines: readonly string[], what: "Miter" | "Bevel"): { degrees: number; toward: string } {
   const line = sentence(lines, what) ?? "";
-  if (/^(Miter: square|Bevel: blade upright) \(scale at [\d.]+°\)\.$/.test(line)) return { degrees: 0, leans: "none" };
+  if (/^(Miter: square|Bevel: blade upright) \(scale at [\d.]+°\)\.$/.test(line)) return { degrees: 0, toward: "none" };
   const rest =
     what === "Miter"
       ? "the line of cut runs to the (left|right) as it goes away from you"
       : "the top of the blade leans to the (left|right)";
   const pattern = new RegExp(`^${what} ([\\d.]+)° \\(scale at [\\d.]+°(?:, best mark [\\d.]+°)?\\): ${rest}\\.$`);
-  const [degrees, leans] = demand(pattern.exec(line), line);
-  return { degrees: Number(degrees), leans: leans! };
+  const [degrees, toward] = demand(pattern.exec(line), line);
+  return { degrees: Number(degrees), toward: toward! };
 }
 
 /** The arrises by the names that instructions give them. */
@@ -160,8 +160,8 @@ function checkStop(
   const { across, through } = stickAxes({
     ...carried(lying, piece, shop),
     kept: "left",
-    miter: { degrees: 0, leans: "none" },
-    bevel: { degrees: 0, leans: "none" },
+    miter: { degrees: 0, toward: "none" },
+    bevel: { degrees: 0, toward: "none" },
   });
   const up = (point: { x: number; y: number }): number => point.x * across[2] + point.y * through[2];
   const table = Math.min(...profile.outline.map(up));

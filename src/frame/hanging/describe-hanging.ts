@@ -15,11 +15,11 @@ function placeText({ by, fixings, below, apart }: HungFrame, { length }: Describ
 
 function seatTexts({ seat }: HungFrame, { length, angle }: DescribeOptions): string[] {
   if (seat === null) return [];
-  const { width, lean, opens, standoff, wood, deepest, screwDepth } = seat;
+  const { width, leanAngle, opens, standoff, wood, deepest, screwDepth } = seat;
   const lies =
     opens === "nowhere"
       ? `lie flat to the wall on a surface ${length(width)} wide`
-      : `lie on a surface ${length(width)} wide that leans ${angle(Math.abs(lean))} from the wall, opening ${opens}, its middle ${length(standoff)} off the wall`;
+      : `lie on a surface ${length(width)} wide that leans ${angle(Math.abs(leanAngle))} from the wall, opening ${opens}, its middle ${length(standoff)} off the wall`;
   const screws = screwDepth === null ? "" : `; these go in ${length(screwDepth)}`;
   return [
     `The hangers ${lies}. Behind it is ${length(wood)} of wood: screws ${length(deepest)} deep at the most${screws}.`,

@@ -6,7 +6,7 @@ export interface HangerSeat {
   /** Width of the surface that it is screwed to, across the stick. */
   readonly width: number;
   /** Angle of that surface to the wall in degrees, -45 to 45; 0 is flat. */
-  readonly lean: number;
+  readonly leanAngle: number;
   /** Which way the gap between the surface and the wall opens. */
   readonly opens: "nowhere" | "outward" | "inward";
   /** How far the middle of the surface stands off the wall when the frame's back touches it. */

@@ -39,15 +39,15 @@ function seatOf(
   { slope, fit }: FrameGeometry,
   { unit, hanging }: FilledBrief,
 ): HangerSeat {
-  const { middle, width, lean, wood } = surface;
+  const { middle, width, leanAngle, wood } = surface;
   const up = upOf(middle.x, middle.y, cosDeg(slope), sinDeg(slope));
   const contents = fit?.possible === true ? (fit.layers.at(-1)?.back ?? Infinity) : Infinity;
   const deepest = Math.max(0, wood - roundLength(LEAST_WOOD, unit));
   const screwDepth = hanging?.screwDepth ?? null;
   return {
     width,
-    lean,
-    opens: lean === 0 ? "nowhere" : lean > 0 ? "outward" : "inward",
+    leanAngle,
+    opens: leanAngle === 0 ? "nowhere" : leanAngle > 0 ? "outward" : "inward",
     standoff: Math.max(0, up - Math.min(sectionExtent(profile, slope).bottom, contents)),
     wood,
     deepest,

@@ -9,7 +9,7 @@ export interface WallSurface {
   /** Its width, across the stick. */
   readonly width: number;
   /** Its angle to the wall in degrees, -45 to 45; positive where its outer edge stands farther from the wall. */
-  readonly lean: number;
+  readonly leanAngle: number;
   /** How much wood lies behind its middle, square to it: as deep a hole comes out at the other side. */
   readonly wood: number;
 }
@@ -97,8 +97,8 @@ export function wallSurface(profile: Pick<Profile, "outline">, slope: number): W
     .sort((a, b) => b.level - a.level)
     .find(({ edge }) => outline.every((point) => inside(edge, point) >= -ON_LINE * size));
   if (found === undefined) return null;
-  const { edge, lean } = found;
+  const { edge, lean: leanAngle } = found;
   const { from, along, length } = edge;
   const middle = { x: from.x + (along.x * length) / 2, y: from.y + (along.y * length) / 2 };
-  return { middle, width: length, lean, wood: woodBehind(middle, edge, edges) };
+  return { middle, width: length, leanAngle, wood: woodBehind(middle, edge, edges) };
 }

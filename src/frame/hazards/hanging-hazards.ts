@@ -13,7 +13,7 @@ const LEAST_SURFACE: RoundLength = { millimeters: 10, inches: 0.375 };
 const LEANING: number = 10;
 
 function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
-  const { screwDepth, screwFits, wood, deepest, width, lean } = seat;
+  const { screwDepth, screwFits, wood, deepest, width, leanAngle } = seat;
   const hazards: Hazard[] = [];
   if (screwFits === false && screwDepth !== null) {
     const sentence =
@@ -28,10 +28,12 @@ function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
       "The surface that the hangers are screwed to is narrower than most hangers, and thin wood splits: use narrow ones and drill for the screws, or screw a strip across.";
     hazards.push(makeHazard("narrow-hanger-seat", "caution", sentence, { length: { width, limit } }));
   }
-  if (Math.abs(lean) > LEANING) {
+  if (Math.abs(leanAngle) > LEANING) {
     const sentence =
       "The hangers do not lie flat to the wall but on a surface that leans: put wedges under them so that the pull does not pry them off, and check that the frame's back still touches the wall.";
-    hazards.push(makeHazard("leaning-hanger-seat", "caution", sentence, { angle: { lean, limit: LEANING } }));
+    hazards.push(
+      makeHazard("leaning-hanger-seat", "caution", sentence, { angle: { lean: leanAngle, limit: LEANING } }),
+    );
   }
   return hazards;
 }

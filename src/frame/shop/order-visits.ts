@@ -25,8 +25,8 @@ function orderStage(
     if (before !== null && miterOf(visit) === miterOf(before)) return 0;
     return after.some((next) => miterOf(next) === miterOf(visit)) ? 2 : 1;
   };
-  const leans = (visit: SettingVisit): number => visit.setting.miter.degrees;
-  return [...visits].sort((a, b) => rank(a) - rank(b) || leans(a) - leans(b));
+  const miterOf = (visit: SettingVisit): number => visit.setting.miter.degrees;
+  return [...visits].sort((a, b) => rank(a) - rank(b) || miterOf(a) - miterOf(b));
 }
 
 function orderBlock(block: SetUpBlock, before: SettingVisit | null, afterBlock: readonly SettingVisit[]): OrderedRun[] {

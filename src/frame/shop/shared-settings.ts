@@ -36,9 +36,9 @@ function shares(angles: readonly number[], tolerance: number): (angle: number) =
   return (angle) => middles.get(angle)!;
 }
 
-function onScale(degrees: number, leans: Hand | "none", downFrom90: boolean, step: number): ScaleSetting {
-  const setting = scaleSetting(degrees, leans === "none" ? "left" : leans, downFrom90, step);
-  return { ...setting, leans };
+function onScale(degrees: number, toward: Hand | "none", downFrom90: boolean, step: number): ScaleSetting {
+  const setting = scaleSetting(degrees, toward === "none" ? "left" : toward, downFrom90, step);
+  return { ...setting, toward };
 }
 
 /**
@@ -59,18 +59,18 @@ export function sharedSettings(
   const readings = (scale: "miter" | "bevel"): number[] =>
     operations
       .map(({ placement }) => placement[scale])
-      .flatMap(({ leans, degrees }) => (leans === "none" ? [] : degrees));
+      .flatMap(({ toward, degrees }) => (toward === "none" ? [] : degrees));
   const miters = shares(readings("miter"), tolerance);
   const bevels = shares(readings("bevel"), tolerance);
   return ({ placement }) => {
     // A square cut and an upright blade are never traded for a little lean.
-    const miter = placement.miter.leans === "none" ? 0 : miters(placement.miter.degrees);
-    const bevel = placement.bevel.leans === "none" ? 0 : bevels(placement.bevel.degrees);
+    const miter = placement.miter.toward === "none" ? 0 : miters(placement.miter.degrees);
+    const bevel = placement.bevel.toward === "none" ? 0 : bevels(placement.bevel.degrees);
     return {
-      miterKey: `${miter} ${placement.miter.leans}`,
-      bevelKey: `${bevel} ${placement.bevel.leans}`,
-      miter: onScale(miter, placement.miter.leans, saw.miter.reads === "from-blade", saw.miter.step),
-      bevel: onScale(bevel, placement.bevel.leans, saw.bevel.reads === "from-table", saw.bevel.step),
+      miterKey: `${miter} ${placement.miter.toward}`,
+      bevelKey: `${bevel} ${placement.bevel.toward}`,
+      miter: onScale(miter, placement.miter.toward, saw.miter.reads === "from-blade", saw.miter.step),
+      bevel: onScale(bevel, placement.bevel.toward, saw.bevel.reads === "from-table", saw.bevel.step),
     };
   };
 }

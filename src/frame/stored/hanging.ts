@@ -27,7 +27,7 @@ import { possibleOrNot } from "./geometry.js";
 
 const SEAT: Fields<HangerSeat> = {
   width: finite,
-  lean: finite,
+  leanAngle: finite,
   opens: (value, path) => word(value, path, { nowhere: true, outward: true, inward: true }),
   standoff: finite,
   wood: finite,

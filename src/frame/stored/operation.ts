@@ -56,7 +56,7 @@ export const operation: Reader<Operation> = (value, path) => {
   const read = record(value, path, OPERATION);
   if (read.kind === "crosscut") {
     for (const scale of ["miter", "bevel"] as const) {
-      word(read.placement[scale].leans, `${path ?? ""}.placement.${scale}.leans`, { none: true });
+      word(read.placement[scale].toward, `${path ?? ""}.placement.${scale}.toward`, { none: true });
     }
   }
   return read;
