@@ -60,7 +60,7 @@ export const panelFigure: Figure = defineFigure({
       dimension(pad, "level", at, { x: edge.x, y: edge.y }, edge.y + 22, "a");
       dimension(pad, "plumb", at, { x: edge.x, y: edge.y }, edge.x + 22, "b");
     }
-    const depth = Math.max(0, ...plan.cuts.map((cut) => cut.depth));
+    const depth = Math.max(0, ...plan.cuts.map((cut) => cut.errorMultiple));
     return {
       svg: finish(
         pad,

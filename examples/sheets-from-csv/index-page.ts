@@ -78,7 +78,7 @@ ${fit.layouts.length === 0 ? "" : drawStock(job, fit, { length, angle }).svg}</s
  */
 export function indexPage(batch: Batch): string {
   const { sheets, order, fits, issues } = batch;
-  const groups = order.runs.map(({ times, groups: inTurn }) => {
+  const groups = order.rounds.map(({ times, groups: inTurn }) => {
     const words = times === 1 ? "" : `<p>These ${inTurn.length} settings in turn, ${times} times:</p>`;
     return words + inTurn.map((group) => groupSection(group, batch)).join("\n");
   });

@@ -45,8 +45,8 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
   const ready = checkDrawingOptions(options, 320);
   const { cradle } = readSawing(plan).sawing;
   if (cradle === null) return refuse("impossible", "sawing.cradle", cradle, "a cradle, which this plan needs none of");
-  const { run, rise, top, angle, high, base: dip, stick } = cradle;
-  const box = boxAround([...stick, ...cradle.outline, { x: 0, y: 0 }, { x: run, y: rise }]);
+  const { levelRun, rise, top, angle, high, base: dip, stick } = cradle;
+  const box = boxAround([...stick, ...cradle.outline, { x: 0, y: 0 }, { x: levelRun, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
   const wedge = cradle.outline.map(toPaper);
@@ -71,7 +71,7 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
     { x: cradle.centerFromToe * scale, y: table },
   ]);
   const drawn = canvasBox(canvas);
-  drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, run * scale) + 12, table);
+  drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, levelRun * scale) + 12, table);
   plumbDimension(canvas, {
     from: thick,
     to: tip,
@@ -82,7 +82,7 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
     from: thin,
     to: thick,
     at: canvasBox(canvas).y1 + LANE - 4,
-    label: `run ${ready.length(run)}`,
+    label: `run ${ready.length(levelRun)}`,
   });
   placeLabel(canvas, { at: { x: foot.x - LEDGE, y: foot.y / 2 }, lines: ["ledge"], toward: 150, turn: 100, reach: 5 });
   const gravity = cradle.steady
@@ -103,6 +103,6 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
   return finishDrawing(
     canvas,
     `Cradle of ${ready.angle(angle)}, cut across`,
-    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(run)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its thin end.${base} ${gravity}`,
+    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(levelRun)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its thin end.${base} ${gravity}`,
   );
 }

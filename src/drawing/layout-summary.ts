@@ -15,7 +15,7 @@ export interface LayoutPieces {
 
 /** Equal pieces that follow one another. */
 export interface LayoutRow extends LayoutPieces, Stretch {
-  /** For a run: which of its parts. */
+  /** For a sequence: which of its parts. */
   readonly part: number;
   /** From the start of one to the start of the next; 0 where there is one only. */
   readonly pitch: number;

@@ -32,12 +32,12 @@ function spread(heights: readonly number[], wished: readonly number[]): number[]
 /**
  * The names and thicknesses of what lies in a rabbet, broken into lines.
  *
- * @param fit - how the contents sit
+ * @param seating - how the contents sit
  * @param options - the formatters
  * @returns the lines of every layer, from the front
  */
-function nameLayers(fit: RabbetHold, options: ReadyOptions): string[][] {
-  return fit.layers.map(({ name, front, back }) => {
+function nameLayers(seating: RabbetHold, options: ReadyOptions): string[][] {
+  return seating.layers.map(({ name, front, back }) => {
     // A thickness is never broken: it stands on a line of its own where it does not fit on the name's last one.
     const lines = wrapText(name, TEXT_SIZE, NAME_WIDTH).map(isolate);
     const thickness = options.length(front - back);
@@ -51,12 +51,12 @@ function nameLayers(fit: RabbetHold, options: ReadyOptions): string[][] {
 /**
  * How much room contents and their names take beside the section.
  *
- * @param fit - how the contents sit
+ * @param seating - how the contents sit
  * @param options - the formatters
  * @returns the width, 0 without contents
  */
-export function contentsWidth(fit: RabbetHold, options: ReadyOptions): number {
-  const widths = nameLayers(fit, options)
+export function contentsWidth(seating: RabbetHold, options: ReadyOptions): number {
+  const widths = nameLayers(seating, options)
     .flat()
     .map((line) => textWidth(line, TEXT_SIZE).width);
   return widths.length === 0 ? 0 : STUB + AWAY + Math.max(...widths);
@@ -66,14 +66,14 @@ export function contentsWidth(fit: RabbetHold, options: ReadyOptions): number {
  * Draws what lies in the rabbet, layer by layer, with names and thicknesses.
  *
  * @param sheet - the section view
- * @param fit - how the contents sit
+ * @param seating - how the contents sit
  * @param edge - how far outward the contents reach
  * @param inner - how far outward the section's innermost point stands
  */
-export function drawContents(sheet: SectionSheet, fit: RabbetHold, edge: number, inner: number): void {
+export function drawContents(sheet: SectionSheet, seating: RabbetHold, edge: number, inner: number): void {
   const { canvas, toPaper, options } = sheet;
-  const names = nameLayers(fit, options).map((lines, index) => {
-    const { front, back } = fit.layers[index]!;
+  const names = nameLayers(seating, options).map((lines, index) => {
+    const { front, back } = seating.layers[index]!;
     const corner = toPaper(edge, front);
     const low = toPaper(edge, back);
     const left = toPaper(inner, front).x - STUB;

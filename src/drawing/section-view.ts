@@ -49,9 +49,9 @@ function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: num
 
 function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
   const { canvas, geometry, toPaper, options } = sheet;
-  const { fit, slope, arrises, pieces } = geometry;
+  const { seating, slope, arrises, pieces } = geometry;
   const { outline } = sectionAt(profile, slope);
-  const hold = fit?.possible === true ? fit : null;
+  const hold = seating?.possible === true ? seating : null;
   const sight = arrises["sightBack"]?.out ?? 0;
   const edge = hold === null ? 0 : sight + hold.lap;
   if (hold !== null) drawContents(sheet, hold, edge, pieces[0]!.shortest.out);
@@ -94,17 +94,19 @@ function keyOf(geometry: FrameGeometry, options: ReadyOptions): KeyEntry[] {
       text: `The section is not known: only its level measures are to scale. Slope ${options.angle(geometry.slope)}.`,
     });
   }
-  if (geometry.fit?.possible === true) entries.push({ text: rabbetText(geometry.fit, letters, options) });
+  if (geometry.seating?.possible === true) entries.push({ text: rabbetText(geometry.seating, letters, options) });
   return entries;
 }
 
 function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): string {
-  const { slope, levelWidth, fit } = geometry;
+  const { slope, levelWidth, seating } = geometry;
   const stands = slope === 0 ? "lying flat" : `sloping ${angle(slope)}`;
   const layers =
-    fit?.possible === true ? fit.layers.map(({ name, front, back }) => `${isolate(name)} ${length(front - back)}`) : [];
+    seating?.possible === true
+      ? seating.layers.map(({ name, front, back }) => `${isolate(name)} ${length(front - back)}`)
+      : [];
   const held = layers.length === 0 ? "" : ` In its rabbet, from the front: ${layers.join(", ")}.`;
-  const miss = fit?.possible === false ? ` ${fit.why}.` : "";
+  const miss = seating?.possible === false ? ` ${seating.why}.` : "";
   return `A side of the frame cut across, ${stands}; the frame's center is to the left. Level width ${length(levelWidth)}.${held}${miss}`;
 }
 
@@ -130,7 +132,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
 export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 360);
   const geometry = readGeometry(frame);
-  const { profile, slope, fit } = geometry;
+  const { profile, slope, seating } = geometry;
   const canvas = startCanvas();
   if (profile === null) {
     drawLevelMeasures(canvas, geometry, ready);
@@ -139,14 +141,14 @@ export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawin
     const outs = outline.map(({ out }) => out);
     const ups = outline.map(({ up }) => up);
     const [inner, low] = [Math.min(...outs), Math.min(...ups)];
-    const named = fit?.possible === true ? contentsWidth(fit, ready) : 0;
+    const named = seating?.possible === true ? contentsWidth(seating, ready) : 0;
     const room = Math.max(LEAST_ROOM, ready.width - BESIDE - named);
     const scale = Math.min(room / (Math.max(...outs) - inner), HIGHEST / (Math.max(...ups) - low));
     const toPaper = (out: number, up: number): Point => ({ x: (out - inner) * scale, y: (low - up) * scale });
     drawKnown({ canvas, geometry, options: ready, toPaper, bench: 0 }, profile, scale);
   }
   const key: KeyEntry[] = ready.key ? keyOf(geometry, ready) : [];
-  if (fit?.possible === false) key.push({ text: `${fit.why}.` });
+  if (seating?.possible === false) key.push({ text: `${seating.why}.` });
   const box = canvasBox(canvas);
   drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
   return finishDrawing(canvas, "Section of a side, as it stands in the frame", describe(geometry, ready));

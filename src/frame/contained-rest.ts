@@ -20,8 +20,8 @@ export interface ContainedRest {
 }
 
 /** How wide the lip is where contents bear. */
-function lipWidth({ fit, measured }: FrameGeometry, clearance: number): number | null | undefined {
-  if (fit !== null) return fit.possible ? fit.lap + clearance : undefined;
+function lipWidth({ seating, measured }: FrameGeometry, clearance: number): number | null | undefined {
+  if (seating !== null) return seating.possible ? seating.lap + clearance : undefined;
   if (measured !== null) return measured.lap ?? null;
   return 0;
 }

@@ -20,7 +20,7 @@ export interface FrameContents {
   /** Whether panes of glass are among it, which a glazier cuts to the panel's size. */
   readonly panes: boolean;
   /** How it sits in the rabbet; `null` where there is no rabbet or no section to tell. */
-  readonly fit: RabbetFit | null;
+  readonly seating: RabbetFit | null;
   /** The polygon that goes in: the opening less the clearance at every side. `null` when the clearance leaves nothing. */
   readonly panel: RegularPolygon | null;
   /** The upright rectangle that it is cut from, as it stands in its pose; `null` when the clearance leaves nothing. */
@@ -61,21 +61,25 @@ export function planContents(
   geometry: FrameGeometry,
   movement: FrameMovement | null,
 ): FrameContents {
-  const { opening, fit, given } = geometry;
+  const { opening, seating, given } = geometry;
   const { clearance } = brief;
   const panel = opening.apothem > clearance ? offsetPolygon(opening, -clearance) : null;
   const shortest = geometry.pieces[0]!.shortest.out;
   const visible = offsetPolygon(opening, shortest - geometry.deciding.out);
   const { contains, cutFrom } = brief.opening;
   const hidden = panel === null ? 0 : Math.max(0, geometry.deciding.out - shortest - clearance);
-  const lap = panel === null ? 0 : fit === null ? hidden : fit.possible ? fit.lap : 0;
+  const lap = panel === null ? 0 : seating === null ? hidden : seating.possible ? seating.lap : 0;
   return {
     work: panelWork(brief, hidden),
     panes: brief.contents.some(isPane),
-    possible: panel === null ? false : fit === null ? null : fit.possible,
+    possible: panel === null ? false : seating === null ? null : seating.possible,
     why:
-      fit === null || fit.possible ? (panel === null ? "The clearance leaves nothing of the opening." : null) : fit.why,
-    fit,
+      seating === null || seating.possible
+        ? panel === null
+          ? "The clearance leaves nothing of the opening."
+          : null
+        : seating.why,
+    seating,
     panel,
     box: panel && polygonExtent(panel, brief.pose),
     stack: stackContents(brief, geometry),

@@ -67,16 +67,16 @@ interface DepthLeft {
   readonly wall: number;
 }
 
-function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
+function depthLeft(seating: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
   const { measured, profile, slope, arrises } = geometry;
-  if (fit?.possible === true) {
+  if (seating?.possible === true) {
     // Differences in the section, tilted afterward: those of places in the frame would lose what they have in common.
     const { wallLedge, wallMouth } = profile!.arrises as Record<string, Point>;
     const [x, y] = [wallMouth!.x - wallLedge!.x, wallMouth!.y - wallLedge!.y];
     const drop = -(x * sinDeg(slope) + y * cosDeg(slope));
     // Contents whose back lies above the corner of ledge and wall use none of the wall, and leave more depth than its own.
-    if (fit.depthUsed === 0) return { left: fit.layers.at(-1)!.back - arrises["wallMouth"]!.up!, wall: drop };
-    return { left: fit.depthLeft * (drop / Math.hypot(x, y)), wall: drop };
+    if (seating.depthUsed === 0) return { left: seating.layers.at(-1)!.back - arrises["wallMouth"]!.up!, wall: drop };
+    return { left: seating.depthLeft * (drop / Math.hypot(x, y)), wall: drop };
   }
   // Of a sloping rabbet that is known by level measures nobody can tell how much of its depth lies in front of the contents.
   const wall = slope === 0 ? measured?.depth : undefined;
@@ -96,7 +96,7 @@ function depthLeft(fit: RabbetFit | null, geometry: FrameGeometry, thickness: nu
 export function stackContents(brief: FilledBrief, geometry: FrameGeometry): ContentsStack | null {
   const { contents, fastenerRoom, unit } = brief;
   if (contents.length === 0) return null;
-  const { fit } = geometry;
+  const { seating } = geometry;
   let thickness = 0;
   let tolerance = 0;
   const layers = contents.map((layer, index): StackLayer => {
@@ -109,11 +109,11 @@ export function stackContents(brief: FilledBrief, geometry: FrameGeometry): Cont
       thickness: layer.thickness,
       kind,
       behind: thickness,
-      up: fit?.possible === true ? fit.layers[index]!.back : null,
+      up: seating?.possible === true ? seating.layers[index]!.back : null,
       tolerance: varies,
     };
   });
-  const depth = depthLeft(fit, geometry, thickness);
+  const depth = depthLeft(seating, geometry, thickness);
   if (depth === null) {
     return { layers, thickness, tolerance, left: null, leftAtLeast: null, spare: null, verdict: null, sentence: null };
   }

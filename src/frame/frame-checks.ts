@@ -73,8 +73,8 @@ const SAME_PLACE: number = 1e-9;
  * @returns the arris
  */
 export function openingArris(geometry: FrameGeometry): OpeningArris {
-  const { fit, measured, deciding, arrises, levelWidth, pieces } = geometry;
-  if (fit === null && measured === null) {
+  const { seating, measured, deciding, arrises, levelWidth, pieces } = geometry;
+  if (seating === null && measured === null) {
     return { arris: pieces[0]!.shortest.arris, place: "inside", start: "the inside", beyond: 0 };
   }
   const arris = measured === null ? "wallMouth" : "wall";

@@ -53,7 +53,7 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
   /** The polygon that every named arris runs on. */
   readonly polygons: { readonly [K in M]: PolygonLike };
   /** How the contents sit in the rabbet; `null` without a rabbet or a section. */
-  readonly fit: RabbetFit | null;
+  readonly seating: RabbetFit | null;
   /** Level distance from the deciding point to the outermost. */
   readonly levelWidth: number;
   /** The frame's outermost polygon and the size of the box round it. */
@@ -134,7 +134,7 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
     deciding: section.deciding,
     arrises: section.arrises,
     polygons,
-    fit: section.fit,
+    seating: section.seating,
     levelWidth: longest.out - section.deciding.out,
     overall: { polygon: overall, extent: polygonExtent(overall, pose), height: heightOf(section) },
     profile: brief.profile ?? null,

@@ -55,7 +55,7 @@ export type {
   ShopGroup,
   ShopOrder,
   ShopOrderOptions,
-  ShopRun,
+  ShopRound,
   UncutFrame,
 } from "./shop/shop-order-types.js";
 export { stockJob, type StockJobOptions } from "./stock-job.js";

@@ -18,14 +18,14 @@ export interface PlacedSection {
   /** The point that decides where contents touch; without a rabbet the innermost point. */
   readonly deciding: PlacedArris;
   /** How the contents sit; `null` where there is no rabbet or no section to tell. */
-  readonly fit: RabbetFit | null;
+  readonly seating: RabbetFit | null;
 }
 
 function measuredSection({ levelWidth, lap }: MeasuredMolding): PlacedSection {
   const wall: PlacedArris = { out: lap ?? 0, up: null };
   const outer: PlacedArris = { out: (lap ?? 0) + levelWidth, up: null };
   const arrises = lap === undefined ? { wall, outer } : { wall, outer, sight: { out: 0, up: null } };
-  return { arrises, points: Object.values(arrises), deciding: wall, fit: null };
+  return { arrises, points: Object.values(arrises), deciding: wall, seating: null };
 }
 
 /** The three arrises of a rabbet, or `null` where the profile has none. */
@@ -50,10 +50,10 @@ export function placeSection(brief: FilledBrief): PlacedSection {
   const { profile, slope, contents, clearance } = brief;
   const { outline, arrises }: Section = sectionAt(profile, slope);
   const rabbeted = rabbetArrises(profile);
-  if (rabbeted === null) return { arrises, points: outline, deciding: innermost(outline), fit: null };
-  const fit = rabbetFit(rabbeted, { slope, contents, clearance });
-  const deciding = fit.possible ? fit.opening : innermost([arrises["wallLedge"]!, arrises["wallMouth"]!]);
-  return { arrises, points: outline, deciding, fit };
+  if (rabbeted === null) return { arrises, points: outline, deciding: innermost(outline), seating: null };
+  const seating = rabbetFit(rabbeted, { slope, contents, clearance });
+  const deciding = seating.possible ? seating.opening : innermost([arrises["wallLedge"]!, arrises["wallMouth"]!]);
+  return { arrises, points: outline, deciding, seating };
 }
 
 /**

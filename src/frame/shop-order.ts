@@ -1,7 +1,7 @@
 import { checkNumber, checkObject } from "../core/check.js";
 import { plainCopy } from "../core/plain-copy.js";
 import type { Saw } from "../saw/index.js";
-import { orderVisits, type OrderedRun } from "./shop/order-visits.js";
+import { orderVisits, type OrderedRound } from "./shop/order-visits.js";
 import { setUpBlocks, type SettingVisit, type ShopTask } from "./shop/set-up-blocks.js";
 import { sharedSettings } from "./shop/shared-settings.js";
 import { readJobs, type ShopJob } from "./shop/shop-jobs.js";
@@ -12,11 +12,11 @@ import type {
   ShopGroup,
   ShopOrder,
   ShopOrderOptions,
-  ShopRun,
+  ShopRound,
 } from "./shop/shop-order-types.js";
 
 /** All crosscuts of rough pieces on a saw, and then the blocks of end cuts. */
-function visitsOn(saw: Saw, jobs: readonly ShopJob[], tolerance: number): OrderedRun[] {
+function visitsOn(saw: Saw, jobs: readonly ShopJob[], tolerance: number): OrderedRound[] {
   const operations = jobs.flatMap(({ operations: { crosscut, first, second } }) => [
     ...(crosscut === null ? [] : [crosscut]),
     first,
@@ -89,14 +89,14 @@ function changesFrom(before: Omit<ShopGroup, "changes"> | null, group: Omit<Shop
 }
 
 /** How often something is set anew; a saw's first setting is none of them. */
-function countChanges(runs: readonly ShopRun[]): ShopOrder["changes"] {
+function countChanges(rounds: readonly ShopRound[]): ShopOrder["changes"] {
   const count = { bevel: 0, miter: 0, lay: 0 };
   const add = (changes: readonly ShopChange[], times: number): void => {
     for (const change of changes) {
       if (change !== "saw" && !changes.includes("saw")) count[change] += times;
     }
   };
-  for (const { times, groups, again } of runs) {
+  for (const { times, groups, again } of rounds) {
     for (const [index, { changes }] of groups.entries()) add(changes, index === 0 ? 1 : times);
     add(again, times - 1);
   }
@@ -127,7 +127,7 @@ function countChanges(runs: readonly ShopRun[]): ShopOrder["changes"] {
  *   { name: "mirror", plan: planFrame({ sides: 8, profile, rough, opening: { side: 300 } }) },
  *   { name: "tray", plan: planFrame({ sides: 8, profile, rough, opening: { side: 160 } }), frames: 2 },
  * ]);
- * order.runs[0]?.groups.map(({ miter, cuts }) => `${miter.degrees} ${miter.toward}: ${cuts.map(({ name }) => name)}`); //=> [
+ * order.rounds[0]?.groups.map(({ miter, cuts }) => `${miter.degrees} ${miter.toward}: ${cuts.map(({ name }) => name)}`); //=> [
  * //     "0 none: mirror,tray",
  * //     "22.5 left: mirror,tray",
  * //     "22.5 right: mirror,tray",
@@ -138,7 +138,7 @@ function countChanges(runs: readonly ShopRun[]): ShopOrder["changes"] {
 export function shopOrder(plans: readonly ShopFrame[], options: ShopOrderOptions = {}): ShopOrder {
   const tolerance = checkNumber(checkObject(options)["tolerance"] ?? 0, "tolerance", 0, 5, "degrees from 0 to 5");
   const { saws, jobs, left } = readJobs(plans);
-  const runs: ShopRun[] = [];
+  const rounds: ShopRound[] = [];
   let last: Omit<ShopGroup, "changes"> | null = null;
   for (const [saw, shown] of saws.entries()) {
     const own = jobs.filter((job) => job.saw === saw);
@@ -150,12 +150,12 @@ export function shopOrder(plans: readonly ShopFrame[], options: ShopOrderOptions
           last = group;
         }
       }
-      const before = runs.at(-1);
+      const before = rounds.at(-1);
       // What is gone through once goes on with what was gone through once.
       if (times === 1 && before?.times === 1)
-        runs[runs.length - 1] = { ...before, groups: [...before.groups, ...groups] };
-      else runs.push({ times, groups, again: times === 1 ? [] : changesFrom(groups.at(-1)!, groups[0]!) });
+        rounds[rounds.length - 1] = { ...before, groups: [...before.groups, ...groups] };
+      else rounds.push({ times, groups, again: times === 1 ? [] : changesFrom(groups.at(-1)!, groups[0]!) });
     }
   }
-  return { saws, runs, changes: countChanges(runs), left };
+  return { saws, rounds, changes: countChanges(rounds), left };
 }

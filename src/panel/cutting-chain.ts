@@ -9,7 +9,7 @@ export interface ChainLink {
   /** Whether the new side comes after the one at the fence going counter-clockwise, or before it. */
   readonly toward: "next" | "previous";
   /** How many cuts lie between it and a side of the blank, this one included: an error of the setting counts so many times. */
-  readonly depth: number;
+  readonly errorMultiple: number;
 }
 
 /** A chain of cuts that all use one setting. */
@@ -52,21 +52,21 @@ export function sidesOnBlank(sides: number, pose: "side-down" | "corner-down"): 
 
 /** Goes round the sides from those that exist, j on and j back, nearest first. */
 function reach(sides: number, existing: readonly number[], step: number, onlyNext: boolean): CuttingChain | null {
-  const depths = new Map(existing.map((side) => [side, 0]));
+  const multiples = new Map(existing.map((side) => [side, 0]));
   const links: ChainLink[] = [];
   // The queue grows while it is gone through.
   const queue = [...existing];
   for (const against of queue) {
-    const depth = depths.get(against)! + 1;
+    const errorMultiple = multiples.get(against)! + 1;
     for (const toward of onlyNext ? (["next"] as const) : (["next", "previous"] as const)) {
       const side = (against + (toward === "next" ? step : sides - step)) % sides;
-      if (depths.has(side)) continue;
-      depths.set(side, depth);
-      links.push({ side, against, toward, depth });
+      if (multiples.has(side)) continue;
+      multiples.set(side, errorMultiple);
+      links.push({ side, against, toward, errorMultiple });
       queue.push(side);
     }
   }
-  if (depths.size < sides) return null;
+  if (multiples.size < sides) return null;
   return { step, links };
 }
 

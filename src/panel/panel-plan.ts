@@ -40,7 +40,7 @@ export interface PanelCut {
   /** Which face of the panel is up: with the gauge left as it is, sides that come before the one at the fence are cut with the panel turned over. */
   readonly up: "front" | "back";
   /** How many times an error of the setting counts in this side's direction. */
-  readonly depth: number;
+  readonly errorMultiple: number;
   /** The middle of the side to be cut, where the line of cut is located on the blank. */
   readonly middle: LocatedPoint;
 }

@@ -94,14 +94,14 @@ export function planPanel(options: PlanPanelOptions): PanelPlan {
     existing,
     setting,
     sidesOn,
-    cuts: links.map(({ side, against, toward, depth }, index) => ({
+    cuts: links.map(({ side, against, toward, errorMultiple }, index) => ({
       step: index + 1,
       side,
       against,
       setting,
       swing: 4 * sidesOn > sides ? "closed" : "open",
       up: toward === "next" ? "front" : "back",
-      depth,
+      errorMultiple,
       middle: locate(middleOf(side), blank),
     })),
     corners: points.map((point) => locateCorner(point, blank)),

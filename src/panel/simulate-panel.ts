@@ -33,7 +33,7 @@ function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
  * middle of the side marked on the blank.
  *
  * It is the plan's own check: without an error of the setting it must return the panel. With one, the error of every side's direction is the error times the
- * cut's `depth`.
+ * cut's `errorMultiple`.
  *
  * @param plan - from `planPanel`
  * @param options - an error of the gauge

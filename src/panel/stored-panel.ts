@@ -32,7 +32,7 @@ const CUT: Fields<PanelCut> = {
   setting: finite,
   swing: (value, path) => word(value, path, { closed: true, open: true }),
   up: (value, path) => word(value, path, { front: true, back: true }),
-  depth: count,
+  errorMultiple: count,
   middle: (value, path) => record(value, path, LOCATED),
 };
 const PANEL: Fields<PanelPlan> = {

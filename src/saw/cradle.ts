@@ -12,7 +12,7 @@ export interface Cradle {
   /** Which edge of the stick lies higher in it. */
   readonly high: "outer edge" | "sight edge";
   /** Level size of the wedge under the stick's back, in the caller's length unit. */
-  readonly run: number;
+  readonly levelRun: number;
   /** Height of the wedge at its high side. */
   readonly rise: number;
   /** Length of the sloping top, as wide as the back that rests on it. */
@@ -82,7 +82,7 @@ export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
   const top = right - left;
   if (top < width * NARROWEST_SUPPORT) return null;
   const [cosine, sine] = [cosDeg(angle), sinDeg(angle)];
-  const run = top * cosine;
+  const levelRun = top * cosine;
   const rise = top * sine;
   // Along the back from the thin end, which is the lower side: the sight edge's when the outer edge is the higher.
   const onWedge = ({ x, y }: Point): Point => {
@@ -94,17 +94,17 @@ export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
   const dip = -Math.min(...heights);
   const base = dip > size * CONTACT_TOLERANCE ? dip : 0;
   const centerFromToe = onWedge(center).x;
-  const overhang = Math.max(-centerFromToe, centerFromToe - run);
+  const overhang = Math.max(-centerFromToe, centerFromToe - levelRun);
   return {
     angle,
     high: slope > 0 ? "outer edge" : "sight edge",
-    run,
+    levelRun,
     rise,
     top,
     outline: [
       { x: 0, y: 0 },
-      { x: run, y: 0 },
-      { x: run, y: rise },
+      { x: levelRun, y: 0 },
+      { x: levelRun, y: rise },
     ],
     stick,
     base,

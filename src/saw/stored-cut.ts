@@ -104,7 +104,7 @@ export const lyingSection: Reader<LyingSection> = (value, path) => record(value,
 const CRADLE: Fields<Cradle> = {
   angle: finite,
   high: (value, path) => word(value, path, { "outer edge": true, "sight edge": true }),
-  run: finite,
+  levelRun: finite,
   rise: finite,
   top: finite,
   outline: (value, path) => list(value, path, point, 3),

@@ -47,26 +47,26 @@ function layersTable(stack: ContentsStack, parts: readonly MaterialPart[], words
 /** How the contents sit in the rabbet. */
 function seatLines({ contents, brief }: FramePlan, words: Words): string[] {
   const { length } = words;
-  const { fit, why, possible, hidden, visible, stack } = contents;
+  const { seating, why, possible, hidden, visible, stack } = contents;
   if (possible === false) return [`They can't be held: ${why ?? ""}`];
   const seen = `Hidden by the lip: ${length(hidden)} at every side; seen: sides of ${length(visible.side)}.`;
   const stacked = stack === null ? [] : [stackText(stack, brief.fastenerRoom, words)];
-  if (fit?.possible !== true) {
+  if (seating?.possible !== true) {
     const { measured } = brief;
     const depth =
       measured?.depth === undefined ? [] : [`The rabbet is ${length(measured.depth)} deep, measured plumb.`];
     return [...(hidden > 0 ? [seen] : []), ...depth, ...stacked];
   }
-  const wall = length(fit.depthUsed + fit.depthLeft);
+  const wall = length(seating.depthUsed + seating.depthLeft);
   if (stack === null) return [seen, `The rabbet's wall is ${wall} deep.`];
   const leaning =
     brief.slope < 0 ? "They go in through a mouth that is" : "The wall leans away, so that their backs have";
   const room = brief.slope < 0 ? "narrower at every side" : "of room at every side";
   return [
     seen,
-    `They use ${length(fit.depthUsed)} of the rabbet's wall of ${wall}.`,
+    `They use ${length(seating.depthUsed)} of the rabbet's wall of ${wall}.`,
     ...stacked,
-    ...(fit.roomLost > 0 ? [`${leaning} ${length(fit.roomLost)} ${room}.`] : []),
+    ...(seating.roomLost > 0 ? [`${leaning} ${length(seating.roomLost)} ${room}.`] : []),
   ];
 }
 

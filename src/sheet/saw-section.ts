@@ -134,7 +134,7 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
   if (cradle !== null) {
     const drawing = drawCradle(plan, { ...words, width: 300, key: false });
     const lines = [
-      `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.run)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
+      `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.levelRun)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
       `The stick's ${cradle.high} lies at its high side. Fix a ledge at the thin end that keeps the stick from sliding.`,
       ...(cradle.base > 0
         ? [

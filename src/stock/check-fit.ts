@@ -60,8 +60,8 @@ function slackOf(job: StockJob, resolution: number, report: Inspection["report"]
   const { trim = 0, pieces, sticks } = job;
   const ends = typeof trim === "number" ? [trim] : [trim.start, trim.end];
   const lengths = [job.kerf ?? 0, job.keep ?? 0, ...ends];
-  for (const { length, run, share } of pieces) {
-    for (const part of run ?? [length]) lengths.push(part);
+  for (const { length, sequence, share } of pieces) {
+    for (const part of sequence ?? [length]) lengths.push(part);
     lengths.push(share?.saving ?? 0);
   }
   let longest = 0;
@@ -254,7 +254,7 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
 /**
  * Verifies a plan against its job, from the two alone and in the job's own lengths: sums and differences of them are exact, and no grid is used.
  *
- * Checked are the places of all pieces (lengths, kerfs, shared cuts, trims, defects, runs), the demand, the limits, and every sum the plan gives. Positions may
+ * Checked are the places of all pieces (lengths, kerfs, shared cuts, trims, defects, sequences), the demand, the limits, and every sum the plan gives. Positions may
  * be off by 2^-45 of the stick, which is what decimals are off as doubles; where the job's lengths lie on no common grid, an offcut may be short by eight steps
  * of the plan's `resolution`.
  *

@@ -15,14 +15,14 @@ import { checkList, checkSticks, checkName, MOST, type CheckedStick } from "./ch
 import type { ShareKey, StockJob, Trims } from "./stock-job.js";
 import { sumOf } from "./sums.js";
 
-/** What pieces of equal length, run and share have in common: a million pieces of a name each are still few of these. */
+/** What pieces of equal length, sequence and share have in common: a million pieces of a name each are still few of these. */
 export interface CheckedPiece {
-  /** Lengths of the parts; one for a piece that is no run. */
+  /** Lengths of the parts; one for a piece that is no sequence. */
   readonly parts: readonly number[];
   /** What neighbors save. */
   readonly share: ShareKey | undefined;
-  /** Whether it was given as a run. */
-  readonly run: boolean;
+  /** Whether it was given as a sequence. */
+  readonly sequence: boolean;
 }
 
 /** A {@link StockJob} with its defaults filled in. */
@@ -56,18 +56,20 @@ function checkShare(value: unknown, path: string, length: number): ShareKey {
 }
 
 function checkPiece(piece: Fields, path: string): CheckedPiece {
-  const { length, run, share } = piece;
-  if (checkOneOf(piece, path, ["length", "run"]) === "length") {
+  const { length, sequence, share } = piece;
+  if (checkOneOf(piece, path, ["length", "sequence"]) === "length") {
     const own = checkLength(length, `${path}.length`);
     return {
       parts: [own],
       share: share === undefined ? undefined : checkShare(share, `${path}.share`, own),
-      run: false,
+      sequence: false,
     };
   }
-  if (share !== undefined) checkOneOf(piece, path, ["run", "share"]);
-  const parts = checkList(run, `${path}.run`, "length").map((part, k) => checkLength(part, `${path}.run[${k}]`));
-  return { parts, share: undefined, run: true };
+  if (share !== undefined) checkOneOf(piece, path, ["sequence", "share"]);
+  const parts = checkList(sequence, `${path}.sequence`, "length").map((part, k) =>
+    checkLength(part, `${path}.sequence[${k}]`),
+  );
+  return { parts, share: undefined, sequence: true };
 }
 
 function checkTrim(value: unknown, path: string): Trims {
@@ -112,19 +114,19 @@ export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob>
   for (const [k, item] of given.entries()) {
     if (k % RECORDS_BETWEEN_PAUSES === RECORDS_BETWEEN_PAUSES - 1) yield;
     const path = `${at}.pieces[${k}]`;
-    const fields = checkFields(item, path, ["id", "length", "run", "count", "share"]);
+    const fields = checkFields(item, path, ["id", "length", "sequence", "count", "share"]);
     ids.push(checkName(fields["id"], `${at}.pieces`, k, seen));
     const { count = 1 } = fields;
     counts[k] = checkInteger(count, `${path}.count`, 0, MOST);
     const piece = checkPiece(fields, path);
-    const { parts, share, run } = piece;
+    const { parts, share, sequence } = piece;
     if (share !== undefined) {
       const other = savings.get(share.key) ?? share.saving;
       if (share.saving !== other)
         refuse("conflict", `${path}.share.saving`, share.saving, `${other}, the saving of its key`);
       savings.set(share.key, other);
     }
-    const name = `${run} ${parts.join()} ${share?.key ?? ""}`;
+    const name = `${sequence} ${parts.join()} ${share?.key ?? ""}`;
     const same = alike.get(name) ?? piece;
     alike.set(name, same);
     pieces.push(same);

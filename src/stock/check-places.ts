@@ -14,7 +14,7 @@ interface Placed {
   readonly path: string;
 }
 
-/** Equal pieces or whole runs in a row: their records, one for each part. */
+/** Equal pieces or whole sequences in a row: their records, one for each part. */
 interface Row {
   readonly records: readonly Placed[];
   /** Where the first one starts. */
@@ -35,7 +35,7 @@ export interface Rest {
 
 /** What a layout makes and leaves. */
 export interface CheckedPlaces {
-  /** How many of each piece come out of one stick; of a run only the whole ones. */
+  /** How many of each piece come out of one stick; of a sequence only the whole ones. */
   readonly placed: ReadonlyMap<string, bigint>;
   /** What is left, from the start of the stick to its end. */
   readonly rests: readonly Rest[];
@@ -56,10 +56,10 @@ function readRecord(inspection: Inspection, noise: bigint, value: unknown, path:
     report("unknown-piece", path, `The job has no piece ${JSON.stringify(id)}`);
     return undefined;
   }
-  if (!piece.run && cut["part"] !== undefined) {
-    report("run", path, `Piece ${JSON.stringify(id)} is no run and has no parts`);
+  if (!piece.sequence && cut["part"] !== undefined) {
+    report("sequence", path, `Piece ${JSON.stringify(id)} is no sequence and has no parts`);
   }
-  const part = piece.run ? checkInteger(cut["part"], `${path}.part`, 0, piece.parts.length - 1) : 0;
+  const part = piece.sequence ? checkInteger(cut["part"], `${path}.part`, 0, piece.parts.length - 1) : 0;
   const difference = end - start - piece.parts[part]!;
   if (difference > noise || difference < -noise) {
     report("length", path, `Expected ${doubleOf(piece.parts[part]!)}, got ${doubleOf(end - start)}`);
@@ -67,13 +67,13 @@ function readRecord(inspection: Inspection, noise: bigint, value: unknown, path:
   return { piece, part, count: BigInt(count), pitch: exactOf(pitch), start, end, path };
 }
 
-/** Whether a record is the part of a run that comes next after another, of the same runs. */
+/** Whether a record is the part of a sequence that comes next after another, of the same sequences. */
 function follows(record: Placed | undefined, before: Placed): boolean {
   if (record?.piece !== before.piece || record.part !== before.part + 1) return false;
   return record.count === before.count && record.pitch === before.pitch;
 }
 
-/** Puts the records of runs together. What is no whole run is told, and left out. */
+/** Puts the records of sequences together. What is no whole sequence is told, and left out. */
 function rowsOf({ report }: Inspection, records: readonly Placed[]): Row[] {
   const rows: Row[] = [];
   for (let k = 0; k < records.length;) {
@@ -88,9 +88,9 @@ function rowsOf({ report }: Inspection, records: readonly Placed[]): Row[] {
     }
     const id = JSON.stringify(first.piece.id);
     report(
-      "run",
+      "sequence",
       first.path,
-      `Run ${id} is not whole here: its parts have to follow one another from the first to the last`,
+      `Sequence ${id} is not whole here: its parts have to follow one another from the first to the last`,
     );
   }
   return rows;
@@ -103,18 +103,18 @@ function checkRow(inspection: Inspection, noise: bigint, { records, start, end }
   records.slice(1).forEach((record, k) => {
     const gap = record.start - records[k]!.end - kerf;
     if (gap < -noise) report("gap", record.path, `The part can't start before ${doubleOf(records[k]!.end + kerf)}`);
-    if (gap > slack + noise) report("run", record.path, "The part lies apart from the part before it");
+    if (gap > slack + noise) report("sequence", record.path, "The part lies apart from the part before it");
   });
   const { piece, count, pitch, path } = records[0]!;
   if (count === 1n) return;
   const least = piece.length + kerf - piece.saving;
-  // What each is short of is felt by all that follow. The parts of a run may lie a little apart.
+  // What each is short of is felt by all that follow. The parts of a sequence may lie a little apart.
   if ((count - 1n) * (least - pitch) > noise || end - start + kerf - piece.saving - pitch > noise)
     report("gap", path, `Expected a pitch of at least ${doubleOf(least)}, got ${doubleOf(pitch)}`);
 }
 
 /**
- * Checks where the pieces of one layout lie: their lengths, kerfs, shared cuts and runs, and what trims and defects leave to them.
+ * Checks where the pieces of one layout lie: their lengths, kerfs, shared cuts and sequences, and what trims and defects leave to them.
  *
  * @param inspection - the job, and where to tell what is wrong
  * @param stick - the stick that is cut

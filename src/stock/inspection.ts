@@ -9,7 +9,7 @@ export interface FitFault {
     | "length"
     | "gap"
     | "clear"
-    | "run"
+    | "sequence"
     | "offcut"
     | "demand"
     | "limit"

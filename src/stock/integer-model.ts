@@ -16,8 +16,8 @@ export interface ModelPiece {
   readonly key: string | undefined;
   /** What two neighbors of its key save, rounded down. */
   readonly saving: number;
-  /** Whether it was given as a run. */
-  readonly run: boolean;
+  /** Whether it was given as a sequence. */
+  readonly sequence: boolean;
 }
 
 /** A stretch of grid numbers. */
@@ -149,24 +149,24 @@ export function integerModel(job: CheckedJob): StockModel {
   );
   const onGrid = new Map(
     distinct.map((piece): [CheckedPiece, ModelPiece] => {
-      const { parts: lengths, share, run } = piece;
+      const { parts: lengths, share, sequence } = piece;
       const parts = lengths.map((part) => toGrid(part, grid, "up"));
       const length = sumOf(parts) + (parts.length - 1) * kerf;
       const saving = toGrid(share?.saving ?? 0, grid, "down");
-      return [piece, { parts, lengths, length, key: share?.key, saving, run }];
+      return [piece, { parts, lengths, length, key: share?.key, saving, sequence }];
     }),
   );
   const pieces = job.pieces.map((piece) => onGrid.get(piece)!);
   const long = pieces.findIndex(({ length }, k) => length > room && job.counts[k]! > 0);
   if (long >= 0) {
-    const { run, lengths, length } = pieces[long]!;
-    const path = `job.pieces[${long}].${run ? "run" : "length"}`;
+    const { sequence, lengths, length } = pieces[long]!;
+    const path = `job.pieces[${long}].${sequence ? "sequence" : "length"}`;
     const name = JSON.stringify(job.ids[long]);
-    // A run is given as its parts: its length is told as it counts, kerfs and all.
+    // A sequence is given as its parts: its length is told as it counts, kerfs and all.
     refuse(
       "impossible",
       path,
-      run ? lengths : lengths[0],
+      sequence ? lengths : lengths[0],
       `${fromGrid(room, grid)} at most for ${name}, ${fromGrid(length, grid)} long`,
     );
   }

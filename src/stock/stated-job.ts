@@ -1,18 +1,18 @@
 import { exactOf, largerOf, smallerOf } from "./exact.js";
 import type { StockJob, StockStick } from "./stock-job.js";
 
-/** A piece or run as a job states it, lengths exact. */
+/** A piece or sequence as a job states it, lengths exact. */
 export interface StatedPiece {
   /** Name. */
   readonly id: string;
   /** How many are wanted. */
   readonly count: bigint;
-  /** Lengths of its parts; one for a piece that is no run. */
+  /** Lengths of its parts; one for a piece that is no sequence. */
   readonly parts: readonly bigint[];
   /** From the start of its first part to the end of its last. */
   readonly length: bigint;
-  /** Whether it is a run. */
-  readonly run: boolean;
+  /** Whether it is a sequence. */
+  readonly sequence: boolean;
   /** With which pieces it shares cuts. */
   readonly key: string | undefined;
   /** What two neighbors of its key save. */
@@ -92,13 +92,13 @@ export function statedJob(job: StockJob, slack: bigint): StatedJob {
   const { trim = 0, credit = 0, keep = credit > 0 ? 0 : undefined } = job;
   const [start, end] = typeof trim === "number" ? [trim, trim] : [trim.start, trim.end];
   const pieces = job.pieces.map((piece): StatedPiece => {
-    const parts = (piece.run ?? [piece.length]).map(exactOf);
+    const parts = (piece.sequence ?? [piece.length]).map(exactOf);
     return {
       id: piece.id,
       count: BigInt(piece.count ?? 1),
       parts,
       length: parts.reduce((sum, part) => sum + part + kerf, -kerf),
-      run: piece.run !== undefined,
+      sequence: piece.sequence !== undefined,
       key: piece.share?.key,
       saving: exactOf(piece.share?.saving ?? 0),
     };

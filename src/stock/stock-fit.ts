@@ -3,12 +3,12 @@ import type { Stretch } from "./stock-job.js";
 /**
  * Equal pieces that follow one another in a stick, or one piece alone. `start` and `end` are those of the first; piece k, from 0, lies `k * pitch` further on.
  *
- * Of runs that follow one another each part has one record: they have the same `count`, and their `pitch` is that from run to run.
+ * Of sequences that follow one another each part has one record: they have the same `count`, and their `pitch` is that from sequence to sequence.
  */
 export interface PlacedPiece extends Stretch {
   /** Id of the piece. */
   readonly piece: string;
-  /** For a run: which of its parts, from 0. */
+  /** For a sequence: which of its parts, from 0. */
   readonly part?: number;
   /** How many there are, an integer from 1. */
   readonly count: number;

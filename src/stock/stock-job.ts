@@ -12,22 +12,22 @@ export interface ShareKey {
 }
 
 /**
- * A piece to be cut, or a run of pieces that must come out of one stick, next to each other and in order.
+ * A piece to be cut, or a sequence of pieces that must come out of one stick, next to each other and in order.
  *
- * Give `length` for a piece and `run` for a run. A run counts as one piece: `count` says how many such runs, and it is
+ * Give `length` for a piece and `sequence` for a sequence of them. A sequence counts as one piece: `count` says how many such sequences, and it is
  * placed as a whole or not at all.
  */
 export type StockPiece = OneOf<{
   /** Length along the stick, long point to long point, 1e-100 to 1e100. */
   length: number;
-  /** Lengths of a run's parts in their order along the stick, at least one. */
-  run: readonly number[];
+  /** Lengths of a sequence's parts in their order along the stick, at least one. */
+  sequence: readonly number[];
 }> & {
   /** Name, unique among the pieces. */
   readonly id: string;
   /** How many; an integer from 0 to 1e9. Default 1. */
   readonly count?: number | undefined;
-  /** What two neighbors save by sharing a slanted cut. Not for runs: a shared cut rolls the stick between two pieces. */
+  /** What two neighbors save by sharing a slanted cut. Not for sequences: a shared cut rolls the stick between two pieces. */
   readonly share?: ShareKey | undefined;
 };
 

@@ -58,7 +58,7 @@ function piecesIn(model: StockModel, rows: readonly NamedRow[], stick: number) {
   const placed: PlacedPiece[] = [];
   const ends = clear.map(({ start }) => start);
   rows.forEach(({ room, member, count }, k) => {
-    const { parts, lengths, length, run, key, saving } = pieces[member]!;
+    const { parts, lengths, length, sequence, key, saving } = pieces[member]!;
     const before = rows[k - 1];
     // The cut before a piece is shared with a neighbor of the same key.
     const shared = key !== undefined && before?.room === room && pieces[before.member]!.key === key;
@@ -70,7 +70,7 @@ function piecesIn(model: StockModel, rows: readonly NamedRow[], stick: number) {
     parts.forEach((part, n) => {
       const start = fromGrid(at, grid);
       const end = grid.exact ? fromGrid(at + part, grid) : start + lengths[n]!;
-      placed.push(run ? { piece, part: n, start, end, ...several } : { piece, start, end, ...several });
+      placed.push(sequence ? { piece, part: n, start, end, ...several } : { piece, start, end, ...several });
       at += part + kerf;
     });
     ends[room] = first + (count - 1) * step + length + kerf;

@@ -34,10 +34,10 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
   test("has its sizes labelled, and the center of gravity drawn where it is", () => {
     const texts = read.texts.map(({ text }) => text);
     expect(texts).toEqual(
-      expect.arrayContaining([`run ${WORDS.length(cradle.run)}`, `rise ${WORDS.length(cradle.rise)}`, "ledge"]),
+      expect.arrayContaining([`run ${WORDS.length(cradle.levelRun)}`, `rise ${WORDS.length(cradle.rise)}`, "ledge"]),
     );
     expect(drawing.title).toBe(`Cradle of ${WORDS.angle(Math.abs(slope))}, cut across`);
-    const scale = (wedge[1]!.x - wedge[0]!.x) / cradle.run;
+    const scale = (wedge[1]!.x - wedge[0]!.x) / cradle.levelRun;
     expect(read.parts("gravity")[0]![0]!.x - wedge[0]!.x).toBeCloseTo(cradle.centerFromToe * scale, 1);
     const said = cradle.steady ? "is above the wedge." : `widen its base by ${WORDS.length(cradle.widenBy)} at least`;
     expect(drawing.description).toContain(said);

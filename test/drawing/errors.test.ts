@@ -168,11 +168,11 @@ describe("refused are", () => {
       "fit.layouts[0].pieces[0].piece",
       'Expected `fit.layouts[0].pieces[0].piece` to be the id of a piece of the job, got "lid" (string)',
     ]);
-    const runs: StockJob = { ...job, pieces: [{ id: "side", run: [100, 50] }] };
+    const sequences: StockJob = { ...job, pieces: [{ id: "side", sequence: [100, 50] }] };
     expect(
       refusal(() =>
         drawStock(
-          runs,
+          sequences,
           { layouts: [{ ...layout, pieces: [{ piece: "side", part: 2, start: 0, end: 9, count: 1 }] }] },
           SHORT,
         ),

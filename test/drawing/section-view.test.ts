@@ -69,7 +69,7 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
 describe("contents", () => {
   const frame = plan({ slope: 20, contents, clearance: 1 });
   const read = readDrawing(drawSection(frame, WORDS));
-  const fit = frame.geometry.fit!;
+  const fit = frame.geometry.seating!;
 
   test("lie in the rabbet layer by layer, as thick as they are, up to the clearance", () => {
     if (!fit.possible) throw new Error("the tray holds its contents");

@@ -85,13 +85,13 @@ test("neighbors that share a slanted cut meet in one line, leaning one way and t
   });
 });
 
-test("a run's parts are drawn one by one, with their own lengths", () => {
-  const runs: StockJob = {
-    pieces: [{ id: "grain", run: [100, 150] }],
+test("a sequence's parts are drawn one by one, with their own lengths", () => {
+  const sequences: StockJob = {
+    pieces: [{ id: "grain", sequence: [100, 150] }],
     sticks: [{ id: "larch", length: 1200 }],
     kerf: 3,
   };
-  const read = readDrawing(drawStock(runs, fitStock(runs), SHORT));
+  const read = readDrawing(drawStock(sequences, fitStock(sequences), SHORT));
   expect(read.parts("piece")).toHaveLength(2);
   expect(read.texts[0]!.text).toContain("1 × grain 100 mm, 1 × grain 150 mm");
 });
@@ -144,11 +144,11 @@ describe("what is too much to draw is counted", () => {
     expect(drawing.svg.length).toBeLessThan(2000);
   });
 
-  test("rows of many equal pieces are blocks, runs with all their parts, and pieces that follow keep their places", () => {
+  test("rows of many equal pieces are blocks, sequences with all their parts, and pieces that follow keep their places", () => {
     const mixed: StockJob = {
       pieces: [
         { id: "pin", length: 2, count: 100 },
-        { id: "pair", run: [3, 1], count: 60 },
+        { id: "pair", sequence: [3, 1], count: 60 },
       ],
       sticks: [{ id: "larch", length: 1200 }],
       kerf: 1,

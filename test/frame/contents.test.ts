@@ -32,13 +32,13 @@ describe("the panel", () => {
 
 describe("the stack", () => {
   test("has its layers in order from the front, with how far the back of each lies behind it", () => {
-    const { stack, fit } = contentsOf({ slope: 15, contents: [pane, mount, board] });
+    const { stack, seating } = contentsOf({ slope: 15, contents: [pane, mount, board] });
     expect(stack!.layers.map(({ name, kind, behind }) => [name, kind, behind])).toEqual([
       ["pane", "glass", 2],
       ["mount", null, 3.4],
       ["board", "sheet", 6.4],
     ]);
-    const front = fit!.possible ? fit!.bearing.up : 0;
+    const front = seating!.possible ? seating!.bearing.up : 0;
     for (const { up, behind } of stack!.layers) expect(up).toBeCloseTo(front - behind, 12);
     expect(contentsOf({}).stack).toBeNull();
   });
@@ -74,7 +74,7 @@ describe("the stack", () => {
 
   test("in a reverse one leaves more than the wall's depth where its back lies above the corner", () => {
     const profile = molding({ width: 60, thickness: 24, rabbet: { width: 12, depth: 10 } });
-    const { stack, fit } = contentsOf({ slope: -45, profile, contents: [pane] });
+    const { stack, seating: fit } = contentsOf({ slope: -45, profile, contents: [pane] });
     expect(fit).toMatchObject({ possible: true, depthUsed: 0 });
     // Its front touches the mouth's plumb line on the ledge: d sin 45 above the corner, which is d cos 45 above the mouth.
     expect(stack!.left).toBeCloseTo(20 * Math.SQRT1_2 - 2, 12);
@@ -141,13 +141,13 @@ describe("the verdict", () => {
 
   test("counts plumb: a wall that leans has less depth than its length", () => {
     const at = (slope: number): FrameContents => contentsOf({ slope, contents: [board], fastenerRoom: 2.6 });
-    const { stack, fit } = at(25);
-    expect(fit!.possible && fit!.depthLeft).toBeCloseTo(
+    const { stack, seating } = at(25);
+    expect(seating!.possible && seating!.depthLeft).toBeCloseTo(
       11 - (9 * Math.tan(25 * (Math.PI / 180)) + 3 / Math.cos(25 * (Math.PI / 180))),
       9,
     );
-    expect(fit!.possible && fit!.depthLeft).toBeGreaterThan(3.4);
-    expect(stack!.left).toBeLessThan(fit!.possible ? fit!.depthLeft : 0);
+    expect(seating!.possible && seating!.depthLeft).toBeGreaterThan(3.4);
+    expect(stack!.left).toBeLessThan(seating!.possible ? seating!.depthLeft : 0);
   });
 
   test("of level measures is known where the frame lies flat", () => {

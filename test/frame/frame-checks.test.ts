@@ -56,7 +56,7 @@ describe("what to measure", () => {
             thickness: overall.height!,
           });
         // A rabbet's wall is measured at its edge at the back, wherever on it the contents touch.
-        const inside = plan.geometry.fit === null ? opening.apothem : plan.geometry.polygons["wallMouth"]!.apothem;
+        const inside = plan.geometry.seating === null ? opening.apothem : plan.geometry.polygons["wallMouth"]!.apothem;
         const [inner, outer] = [at(inside), at(overall.polygon.apothem)];
         const across = sides % 2 === 0 ? "side-to-side" : "corner-to-side";
         const pairs: readonly [FrameCheck["code"], readonly RingCheck[], RingCheck["code"]][] = [

@@ -108,7 +108,7 @@ describe("a back that a wedge would not carry", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const { cradle } = planFrame({ ...brief, lay: "propped" }).sawing;
-        if (cradle !== null) expect(Math.min(cradle.top, cradle.run, cradle.rise)).toBeGreaterThan(0);
+        if (cradle !== null) expect(Math.min(cradle.top, cradle.levelRun, cradle.rise)).toBeGreaterThan(0);
       }),
     );
   });

@@ -17,7 +17,7 @@ describe("contents", () => {
   test("a panel is the opening less the clearance at every side", () => {
     const { contents, geometry } = planOf({ clearance: 1.5, contents: [glass, board] });
     expect(contents.panel!.apothem).toBeCloseTo(geometry.opening.apothem - 1.5, 12);
-    expect(contents.fit).toMatchObject({ possible: true, bearsOn: "ledge", depthUsed: 5 });
+    expect(contents.seating).toMatchObject({ possible: true, bearsOn: "ledge", depthUsed: 5 });
     expect(contents.hidden).toBeCloseTo(9 - 1.5, 12);
   });
 
@@ -51,7 +51,7 @@ describe("contents", () => {
   });
 
   test("without a rabbet nobody can tell", () => {
-    expect(planOf({ profile: plain }).contents).toMatchObject({ possible: null, fit: null });
+    expect(planOf({ profile: plain }).contents).toMatchObject({ possible: null, seating: null });
   });
 });
 

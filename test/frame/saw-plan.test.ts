@@ -228,7 +228,7 @@ test.each([
 test("a cradle's section has the slope's angle and carries the back", () => {
   const { cradle } = plan(50, { lay: "propped" });
   expect(cradle!.top).toBeCloseTo(52 - 9, 12);
-  expect(cradle!.rise / cradle!.run).toBeCloseTo(Math.tan((50 * Math.PI) / 180), 12);
+  expect(cradle!.rise / cradle!.levelRun).toBeCloseTo(Math.tan((50 * Math.PI) / 180), 12);
   expect(plan(0, { lay: "propped" }).cradle).toBeNull();
   const thick = frameGeometry({
     sides: 6,

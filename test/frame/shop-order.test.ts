@@ -30,7 +30,7 @@ function frame(sides: number, slope: number, rough: RoughMethod, saw: Saw = tabl
 
 /** Every group in the order in which a maker comes to it. */
 function walk(order: ShopOrder): ShopGroup[] {
-  return order.runs.flatMap(({ times, groups }) => Array.from({ length: times }, () => groups).flat());
+  return order.rounds.flatMap(({ times, groups }) => Array.from({ length: times }, () => groups).flat());
 }
 
 /** What a saw shows for an operation, as text, written from the plan alone. */
@@ -256,7 +256,7 @@ describe("shopOrder against trying every order", () => {
 
 /** Short texts of an order's groups: setting, then the frames with their kinds of cut. */
 function inShort(order: ShopOrder): string[] {
-  return order.runs.flatMap(({ times, groups }) =>
+  return order.rounds.flatMap(({ times, groups }) =>
     groups.map(({ miter, bevel, cuts }) => {
       const angles = [miter, bevel].map(({ degrees, toward }) => `${Number(degrees.toFixed(2))} ${toward}`).join(", ");
       return `${times} x ${angles}: ${cuts.map((cut) => `${cut.name} ${cut.kind} ${cut.times}`).join("; ")}`;
@@ -282,8 +282,8 @@ describe("the groups", () => {
       "1 x 19.73 right, 11.03 left: small first-end 24; tray first-end 8",
       "1 x 19.73 left, 11.03 left: tray second-end 8; small second-end 24",
     ]);
-    expect(order.runs).toHaveLength(1);
-    expect(order.runs[0]!.groups.map(({ changes }) => changes)).toEqual([
+    expect(order.rounds).toHaveLength(1);
+    expect(order.rounds[0]!.groups.map(({ changes }) => changes)).toEqual([
       ["saw", "bevel", "miter", "lay"],
       ["miter", "lay"],
       ["miter"],
@@ -291,7 +291,7 @@ describe("the groups", () => {
       ["miter"],
     ]);
     expect(order.changes).toEqual({ bevel: 1, miter: 4, lay: 2 });
-    const last = order.runs[0]!.groups[4]!.cuts;
+    const last = order.rounds[0]!.groups[4]!.cuts;
     expect(last.map(({ length }) => length)).toEqual([
       tray.sawing.operations[2]!.measure!.length,
       small.sawing.operations[2]!.measure!.length,
@@ -319,7 +319,7 @@ describe("the groups", () => {
       "6 x 26.57 right, 14.48 left: twelve first-end 1",
       "6 x 26.57 left, 14.48 left: twelve second-end 1",
     ]);
-    expect(order.runs.map(({ again }) => again)).toEqual([[], ["miter"], ["miter"]]);
+    expect(order.rounds.map(({ again }) => again)).toEqual([[], ["miter"], ["miter"]]);
     expect(order.changes).toEqual({ bevel: 0, miter: 23, lay: 0 });
   });
 
@@ -345,7 +345,7 @@ describe("the groups", () => {
       { name: "flat", plan: frame(6, 0, mitered) },
       { name: "propped", plan: frame(6, 35, mitered, tableSaw(), "propped") },
     ]);
-    expect(order.runs.flatMap(({ groups }) => groups).map(({ cradled, changes }) => [cradled, changes])).toEqual([
+    expect(order.rounds.flatMap(({ groups }) => groups).map(({ cradled, changes }) => [cradled, changes])).toEqual([
       [false, ["saw", "bevel", "miter", "lay"]],
       [true, ["lay"]],
       [true, ["miter"]],
@@ -357,7 +357,7 @@ describe("the groups", () => {
     const frames = [30, 30.4, 31].map((slope) => ({ name: `${slope}`, plan: frame(6, slope, mitered) }));
     expect(inShort(shopOrder(frames))).toHaveLength(6);
     const order = shopOrder(frames, { tolerance: 0.25 });
-    const groups = order.runs.flatMap((run) => run.groups);
+    const groups = order.rounds.flatMap((run) => run.groups);
     expect(groups.map(({ cuts }) => cuts.map(({ name }) => name))).toEqual([
       ["30", "30.4"],
       ["30", "30.4"],
@@ -382,7 +382,7 @@ describe("the groups", () => {
       ],
       { tolerance: 5 },
     );
-    expect(order.runs.flatMap(({ groups }) => groups).map(({ bevel }) => bevel.toward)).toEqual([
+    expect(order.rounds.flatMap(({ groups }) => groups).map(({ bevel }) => bevel.toward)).toEqual([
       "none",
       "none",
       "none",
@@ -410,7 +410,7 @@ describe("several saws, and frames that none can cut", () => {
         why: "The bevel with the blade's top to the left is more than this saw has.",
       },
     ]);
-    const groups = order.runs.flatMap((run) => run.groups);
+    const groups = order.rounds.flatMap((run) => run.groups);
     expect(groups.map(({ saw, cuts }) => [saw, cuts.map(({ name }) => name)])).toEqual([
       [0, ["one", "three"]],
       [0, ["one", "three"]],
@@ -423,7 +423,7 @@ describe("several saws, and frames that none can cut", () => {
   });
 
   test("no frame is no work", () => {
-    expect(shopOrder([])).toEqual({ saws: [], runs: [], changes: { bevel: 0, miter: 0, lay: 0 }, left: [] });
+    expect(shopOrder([])).toEqual({ saws: [], rounds: [], changes: { bevel: 0, miter: 0, lay: 0 }, left: [] });
   });
 });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { StockJob, StockPiece, StockStick } from "miterwright/stock";
 
-/** One piece or run of a job, as brute force sees it. */
+/** One piece or sequence of a job, as brute force sees it. */
 interface Unit {
   readonly length: number;
   readonly key: string | undefined;
@@ -10,7 +10,7 @@ interface Unit {
 
 function unitsOf(job: StockJob): Unit[] {
   return job.pieces.flatMap((piece) => {
-    const parts = piece.run ?? [piece.length];
+    const parts = piece.sequence ?? [piece.length];
     const length = parts.reduce((sum, part) => sum + part, (parts.length - 1) * (job.kerf ?? 0));
     const unit = { length, key: piece.share?.key, saving: piece.share?.saving ?? 0 };
     return Array.from({ length: piece.count ?? 1 }, () => unit);
@@ -188,7 +188,7 @@ const piece: fc.Arbitrary<object> = fc.oneof(
   },
   {
     weight: 1,
-    arbitrary: fc.record({ run: fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLength: 3 }) }),
+    arbitrary: fc.record({ sequence: fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLength: 3 }) }),
   },
 );
 
@@ -232,7 +232,7 @@ export function scaleJob(job: StockJob, factor: number): StockJob {
       (piece) =>
         ({
           ...piece,
-          ...(piece.run === undefined ? { length: by(piece.length) } : { run: piece.run.map(by) }),
+          ...(piece.sequence === undefined ? { length: by(piece.length) } : { sequence: piece.sequence.map(by) }),
           ...(piece.share === undefined ? {} : { share: { ...piece.share, saving: by(piece.share.saving) } }),
         }) as StockPiece,
     ),

@@ -40,7 +40,7 @@ describe("for any number of sides", () => {
         const { cuts } = planPanel({ polygon: { sides, apothem: 3 } });
         for (const cut of cuts) {
           const twin = cuts.find(({ side }) => side === (sides - cut.side) % sides)!;
-          expect(twin.depth).toBe(cut.depth);
+          expect(twin.errorMultiple).toBe(cut.errorMultiple);
         }
       }),
     );

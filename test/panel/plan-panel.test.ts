@@ -112,7 +112,7 @@ describe("the setting and the number of cuts, side-down", () => {
       const twin = sides / 2 - sidesOn;
       if (!Number.isInteger(twin) || twin < 1) continue;
       ties += 1;
-      const deepest = Math.max(...cuts.map((cut) => cut.depth));
+      const deepest = Math.max(...cuts.map((cut) => cut.errorMultiple));
       expect([sidesOn, twin].map((step) => depthOf(sides, existing, step))).toEqual([deepest, deepest]);
     }
     expect(ties).toBeGreaterThan(20);
@@ -144,9 +144,9 @@ describe("an error of the setting", () => {
             directions(planned(panelPlan)),
             directions(simulatePanel(panelPlan, { settingError: error })),
           ];
-          for (const { side, depth } of panelPlan.cuts) {
+          for (const { side, errorMultiple } of panelPlan.cuts) {
             const off = wrong.map((direction) => Math.abs(((direction - right[side]! + 540) % 360) - 180));
-            expect(Math.min(...off)).toBeCloseTo(Math.abs(depth * error), 6);
+            expect(Math.min(...off)).toBeCloseTo(Math.abs(errorMultiple * error), 6);
           }
         },
       ),
@@ -156,7 +156,7 @@ describe("an error of the setting", () => {
   test("adds up to half as much when cut from both ends, for odd numbers of sides", () => {
     for (const sides of COUNTS.filter((count) => count % 2 === 1)) {
       const deepest = (chain: "both" | "one"): number =>
-        Math.max(...plan(sides, "side-down", chain).cuts.map((cut) => cut.depth));
+        Math.max(...plan(sides, "side-down", chain).cuts.map((cut) => cut.errorMultiple));
       expect(deepest("one")).toBe(sides - 1);
       expect(deepest("both")).toBe((sides - 1) / 2);
     }

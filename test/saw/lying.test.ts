@@ -88,8 +88,8 @@ describe("cradleFor", () => {
       fc.property(fc.double({ min: 0.1, max: 89.9, noNaN: true }), fc.boolean(), (angle, tray) => {
         const cradle = cradleFor(rabbeted, tray ? angle : -angle)!;
         expect(cradle.high).toBe(tray ? "outer edge" : "sight edge");
-        expect(Math.hypot(cradle.run, cradle.rise)).toBeCloseTo(43, 10);
-        expect(Math.atan2(cradle.rise, cradle.run)).toBeCloseTo((angle * Math.PI) / 180, 10);
+        expect(Math.hypot(cradle.levelRun, cradle.rise)).toBeCloseTo(43, 10);
+        expect(Math.atan2(cradle.rise, cradle.levelRun)).toBeCloseTo((angle * Math.PI) / 180, 10);
       }),
     );
   });

@@ -203,7 +203,7 @@ describe("the sheet says", () => {
   });
 
   test("what goes in: the panel, what the lip hides, what is left of the rabbet", () => {
-    const { panel, box, hidden, fit: seat, stack } = tray.contents;
+    const { panel, box, hidden, seating: seat, stack } = tray.contents;
     if (seat?.possible !== true) throw new Error("the tray holds its contents");
     expect(sheet.text).toContain(
       `Panel: 9 equal sides of ${SHORT.length(panel!.side)}, across flats ${SHORT.length(panel!.acrossFlats)}, across corners ${SHORT.length(panel!.acrossCorners)}; cut from ${SHORT.length(box!.width)} × ${SHORT.length(box!.height)} as it stands.`,
@@ -366,7 +366,7 @@ describe("a cradle", () => {
     const { cradle } = propped.sawing;
     const text = readSheet(shopSheet(propped, SHORT)).text;
     expect(text).toContain(
-      `a wedge of ${SHORT.angle(25)}, ${SHORT.length(cradle!.run)} wide and ${SHORT.length(cradle!.rise)} high, its sloping top ${SHORT.length(cradle!.top)}.`,
+      `a wedge of ${SHORT.angle(25)}, ${SHORT.length(cradle!.levelRun)} wide and ${SHORT.length(cradle!.rise)} high, its sloping top ${SHORT.length(cradle!.top)}.`,
     );
     expect(shopSheet(propped, SHORT)).toContain("<title>Cradle of 25.00°, cut across</title>");
     expect(html).not.toContain("Cradle of");

@@ -5,7 +5,7 @@ const job: StockJob = {
   pieces: [
     { id: "rail", length: 40, count: 2 },
     { id: "slat", length: 12.5, count: 3 },
-    { id: "pair", run: [10, 8] },
+    { id: "pair", sequence: [10, 8] },
   ],
   sticks: [
     { id: "long", length: 100 },
@@ -33,7 +33,7 @@ function codes(change: (fit: Mutable<StockFit>) => void, of: StockJob = job): Fi
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] extends object ? Mutable<T[K]> : T[K] };
 
-/** Where a piece, or a part of a run, lies in the plan. */
+/** Where a piece, or a part of a sequence, lies in the plan. */
 function find(plan: Mutable<StockFit>, piece: string, part?: number) {
   for (const layout of plan.layouts) {
     const k = layout.pieces.findIndex((cut) => cut.piece === piece && cut.part === part);
@@ -76,19 +76,19 @@ describe("checkFit", () => {
     expect(codes(() => undefined, knotted)).toContain("clear");
   });
 
-  test("sees a run that is torn apart", () => {
-    expect(codes((plan) => find(plan, "pair", 1).layout.pieces.reverse())).toContain("run");
+  test("sees a sequence that is torn apart", () => {
+    expect(codes((plan) => find(plan, "pair", 1).layout.pieces.reverse())).toContain("sequence");
     expect(
       codes((plan) => {
         const { layout, k } = find(plan, "pair", 1);
         layout.pieces.splice(k, 1);
       }),
-    ).toContain("run");
+    ).toContain("sequence");
   });
 
-  test("sees parts of a run in another order, a run without its first or last part, and one part twice", () => {
+  test("sees parts of a sequence in another order, a sequence without its first or last part, and one part twice", () => {
     const matched: StockJob = {
-      pieces: [{ id: "front", run: [20, 20, 20] }],
+      pieces: [{ id: "front", sequence: [20, 20, 20] }],
       sticks: [{ id: "s", length: 100 }],
       kerf: 2,
     };
@@ -108,16 +108,16 @@ describe("checkFit", () => {
       [0, 1, 1],
       [0, 1, 2, 2],
     ])
-      expect(cutAs(...parts)).toContain("run");
-    // Whole runs one after another are more than are wanted, and nothing else.
-    expect(cutAs(0, 1, 2, 0)).toContain("run");
+      expect(cutAs(...parts)).toContain("sequence");
+    // Whole sequences one after another are more than are wanted, and nothing else.
+    expect(cutAs(0, 1, 2, 0)).toContain("sequence");
   });
 
-  test("sees a part of one run that goes on as another", () => {
+  test("sees a part of one sequence that goes on as another", () => {
     const two: StockJob = {
       pieces: [
-        { id: "a", run: [20, 20] },
-        { id: "b", run: [20, 20] },
+        { id: "a", sequence: [20, 20] },
+        { id: "b", sequence: [20, 20] },
       ],
       sticks: [{ id: "s", length: 100 }],
       kerf: 2,
@@ -128,12 +128,12 @@ describe("checkFit", () => {
       return codesOf(two, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces }] });
     };
     expect(cutAs("a", "a", "b", "b")).toEqual([]);
-    expect(cutAs("a", "b", "b", "a")).toContain("run");
+    expect(cutAs("a", "b", "b", "a")).toContain("sequence");
   });
 
-  test("sees parts of a run that lie apart, or with a knot between them", () => {
+  test("sees parts of a sequence that lie apart, or with a knot between them", () => {
     const matched: StockJob = {
-      pieces: [{ id: "front", run: [20, 20] }],
+      pieces: [{ id: "front", sequence: [20, 20] }],
       sticks: [{ id: "s", length: 100, count: 1 }],
       kerf: 2,
     };
@@ -144,7 +144,7 @@ describe("checkFit", () => {
       return { ...whole, layouts: [{ ...whole.layouts[0]!, pieces, offcut: 100 - from - 22 }] };
     };
     expect(codesOf(matched, apart(22))).toEqual([]);
-    expect(codesOf(matched, apart(40))).toEqual(["run"]);
+    expect(codesOf(matched, apart(40))).toEqual(["sequence"]);
     expect(codesOf(matched, apart(21.5))).toEqual(["gap"]);
     // Two millimeters of knot where the cut is: no wood is lost, and still it is not one stretch of grain.
     const knotty: StockJob = { ...matched, sticks: [{ id: "s", length: 100, defects: [{ start: 20, end: 22 }] }] };
@@ -227,15 +227,15 @@ describe("checkFit", () => {
       "Expected `fit.layouts[0].pieces[0].pitch` to be a number from",
     );
     expect(() => changed({ count: 0 })).toThrow("Expected `fit.layouts[0].pieces[0].count` to be an integer from 1 to");
-    const runs: StockJob = {
-      pieces: [{ id: "r", run: [10, 5], count: 3 }],
+    const sequences: StockJob = {
+      pieces: [{ id: "r", sequence: [10, 5], count: 3 }],
       sticks: [{ id: "s", length: 70 }],
       kerf: 2,
     };
-    const plan = fitStock(runs, { stepLimit: 1e6 });
+    const plan = fitStock(sequences, { stepLimit: 1e6 });
     const [first, second] = plan.layouts[0]!.pieces;
     const withParts = (one: object, other: object): FitFault["code"][] =>
-      codesOf(runs, {
+      codesOf(sequences, {
         ...plan,
         layouts: [
           {
@@ -248,8 +248,8 @@ describe("checkFit", () => {
         ],
       });
     expect(withParts({}, {})).toEqual([]);
-    expect(withParts({}, { pitch: 20 })).toContain("run");
-    expect(withParts({}, { count: 2 })).toContain("run");
+    expect(withParts({}, { pitch: 20 })).toContain("sequence");
+    expect(withParts({}, { count: 2 })).toContain("sequence");
     expect(withParts({ pitch: 18 }, { pitch: 18 })).toContain("gap");
   });
 
@@ -312,7 +312,7 @@ describe("checkFit", () => {
     const odd: StockJob = {
       pieces: [
         { id: "p", length: 476.29, count: 5 },
-        { id: "r", run: [100 / 3, 50], count: 2 },
+        { id: "r", sequence: [100 / 3, 50], count: 2 },
       ],
       sticks: [{ id: "s", length: 2600 }],
       kerf,
@@ -369,9 +369,9 @@ describe("checkFit", () => {
     expect(codes((plan) => (plan.layouts[0]!.stick = "lnog"))).toContain("unknown-stick");
   });
 
-  test("sees sticks that are listed and not there, and parts of what is no run", () => {
+  test("sees sticks that are listed and not there, and parts of what is no sequence", () => {
     expect(codes((plan) => plan.sticks.push({ stick: "ghost", count: 3 }))).toEqual(["unknown-stick"]);
-    expect(codes((plan) => (find(plan, "rail").cut.part = 0))).toEqual(["run"]);
+    expect(codes((plan) => (find(plan, "rail").cut.part = 0))).toEqual(["sequence"]);
   });
 
   test("sees a bound of a short plan that is above nothing, and words that say nothing", () => {

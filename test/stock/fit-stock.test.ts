@@ -205,27 +205,27 @@ describe("fitStock", () => {
     ]);
   });
 
-  test("keeps a run together and in order", () => {
+  test("keeps a sequence together and in order", () => {
     const fit = fitted({
       pieces: [
-        { id: "front", run: [20, 40, 10], count: 2 },
+        { id: "front", sequence: [20, 40, 10], count: 2 },
         { id: "p", length: 25, count: 2 },
       ],
       sticks: [{ id: "s", length: 100 }],
       kerf: 1,
     });
     expect(fit.sticks).toEqual([{ stick: "s", count: 2 }]);
-    const run = fit.layouts[0]!.pieces.filter(({ piece }) => piece === "front");
-    expect(run.map(({ part, start, end }) => [part, end - start])).toEqual([
+    const sequence = fit.layouts[0]!.pieces.filter(({ piece }) => piece === "front");
+    expect(sequence.map(({ part, start, end }) => [part, end - start])).toEqual([
       [0, 20],
       [1, 40],
       [2, 10],
     ]);
   });
 
-  test("writes runs that follow one another as one record for each part", () => {
+  test("writes sequences that follow one another as one record for each part", () => {
     const fit = fitted({
-      pieces: [{ id: "front", run: [20, 10], count: 3 }],
+      pieces: [{ id: "front", sequence: [20, 10], count: 3 }],
       sticks: [{ id: "s", length: 100 }],
       kerf: 1,
     });

@@ -51,11 +51,11 @@ describe("hostile jobs", () => {
       const job = { pieces: [{ id: "p", length: 10, count: 5 }], sticks: [{ id: "s", length: 30 }], kerf };
       expect(fitted(job, 1e6).sticks).toEqual([{ stick: "s", count: 5 }]);
       const whole = { ...job, pieces: [{ id: "whole", length: 30, count: 2 }] };
-      expect(fitted(whole, 1e6)).toMatchObject({ status: "optimal", made: 60, waste: 0 });
+      expect(fitted(whole, 1e6)).toMatchObject({ status: "optimal", piecesLength: 60, wasteLength: 0 });
       const longer = { ...job, pieces: [{ id: "long", length: 31 }] };
       expect(() => fitStock(longer)).toThrow('Expected `job.pieces[0].length` to be 30 at most for "long", 31 long');
-      const run = { ...job, pieces: [{ id: "run", run: [10, 10] }] };
-      expect(() => fitStock(run)).toThrow(/Expected `job\.pieces\[0\]\.run` to be 30 at most for "run"/);
+      const sequence = { ...job, pieces: [{ id: "sequence", sequence: [10, 10] }] };
+      expect(() => fitStock(sequence)).toThrow(/Expected `job\.pieces\[0\]\.sequence` to be 30 at most for "sequence"/);
     }
   });
 

@@ -45,13 +45,13 @@ describe("jobs that are refused", () => {
       [
         "unknown",
         "job.pieces[0].lenght",
-        "Expected `job.pieces[0]` to have no key but `id`, `length`, `run`, `count`, `share`, got `lenght`; did you mean `length`?",
+        "Expected `job.pieces[0]` to have no key but `id`, `length`, `sequence`, `count`, `share`, got `lenght`; did you mean `length`?",
       ],
     ],
     [
       "a piece without a length",
       { pieces: [{ id: "p" }], sticks },
-      ["missing", "job.pieces[0]", "Expected exactly one of `length`, `run` in `job.pieces[0]`, got none"],
+      ["missing", "job.pieces[0]", "Expected exactly one of `length`, `sequence` in `job.pieces[0]`, got none"],
     ],
     [
       "a length of zero",
@@ -92,21 +92,21 @@ describe("jobs that are refused", () => {
       ["range", "job.pieces", "Expected `job.pieces` to be at most 1000000000 pieces in all, got 1000000001 (number)"],
     ],
     [
-      "an empty run",
-      { pieces: [{ id: "p", run: [] }], sticks },
+      "an empty sequence",
+      { pieces: [{ id: "p", sequence: [] }], sticks },
       [
         "range",
-        "job.pieces[0].run",
-        "Expected `job.pieces[0].run` to be an array of one length or more, got an empty array",
+        "job.pieces[0].sequence",
+        "Expected `job.pieces[0].sequence` to be an array of one length or more, got an empty array",
       ],
     ],
     [
-      "a run that shares",
-      { pieces: [{ id: "p", run: [1, 2], share: { key: "k", saving: 1 } }], sticks },
+      "a sequence that shares",
+      { pieces: [{ id: "p", sequence: [1, 2], share: { key: "k", saving: 1 } }], sticks },
       [
         "conflict",
         "job.pieces[0].share",
-        "Expected exactly one of `run`, `share` in `job.pieces[0]`, got `run` and `share`",
+        "Expected exactly one of `sequence`, `share` in `job.pieces[0]`, got `sequence` and `share`",
       ],
     ],
     [
@@ -190,12 +190,12 @@ describe("jobs that are refused", () => {
       ],
     ],
     [
-      "a run longer than every stick",
-      { pieces: [{ id: "rails", run: [50, 50] }], sticks, kerf: 1 },
+      "a sequence longer than every stick",
+      { pieces: [{ id: "rails", sequence: [50, 50] }], sticks, kerf: 1 },
       [
         "impossible",
-        "job.pieces[0].run",
-        'Expected `job.pieces[0].run` to be 100 at most for "rails", 101 long, got an array of 2',
+        "job.pieces[0].sequence",
+        'Expected `job.pieces[0].sequence` to be 100 at most for "rails", 101 long, got an array of 2',
       ],
     ],
   ];

@@ -77,7 +77,7 @@ function faultsOf(name: string, data: object, call: (data: never) => unknown): s
 const job: StockJob = {
   pieces: [
     { id: "p", length: 40, count: 3, share: { key: "k", saving: 3 } },
-    { id: "r", run: [20, 10], count: 2 },
+    { id: "r", sequence: [20, 10], count: 2 },
   ],
   sticks: [{ id: "s", length: 100, count: 4, cost: 7, defects: [{ start: 50, end: 52 }] }],
   kerf: 2,

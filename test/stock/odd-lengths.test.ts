@@ -15,7 +15,7 @@ function oddJob(random: () => number): StockJob {
   const savings = several(2, () => scale * round(random() * 20));
   const pieces = several(pick(1, 2, 3, 5), (k): StockPiece => {
     const count = pick(1, 2, 5, 40, 1000);
-    if (random() < 0.2) return { id: `p${k}`, run: several(pick(1, 2, 3), () => length(30, 300)), count };
+    if (random() < 0.2) return { id: `p${k}`, sequence: several(pick(1, 2, 3), () => length(30, 300)), count };
     const key = pick(0, 1);
     const share = random() < 0.4 ? { key: `k${key}`, saving: savings[key]! } : undefined;
     return { id: `p${k}`, length: length(50, 900), count, share };

@@ -36,12 +36,12 @@ function loadOf({ total, complete }: PartialSum, { extraMass = 0 }: Hanging, sha
 function seatOf(
   surface: WallSurface,
   profile: Profile,
-  { slope, fit }: FrameGeometry,
+  { slope, seating }: FrameGeometry,
   { unit, hanging }: FilledBrief,
 ): HangerSeat {
   const { middle, width, leanAngle, wood } = surface;
   const up = upOf(middle.x, middle.y, cosDeg(slope), sinDeg(slope));
-  const contents = fit?.possible === true ? (fit.layers.at(-1)?.back ?? Infinity) : Infinity;
+  const contents = seating?.possible === true ? (seating.layers.at(-1)?.back ?? Infinity) : Infinity;
   const deepest = Math.max(0, wood - roundLength(LEAST_WOOD, unit));
   const screwDepth = hanging?.screwDepth ?? null;
   return {

@@ -37,7 +37,7 @@ function artOnGlass(layers: readonly ContentsLayer[]): Hazard[] {
  * @returns the hazards; none without glass
  */
 export function glassHazards(brief: FilledBrief, contents: FrameContents, materials: FrameMaterials): Hazard[] {
-  const { fit, panel } = contents;
+  const { seating, panel } = contents;
   const panes = brief.contents.flatMap((one, layer) => (isPane(one) ? [{ thickness: one.thickness, layer }] : []));
   if (panes.length === 0 || panel === null) return [];
   const masses = panes.map(({ layer }) => materials.parts.find((part) => part.layer === layer)?.mass ?? null);
@@ -46,10 +46,10 @@ export function glassHazards(brief: FilledBrief, contents: FrameContents, materi
   const handling =
     "Glass cuts: wear gloves that it does not cut through and eye protection, and take its edges off. Where people can fall against it or pass under it, local codes ask for safety glazing: tempered or laminated glass, or acrylic.";
   const hazards = [makeHazard("glass-handling", "warning", handling, mass === null ? {} : { mass: { mass } })];
-  if (fit?.possible === true && fit.bearsOn !== "ledge") {
-    const numbers = { angle: { slope: brief.slope }, length: { lap: fit.lap } };
+  if (seating?.possible === true && seating.bearsOn !== "ledge") {
+    const numbers = { angle: { slope: brief.slope }, length: { lap: seating.lap } };
     hazards.push(
-      makeHazard("pane-on-arris", "caution", BEARINGS[fit.bearsOn], numbers, "geometry of the tilted rabbet"),
+      makeHazard("pane-on-arris", "caution", BEARINGS[seating.bearsOn], numbers, "geometry of the tilted rabbet"),
     );
   }
   const thinnest = Math.min(...panes.map(({ thickness }) => thickness));

@@ -36,7 +36,7 @@ function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { cleara
  * @returns the hazards
  */
 export function seatHazards(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Hazard[] {
-  const { fit, why, possible, panel, stack } = contents;
+  const { seating, why, possible, panel, stack } = contents;
   if (possible === false) {
     if (panel === null) {
       const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
@@ -70,7 +70,7 @@ export function seatHazards(contents: FrameContents, rest: ContainedRest | null,
   const [lap, room] = lapAndRoom(contents, rest, brief);
   const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
   // What misses the lip altogether is said elsewhere.
-  if (fit?.possible === true && lap > 0 && lap < limit) {
+  if (seating?.possible === true && lap > 0 && lap < limit) {
     const sentence =
       "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";
     const signal = brief.contents.some(isPane) ? "warning" : "caution";

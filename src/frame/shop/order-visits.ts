@@ -1,7 +1,7 @@
-import type { SetUpBlock, SettingVisit, VisitRun } from "./set-up-blocks.js";
+import type { SetUpBlock, SettingVisit, VisitRound } from "./set-up-blocks.js";
 
 /** Visits in their final order, once or several times over. */
-export interface OrderedRun {
+export interface OrderedRound {
   /** How many times. */
   readonly times: number;
   /** The visits in order. */
@@ -29,11 +29,15 @@ function orderStage(
   return [...visits].sort((a, b) => rank(a) - rank(b) || miterOf(a) - miterOf(b));
 }
 
-function orderBlock(block: SetUpBlock, before: SettingVisit | null, afterBlock: readonly SettingVisit[]): OrderedRun[] {
+function orderBlock(
+  block: SetUpBlock,
+  before: SettingVisit | null,
+  afterBlock: readonly SettingVisit[],
+): OrderedRound[] {
   let last = before;
-  const stages = block.flatMap((run) => run.stages);
+  const stages = block.flatMap((round) => round.stages);
   let index = 0;
-  return block.map(({ times, stages: own }: VisitRun) => {
+  return block.map(({ times, stages: own }: VisitRound) => {
     const visits: SettingVisit[] = [];
     for (const stage of own) {
       index += 1;
@@ -69,9 +73,9 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
 }
 
 /** Puts blocks in order, always with the one that takes the least effort next; the first may be given. */
-function arrange(blocks: readonly SetUpBlock[], before: SettingVisit | null, first: number | null): OrderedRun[] {
+function arrange(blocks: readonly SetUpBlock[], before: SettingVisit | null, first: number | null): OrderedRound[] {
   const waiting = [...blocks];
-  const runs: OrderedRun[] = [];
+  const rounds: OrderedRound[] = [];
   let last = before;
   let forced = first;
   while (waiting.length > 0) {
@@ -86,15 +90,15 @@ function arrange(blocks: readonly SetUpBlock[], before: SettingVisit | null, fir
     const bevels = exits(block!).map(bevelOf);
     const here = waiting.filter((other) => bevels.includes(bevelOf(entries(other)[0]!)));
     const next = (here.length > 0 ? here : waiting).flatMap(entries);
-    runs.push(...orderBlock(block!, last, next));
-    last = runs.at(-1)!.visits.at(-1)!;
+    rounds.push(...orderBlock(block!, last, next));
+    last = rounds.at(-1)!.visits.at(-1)!;
   }
-  return runs;
+  return rounds;
 }
 
-/** Changes of bevel and swings of the miter from run to run and within runs; rounds that come again cost the same in any order of blocks. */
-function costOf(runs: readonly OrderedRun[], before: SettingVisit | null): number[] {
-  const visits = [...(before === null ? [] : [before]), ...runs.flatMap((run) => run.visits)];
+/** Changes of bevel and swings of the miter from round to round and within rounds; rounds that come again cost the same in any order of blocks. */
+function costOf(rounds: readonly OrderedRound[], before: SettingVisit | null): number[] {
+  const visits = [...(before === null ? [] : [before]), ...rounds.flatMap((round) => round.visits)];
   const count = (key: (visit: SettingVisit) => string): number =>
     visits.filter((visit, index) => index > 0 && key(visit) !== key(visits[index - 1]!)).length;
   return [count(bevelOf), count(miterOf)];
@@ -113,13 +117,13 @@ const TRIED_AS_FIRST: number = 40;
  * @param before - the visit before the first block; `null` for none
  * @returns the visits in order
  */
-export function orderVisits(blocks: readonly SetUpBlock[], before: SettingVisit | null): OrderedRun[] {
+export function orderVisits(blocks: readonly SetUpBlock[], before: SettingVisit | null): OrderedRound[] {
   let best = arrange(blocks, before, null);
   let least = costOf(best, before);
   for (let first = 0; blocks.length <= TRIED_AS_FIRST && first < blocks.length; first += 1) {
-    const runs = arrange(blocks, before, first);
-    const cost = costOf(runs, before);
-    if (isLess(cost, least)) [best, least] = [runs, cost];
+    const rounds = arrange(blocks, before, first);
+    const cost = costOf(rounds, before);
+    if (isLess(cost, least)) [best, least] = [rounds, cost];
   }
   return best;
 }

@@ -22,7 +22,7 @@ export interface SettingVisit {
 }
 
 /** Visits that are made in turn, once or several times over. Those within one array share the bevel and may be made in any order. */
-export interface VisitRun {
+export interface VisitRound {
   /** How many times. */
   readonly times: number;
   /** The visits, bevel by bevel. */
@@ -30,7 +30,7 @@ export interface VisitRun {
 }
 
 /** Settings that depend on each other, and on no others: those of both ends of the same sticks. */
-export type SetUpBlock = readonly VisitRun[];
+export type SetUpBlock = readonly VisitRound[];
 
 /** A job with the settings of its two ends. */
 export interface SetJob {
@@ -124,15 +124,15 @@ function stageOf(placed: readonly Placed[], stage: number): SettingVisit[] {
 }
 
 /** The stages of a block, folded where the same jobs go round and round. */
-function runsOf(placed: readonly Placed[]): VisitRun[] {
+function runsOf(placed: readonly Placed[]): VisitRound[] {
   const edges = [...new Set(placed.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   return edges.slice(1).flatMap((to, index) => {
     const from = edges[index]!;
     const laps = Math.floor((to - from) / 2);
-    const runs: VisitRun[] = [];
-    if (laps > 0) runs.push({ times: laps, stages: [stageOf(placed, from), stageOf(placed, from + 1)] });
-    if ((to - from) % 2 === 1) runs.push({ times: 1, stages: [stageOf(placed, to - 1)] });
-    return runs;
+    const rounds: VisitRound[] = [];
+    if (laps > 0) rounds.push({ times: laps, stages: [stageOf(placed, from), stageOf(placed, from + 1)] });
+    if ((to - from) % 2 === 1) rounds.push({ times: 1, stages: [stageOf(placed, to - 1)] });
+    return rounds;
   });
 }
 

@@ -80,7 +80,7 @@ export interface UncutFrame {
 }
 
 /** Groups that are gone through in turn, once or several times over. */
-export interface ShopRun {
+export interface ShopRound {
   /** How many times: 1, or more for pieces that are cut on the stick itself, so that settings alternate. */
   readonly times: number;
   /** The groups, in order. */
@@ -94,9 +94,9 @@ export interface ShopOrder {
   /** The different saws, in the order of the frames that bring them. */
   readonly saws: readonly Saw[];
   /** The work, saw by saw. */
-  readonly runs: readonly ShopRun[];
+  readonly rounds: readonly ShopRound[];
   /** How often something is set anew after a saw's first setting, by what it is. */
   readonly changes: Readonly<Record<Exclude<ShopChange, "saw">, number>>;
-  /** Frames that no saw of theirs can cut, with the reasons; nothing of them is in `runs`. */
+  /** Frames that no saw of theirs can cut, with the reasons; nothing of them is in `rounds`. */
   readonly left: readonly UncutFrame[];
 }

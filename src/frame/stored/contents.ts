@@ -64,7 +64,7 @@ const CONTENTS: Fields<FrameContents> = {
   why: textOrNull,
   work: (value, path) => word(value, path, WORK),
   panes: flag,
-  fit: (value, path) => orNull(value, path, rabbetFit),
+  seating: (value, path) => orNull(value, path, rabbetFit),
   panel: (value, path) => orNull(value, path, regularPolygon),
   box: (value, path) => orNull(value, path, box),
   stack: (value, path) => orNull(value, path, (v, p) => record(v, p, STACK)),

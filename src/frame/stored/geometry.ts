@@ -153,7 +153,7 @@ const GEOMETRY: Fields<FrameGeometry> = {
   deciding: placedArris,
   arrises: (value, path) => named(value, path, placedArris),
   polygons: (value, path) => named(value, path, polygonLike),
-  fit: (value, path) => orNull(value, path, rabbetFit),
+  seating: (value, path) => orNull(value, path, rabbetFit),
   levelWidth: finite,
   overall: (value, path) => record(value, path, OVERALL),
   profile: (value, path) => orNull(value, path, profile),
@@ -176,12 +176,12 @@ function height(up: number | null, path: string): void {
 
 /** What the parts of a geometry say of each other. */
 function agree(geometry: FrameGeometry, at: string): void {
-  const { sides, arrises, profile: section, measured: known, pieces, polygons, outline, fit, overall } = geometry;
+  const { sides, arrises, profile: section, measured: known, pieces, polygons, outline, seating, overall } = geometry;
   if ((section === null) === (known === null)) {
     const message = `Expected exactly one of \`${at}.profile\` and \`${at}.measured\` to be null`;
     reject("conflict", `${at}.profile`, section, message);
   }
-  if (fit !== null || known !== null) {
+  if (seating !== null || known !== null) {
     const wall = known !== null ? ["wall", "outer"] : ["sightBack", "wallLedge", "wallMouth"];
     for (const name of wall) arris(geometry, name, `${at}.arrises.${name}`);
   }
