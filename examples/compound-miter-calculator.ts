@@ -5,7 +5,7 @@ import { compoundMiterTable, joinCorner, sawSetting, slopeFromSpring, type LayNa
 
 const SPRING = 38;
 const ROOMS: readonly number[] = [3, 4, 5, 6, 8, 12];
-const LAYS: readonly LayName[] = ["flat", "propped", "inner-down", "outer-down", "face-down"];
+const LAYS: readonly LayName[] = ["flat", "propped", "sight-edge-down", "outer-edge-down", "face-down"];
 
 const angle = (degrees: number): string => `${Math.abs(degrees).toFixed(2)}°`;
 

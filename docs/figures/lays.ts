@@ -6,7 +6,7 @@ import { finish, line, shape, text, type Pad, type Point } from "./pad.js";
 
 const SIZE = { width: 440, height: 330 };
 const CELL = { width: 146, height: 165 };
-const LAYS: readonly LayName[] = ["propped", "flat", "face-down", "inner-down", "outer-down"];
+const LAYS: readonly LayName[] = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"];
 const SCALE = 1.4;
 
 /** One section in its five named lays, with the setting of the saw for each. */
@@ -40,7 +40,7 @@ export const laysFigure: Figure = defineFigure({
       text(pad, { x: middle, y: table + 17 }, lay, { anchor: "middle" });
       text(pad, { x: middle, y: table + 32 }, `miter ${reader.angle(miter)}`, { anchor: "middle", accent: true });
       text(pad, { x: middle, y: table + 47 }, `bevel ${reader.angle(bevel)}`, { anchor: "middle", accent: true });
-      return [`${lay}, miter and bevel`, `${reader.angle(miter)} and ${reader.angle(bevel)}`];
+      return [`${lay.replaceAll("-", " ")}, miter and bevel`, `${reader.angle(miter)} and ${reader.angle(bevel)}`];
     });
     return {
       svg: finish(

@@ -24,13 +24,13 @@ export interface GlueUp {
   /** The stages in order. */
   readonly stages: readonly GlueStage[];
   /** How the last joints are made: two halves trimmed straight, or a closing piece cut to fit. */
-  readonly last: "trimmed halves" | "closing piece";
+  readonly last: "trimmed-halves" | "closing-piece";
   /** What holds the pieces. */
   readonly cauls: {
     /** Angle of the wedge under every piece, in degrees, 0 to 90; 0 needs none. */
     readonly bed: number;
     /** Which edge of the piece is the higher on it. */
-    readonly high: "outer edge" | "sight edge" | "neither";
+    readonly high: "outer-edge" | "sight-edge" | "neither";
     /** Angle at the point of the blocks that are fixed to the outside so that clamps pull square to a joint, in degrees: 180 / n. */
     readonly blocks: number;
   };
@@ -88,7 +88,7 @@ function cornerList(corners: readonly number[]): string {
  *
  * const { stages, last } = glueUp({ sides: 8, slope: 30 });
  * stages.map((stage) => stage.corners); //=> [[1, 3, 5, 7], [2, 6], [0, 4]]
- * last; //=> "trimmed halves"
+ * last; //=> "trimmed-halves"
  * ```
  */
 export function glueUp(options: GlueUpOptions): GlueUp {
@@ -104,10 +104,10 @@ export function glueUp(options: GlueUpOptions): GlueUp {
     : `Cut piece ${sides - 1} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
   return {
     stages: [...pairings(rows, even ? [] : [sides - 1]), { corners, assemblies: [range(0, sides)], words }],
-    last: even ? "trimmed halves" : "closing piece",
+    last: even ? "trimmed-halves" : "closing-piece",
     cauls: {
       bed: Math.abs(slope),
-      high: slope === 0 ? "neither" : slope > 0 ? "outer edge" : "sight edge",
+      high: slope === 0 ? "neither" : slope > 0 ? "outer-edge" : "sight-edge",
       blocks: 180 / sides,
     },
   };

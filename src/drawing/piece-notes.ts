@@ -1,4 +1,5 @@
-import { arrisLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
+import { arrisLabel, surfaceLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
+import type { StickSurface } from "../saw/index.js";
 
 /**
  * Notes along the two edges of a stick whose run is drawn to the right: what of it is at the fence there, and for which cuts.
@@ -7,15 +8,15 @@ import { arrisLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
  * @returns the notes of the upper edge and of the lower; empty where there is none
  */
 export function fenceNotes(sawing: SawPlan): { readonly upper: string; readonly lower: string } {
-  const notes = { upper: new Map<string, string[]>(), lower: new Map<string, string[]>() };
+  const notes = { upper: new Map<StickSurface, string[]>(), lower: new Map<StickSurface, string[]>() };
   for (const { kind, placement } of sawing.operations) {
     // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
     const isLower = (placement.along === "right") === (sawing.saw.fence === "near");
     const side = isLower ? notes.lower : notes.upper;
     side.set(placement.atFence, [...(side.get(placement.atFence) ?? []), kind.replace("-", " ")]);
   }
-  const write = (side: ReadonlyMap<string, readonly string[]>): string =>
-    [...side].map(([surface, kinds]) => `${surface} at the fence: ${kinds.join(", ")}`).join("; ");
+  const write = (side: ReadonlyMap<StickSurface, readonly string[]>): string =>
+    [...side].map(([surface, kinds]) => `${surfaceLabel(surface)} at the fence: ${kinds.join(", ")}`).join("; ");
   return { upper: write(notes.upper), lower: write(notes.lower) };
 }
 

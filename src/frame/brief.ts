@@ -41,7 +41,7 @@ export interface Price {
   /** The amount for one of what it is counted by, 0 or more. */
   readonly amount: number;
   /** What it is counted by. */
-  readonly per: "piece" | "meter" | "foot" | "square meter" | "square foot" | "cubic meter" | "board foot";
+  readonly per: "piece" | "meter" | "foot" | "square-meter" | "square-foot" | "cubic-meter" | "board-foot";
 }
 
 /** One layer of what the rabbet holds, e.g. glass, mount, picture, backing. */

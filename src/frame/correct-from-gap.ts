@@ -86,7 +86,7 @@ function settingShown(shown: unknown, path: string, exact: SawSetting, saw: Saw)
     return (exact[name] < 0 ? -1 : 1) * (downFrom90 ? 90 - reading : reading) + 0;
   };
   return {
-    miter: size("miter", saw.miter.reads === "from-blade"),
+    miter: size("miter", saw.miter.reads === "from-fence"),
     bevel: size("bevel", saw.bevel.reads === "from-table"),
   };
 }
@@ -101,7 +101,7 @@ function slopeOffAt({ miter, bevel }: SawSetting, rotation: number): number {
 
 /** What a scale shows then, and whether gauge or blade goes to the other hand. */
 function scaleWords(name: "miter" | "bevel", saw: Saw, from: number, to: number, reading: number): string {
-  const downFrom90 = saw[name].reads === "from-blade" || saw[name].reads === "from-table";
+  const downFrom90 = saw[name].reads === "from-fence" || saw[name].reads === "from-table";
   const before = downFrom90 ? 90 - Math.abs(from) : Math.abs(from);
   const hand = from * to < 0 ? ", to the other hand" : "";
   return `The ${name} scale then shows ${inDegrees(reading)} instead of ${inDegrees(before)}${hand}.`;

@@ -4,6 +4,7 @@ import type { CutPlacement, ScaleSetting, TearOut } from "../saw/index.js";
 import { arrisLabel } from "./arris-label.js";
 import type { Operation } from "./operation.js";
 import { operation as readOperation } from "./stored/operation.js";
+import { surfaceLabel } from "./surface-label.js";
 
 /** Formatters for the numbers in instructions. */
 export interface DescribeOptions {
@@ -46,7 +47,7 @@ export function checkDescribeOptions(value: unknown): DescribeOptions {
 }
 
 function lying({ down, cradled }: CutPlacement): string {
-  return `its ${down} ${cradled ? "in the cradle" : "on the table"}`;
+  return `its ${surfaceLabel(down)} ${cradled ? "in the cradle" : "on the table"}`;
 }
 
 function settingText({ reading }: ScaleSetting, mark: number, angle: DescribeOptions["angle"]): string {
@@ -67,12 +68,12 @@ function bevelLine({ placement: { bevel }, graduations }: Operation, angle: Desc
 }
 
 function lyingLine({ move, placement }: Operation): string {
-  const { atFence } = placement;
-  if (move === "flip end for end") {
+  const atFence = surfaceLabel(placement.atFence);
+  if (move === "flip-end-for-end") {
     const what = placement.cradled ? "the stick end for end, and its cradle with it" : "the stick end for end";
     return `Flip ${what}, still with ${lying(placement)}: now its ${atFence} is at the fence.`;
   }
-  if (move === "slide past the blade") {
+  if (move === "slide-past-the-blade") {
     return `Slide the stick past the blade, still with ${lying(placement)} and its ${atFence} at the fence.`;
   }
   return `Lay the stick with ${lying(placement)} and its ${atFence} at the fence.`;
@@ -119,7 +120,7 @@ const BESIDE: Readonly<Record<TearOut["at"], string>> = {
 /** Where the teeth leave the wood, which is backed with scrap or scored there. */
 function tearOutLine({ placement }: Operation): string {
   const places = placement.tearOut.map(
-    ({ surface, at, shows }) => `${surface} (${BESIDE[at]}${shows ? ", shows" : ""})`,
+    ({ surface, at, shows }) => `${surfaceLabel(surface)} (${BESIDE[at]}${shows ? ", shows" : ""})`,
   );
   return `Tear-out: ${places.join(" and ")}.`;
 }

@@ -77,7 +77,7 @@ export function graduationsFor(
     bevelReach: reachOf(saw, option, "bevel"),
   });
   const reading = (size: number, reads: string): number =>
-    reads === "from-blade" || reads === "from-table" ? 90 - size : size;
+    reads === "from-fence" || reads === "from-table" ? 90 - size : size;
   const miss = (size: number, { degrees }: ScaleSetting): number => Math.abs(size - degrees);
   const graduations = (choice: SettingChoice): GraduationSetting => ({
     miter: reading(choice.miter, saw.miter.reads),

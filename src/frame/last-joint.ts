@@ -3,7 +3,7 @@ import { regularClosingRoom, regularTrim } from "../closure/regular-last-joint.j
 /** An even ring: two halves, trimmed straight before they are joined. */
 export interface TrimmedHalves {
   /** How it is made. */
-  readonly made: "trimmed halves";
+  readonly made: "trimmed-halves";
   /** The most that is taken off either end of a half when every cut has the error that just gives the accepted gap; `null` where the gap is as wide as the joint. */
   readonly trim: number | null;
   /** How much narrower the ring then becomes across the seam. */
@@ -15,7 +15,7 @@ export interface TrimmedHalves {
 /** An odd ring: its last stick is cut to fit. */
 export interface LastPiece {
   /** How it is made. */
-  readonly made: "closing piece";
+  readonly made: "closing-piece";
   /** By how much its length may come out longer or shorter than the others' when every cut has the error that just gives the accepted gap; `null` where the gap is as wide as the joint. */
   readonly length: number | null;
   /** By how many degrees the miter of either of its ends, seen from above, may come out differently. */
@@ -40,7 +40,7 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
   if (sides % 2 === 0) {
     const trim = angle === null ? null : regularTrim(sides, width, angle);
     return {
-      made: "trimmed halves",
+      made: "trimmed-halves",
       trim,
       loss: trim === null ? null : 2 * trim,
       words:
@@ -49,7 +49,7 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
   }
   const room = angle === null ? null : regularClosingRoom(sides, length, angle);
   return {
-    made: "closing piece",
+    made: "closing-piece",
     length: room?.length ?? null,
     planMiter: room?.planMiter ?? null,
     words:

@@ -15,9 +15,9 @@ export function layLabel(lay: Lay, angle: (degrees: number) => string): string {
       return "propped at its slope";
     case "face-down":
       return "face down";
-    case "inner-down":
+    case "sight-edge-down":
       return "standing on its sight edge";
-    case "outer-down":
+    case "outer-edge-down":
       return "standing on its outer edge";
     default:
       return `rolled by ${angle(lay)}`;

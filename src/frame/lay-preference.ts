@@ -22,8 +22,8 @@ const TIPPY: number = 2;
 const OPPOSITE: Readonly<Record<StickSurface, StickSurface>> = {
   back: "face",
   face: "back",
-  "sight edge": "outer edge",
-  "outer edge": "sight edge",
+  "sight-edge": "outer-edge",
+  "outer-edge": "sight-edge",
 };
 
 function isSteady({ placement, lying }: WeighedLay): boolean {

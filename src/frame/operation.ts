@@ -21,7 +21,7 @@ export interface Operation {
    */
   readonly graduations: Pick<GraduationSetting, "miter" | "bevel">;
   /** How the stick comes from where the operation before left it; `null` for a fresh stick. */
-  readonly move: "flip end for end" | "slide past the blade" | null;
+  readonly move: "flip-end-for-end" | "slide-past-the-blade" | null;
   /** Where the stop touches the other, finished end; `null` without a stop or without a known section. */
   readonly stop: StopContact | null;
   /** Where a stop may stand and where never, and which end of the piece touches it. */

@@ -38,13 +38,13 @@ function quantityOf(
       return length && length / meter;
     case "foot":
       return length && length / foot;
-    case "square meter":
+    case "square-meter":
       return area && area / meter ** 2;
-    case "square foot":
+    case "square-foot":
       return area && area / foot ** 2;
-    case "cubic meter":
+    case "cubic-meter":
       return cubicMeters;
-    case "board foot":
+    case "board-foot":
       return boardFeet;
   }
 }

@@ -152,7 +152,7 @@ export function readBrief(value: unknown): ReadBrief {
   take("species", (field) => readSpecies(field, "species"));
   take("grain", (field) => readGrain(field, "grain"));
   take("moisture", readMoisture);
-  take("price", (field) => checkPrice(field, "price", ["meter", "foot", "cubic meter", "board foot"]));
+  take("price", (field) => checkPrice(field, "price", ["meter", "foot", "cubic-meter", "board-foot"]));
   take("hanging", readHanging);
   attempt(issues, knownKeys(given, "", BRIEF_KEYS));
   if (issues.length > 0) return { issues };

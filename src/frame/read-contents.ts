@@ -35,7 +35,7 @@ function readLayer(value: unknown, path: string): ContentsLayer {
     name: checkText,
     thickness: checkLength,
     material: ifGiven(readMaterial),
-    price: ifGiven((price, at) => checkPrice(price, at, ["piece", "square meter", "square foot"])),
+    price: ifGiven((price, at) => checkPrice(price, at, ["piece", "square-meter", "square-foot"])),
   });
 }
 

@@ -22,7 +22,7 @@ import { testCuts } from "./test-cuts.js";
 import { usualAcceptedGap, usualKerf } from "./usual-lengths.js";
 
 /** Among lays that are wanted alike the first is chosen: low ones that need nothing to be made come first. */
-const LAYS: readonly LayName[] = ["flat", "face-down", "propped", "inner-down", "outer-down"];
+const LAYS: readonly LayName[] = ["flat", "face-down", "propped", "sight-edge-down", "outer-edge-down"];
 /** Rotations that differ by less are the same, in degrees: far below what a saw can be set to, far above what rounding leaves of a difference. */
 const SAME_ROTATION: number = 1e-9;
 /** With level measures alone it is not known what the other lays would rest on. */
@@ -94,7 +94,7 @@ function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operat
   }
   const parting = method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
   add("first-end", option, option.first, { graduations, move: null, stop: null, measure: parting });
-  const move = option.first.kept === option.second.kept ? "flip end for end" : "slide past the blade";
+  const move = option.first.kept === option.second.kept ? "flip-end-for-end" : "slide-past-the-blade";
   add("second-end", option, option.second, { graduations, move, stop: contact, measure });
   return operations;
 }
@@ -170,7 +170,7 @@ export function planSawing(
  * plan.lay?.lay; //=> "face-down"
  * plan.operations.length; //=> 2
  * plan.operations[0]?.placement.miter.nearest; //=> 26.5
- * plan.operations[1]?.move; //=> "flip end for end"
+ * plan.operations[1]?.move; //=> "flip-end-for-end"
  * ```
  */
 export function sawPlan(geometry: FrameGeometry, options: SawPlanOptions = {}): SawPlan {

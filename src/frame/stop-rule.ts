@@ -9,7 +9,7 @@ export interface StopRule {
   /** The hand on which none may ever stand: that of the part that comes free, which would be caught between stop and blade. */
   readonly never: Hand;
   /** What touches it: the long point of the end that is finished, or a square end; `null` where the cut is made without a stop. */
-  readonly touches: "long point" | "square end" | null;
+  readonly touches: "long-point" | "square-end" | null;
   /** Which end of the piece that is; `null` without a stop. */
   readonly end: "start" | "end" | null;
   /** Least level distance from the fence of what touches; `null` without a stop or a known section. */
@@ -40,8 +40,8 @@ export interface StopQuestion {
 
 /** What touches the stop. A slanted end that will be cut again never does: against one stop it would give another length than a square end. */
 function touching(kind: OperationKind, method: RoughMethod["method"]): StopRule["touches"] {
-  if (kind === "second-end") return "long point";
-  return kind === "crosscut" || method === "square" ? "square end" : null;
+  if (kind === "second-end") return "long-point";
+  return kind === "crosscut" || method === "square" ? "square-end" : null;
 }
 
 /**
@@ -70,7 +70,7 @@ export function stopRule(question: StopQuestion): StopRule {
     never: kept === "left" ? "right" : "left",
     touches,
     end: touches === null ? null : end === "end" ? "start" : "end",
-    fromFence: touches === "long point" ? pointFromFence() : touches === null ? null : 0,
+    fromFence: touches === "long-point" ? pointFromFence() : touches === null ? null : 0,
     comesFree,
     travels,
     moveAway: comesFree && !travels,

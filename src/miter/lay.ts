@@ -1,19 +1,19 @@
 import { checkNumber, checkSlope, checkWord } from "../core/check.js";
 
 /** A named way for a stick to lie on the saw. */
-export type LayName = "propped" | "flat" | "face-down" | "inner-down" | "outer-down";
+export type LayName = "propped" | "flat" | "face-down" | "sight-edge-down" | "outer-edge-down";
 
 /**
  * How a stick lies on the saw: by name, or as the angle in degrees by which it is rolled about its length away from its
  * place in the finished frame (-360 to 360; positive lowers the outer edge).
  *
- * `propped` stands as in the frame, `flat` lies on its back, `face-down` on its face, `inner-down` stands on its sight edge,
- * `outer-down` on its outer edge.
+ * `propped` stands as in the frame, `flat` lies on its back, `face-down` on its face, `sight-edge-down` stands on its sight edge,
+ * `outer-edge-down` on its outer edge.
  */
 export type Lay = LayName | number;
 
 /** The names, in the order of error texts. */
-const LAY_NAMES: readonly LayName[] = ["propped", "flat", "face-down", "inner-down", "outer-down"];
+const LAY_NAMES: readonly LayName[] = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"];
 
 /** A rotation given as a number. */
 function checkRotation(lay: number): number {
@@ -38,9 +38,9 @@ export function checkTilt(lay: unknown, slope: number): number {
       return 0;
     case "face-down":
       return 180;
-    case "inner-down":
+    case "sight-edge-down":
       return 90;
-    case "outer-down":
+    case "outer-edge-down":
       return -90;
   }
 }
@@ -48,7 +48,7 @@ export function checkTilt(lay: unknown, slope: number): number {
 /**
  * The rotation that a lay stands for: how far a stick is rolled about its length, away from its place in the finished frame.
  *
- * `propped` 0, `flat` = slope, `face-down` = slope - 180, `inner-down` = slope - 90, `outer-down` = slope + 90; a number is
+ * `propped` 0, `flat` = slope, `face-down` = slope - 180, `sight-edge-down` = slope - 90, `outer-edge-down` = slope + 90; a number is
  * its own rotation. Rolled by r, the end of a regular frame's stick needs tan(miter) = cos r tan h and
  * sin(bevel) = sin r sin h, with h half the turn.
  *
@@ -61,7 +61,7 @@ export function checkTilt(lay: unknown, slope: number): number {
  * import { layRotation } from "miterwright/miter";
  *
  * layRotation("flat", 30); //=> 30
- * layRotation("inner-down", 30); //=> -60
+ * layRotation("sight-edge-down", 30); //=> -60
  * ```
  */
 export function layRotation(lay: Lay, slope: number): number {

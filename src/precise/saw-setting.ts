@@ -17,7 +17,7 @@ export interface PreciseCutPlane<N = PreciseNumber> {
 }
 
 /** A named way for a piece to lie on the saw. */
-export type PreciseLayName = "propped" | "flat" | "face-down" | "inner-down" | "outer-down";
+export type PreciseLayName = "propped" | "flat" | "face-down" | "sight-edge-down" | "outer-edge-down";
 
 /** How a piece lies on the saw: by name, or as degrees (-360 to 360) by which it is rolled away from its place in the frame. */
 export type PreciseLay = PreciseLayName | number | `${number}`;
@@ -42,8 +42,8 @@ export interface PreciseSawSetting {
 const TILTS: Readonly<Record<Exclude<PreciseLayName, "propped">, number>> = {
   flat: 0,
   "face-down": 180,
-  "inner-down": 90,
-  "outer-down": -90,
+  "sight-edge-down": 90,
+  "outer-edge-down": -90,
 };
 const COMPONENT: Range = { what: "a number from -1 to 1", low: "-1", high: "1" };
 const ROTATION: Range = { what: "degrees from -360 to 360", low: "-360", high: "360" };

@@ -10,7 +10,7 @@ function checkMiterScale(value: unknown, path: string): MiterScale {
   return {
     left: checkNumber(scale["left"], `${path}.left`, 0, 90, "degrees from 0 to 90"),
     right: checkNumber(scale["right"], `${path}.right`, 0, 90, "degrees from 0 to 90"),
-    reads: checkWord(scale["reads"], `${path}.reads`, ["from-square", "from-blade"]),
+    reads: checkWord(scale["reads"], `${path}.reads`, ["from-square", "from-fence"]),
     step: checkStep(scale["step"], `${path}.step`),
   };
 }

@@ -10,7 +10,7 @@ export interface Cradle {
   /** Angle of its sloping top to the table, in degrees, more than 0 and less than 90. */
   readonly angle: number;
   /** Which edge of the stick lies higher in it. */
-  readonly high: "outer edge" | "sight edge";
+  readonly high: "outer-edge" | "sight-edge";
   /** Level size of the wedge under the stick's back, in the caller's length unit. */
   readonly levelRun: number;
   /** Height of the wedge at its high side. */
@@ -51,7 +51,7 @@ export interface Cradle {
  *
  * const cradle = cradleFor(molding({ width: 40, thickness: 20 }), 30);
  * cradle?.rise; //=> 20
- * cradle?.high; //=> "outer edge"
+ * cradle?.high; //=> "outer-edge"
  * ```
  */
 export function cradleFor(profile: Profile, slope: number): Cradle | null {
@@ -97,7 +97,7 @@ export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
   const overhang = Math.max(-centerFromToe, centerFromToe - levelRun);
   return {
     angle,
-    high: slope > 0 ? "outer edge" : "sight edge",
+    high: slope > 0 ? "outer-edge" : "sight-edge",
     levelRun,
     rise,
     top,

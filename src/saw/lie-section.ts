@@ -63,7 +63,7 @@ export interface LyingSection {
  * import { molding } from "miterwright/profile";
  * import { lieSection } from "miterwright/saw";
  *
- * const lying = lieSection(molding({ width: 40, thickness: 20 }), { slope: 30, lay: "outer-down" });
+ * const lying = lieSection(molding({ width: 40, thickness: 20 }), { slope: 30, lay: "outer-edge-down" });
  * lying.height; //=> 40
  * lying.steady; //=> true
  * ```

@@ -74,7 +74,7 @@ export interface CutPlacement {
 /** The surface that faces most nearly in a direction of the section; on a cradle that is always back or face, and an edge at the fence. */
 function surfaceToward(x: number, y: number): StickSurface {
   if (x === 0) return y > 0 ? "face" : "back";
-  return x > 0 ? "outer edge" : "sight edge";
+  return x > 0 ? "outer-edge" : "sight-edge";
 }
 
 function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSetting, reach: number): Obstacle {
@@ -103,7 +103,7 @@ function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSettin
  * const board = { slope: 30, thickness: 20 };
  * const { first } = joinCorner({ turn: 60, first: board, second: board });
  * const placed = placeCut(first, { lay: "flat", saw: tableSaw(), kept: "left" });
- * placed.atFence; //=> "outer edge"
+ * placed.atFence; //=> "outer-edge"
  * placed.miter.toward; //=> "left"
  * placed.bevel.toward; //=> "left"
  * placed.bevel.nearest; //=> 14.5
@@ -154,7 +154,7 @@ export function placementKernel(
   const miterSetting = scaleSetting(
     miter,
     cut.end === "end" ? "left" : "right",
-    saw.miter.reads === "from-blade",
+    saw.miter.reads === "from-fence",
     saw.miter.step,
   );
   const bevelSetting = scaleSetting(bevel, kept, saw.bevel.reads === "from-table", saw.bevel.step);

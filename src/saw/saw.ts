@@ -7,8 +7,8 @@ export interface MiterScale {
   readonly left: number;
   /** Largest miter with the line of cut running to the right as it goes away from you, in degrees from square. */
   readonly right: number;
-  /** What the scale shows at a square cut: 0 (`from-square`), or 90, the angle between blade and fence (`from-blade`). */
-  readonly reads: "from-square" | "from-blade";
+  /** What the scale shows at a square cut: 0 (`from-square`), or 90, the angle between blade and fence (`from-fence`). */
+  readonly reads: "from-square" | "from-fence";
   /** Smallest step that can be set by eye, in degrees. */
   readonly step: number;
 }

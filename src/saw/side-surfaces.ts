@@ -15,8 +15,8 @@ export type SideSurfaces = { readonly [S in StickSurface]: readonly Direction[] 
 export const SQUARE_SIDES: SideSurfaces = {
   back: [[0, -1]],
   face: [[0, 1]],
-  "sight edge": [[-1, 0]],
-  "outer edge": [[1, 0]],
+  "sight-edge": [[-1, 0]],
+  "outer-edge": [[1, 0]],
 };
 
 /**
@@ -52,7 +52,7 @@ export function sideSurfaces(profile: Profile): SideSurfaces {
   return {
     back: facing(profile, SURFACE_NORMALS.back),
     face: facing(profile, SURFACE_NORMALS.face),
-    "sight edge": facing(profile, SURFACE_NORMALS["sight edge"]),
-    "outer edge": facing(profile, SURFACE_NORMALS["outer edge"]),
+    "sight-edge": facing(profile, SURFACE_NORMALS["sight-edge"]),
+    "outer-edge": facing(profile, SURFACE_NORMALS["outer-edge"]),
   };
 }

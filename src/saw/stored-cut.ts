@@ -18,8 +18,8 @@ export const hand: Reader<Hand> = (value, path) => word(value, path, HANDS);
 const SURFACES: Readonly<Record<StickSurface, true>> = {
   back: true,
   face: true,
-  "sight edge": true,
-  "outer edge": true,
+  "sight-edge": true,
+  "outer-edge": true,
 };
 const surface: Reader<StickSurface> = (value, path) => word(value, path, SURFACES);
 
@@ -103,7 +103,7 @@ export const lyingSection: Reader<LyingSection> = (value, path) => record(value,
 
 const CRADLE: Fields<Cradle> = {
   angle: finite,
-  high: (value, path) => word(value, path, { "outer edge": true, "sight edge": true }),
+  high: (value, path) => word(value, path, { "outer-edge": true, "sight-edge": true }),
   levelRun: finite,
   rise: finite,
   top: finite,

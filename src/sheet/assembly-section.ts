@@ -1,11 +1,11 @@
-import type { FramePlan } from "../frame/index.js";
+import { surfaceLabel, type FramePlan } from "../frame/index.js";
 import { element, list, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 
 /** What the last joint takes at the accepted gap. */
 function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words): string {
   const { lastJoint } = assembly;
-  if (lastJoint.made === "trimmed halves") {
+  if (lastJoint.made === "trimmed-halves") {
     if (lastJoint.trim === null || lastJoint.loss === null) return lastJoint.words;
     return `${lastJoint.words} For a gap of ${length(brief.acceptedGap)} that is ${length(lastJoint.trim)} at each end, and the frame becomes ${length(lastJoint.loss)} narrower there.`;
   }
@@ -25,7 +25,7 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
   const bed =
     cauls.high === "neither"
       ? ""
-      : `Prop every stick on a caul of ${words.angle(cauls.bed)}, its ${cauls.high} the higher. `;
+      : `Prop every stick on a caul of ${words.angle(cauls.bed)}, its ${surfaceLabel(cauls.high)} the higher. `;
   return element(
     "div",
     element("h3", "Gluing up"),

@@ -9,6 +9,7 @@ import {
   numberHazards,
   type FramePlan,
   type LayResult,
+  surfaceLabel,
 } from "../frame/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
@@ -135,7 +136,7 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
     const drawing = drawCradle(plan, { ...words, width: 300, key: false });
     const lines = [
       `Make a cradle as long as the saw's table allows: a wedge of ${angle(cradle.angle)}, ${length(cradle.levelRun)} wide and ${length(cradle.rise)} high, its sloping top ${length(cradle.top)}.`,
-      `The stick's ${cradle.high} lies at its high side. Fix a ledge at the thin end that keeps the stick from sliding.`,
+      `The stick's ${surfaceLabel(cradle.high)} lies at its high side. Fix a ledge at the thin end that keeps the stick from sliding.`,
       ...(cradle.base > 0
         ? [
             `The stick reaches ${length(cradle.base)} below the wedge's thin end: set the wedge on a base as high, with the stick's edge free beside it.`,

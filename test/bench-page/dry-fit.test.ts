@@ -28,7 +28,7 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["flat on the back, few sides", { ...TRAY, sides: "4", slope: "50" }],
     ["a miter saw, an odd number of sides", { ...TRAY, saw: "miter", sides: "7" }],
     ["sloping the other way", { ...TRAY, slope: "-25" }],
-    ["a scale that runs down from 90", { ...TRAY, miterReads: "from-blade", bevelReads: "from-table" }],
+    ["a scale that runs down from 90", { ...TRAY, miterReads: "from-fence", bevelReads: "from-table" }],
   ])("%s", (_, answers) => {
     const { geometry, sawing, assembly } = planJob(jobOf(answers)).plan!;
     const stick = geometry.pieces[0]!;
@@ -47,7 +47,7 @@ describe("the new setting undoes what the saw did wrong", () => {
     };
     const { lines, issues } = ask(told);
     expect(issues).toEqual([]);
-    const down = answers.miterReads === "from-blade" ? -1 : 1;
+    const down = answers.miterReads === "from-fence" ? -1 : 1;
     const [miterFrom, miterTo] = scales(lines, "miter");
     const [bevelFrom, bevelTo] = scales(lines, "bevel");
     expect(miterFrom).toBeCloseTo(sawing.lay!.first.miter.reading, 3);
@@ -61,13 +61,13 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["a flat heptagon", { ...TRAY, sides: "7", slope: "0" }],
     ["a sloping hexagon", { ...TRAY, sides: "6", slope: "30" }],
     ["a sloping octagon, whose best marks are not the nearest", { ...TRAY, sides: "8", slope: "30" }],
-    ["a miter scale that runs down from 90", { ...TRAY, sides: "7", slope: "20", miterReads: "from-blade" }],
+    ["a miter scale that runs down from 90", { ...TRAY, sides: "7", slope: "20", miterReads: "from-fence" }],
   ])("%s, cut at the marks that the plan names", (_, answers) => {
     const { geometry, sawing: sawing, assembly } = planJob(jobOf(answers)).plan!;
     const { miter, bevel } = sawing.lay!.first;
     const { best } = sawing.graduations!;
     const cut = {
-      miter: answers.miterReads === "from-blade" ? 90 - best.miter : best.miter,
+      miter: answers.miterReads === "from-fence" ? 90 - best.miter : best.miter,
       bevel: best.bevel,
     };
     const sticks = Array.from({ length: geometry.sides }, () => ({ length: 100, start: cut, end: cut }));

@@ -82,7 +82,7 @@ describe("a filled form becomes the brief that it says", () => {
           roughAllowance: "1/2",
           miterReach: "52",
           bevelRight: "0",
-          miterReads: "from-blade",
+          miterReads: "from-fence",
           bevelReads: "from-table",
           scaleStep: "0.25",
           sawDepth: "3",
@@ -111,7 +111,7 @@ describe("a filled form becomes the brief that it says", () => {
       clearance: 0.0625,
       unit: "in",
       saw: miterSaw({
-        miter: { left: 52, right: 52, reads: "from-blade", step: 0.25 },
+        miter: { left: 52, right: 52, reads: "from-fence", step: 0.25 },
         bevel: { left: 45, right: 0, reads: "from-table", step: 0.25 },
         depth: 3,
         crosscut: 12,

@@ -37,7 +37,13 @@ function settingCase(plane: CutPlane, slope: number, lay: Lay): Case {
     input: { plane, slope, lay },
     compare: (field) => {
       const got = sawSetting(plane, { slope, lay });
-      const tilts = { propped: exactly(slope), flat: 0, "face-down": 180, "inner-down": 90, "outer-down": -90 };
+      const tilts = {
+        propped: exactly(slope),
+        flat: 0,
+        "face-down": 180,
+        "sight-edge-down": 90,
+        "outer-edge-down": -90,
+      };
       const tilt: Real =
         typeof lay === "number"
           ? field.sub(field.exact(exactly(slope)), field.exact(exactly(lay)))
@@ -80,7 +86,7 @@ export function miterGrid(): Case[] {
   const turns = [1e-300, 1e-9, 1, 45, 60, 90, 120, 179, 180 - 1e-9, -90, -1e-9];
   const corners = [...sides.map((n) => ({ sides: n })), ...turns.map((turn) => ({ turn }))];
   const compound = corners.flatMap((corner) => BOTH_SLOPES.map((slope) => compoundCase(corner, slope)));
-  const lays: readonly Lay[] = ["propped", "flat", "face-down", "inner-down", "outer-down", 22.5, -150];
+  const lays: readonly Lay[] = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", 22.5, -150];
   const plane = { along: 0.6, across: -0.64, through: 0.48 };
   const settings = BOTH_SLOPES.flatMap((slope) => lays.map((lay) => settingCase(plane, slope, lay)));
   return [...compound, ...settings, ...HARD_SETTINGS];
@@ -98,7 +104,7 @@ export function someSetting(random: Random): Case {
   const length = Math.hypot(...parts);
   const plane = { along: parts[0] / length, across: parts[1] / length, through: parts[2] / length };
   const lay = random.chance(0.6)
-    ? random.pick(["propped", "flat", "face-down", "inner-down", "outer-down"] as const)
+    ? random.pick(["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"] as const)
     : random.between(-360, 360);
   return settingCase(plane, someSlope(random), lay);
 }

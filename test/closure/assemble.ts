@@ -59,7 +59,7 @@ export function sawnNormal(cut: { miter: number; bevel: number }, end: "start" |
   const { along, across, through } = planeFromWords({
     down: "back",
     cradled: false,
-    atFence: "outer edge",
+    atFence: "outer-edge",
     fence: "near",
     slope: 0,
     kept,

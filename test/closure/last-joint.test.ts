@@ -267,7 +267,7 @@ describe("the order of gluing", () => {
     const { stages, last } = glueUp({ sides });
     const corners = stages.flatMap((stage) => stage.corners).sort((a, b) => a - b);
     expect(corners).toEqual(Array.from({ length: sides }, (_, index) => index));
-    expect(last).toBe(sides % 2 === 0 ? "trimmed halves" : "closing piece");
+    expect(last).toBe(sides % 2 === 0 ? "trimmed-halves" : "closing-piece");
     let before = sides;
     for (const { corners: glued, assemblies, words } of stages) {
       // Every piece is in one assembly, every assembly a run of neighbors, and corners within one are glued by then.
@@ -306,8 +306,8 @@ describe("the order of gluing", () => {
   });
 
   test("lays the pieces on cauls at the slope", () => {
-    expect(glueUp({ sides: 8, slope: 30 }).cauls).toEqual({ bed: 30, high: "outer edge", blocks: 22.5 });
-    expect(glueUp({ sides: 8, slope: -30 }).cauls).toEqual({ bed: 30, high: "sight edge", blocks: 22.5 });
+    expect(glueUp({ sides: 8, slope: 30 }).cauls).toEqual({ bed: 30, high: "outer-edge", blocks: 22.5 });
+    expect(glueUp({ sides: 8, slope: -30 }).cauls).toEqual({ bed: 30, high: "sight-edge", blocks: 22.5 });
     expect(glueUp({ sides: 8 }).cauls).toEqual({ bed: 0, high: "neither", blocks: 22.5 });
   });
 

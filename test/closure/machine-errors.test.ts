@@ -14,13 +14,13 @@ const other = (hand: Hand): Hand => (hand === "left" ? "right" : "left");
 /** How a piece lies, and which side of the blade is kept. */
 interface Lying {
   readonly down: "back" | "face";
-  readonly atFence: "outer edge" | "sight edge";
+  readonly atFence: "outer-edge" | "sight-edge";
   readonly kept: Hand;
 }
 
 /** What each move does to the piece, as its words say. */
 function moved({ down, atFence, kept }: Lying, move: PieceMove): Lying {
-  const swapped = atFence === "outer edge" ? "sight edge" : "outer edge";
+  const swapped = atFence === "outer-edge" ? "sight-edge" : "outer-edge";
   if (move === "flip") return { down, atFence: swapped, kept };
   if (move === "slide") return { down, atFence, kept: other(kept) };
   if (move === "roll") return { down: "face", atFence: swapped, kept: other(kept) };
@@ -80,7 +80,7 @@ const given = {
 /** The first cut: the piece on its back, its end at the blade. */
 function first(kept: Hand): Lying {
   // The piece runs to the right when its end is cut and the left is kept; then its outer edge is the nearer one.
-  return { down: "back", atFence: kept === "left" ? "outer edge" : "sight edge", kept };
+  return { down: "back", atFence: kept === "left" ? "outer-edge" : "sight-edge", kept };
 }
 
 describe("against a saw made of vectors, and a piece moved by the words", () => {

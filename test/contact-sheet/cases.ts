@@ -100,8 +100,8 @@ function framesOf(): { readonly name: string; readonly plan: FramePlan }[] {
     ["propped", tray({ sides: 6, slope: 25, lay: "propped" })],
     ["propped, steep", tray({ sides: 6, slope: 70, lay: "propped", contents: [] })],
     ["propped, reverse section", tray({ sides: 6, slope: -35, lay: "propped" })],
-    ["on its sight edge", tray({ sides: 5, slope: 35, lay: "inner-down" })],
-    ["on its outer edge", tray({ sides: 5, slope: 35, lay: "outer-down" })],
+    ["on its sight edge", tray({ sides: 5, slope: 35, lay: "sight-edge-down" })],
+    ["on its outer edge", tray({ sides: 5, slope: 35, lay: "outer-edge-down" })],
     ["face down", tray({ sides: 5, slope: 35, lay: "face-down" })],
   ];
   return [...bySides, ...bySlope, ...bySize, ...odd.map(([name, plan]) => ({ name, plan }))];

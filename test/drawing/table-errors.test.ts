@@ -156,7 +156,7 @@ describe("refused are", () => {
     const strange = { ...sawing.lays[0]!, lay: "askew" };
     expect(refusal(() => tabulateLays({ geometry, sawing: { ...sawing, lays: [strange] } } as never, SHORT))).toEqual([
       "unknown",
-      'Expected `sawing.lays[0].lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "askew" (string)',
+      'Expected `sawing.lays[0].lay` to be one of "propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", got "askew" (string)',
     ]);
     expect(refusal(() => tabulateLays(frame, { length: String } as never))).toEqual([
       "missing",

@@ -24,85 +24,88 @@ function planOf(changes: Partial<ProfileBrief>): FramePlan {
 const flaw = fc.double({ min: -0.25, max: 0.25, noNaN: true });
 const flaws = fc.record({ square: fc.constant(0), swing: flaw, upright: flaw, lean: flaw });
 
-describe.each(["flat", "propped", "inner-down", "outer-down", "face-down"] as const)("a frame cut %s", (lay) => {
-  describe.each([
-    ["flip", FLIPS],
-    ["slide", SLIDES],
-  ] as const)("with a %s between its ends", (move, saw) => {
-    /** Cuts a frame on a flawed saw, looks, corrects, cuts again on the same saw: what it gaped, and what it gapes then. */
-    function twice(
-      brief: Partial<ProfileBrief>,
-      machine: Flaws,
-      hold?: SeenGap["hold"],
-    ): { plan: FramePlan; before: number; after: number; slope: number; said: number } | undefined {
-      const plan = planOf({ ...brief, lay, saw });
-      const option = plan.sawing.lay;
-      if (option === null) return undefined;
-      expect(option.first.kept === option.second.kept ? "flip" : "slide").toBe(move);
-      // A scale at 0 is not used. Where the correction leaves 0, the scale's own error would come in anew, and be seen in the next ring.
-      const { miter, bevel } = option.first;
-      const flawed = {
-        ...machine,
-        ...(miter.toward === "none" ? { swing: 0 } : {}),
-        ...(bevel.toward === "none" ? { lean: 0 } : {}),
-      };
-      const seen = sawnFrame(plan, option, flawed);
-      // Too narrow to be seen, or to be told from the rounding of the bench.
-      if (seen.gap < 0.01) return undefined;
-      const corrected = correctFromGap(plan, {
-        seenGap: seen.gap,
-        open: seen.angle > 0 ? "outside" : "inside",
-        slope: seen.slope,
-        shown: { miter: miter.reading, bevel: bevel.reading },
-        ...(hold === undefined ? {} : { hold }),
+describe.each(["flat", "propped", "sight-edge-down", "outer-edge-down", "face-down"] as const)(
+  "a frame cut %s",
+  (lay) => {
+    describe.each([
+      ["flip", FLIPS],
+      ["slide", SLIDES],
+    ] as const)("with a %s between its ends", (move, saw) => {
+      /** Cuts a frame on a flawed saw, looks, corrects, cuts again on the same saw: what it gaped, and what it gapes then. */
+      function twice(
+        brief: Partial<ProfileBrief>,
+        machine: Flaws,
+        hold?: SeenGap["hold"],
+      ): { plan: FramePlan; before: number; after: number; slope: number; said: number } | undefined {
+        const plan = planOf({ ...brief, lay, saw });
+        const option = plan.sawing.lay;
+        if (option === null) return undefined;
+        expect(option.first.kept === option.second.kept ? "flip" : "slide").toBe(move);
+        // A scale at 0 is not used. Where the correction leaves 0, the scale's own error would come in anew, and be seen in the next ring.
+        const { miter, bevel } = option.first;
+        const flawed = {
+          ...machine,
+          ...(miter.toward === "none" ? { swing: 0 } : {}),
+          ...(bevel.toward === "none" ? { lean: 0 } : {}),
+        };
+        const seen = sawnFrame(plan, option, flawed);
+        // Too narrow to be seen, or to be told from the rounding of the bench.
+        if (seen.gap < 0.01) return undefined;
+        const corrected = correctFromGap(plan, {
+          seenGap: seen.gap,
+          open: seen.angle > 0 ? "outside" : "inside",
+          slope: seen.slope,
+          shown: { miter: miter.reading, bevel: bevel.reading },
+          ...(hold === undefined ? {} : { hold }),
+        });
+        const again = sawnFrame(plan, corrected, flawed);
+        return { plan, before: seen.gap, after: again.gap, slope: again.slope, said: corrected.slope };
+      }
+
+      test("and corrected gapes by less than a hundredth of what it did, at the slope that was planned", () => {
+        let seen = 0;
+        fc.assert(
+          fc.property(
+            fc.integer({ min: 3, max: 14 }),
+            fc.constantFrom(0, 15, 30, 45, 60, -30),
+            flaws,
+            (sides, slope, flawed) => {
+              // A flat frame that lies flat is cut with the blade upright; off upright it dishes, and no setting of the gauge undoes it.
+              const result = twice({ sides, slope }, flawed);
+              if (result === undefined) return;
+              seen += 1;
+              expect(result.after / result.before).toBeLessThan(0.01);
+              expect(Math.abs(result.slope - slope)).toBeLessThan(0.02);
+              expect(result.said).toBe(slope);
+            },
+          ),
+          { numRuns: 50 },
+        );
+        expect(seen).toBeGreaterThan(5);
       });
-      const again = sawnFrame(plan, corrected, flawed);
-      return { plan, before: seen.gap, after: again.gap, slope: again.slope, said: corrected.slope };
-    }
 
-    test("and corrected gapes by less than a hundredth of what it did, at the slope that was planned", () => {
-      let seen = 0;
-      fc.assert(
-        fc.property(
-          fc.integer({ min: 3, max: 14 }),
-          fc.constantFrom(0, 15, 30, 45, 60, -30),
-          flaws,
-          (sides, slope, flawed) => {
-            // A flat frame that lies flat is cut with the blade upright; off upright it dishes, and no setting of the gauge undoes it.
-            const result = twice({ sides, slope }, flawed);
-            if (result === undefined) return;
-            seen += 1;
-            expect(result.after / result.before).toBeLessThan(0.01);
-            expect(Math.abs(result.slope - slope)).toBeLessThan(0.02);
-            expect(result.said).toBe(slope);
-          },
-        ),
-        { numRuns: 50 },
-      );
-      expect(seen).toBeGreaterThan(5);
+      test("and corrected in one angle alone gapes as little, at the slope that is said", () => {
+        fc.assert(
+          fc.property(
+            fc.integer({ min: 4, max: 12 }),
+            fc.constantFrom(20, 30, 50, -30),
+            fc.constantFrom("bevel" as const, "miter" as const),
+            flaws,
+            (sides, slope, hold, flawed) => {
+              // Propped, the miter does all the turning; there only the slope can be held.
+              if (lay === "propped") return;
+              const result = twice({ sides, slope }, flawed, hold);
+              if (result === undefined) return;
+              expect(result.after / result.before).toBeLessThan(0.01);
+              expect(Math.abs(result.slope - result.said)).toBeLessThan(0.02);
+            },
+          ),
+          { numRuns: 30 },
+        );
+      });
     });
-
-    test("and corrected in one angle alone gapes as little, at the slope that is said", () => {
-      fc.assert(
-        fc.property(
-          fc.integer({ min: 4, max: 12 }),
-          fc.constantFrom(20, 30, 50, -30),
-          fc.constantFrom("bevel" as const, "miter" as const),
-          flaws,
-          (sides, slope, hold, flawed) => {
-            // Propped, the miter does all the turning; there only the slope can be held.
-            if (lay === "propped") return;
-            const result = twice({ sides, slope }, flawed, hold);
-            if (result === undefined) return;
-            expect(result.after / result.before).toBeLessThan(0.01);
-            expect(Math.abs(result.slope - result.said)).toBeLessThan(0.02);
-          },
-        ),
-        { numRuns: 30 },
-      );
-    });
-  });
-});
+  },
+);
 
 describe("pieces that were cut at graduations that are off", () => {
   /** An octagon of boards 6 x 3/4 in at 75 degrees, whose exact angles are 6.119 and 21.694. */
@@ -138,11 +141,11 @@ describe("pieces that were cut at graduations that are off", () => {
 
   test("in every lay, with scales that read either way, as well as where it is said what they showed", () => {
     const down: Saw = miterSaw({
-      miter: { ...WIDE, reads: "from-blade" },
+      miter: { ...WIDE, reads: "from-fence" },
       bevel: { ...WIDE, reads: "from-table" },
     });
     let seen = 0;
-    for (const lay of ["flat", "propped", "inner-down", "outer-down", "face-down"] as const) {
+    for (const lay of ["flat", "propped", "sight-edge-down", "outer-edge-down", "face-down"] as const) {
       for (const saw of [FLIPS, SLIDES, down]) {
         for (const [sides, slope] of [
           [7, 20],
@@ -224,7 +227,7 @@ describe("a correction", () => {
 
   test("is read on scales that run down from 90, with the direction in words", () => {
     const down = miterSaw({
-      miter: { left: 60, right: 60, reads: "from-blade", step: 0.5 },
+      miter: { left: 60, right: 60, reads: "from-fence", step: 0.5 },
       bevel: { left: 45, right: 45, reads: "from-table", step: 0.5 },
     });
     const [up, reversed] = [miterSaw(), down].map((saw) =>
@@ -249,12 +252,12 @@ describe("a correction", () => {
   });
 
   test("may take the gauge through 0 to the other hand: a box that leans past upright, cut standing", () => {
-    const plan = planOf({ sides: 4, slope: 0, lay: "outer-down", saw: SLIDES });
+    const plan = planOf({ sides: 4, slope: 0, lay: "outer-edge-down", saw: SLIDES });
     const { first, words } = correctFromGap(plan, { ...seen, slope: 1 });
     expect(plan.sawing.lay!.first.miter.toward).toBe("none");
     expect(first.miter.degrees).toBeGreaterThan(0.5);
     expect(words.some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
-    const tilted = planOf({ sides: 4, slope: 0.5, lay: "outer-down", saw: SLIDES });
+    const tilted = planOf({ sides: 4, slope: 0.5, lay: "outer-edge-down", saw: SLIDES });
     expect(tilted.sawing.lay!.first.miter.toward).toBe("right");
     expect(correctFromGap(tilted, { ...seen, slope: -2 }).words).toContainEqual(
       expect.stringMatching(/^The miter scale then shows .*/),
@@ -337,7 +340,7 @@ describe("a correction", () => {
       'Expected `hold` to be a slope or "bevel", as in this lay only the miter can close the frame',
     ],
     [
-      planOf({ slope: 0, lay: "outer-down", saw: SLIDES }),
+      planOf({ slope: 0, lay: "outer-edge-down", saw: SLIDES }),
       { ...seen, hold: "bevel" },
       'Expected `hold` to be a slope or "miter", as in this lay only the bevel can close the frame',
     ],

@@ -17,8 +17,8 @@ function planOf(changes: Partial<ProfileBrief>): FramePlan {
 const lays = fc.constantFrom<Partial<ProfileBrief>>(
   { lay: "flat" },
   { lay: "propped" },
-  { lay: "inner-down", profile: upright },
-  { lay: "outer-down", profile: upright },
+  { lay: "sight-edge-down", profile: upright },
+  { lay: "outer-edge-down", profile: upright },
   { lay: "face-down" },
 );
 const anyCase = fc.record({
@@ -148,7 +148,7 @@ describe("the graduations of a lay", () => {
 
   test("are read from a scale that runs down from 90", () => {
     const down = miterSaw({
-      miter: { left: 60, right: 60, reads: "from-blade", step: 0.5 },
+      miter: { left: 60, right: 60, reads: "from-fence", step: 0.5 },
       bevel: { left: 45, right: 45, reads: "from-table", step: 0.5 },
     });
     const [plainly, reversed] = [miterSaw(), down].map(

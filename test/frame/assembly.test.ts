@@ -23,7 +23,7 @@ function planOf(changes: Partial<ProfileBrief>): FramePlan {
 const anyCase = fc.record({
   sides: fc.integer({ min: 4, max: 14 }),
   slope: fc.constantFrom(0, 12, 30, 50, -20),
-  lay: fc.constantFrom("flat" as const, "propped" as const, "inner-down" as const, "outer-down" as const),
+  lay: fc.constantFrom("flat" as const, "propped" as const, "sight-edge-down" as const, "outer-edge-down" as const),
   saw: fc.constantFrom(FLIPS, SLIDES),
 });
 
@@ -60,7 +60,7 @@ describe("the last joint", () => {
     for (const slope of [0, 30, -50]) {
       const plan = ofSlope(sides, slope);
       const { lastJoint, jointWidth } = plan.assembly;
-      if (lastJoint.made !== "trimmed halves") throw new Error("an even frame");
+      if (lastJoint.made !== "trimmed-halves") throw new Error("an even frame");
       for (const way of [1, -1] as const) {
         const { loss } = halfRings({ pieces: off(plan, way), at: "outside", width: jointWidth, slope });
         expect(lastJoint.loss! / loss).toBeCloseTo(1, 2);
@@ -75,7 +75,7 @@ describe("the last joint", () => {
     for (const slope of [0, 30, -50]) {
       const plan = ofSlope(sides, slope);
       const { lastJoint, jointWidth } = plan.assembly;
-      if (lastJoint.made !== "closing piece") throw new Error("an odd frame");
+      if (lastJoint.made !== "closing-piece") throw new Error("an odd frame");
       const planned = plan.geometry.pieces[0]!.longest.length;
       const lengths = ([1, -1] as const).map((way) => {
         const piece = closingPiece({ pieces: off(plan, way).slice(1), at: "outside", width: jointWidth, slope });
@@ -116,7 +116,7 @@ describe("the tolerance of the saw", () => {
   });
 
   test("does not bound the miter of a stick that stands, nor the bevel of one that is propped", () => {
-    const standing = planOf({ lay: "outer-down", profile: post, saw: SLIDES }).assembly.tolerance!;
+    const standing = planOf({ lay: "outer-edge-down", profile: post, saw: SLIDES }).assembly.tolerance!;
     expect([standing.shared.miter, standing.shared.bevel === null]).toEqual([null, false]);
     const propped = planOf({ lay: "propped", slope: 30 }).assembly.tolerance!;
     expect([propped.shared.miter === null, propped.shared.bevel]).toEqual([false, null]);
@@ -125,16 +125,16 @@ describe("the tolerance of the saw", () => {
   test("and the rest without a gap narrower than the joint, or without a lay, is null", () => {
     const wide = planFrame({ sides: 9, measured: { levelWidth: 0.25 }, opening: { side: 1e6 } }).assembly;
     expect(wide.tolerance).toBeNull();
-    expect(wide.lastJoint).toMatchObject({ made: "closing piece", length: null, planMiter: null });
+    expect(wide.lastJoint).toMatchObject({ made: "closing-piece", length: null, planMiter: null });
     const even = planFrame({ sides: 8, measured: { levelWidth: 0.2 }, opening: { side: 1e6 } }).assembly;
-    expect(even.lastJoint).toMatchObject({ made: "trimmed halves", trim: null, loss: null });
+    expect(even.lastJoint).toMatchObject({ made: "trimmed-halves", trim: null, loss: null });
     const low = tableSaw({
       miter: { left: 1, right: 1, reads: "from-square", step: 0.5 },
       bevel: { left: 1, right: 0, reads: "from-vertical", step: 0.5 },
     });
     const none = planOf({ saw: low }).assembly;
     expect([none.tolerance, none.sawErrors]).toEqual([null, null]);
-    expect(none.lastJoint).toMatchObject({ made: "trimmed halves" });
+    expect(none.lastJoint).toMatchObject({ made: "trimmed-halves" });
     expect(none.glueUp.stages).toHaveLength(3);
   });
 });
@@ -184,7 +184,7 @@ describe("the faults of a saw", () => {
     expect(told({ saw: FLIPS, slope: 30, lay: "flat" })).toEqual(["flip", "cancels", "adds", "adds", "adds"]);
     expect(told({ saw: SLIDES, slope: 30, lay: "flat" })).toEqual(["slide", "cancels", "adds", "cancels", "adds"]);
     expect(told({ saw: FLIPS, lay: "flat" })).toEqual(["flip", "cancels", "adds", "adds", "idle"]);
-    expect(told({ saw: SLIDES, lay: "outer-down" })).toEqual(["slide", "cancels", "idle", "cancels", "adds"]);
+    expect(told({ saw: SLIDES, lay: "outer-edge-down" })).toEqual(["slide", "cancels", "idle", "cancels", "adds"]);
   });
 
   test("are told in words that fit: a leaning blade dishes a flat frame, opens a standing one, and tips a propped one", () => {
@@ -192,7 +192,7 @@ describe("the faults of a saw", () => {
       faultOf(planOf({ profile: post, ...changes }).assembly.sawErrors!, name).words;
     const upright = "A blade off upright where it reads upright: both ends are off alike, which adds up in every joint";
     expect(words({ saw: FLIPS, lay: "flat" }, "upright")).toBe(`${upright} and dishes the frame.`);
-    expect(words({ saw: FLIPS, lay: "outer-down" }, "upright")).toBe(`${upright} and opens the last one.`);
+    expect(words({ saw: FLIPS, lay: "outer-edge-down" }, "upright")).toBe(`${upright} and opens the last one.`);
     expect(words({ saw: FLIPS, lay: "propped", slope: 30 }, "upright")).toBe(`${upright} and changes its slope.`);
     expect(words({ saw: FLIPS, lay: "flat", slope: 30 }, "upright")).toBe(
       `${upright} and opens the last one and changes its slope.`,
@@ -204,7 +204,7 @@ describe("the faults of a saw", () => {
       "A gauge off square where it reads 0: the two ends are off opposite ways, which cancels in every joint, but the pieces climb like a stair and leave a step at the last one.",
     );
     expect(words({ saw: FLIPS, lay: "flat" }, "lean")).toBe("The blade stays upright, so its scale does not matter.");
-    expect(words({ saw: SLIDES, lay: "outer-down" }, "swing")).toBe(
+    expect(words({ saw: SLIDES, lay: "outer-edge-down" }, "swing")).toBe(
       "The gauge stays square, so its scale does not matter.",
     );
     expect(planOf({ saw: SLIDES }).assembly.sawErrors!.words).toBe(
@@ -249,7 +249,7 @@ describe("as a whole", () => {
     }
     const { lastJoint, tolerance } = assembly;
     const sizes =
-      lastJoint.made === "closing piece" ? [lastJoint.length, lastJoint.planMiter] : [lastJoint.trim, lastJoint.loss];
+      lastJoint.made === "closing-piece" ? [lastJoint.length, lastJoint.planMiter] : [lastJoint.trim, lastJoint.loss];
     for (const size of sizes) expect(size! >= 0 && Number.isFinite(size)).toBe(true);
     expect(tolerance!.shared.each).toBeGreaterThan(0);
   });
@@ -265,7 +265,7 @@ describe("as a whole", () => {
       profile: molding({ width: 320, thickness: 160 }),
       opening: { side: 3200 },
     }).assembly;
-    const [a, b] = [one, large].map(({ lastJoint }) => (lastJoint.made === "closing piece" ? lastJoint.length! : NaN));
+    const [a, b] = [one, large].map(({ lastJoint }) => (lastJoint.made === "closing-piece" ? lastJoint.length! : NaN));
     expect(b! / a!).toBeCloseTo(8, 9);
     expect(large.tolerance!.shared.each).toBeCloseTo(one.tolerance!.shared.each, 12);
     for (const [index, fault] of one.sawErrors!.faults.entries()) {

@@ -38,10 +38,10 @@ describe("checkBrief", () => {
       species: { radial: 4, tangential: 8 },
       grain: "quarter-sawn",
       moisture: { made: 9, seasons: [{ temperature: 20, humidity: 30 }, 12] },
-      price: { amount: 4.5, per: "board foot" },
+      price: { amount: 4.5, per: "board-foot" },
       hanging: { by: "wire", wireAngle: 35, screwDepth: 12, extraMass: 2 },
       contents: [
-        { name: "pane", thickness: 2, material: "glass", price: { amount: 38, per: "square meter" } },
+        { name: "pane", thickness: 2, material: "glass", price: { amount: 38, per: "square-meter" } },
         { name: "board", thickness: 3, material: { density: 750 } },
         { name: "panel", thickness: 6, material: { species: "white ash", grain: 30, grainDirection: 90 } },
       ],
@@ -497,8 +497,8 @@ test.each([
     "Expected `moisture.made` to be a moisture content in percent (0 to 300) or a climate, got undefined",
   ],
   [
-    { price: { amount: 3, per: "square meter" } },
-    'Expected `price.per` to be one of "meter", "foot", "cubic meter", "board foot", got "square meter" (string)',
+    { price: { amount: 3, per: "square-meter" } },
+    'Expected `price.per` to be one of "meter", "foot", "cubic-meter", "board-foot", got "square-meter" (string)',
   ],
   [{ price: { amount: -3, per: "foot" } }, "Expected `price.amount` to be an amount from 0 to 1e12, got -3 (number)"],
   [{ hanging: { by: "nail" } }, 'Expected `hanging.by` to be one of "wire", "two-hooks", got "nail" (string)'],
@@ -528,7 +528,7 @@ test.each([
   ],
   [
     { contents: [{ name: "pane", thickness: 2, price: { amount: 40, per: "meter" } }] },
-    'Expected `contents[0].price.per` to be one of "piece", "square meter", "square foot", got "meter" (string)',
+    'Expected `contents[0].price.per` to be one of "piece", "square-meter", "square-foot", got "meter" (string)',
   ],
   [
     { opening: { side: 2 }, at: "outerFace" },

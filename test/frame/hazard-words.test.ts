@@ -136,7 +136,7 @@ describe("at the saw", () => {
 describe("a saw that does not reach", () => {
   test("is said to with the reason, in the lay that was asked for, and what would do instead", () => {
     const low = { saw: tableSaw({ depth: 30 }) };
-    const plan = planOf({ ...low, lay: "inner-down" });
+    const plan = planOf({ ...low, lay: "sight-edge-down" });
     expect(plan.sawing.lay).toBeNull();
     expect(plan.hazards[0]).toMatchObject({
       code: "capacity",

@@ -24,7 +24,7 @@ describe("a rotation that is that of a named lay", () => {
     [20, 200, "face-down"],
     [20, -360, "propped"],
     [20, 360, "propped"],
-    [20, 110, "outer-down"],
+    [20, 110, "outer-edge-down"],
     [0, 0, "flat"],
   ])("at slope %d, %d is %s", (slope, lay, name) => {
     const { sawing } = plan({ slope, lay });
@@ -181,7 +181,7 @@ describe("the lay that is chosen", () => {
   test("is not a board balanced on its narrow edge, though its center of gravity is above that", () => {
     const wide = molding({ width: 150, thickness: 18 });
     const made = plan({ sides: 4, slope: 90, profile: wide, saw: tableSaw({ depth: 200 }) });
-    const onEdge = layCalled(made, "inner-down");
+    const onEdge = layCalled(made, "sight-edge-down");
     // Half of 18 mm to either side of a center 75 mm up: it tips at atan(9 / 75), not 7 degrees.
     expect(onEdge).toMatchObject({ possible: true, givenUp: ["steady", "showing-side-up"] });
     expect(made.sawing.lay?.lay).toBe("face-down");
@@ -269,7 +269,7 @@ describe("how deep the saw cuts", () => {
 
   test("known or not, a lay that stands lower is taken first", () => {
     const deep = molding({ width: 40, thickness: 80 });
-    expect(plan({ sides: 4, profile: deep }).sawing.lay).toMatchObject({ lay: "inner-down", depthInDoubt: false });
+    expect(plan({ sides: 4, profile: deep }).sawing.lay).toMatchObject({ lay: "sight-edge-down", depthInDoubt: false });
     expect(plan({ sides: 4, profile: deep, saw: tableSaw({ depth: 90 }) }).sawing.lay?.lay).toBe("flat");
   });
 });
@@ -291,7 +291,9 @@ describe("in words", () => {
       "The stick lies propped at its slope.",
       "It does not lie there by itself: a cradle holds it.",
     ]);
-    expect(lines({ sides: 4, slope: 90, profile: molding({ width: 150, thickness: 18 }), lay: "inner-down" })).toEqual([
+    expect(
+      lines({ sides: 4, slope: 90, profile: molding({ width: 150, thickness: 18 }), lay: "sight-edge-down" }),
+    ).toEqual([
       "The stick lies standing on its sight edge.",
       "It stands high on a narrow surface: clamp it upright.",
       "Its showing side does not lie up, so it can tear out where it meets the fence: back it with scrap, or score the line.",

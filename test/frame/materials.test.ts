@@ -184,14 +184,14 @@ describe("cost", () => {
     const cost = (per: string): number => materialsOf({ price: price(10, per) }).parts[0]!.price!.cost!;
     expect(cost("meter")).toBeCloseTo(stickLength / 100, 10);
     expect(cost("foot")).toBeCloseTo(stickLength / 30.48, 10);
-    expect(cost("cubic meter")).toBeCloseTo(10 * blank!.cubicMeters, 12);
-    expect(cost("board foot")).toBeCloseTo(10 * blank!.boardFeet, 12);
+    expect(cost("cubic-meter")).toBeCloseTo(10 * blank!.cubicMeters, 12);
+    expect(cost("board-foot")).toBeCloseTo(10 * blank!.boardFeet, 12);
   });
 
   test("of a layer by the piece, or by the upright box that it is cut from in its pose", () => {
     const layer = (per: string): ContentsLayer => ({ ...pane, price: price(40, per) });
     for (const pose of ["side-down", "corner-down"] as const) {
-      const { materials, contents } = planOf({ pose, contents: ["piece", "square meter", "square foot"].map(layer) });
+      const { materials, contents } = planOf({ pose, contents: ["piece", "square-meter", "square-foot"].map(layer) });
       const area = contents.box!.width * contents.box!.height;
       // A regular hexagon's box is across flats by across corners, either way up.
       expect(area).toBeCloseTo(contents.panel!.acrossFlats * contents.panel!.acrossCorners, 6);
@@ -206,9 +206,9 @@ describe("cost", () => {
   test("of a layer that is cut from a given sheet counts the whole sheet", () => {
     const { materials } = planOf({
       opening: { cutFrom: { width: 500, height: 400 } },
-      contents: [{ ...pane, price: price(40, "square meter") }],
+      contents: [{ ...pane, price: price(40, "square-meter") }],
     });
-    expect(materials.parts[1]!.price).toEqual({ amount: 40, per: "square meter", quantity: 0.2, cost: 8 });
+    expect(materials.parts[1]!.price).toEqual({ amount: 40, per: "square-meter", quantity: 0.2, cost: 8 });
   });
 
   test("says what it leaves out", () => {
@@ -227,9 +227,9 @@ describe("cost", () => {
       sides: 5,
       measured: { levelWidth: 40 },
       opening: { side: 300 },
-      price: { amount: 9, per: "board foot" },
+      price: { amount: 9, per: "board-foot" },
     }).materials;
-    expect(parts[0]!.price).toEqual({ amount: 9, per: "board foot", quantity: null, cost: null });
+    expect(parts[0]!.price).toEqual({ amount: 9, per: "board-foot", quantity: null, cost: null });
     expect(cost).toEqual({ total: null, complete: false, missing: ["molding"] });
   });
 
@@ -260,8 +260,8 @@ describe("laws", () => {
     ...brief,
     kerf: 3,
     species: "white ash",
-    price: { amount: 3, per: "cubic meter" },
-    contents: [pane, { ...board, price: { amount: 20, per: "square meter" } }],
+    price: { amount: 3, per: "cubic-meter" },
+    contents: [pane, { ...board, price: { amount: 20, per: "square-meter" } }],
   });
 
   test("a frame k times as large has k³ times the volume and mass", () => {
@@ -338,11 +338,11 @@ test("the smallest and the largest frames that can be told have masses, or say t
               name: "pane",
               thickness: 100 * size,
               material: { density: 1e5 },
-              price: { amount: 1e12, per: "square foot" },
+              price: { amount: 1e12, per: "square-foot" },
             },
           ],
           species: "white ash",
-          price: { amount: 1e12, per: "cubic meter" },
+          price: { amount: 1e12, per: "cubic-meter" },
           hanging: { by: "wire", screwDepth: size },
         } as const),
       );

@@ -20,7 +20,7 @@ describe("the chosen lay", () => {
     expect(steep.lays[0]).toMatchObject({ lay: "flat", possible: false });
     expect(steep.lays[0]!.obstacles.map((obstacle) => obstacle.code)).toEqual(["bevel-range"]);
     expect(steep.lay?.lay).toBe("propped");
-    expect(steep.cradle).toMatchObject({ angle: 60, high: "outer edge" });
+    expect(steep.cradle).toMatchObject({ angle: 60, high: "outer-edge" });
   });
 
   test("propped needs a plain miter and an upright blade, to the bit", () => {
@@ -35,11 +35,11 @@ describe("the chosen lay", () => {
   });
 
   test("is the one that is asked for, or none when that one cannot be made", () => {
-    expect(plan(30, { lay: "outer-down" }).lay?.lay).toBe("outer-down");
-    const none = plan(30, { lay: "inner-down" });
+    expect(plan(30, { lay: "outer-edge-down" }).lay?.lay).toBe("outer-edge-down");
+    const none = plan(30, { lay: "sight-edge-down" });
     expect(none.lay).toBeNull();
     expect(none.operations).toEqual([]);
-    expect(none.lays.find((option) => option.lay === "inner-down")!.obstacles[0]).toEqual({
+    expect(none.lays.find((option) => option.lay === "sight-edge-down")!.obstacles[0]).toEqual({
       code: "no-support",
       sentence: "The stick tips over in this lay: its center of gravity is not above what it rests on.",
     });
@@ -102,8 +102,8 @@ describe("operations", () => {
     expect(
       plan(30).operations.map((operation) => [operation.kind, operation.move, operation.placement.atFence]),
     ).toEqual([
-      ["first-end", null, "outer edge"],
-      ["second-end", "flip end for end", "sight edge"],
+      ["first-end", null, "outer-edge"],
+      ["second-end", "flip-end-for-end", "sight-edge"],
     ]);
   });
 
@@ -121,12 +121,12 @@ describe("operations", () => {
 
   test("slide the stick past a blade that leans both ways, its edge staying at the fence and both settings mirrored", () => {
     const mirrored = plan(30, { saw: miterSaw(), lay: "flat" });
-    expect(mirrored.operations.map(({ move }) => move)).toEqual([null, "slide past the blade"]);
+    expect(mirrored.operations.map(({ move }) => move)).toEqual([null, "slide-past-the-blade"]);
     expect(
       mirrored.operations.map(({ placement }) => [placement.atFence, placement.kept, placement.bevel.toward]),
     ).toEqual([
-      ["sight edge", "left", "left"],
-      ["sight edge", "right", "right"],
+      ["sight-edge", "left", "left"],
+      ["sight-edge", "right", "right"],
     ]);
   });
 
@@ -218,7 +218,7 @@ test.each([
   ],
   [
     { lay: "standing" },
-    'Expected `lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "standing" (string)',
+    'Expected `lay` to be one of "propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", got "standing" (string)',
   ],
   [{ saw: 5 }, "Expected `saw` to be an object, got 5 (number)"],
 ])("bad option %j", (options, message) => {

@@ -171,7 +171,14 @@ const shops = fc
       fc.record({
         sides: fc.constantFrom(3, 4, 4, 6, 8),
         slope: fc.constantFrom(0, 30, -30, 30, 90, 45),
-        lay: fc.constantFrom<Lay | undefined>(undefined, "flat", "propped", "inner-down", "outer-down", "face-down"),
+        lay: fc.constantFrom<Lay | undefined>(
+          undefined,
+          "flat",
+          "propped",
+          "sight-edge-down",
+          "outer-edge-down",
+          "face-down",
+        ),
         rough: fc.constantFrom<RoughMethod>({ method: "none" }, square, square, mitered),
       }),
       { minLength: 1, maxLength: 4 },
@@ -196,7 +203,7 @@ const opposites = fc
       fc.record({
         sides: fc.constantFrom(3, 4),
         slope: fc.constantFrom(30, -30),
-        lay: fc.constantFrom<Lay>("inner-down", "outer-down"),
+        lay: fc.constantFrom<Lay>("sight-edge-down", "outer-edge-down"),
         rough: fc.constantFrom<RoughMethod>({ method: "none" }, mitered),
       }),
       { minLength: 2, maxLength: 3 },
@@ -234,7 +241,7 @@ describe("shopOrder against trying every order", () => {
       fc.property(shops, (frames) => {
         // Rounds and blades that cross over can be nested in each other, which would leave the one frame half cut while another is begun.
         const plain = frames.filter(({ plan: { sawing } }) => {
-          return sawing.order === "step-by-step" && sawing.operations.at(-1)?.move === "flip end for end";
+          return sawing.order === "step-by-step" && sawing.operations.at(-1)?.move === "flip-end-for-end";
         });
         if (plain.length === 0) return;
         tried += 1;
@@ -299,9 +306,9 @@ describe("the groups", () => {
     expect(last[0]!.stop).toEqual(tray.sawing.operations[2]!.stop);
     expect(last[0]).toMatchObject({
       arris: "outerBack",
-      atFence: "sight edge",
+      atFence: "sight-edge",
       kept: "right",
-      move: "flip end for end",
+      move: "flip-end-for-end",
     });
   });
 
@@ -325,8 +332,8 @@ describe("the groups", () => {
 
   test("make one of two opposite orders wait where frames swing the miter the other way round", () => {
     const order = shopOrder([
-      { name: "tray", plan: frame(4, 30, mitered, tableSaw(), "inner-down") },
-      { name: "reverse", plan: frame(4, -30, mitered, tableSaw(), "inner-down") },
+      { name: "tray", plan: frame(4, 30, mitered, tableSaw(), "sight-edge-down") },
+      { name: "reverse", plan: frame(4, -30, mitered, tableSaw(), "sight-edge-down") },
     ]);
     expect(inShort(order)).toHaveLength(3);
     expect(order.changes).toEqual({ bevel: 0, miter: 2, lay: 0 });
@@ -396,7 +403,7 @@ describe("the groups", () => {
 
 describe("several saws, and frames that none can cut", () => {
   test("are kept apart, each saw beginning anew, and reported", () => {
-    const other = tableSaw({ miter: { left: 60, right: 60, reads: "from-blade", step: 1 } });
+    const other = tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 1 } });
     const order = shopOrder([
       { name: "one", plan: frame(6, 30, mitered) },
       { name: "steep", plan: frame(3, 90, mitered, tableSaw(), "flat") },

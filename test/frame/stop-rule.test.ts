@@ -41,7 +41,7 @@ describe("where a stop may stand", () => {
         const touching = points.filter((point) => farthest - away * point[0] < scale);
         const fence = (saw.fence === "near" ? Math.min : Math.max)(...points.map((point) => point[1]));
         const distance = Math.min(...touching.map((point) => Math.abs(point[1] - fence)));
-        expect(stopRule).toMatchObject({ side: placement.kept, touches: "long point", end: "end" });
+        expect(stopRule).toMatchObject({ side: placement.kept, touches: "long-point", end: "end" });
         expect(stopRule.never).not.toBe(stopRule.side);
         expect(Math.abs(stopRule.fromFence! - distance)).toBeLessThan(scale);
         // A gauge carries its stop along with the piece; on the fence of a miter saw the stop stays where it is.
@@ -63,16 +63,16 @@ describe("where a stop may stand", () => {
   test("depends on how pieces are parted", () => {
     expect(rules({ method: "none" })).toEqual([
       ["first-end", null, false],
-      ["second-end", "long point", true],
+      ["second-end", "long-point", true],
     ]);
     expect(rules({ method: "square", allowance: 9 })).toEqual([
-      ["crosscut", "square end", true],
-      ["first-end", "square end", false],
-      ["second-end", "long point", false],
+      ["crosscut", "square-end", true],
+      ["first-end", "square-end", false],
+      ["second-end", "long-point", false],
     ]);
     expect(rules({ method: "mitered", allowance: 9 })).toEqual([
       ["first-end", null, false],
-      ["second-end", "long point", false],
+      ["second-end", "long-point", false],
     ]);
     for (const method of ["square", "mitered"] as const)
       expect(rules({ method, allowance: 9 }, tableSaw()).map(([, , moveAway]) => moveAway)).not.toContain(true);
@@ -105,7 +105,7 @@ describe("where a stop may stand", () => {
     expect(last.stopRule).toEqual({
       side: "left",
       never: "right",
-      touches: "long point",
+      touches: "long-point",
       end: "end",
       fromFence: null,
       comesFree: true,

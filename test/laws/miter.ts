@@ -106,7 +106,7 @@ export const anyTurn: fc.Arbitrary<number> = fc.double({ min: -179, max: 179, no
 
 /** Lays by name and by number. */
 export const anyLay: fc.Arbitrary<Lay> = fc.oneof(
-  fc.constantFrom<LayName>("propped", "flat", "face-down", "inner-down", "outer-down"),
+  fc.constantFrom<LayName>("propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"),
   fc.double({ min: -360, max: 360, noNaN: true }),
 );
 

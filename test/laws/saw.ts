@@ -41,8 +41,8 @@ export const crossed = (a: Shop, b: Shop): Shop => [
 const FACING: Readonly<Record<string, readonly [number, number]>> = {
   back: [0, -1],
   face: [0, 1],
-  "sight edge": [-1, 0],
-  "outer edge": [1, 0],
+  "sight-edge": [-1, 0],
+  "outer-edge": [1, 0],
 };
 
 /** The stick's axes in the shop, from the surface that lies down and the one at the fence. */

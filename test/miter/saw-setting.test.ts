@@ -13,7 +13,7 @@ import { D, exact, ulps, type Exact } from "../exact.js";
 import { angleError, cosine, direction, sine } from "./exact-angles.js";
 import { axesAt, dec, plus, settingFlat, type Space, times } from "./space.js";
 
-const LAYS = ["propped", "flat", "face-down", "inner-down", "outer-down"] as const;
+const LAYS = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"] as const;
 
 function cutOf(turn: number, slope: number): EndCut {
   const board = { slope, thickness: 18 };
@@ -90,8 +90,8 @@ describe("sawSetting where the answer is known", () => {
         // The cosine and sine of slope - 180, slope - 90 and slope + 90; a small slope would be rounded away beside them.
         const rolls: readonly (readonly [Lay, Exact, Exact])[] = [
           ["face-down", cos.neg(), sin.neg()],
-          ["inner-down", sin, cos.neg()],
-          ["outer-down", sin.neg(), cos],
+          ["sight-edge-down", sin, cos.neg()],
+          ["outer-edge-down", sin.neg(), cos],
           ...[22.5, -150, 300, 1e-9].map((lay) => [lay, cosine(exact(lay)), sine(exact(lay))] as const),
         ];
         for (const [lay, cosRoll, sinRoll] of rolls) {
@@ -163,8 +163,8 @@ describe("sawSetting against a stick that is rolled in space, 60 digits", () => 
     propped: (slope) => slope,
     flat: () => 0,
     "face-down": () => 180,
-    "inner-down": () => 90,
-    "outer-down": () => -90,
+    "sight-edge-down": () => 90,
+    "outer-edge-down": () => -90,
   };
   const corners = [
     { turn: 90, first: { slope: 52, thickness: 18 }, second: { slope: 52, thickness: 18 } },
@@ -190,7 +190,7 @@ describe("sawSetting against a stick that is rolled in space, 60 digits", () => 
 describe("sawSetting refuses", () => {
   const cut = cutOf(90, 45);
   const { plane } = cut;
-  const lays = '"propped", "flat", "face-down", "inner-down", "outer-down"';
+  const lays = '"propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"';
   const cases: readonly (readonly [
     what: string,
     cut: unknown,

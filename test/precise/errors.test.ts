@@ -328,7 +328,7 @@ const wrong: readonly (readonly [
     [plane, { ...lying, lay: "upside-down" }],
     "unknown",
     "lay",
-    'Expected `lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", or degrees from -360 to 360, got "upside-down" (string)',
+    'Expected `lay` to be one of "propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", or degrees from -360 to 360, got "upside-down" (string)',
   ],
   [
     preciseSawSetting,

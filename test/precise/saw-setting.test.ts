@@ -39,8 +39,8 @@ describe("preciseSawSetting", () => {
       ["propped", 0],
       ["flat", 37.5],
       ["face-down", 37.5 - 180],
-      ["inner-down", 37.5 - 90],
-      ["outer-down", 37.5 + 90],
+      ["sight-edge-down", 37.5 - 90],
+      ["outer-edge-down", 37.5 + 90],
     ];
     for (const [name, rotation] of lays) {
       const named = preciseSawSetting(plane, { slope: 37.5, lay: name });

@@ -28,7 +28,7 @@ describe("checkSaw", () => {
     ],
     [
       { miter: { ...sound.miter, reads: "from-vertical" } },
-      'Expected `saw.miter.reads` to be one of "from-square", "from-blade", got "from-vertical" (string)',
+      'Expected `saw.miter.reads` to be one of "from-square", "from-fence", got "from-vertical" (string)',
     ],
     [
       { miter: { ...sound.miter, step: 50 } },

@@ -10,7 +10,7 @@ import { cutsOf, situations } from "./situations.js";
 const dot = (a: Shop, b: Shop): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 describe("where the teeth leave the wood", () => {
-  const FACING = { back: [0, -1], face: [0, 1], "sight edge": [-1, 0], "outer edge": [1, 0] } as const;
+  const FACING = { back: [0, -1], face: [0, 1], "sight-edge": [-1, 0], "outer-edge": [1, 0] } as const;
 
   test("is at the two surfaces that face the way the teeth go, and the kept wood has the told angle there", () => {
     fc.assert(

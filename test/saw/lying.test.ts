@@ -6,14 +6,14 @@ import { cradleFor, lieSection, stopContact } from "miterwright/saw";
 
 const stick = molding({ width: 40, thickness: 20 });
 const rabbeted = molding({ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 } });
-const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "inner-down", "outer-down"];
+const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "sight-edge-down", "outer-edge-down"];
 
 describe("lieSection", () => {
   test.each<[Lay, number, number, boolean]>([
     ["flat", 40, 20, true],
     ["face-down", 40, 20, true],
-    ["inner-down", 20, 40, true],
-    ["outer-down", 20, 40, true],
+    ["sight-edge-down", 20, 40, true],
+    ["outer-edge-down", 20, 40, true],
   ])("%s, flat stock is %d wide and %d high", (lay, width, height, steady) => {
     const lying = lieSection(stick, { slope: 25, lay });
     expect(lying.width).toBeCloseTo(width, 12);
@@ -22,7 +22,7 @@ describe("lieSection", () => {
   });
 
   test("a lip too thin to stand on tips over, and an arris carries nothing", () => {
-    expect(lieSection(rabbeted, { slope: 30, lay: "inner-down" }).steady).toBe(false);
+    expect(lieSection(rabbeted, { slope: 30, lay: "sight-edge-down" }).steady).toBe(false);
     const propped = lieSection(rabbeted, { slope: 30, lay: "propped" });
     expect(propped.support.from).toBe(propped.support.to);
     expect(propped.steady).toBe(false);
@@ -66,7 +66,7 @@ describe("stopContact", () => {
   test("finds it at the height where it lies", () => {
     expect(stopContact(end, stick, { slope: 30, lay: "flat" })).toMatchObject({ from: 0, to: 0 });
     expect(stopContact(end, stick, { slope: 30, lay: "face-down" }).from).toBeCloseTo(20, 12);
-    expect(stopContact(end, stick, { slope: 30, lay: "inner-down" }).from).toBeCloseTo(40, 12);
+    expect(stopContact(end, stick, { slope: 30, lay: "sight-edge-down" }).from).toBeCloseTo(40, 12);
   });
 
   test("leans back over the stick's height by t sin r tan h", () => {
@@ -87,7 +87,7 @@ describe("cradleFor", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 89.9, noNaN: true }), fc.boolean(), (angle, tray) => {
         const cradle = cradleFor(rabbeted, tray ? angle : -angle)!;
-        expect(cradle.high).toBe(tray ? "outer edge" : "sight edge");
+        expect(cradle.high).toBe(tray ? "outer-edge" : "sight-edge");
         expect(Math.hypot(cradle.levelRun, cradle.rise)).toBeCloseTo(43, 10);
         expect(Math.atan2(cradle.rise, cradle.levelRun)).toBeCloseTo((angle * Math.PI) / 180, 10);
       }),

@@ -35,7 +35,7 @@ describe("what placeCut says of the two ends", () => {
   test("with the same side kept, the other edge is at the fence and the miter swings the other way", () => {
     const first = placeCut(end, { lay: "flat", saw: tableSaw(), kept: "left" });
     const second = placeCut(start, { lay: "flat", saw: tableSaw(), kept: "left" });
-    expect([first.atFence, second.atFence]).toEqual(["outer edge", "sight edge"]);
+    expect([first.atFence, second.atFence]).toEqual(["outer-edge", "sight-edge"]);
     expect([first.miter.toward, second.miter.toward]).toEqual(["left", "right"]);
     expect([first.bevel.toward, second.bevel.toward]).toEqual(["left", "left"]);
   });
@@ -43,7 +43,7 @@ describe("what placeCut says of the two ends", () => {
   test("with the other side kept, the edge stays and both are mirrored", () => {
     const first = placeCut(end, { lay: "flat", saw: miterSaw(), kept: "left" });
     const second = placeCut(start, { lay: "flat", saw: miterSaw(), kept: "right" });
-    expect([first.atFence, second.atFence]).toEqual(["sight edge", "sight edge"]);
+    expect([first.atFence, second.atFence]).toEqual(["sight-edge", "sight-edge"]);
     expect([first.miter.toward, second.miter.toward]).toEqual(["left", "right"]);
     expect([first.bevel.toward, second.bevel.toward]).toEqual(["left", "right"]);
   });
@@ -61,7 +61,7 @@ describe("the scales", () => {
   const { end } = cutsOf(6, 30);
 
   test("a gauge that reads from the blade shows the complement", () => {
-    const saw = tableSaw({ miter: { left: 60, right: 60, reads: "from-blade", step: 1 } });
+    const saw = tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 1 } });
     const { miter } = placeCut(end, { lay: "flat", saw, kept: "left" });
     expect(miter.reading).toBeCloseTo(90 - miter.degrees, 12);
     expect(miter.nearest).toBe(63);
@@ -104,7 +104,7 @@ describe("bad input", () => {
   test.each([
     [
       { lay: "upside-down", saw, kept: "left" },
-      'Expected `lay` to be one of "propped", "flat", "face-down", "inner-down", "outer-down", got "upside-down" (string)',
+      'Expected `lay` to be one of "propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", got "upside-down" (string)',
     ],
     [{ lay: "flat", saw, kept: "front" }, 'Expected `kept` to be one of "left", "right", got "front" (string)'],
     [{ lay: "flat", saw: null, kept: "left" }, "Expected `saw` to be an object, got null"],

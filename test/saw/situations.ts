@@ -3,7 +3,7 @@ import { joinCorner, type EndCut, type Lay } from "miterwright/miter";
 import { miterSaw, tableSaw, type Hand, type Saw } from "miterwright/saw";
 
 /** The named lays. */
-export const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "inner-down", "outer-down"];
+export const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "sight-edge-down", "outer-edge-down"];
 
 /** Both end cuts of a regular frame's stick. */
 export function cutsOf(sides: number, slope: number): { start: EndCut; end: EndCut } {

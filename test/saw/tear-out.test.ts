@@ -25,11 +25,11 @@ describe("the angle of the wood where the teeth leave", () => {
     const profile = molding({ width: 60, thickness: 20, madeFor: { slope: 45, inner: true } });
     const plumb = { sides: 6, slope: 45, lay: "flat" as const };
     // A regular hexagon's inside angle is 120 degrees, and a plumb joint halves it: Euclid, Elements, IV.15 and its porism.
-    expect(angleAt("outer edge", { ...plumb, profile })).toBeCloseTo(60, 10);
-    expect(angleAt("sight edge", { ...plumb, profile })).toBeCloseTo(120, 10);
+    expect(angleAt("outer-edge", { ...plumb, profile })).toBeCloseTo(60, 10);
+    expect(angleAt("sight-edge", { ...plumb, profile })).toBeCloseTo(120, 10);
     // Square edges stand at 45 degrees to a plumb one, and there the angle is another.
-    expect(angleAt("outer edge", { ...plumb, profile: molding({ width: 60, thickness: 20 }) })).toBeCloseTo(69.295, 3);
-    expect(angleAt("outer edge", plumb)).toBeCloseTo(69.295, 3);
+    expect(angleAt("outer-edge", { ...plumb, profile: molding({ width: 60, thickness: 20 }) })).toBeCloseTo(69.295, 3);
+    expect(angleAt("outer-edge", plumb)).toBeCloseTo(69.295, 3);
   });
 
   test("is half the corner's angle at every plumb outer edge, and half of what is left at a plumb sight edge", () => {
@@ -42,8 +42,8 @@ describe("the angle of the wood where the teeth leave", () => {
         (sides, slope, lay, kept) => {
           const profile = molding({ width: 200, thickness: 20, madeFor: { slope, inner: true } });
           const half = 90 - 180 / sides;
-          expect(angleAt("outer edge", { sides, slope, lay, profile, kept })).toBeCloseTo(half, 9);
-          expect(angleAt("sight edge", { sides, slope, lay, profile, kept })).toBeCloseTo(180 - half, 9);
+          expect(angleAt("outer-edge", { sides, slope, lay, profile, kept })).toBeCloseTo(half, 9);
+          expect(angleAt("sight-edge", { sides, slope, lay, profile, kept })).toBeCloseTo(180 - half, 9);
         },
       ),
     );
@@ -54,8 +54,8 @@ describe("the angle of the wood where the teeth leave", () => {
       fc.property(
         fc.integer({ min: 3, max: 30 }),
         fc.double({ min: -89, max: 89, noNaN: true }),
-        fc.constantFrom<Lay>("flat", "face-down", "inner-down", "outer-down"),
-        fc.constantFrom("back", "face", "sight edge", "outer edge"),
+        fc.constantFrom<Lay>("flat", "face-down", "sight-edge-down", "outer-edge-down"),
+        fc.constantFrom("back", "face", "sight-edge", "outer-edge"),
         (sides, slope, lay, surface) => {
           const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
           const known = (): number => angleAt(surface, { sides, slope, lay, profile });
@@ -98,12 +98,12 @@ describe("the side that shows", () => {
   test("is the face unless it is said to be the back, and edges always show", () => {
     expect(shown({ lay: "flat" })).toEqual([
       ["back", false],
-      ["sight edge", true],
+      ["sight-edge", true],
     ]);
     expect(shown({ lay: "face-down", shows: "face" })[0]).toEqual(["face", true]);
     expect(shown({ lay: "flat", shows: "back" })).toEqual([
       ["back", true],
-      ["sight edge", true],
+      ["sight-edge", true],
     ]);
     expect(shown({ lay: "face-down", shows: "back" })[0]).toEqual(["face", false]);
   });

@@ -108,9 +108,9 @@ test("any frame that hangs has a well-formed sheet, with masses and costs that a
       const contents = (brief.contents ?? []).map((layer) => ({
         ...layer,
         ...(made === undefined ? {} : { material: made }),
-        price: { amount: 12.5, per: "square foot" as const },
+        price: { amount: 12.5, per: "square-foot" as const },
       }));
-      const price = { amount: 3, per: "board foot" as const };
+      const price = { amount: 3, per: "board-foot" as const };
       const frame = planFrame({ ...brief, contents, price, species: "white ash", hanging: hangs } as FrameBrief);
       const sheet = shopSheet(frame, SHORT);
       expect(sheet).not.toMatch(/NaN|undefined|Infinity|\[object/);

@@ -136,7 +136,7 @@ describe("the sheet says", () => {
       ["bevel", exact[1], "degrees from an upright blade"],
     ]);
     const flat = readSheet(
-      shopSheet(plan({ saw: tableSaw({ miter: { left: 60, right: 60, reads: "from-blade", step: 0.5 } }) }), SHORT),
+      shopSheet(plan({ saw: tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 0.5 } }) }), SHORT),
     );
     expect(flat.tables["What the scales must show for either end"]![1]).toEqual([
       "miter",
@@ -338,7 +338,7 @@ describe("the sheet says", () => {
     expect(even).toContain("Trim both halves straight and glue them together, at corners 0 and 4.");
     expect(even).not.toContain("Prop every stick");
     const { lastJoint } = plan({ sides: 8 }).assembly;
-    if (lastJoint.made !== "trimmed halves") throw new Error("an even frame");
+    if (lastJoint.made !== "trimmed-halves") throw new Error("an even frame");
     expect(even).toContain(`the frame becomes ${SHORT.length(lastJoint.loss!)} narrower there`);
   });
 

@@ -33,8 +33,8 @@ interface Lying {
 const OPPOSITE: Readonly<Record<string, string>> = {
   back: "face",
   face: "back",
-  "sight edge": "outer edge",
-  "outer edge": "sight edge",
+  "sight-edge": "outer-edge",
+  "outer-edge": "sight-edge",
 };
 
 /** Where a line along the stick through a point of the section meets an end. */
@@ -73,6 +73,11 @@ function demand(found: RegExpExecArray | null, line: string): string[] {
   return found.slice(1);
 }
 
+/** A surface's code from the words for it. */
+function surfaceCalled(words: string): string {
+  return words.replace(" ", "-");
+}
+
 function sentence(lines: readonly string[], start: string): string | undefined {
   return lines.find((line) => line.startsWith(start));
 }
@@ -85,7 +90,7 @@ function move(lines: readonly string[], before: Lying | null): Lying {
       /^Lay the stick with its (.+) (on the table|in the cradle) and its (.+) at the fence\.$/.exec(fresh),
       fresh,
     );
-    return { down: down!, cradled: where === "in the cradle", atFence: atFence! };
+    return { down: surfaceCalled(down!), cradled: where === "in the cradle", atFence: surfaceCalled(atFence!) };
   }
   if (before === null) throw new Error("the first instruction must say how the stick lies");
   const flip = sentence(lines, "Flip the stick end for end");
@@ -98,7 +103,8 @@ function move(lines: readonly string[], before: Lying | null): Lying {
     );
     // Half a turn about the upright: what lies down stays, and the edge that was away from the fence comes to it.
     const flipped = { ...before, atFence: OPPOSITE[before.atFence]! };
-    if (flipped.down !== down || flipped.atFence !== atFence) throw new Error(`not so: ${flip}`);
+    if (flipped.down !== surfaceCalled(down!) || flipped.atFence !== surfaceCalled(atFence!))
+      throw new Error(`not so: ${flip}`);
     return flipped;
   }
   const slide = sentence(lines, "Slide the stick") ?? "";
@@ -108,7 +114,8 @@ function move(lines: readonly string[], before: Lying | null): Lying {
     ),
     lines.join(" "),
   );
-  if (before.down !== down || before.atFence !== atFence) throw new Error(`not so: ${slide}`);
+  if (before.down !== surfaceCalled(down!) || before.atFence !== surfaceCalled(atFence!))
+    throw new Error(`not so: ${slide}`);
   return before;
 }
 

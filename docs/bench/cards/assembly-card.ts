@@ -1,3 +1,4 @@
+import { surfaceLabel } from "miterwright/frame";
 import { html, type Part } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets } from "./tables.js";
@@ -13,7 +14,7 @@ export const assemblyCard: Card = {
     const lines: Part[] = [
       ...(cauls.high === "neither"
         ? []
-        : [`Prop every stick on a caul of ${writers.angle(cauls.bed)}, its ${cauls.high} the higher.`]),
+        : [`Prop every stick on a caul of ${writers.angle(cauls.bed)}, its ${surfaceLabel(cauls.high)} the higher.`]),
       `Clamp against blocks of ${writers.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint.`,
       lastJoint.words,
       ...(tolerance === null

@@ -21,8 +21,8 @@ function layName({ lay, first }: LayResult, angle: Writers["angle"]): string {
   const names: Readonly<Record<string, string>> = {
     flat: "flat on its back",
     propped: first.cradled ? "propped at its slope, in a cradle" : "propped at its slope",
-    "inner-down": "standing on its sight edge",
-    "outer-down": "standing on its outer edge",
+    "sight-edge-down": "standing on its sight edge",
+    "outer-edge-down": "standing on its outer edge",
     "face-down": "face down",
   };
   return typeof lay === "number" ? `rolled by ${angle(lay)}` : names[lay]!;

@@ -74,8 +74,8 @@ export const WOOD_FIELDS: Readonly<Record<WoodField, PlacedField>> = {
     choices: [
       answer("meter", "meter of length"),
       answer("foot", "foot of length"),
-      answer("board foot", "board foot"),
-      answer("cubic meter", "cubic meter"),
+      answer("board-foot", "board foot"),
+      answer("cubic-meter", "cubic meter"),
     ],
   },
   hangs: {

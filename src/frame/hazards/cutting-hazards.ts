@@ -105,7 +105,7 @@ const fasteners: CuttingRule = ({ option, cutSteps }) => {
 };
 
 const flipError: CuttingRule = ({ plan }) => {
-  const flipped = plan.operations.find((operation) => operation.move === "flip end for end");
+  const flipped = plan.operations.find((operation) => operation.move === "flip-end-for-end");
   if (flipped === undefined) return null;
   const sentence =
     "Between the two ends the stick is flipped and its other edge comes to the fence: check which edge is at the fence before every cut.";

@@ -69,7 +69,7 @@ export function sharedSettings(
     return {
       miterKey: `${miter} ${placement.miter.toward}`,
       bevelKey: `${bevel} ${placement.bevel.toward}`,
-      miter: onScale(miter, placement.miter.toward, saw.miter.reads === "from-blade", saw.miter.step),
+      miter: onScale(miter, placement.miter.toward, saw.miter.reads === "from-fence", saw.miter.step),
       bevel: onScale(bevel, placement.bevel.toward, saw.bevel.reads === "from-table", saw.bevel.step),
     };
   };

@@ -24,32 +24,32 @@ const STAGE: Fields<GlueStage> = {
 };
 const CAULS: Fields<GlueUp["cauls"]> = {
   bed: finite,
-  high: (value, path) => word(value, path, { "outer edge": true, "sight edge": true, neither: true }),
+  high: (value, path) => word(value, path, { "outer-edge": true, "sight-edge": true, neither: true }),
   blocks: finite,
 };
 const GLUE_UP: Fields<GlueUp> = {
   stages: (value, path) => list(value, path, (stage, at) => record(stage, at, STAGE)),
-  last: (value, path) => word(value, path, { "trimmed halves": true, "closing piece": true }),
+  last: (value, path) => word(value, path, { "trimmed-halves": true, "closing-piece": true }),
   cauls: (value, path) => record(value, path, CAULS),
 };
 
 const HALVES: Fields<TrimmedHalves> = {
-  made: (value, path) => word(value, path, { "trimmed halves": true }),
+  made: (value, path) => word(value, path, { "trimmed-halves": true }),
   trim: finiteOrNull,
   loss: finiteOrNull,
   words: text,
 };
 const CLOSING: Fields<LastPiece> = {
-  made: (value, path) => word(value, path, { "closing piece": true }),
+  made: (value, path) => word(value, path, { "closing-piece": true }),
   length: finiteOrNull,
   planMiter: finiteOrNull,
   words: text,
 };
 const MADE: Fields<{ made: LastJoint["made"] }> = {
-  made: (value, path) => word(value, path, { "trimmed halves": true, "closing piece": true }),
+  made: (value, path) => word(value, path, { "trimmed-halves": true, "closing-piece": true }),
 };
 const lastJoint: Reader<LastJoint> = (value, path) =>
-  record(value, path, MADE).made === "trimmed halves" ? record(value, path, HALVES) : record(value, path, CLOSING);
+  record(value, path, MADE).made === "trimmed-halves" ? record(value, path, HALVES) : record(value, path, CLOSING);
 
 const SHARED: Fields<AngleTolerance> = { miter: finiteOrNull, bevel: finiteOrNull, each: finite };
 const RANDOM: Fields<AngleScatter> = { each: finiteOrNull, miter: finiteOrNull, bevel: finiteOrNull };

@@ -67,10 +67,10 @@ const PERS: Readonly<Record<Price["per"], true>> = {
   piece: true,
   meter: true,
   foot: true,
-  "square meter": true,
-  "square foot": true,
-  "cubic meter": true,
-  "board foot": true,
+  "square-meter": true,
+  "square-foot": true,
+  "cubic-meter": true,
+  "board-foot": true,
 };
 /** What a price is counted by. */
 export const per: Reader<Price["per"]> = (value, path) => word(value, path, PERS);

@@ -22,7 +22,7 @@ import { hazardCode } from "./hazard.js";
 const STOP_RULE: Fields<StopRule> = {
   side: hand,
   never: hand,
-  touches: (value, path) => orNull(value, path, (v, p) => word(v, p, { "long point": true, "square end": true })),
+  touches: (value, path) => orNull(value, path, (v, p) => word(v, p, { "long-point": true, "square-end": true })),
   end: (value, path) => orNull(value, path, stickEnd),
   fromFence: finiteOrNull,
   comesFree: flag,
@@ -33,8 +33,8 @@ const MEASURE: Fields<MeasureAlong> = { arris: textOrNull, length: finite, hook:
 const GRADUATIONS: Fields<Operation["graduations"]> = { miter: finite, bevel: finite };
 const KINDS: Readonly<Record<OperationKind, true>> = { crosscut: true, "first-end": true, "second-end": true };
 const MOVES: Readonly<Record<NonNullable<Operation["move"]>, true>> = {
-  "flip end for end": true,
-  "slide past the blade": true,
+  "flip-end-for-end": true,
+  "slide-past-the-blade": true,
 };
 const OPERATION: Fields<Operation> = {
   step: count,

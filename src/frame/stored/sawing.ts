@@ -25,8 +25,8 @@ const LAYS: Readonly<Record<LayName, true>> = {
   propped: true,
   flat: true,
   "face-down": true,
-  "inner-down": true,
-  "outer-down": true,
+  "sight-edge-down": true,
+  "outer-edge-down": true,
 };
 /** A lay. */
 export const lay: Reader<Lay> = (value, path) =>
