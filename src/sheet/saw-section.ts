@@ -114,7 +114,7 @@ function steps(plan: FramePlan, words: Words): Markup {
       if (index === operations.length - 1) pictures.push(drawPiece(plan, { ...words, width: 325, key: false }));
       return element(
         'article class="step"',
-        element("div", element("h3", `${step}. ${title}`), list("ul", [...lines, ...heedText(hazards, step)])),
+        element("div", element("h3", `${step}. ${title}`), list("ul", [...heedText(hazards, step), ...lines])),
         element("div", ...pictures.map(({ svg }) => element("figure", { html: svg }))),
       );
     }),

@@ -88,7 +88,7 @@ export const stepsCard: Card = {
       const drawing = drawCut(plan, { ...writers, step: operation.step, width: Math.min(width, 400) });
       return html`<li>
         <h3>${title}</h3>
-        ${bullets([...lines, ...heedText(hazards, operation.step)])}
+        ${bullets([...heedText(hazards, operation.step), ...lines])}
         <figure>${trusted(drawing.svg)}</figure>
       </li>`;
     });
