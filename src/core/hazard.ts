@@ -1,7 +1,7 @@
 /**
- * The signal word of a hazard, as ANSI Z535 and ISO 3864 use such words (value from memory). It says what can come of it where nobody avoids it:
- * `danger` that somebody is likely to be killed or seriously injured, `warning` that this is possible, `caution` that a minor or moderate injury is possible,
- * `notice` that work is spoiled and nobody is hurt.
+ * The signal word of a hazard, as ANSI Z535 and ISO 3864 use such words (value from memory). It says what can happen if the hazard is not avoided:
+ * for `danger` death or serious injury is likely, for `warning` it is possible, for `caution` a minor or moderate injury is possible, and for `notice` work is spoiled
+ * and nobody is hurt.
  */
 export type HazardSignal = "danger" | "warning" | "caution" | "notice";
 
