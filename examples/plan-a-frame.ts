@@ -6,7 +6,7 @@
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import {
-  checkFit,
+  verifyFit,
   describeHazard,
   fitStock,
   formatAngle,
@@ -43,7 +43,7 @@ const plan = planFrame({
 
 const job = plan.stockJobs[0]!;
 const fit = fitStock(job);
-const verdict = checkFit(job, fit);
+const verdict = verifyFit(job, fit);
 if (!verdict.ok) throw new Error(`The fit does not hold: ${JSON.stringify(verdict.faults)}`);
 
 const { geometry, sawing, contents } = plan;

@@ -1,7 +1,7 @@
 /**
  * For an app developer: a form's fields become a brief, every issue goes beside its field, and a sound brief becomes the numbers to show.
  */
-import { checkBrief, formatLength, planFrame, tryParseLength, type FrameBrief } from "miterwright";
+import { formatLength, planFrame, tryParseBrief, tryParseLength } from "miterwright";
 
 /** What the form holds, as typed. */
 interface Fields {
@@ -13,7 +13,7 @@ interface Fields {
   readonly pictureHeight: string;
 }
 
-/** A length as typed, in inches; text that is none becomes NaN, which `checkBrief` then refuses in its own place. */
+/** A length as typed, in inches; text that is none becomes NaN, which `tryParseBrief` then refuses in its own place. */
 function inches(text: string): number {
   const parsed = tryParseLength(text, "in");
   return parsed.ok ? parsed.value : Number.NaN;
@@ -31,10 +31,9 @@ function briefFrom(fields: Fields): unknown {
 }
 
 function answer(fields: Fields): string {
-  const brief = briefFrom(fields);
-  const issues = checkBrief(brief);
-  if (issues.length > 0) return issues.map((issue) => `${issue.path}: ${issue.message}`).join("\n");
-  const { geometry } = planFrame(brief as FrameBrief);
+  const outcome = tryParseBrief(briefFrom(fields));
+  if (!outcome.ok) return outcome.issues.map((issue) => `${issue.path}: ${issue.message}`).join("\n");
+  const { geometry } = planFrame(outcome.value);
   const show = (value: number): string => formatLength(value, "in", { style: "fraction", denominator: 32 });
   const { longest } = geometry.pieces[0]!;
   return `${geometry.sides} sticks of ${show(longest.length)}, the frame ${show(geometry.overall.extent.width)} wide and ${show(geometry.overall.extent.height)} high`;

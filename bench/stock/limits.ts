@@ -1,7 +1,7 @@
 /**
  * Jobs that no shop has, against the clock: how far beyond its time limit a fit ends, and what memory it takes.
  */
-import { checkFit, fitStock, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
 import { randomFrom, wholeFrom } from "./generate.js";
 
 const whole = wholeFrom(randomFrom(77));
@@ -60,7 +60,7 @@ for (const { name, make } of JOBS) {
     },
   });
   const end = performance.now();
-  const check = checkFit(job, fit);
+  const check = verifyFit(job, fit);
   if (!check.ok) throw new Error(`${name}: ${check.faults[0]!.message}`);
   table[name] = {
     status: fit.status,

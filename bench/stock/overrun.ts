@@ -6,7 +6,7 @@
  * is what `timeLimit` promises. Reading a job, filling its sticks once and writing the plan are not cut short, so a job counts from
  * what these take alone where that is longer than the limit. The machine must have a processor to spare: what others take of it counts too.
  */
-import { checkFit, fitStock, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
 import { LARGE, randomJob } from "./overrun-jobs.js";
 
 /** Milliseconds that each job may search. */
@@ -33,7 +33,7 @@ function run(name: string, job: StockJob): Run {
   const least = timed(() => fitStock(job, { timeLimit: 0 })).time;
   const { time, value: fit } = timed(() => fitStock(job, { timeLimit: LIMIT }));
   const overrun = time - Math.max(LIMIT, least);
-  const check = checkFit(job, fit);
+  const check = verifyFit(job, fit);
   if (!check.ok) throw new Error(`${name}: ${check.faults[0]!.message}`);
   return { name, overrun };
 }

@@ -5,7 +5,7 @@
  * Options: `--quick` runs a few of each class, a word runs the classes whose names hold it; `highs` and `limits` are words
  * too.
  */
-import { checkFit, fitStock } from "miterwright/stock";
+import { verifyFit, fitStock } from "miterwright/stock";
 import * as draw from "./generate.js";
 import type { Instance } from "./generate.js";
 import { knownJobs } from "./known-jobs.js";
@@ -61,7 +61,7 @@ for (const { name, instances, limit } of classes) {
     const start = performance.now();
     const fit = fitStock(job, { timeLimit: limit });
     times.push(performance.now() - start);
-    const check = checkFit(job, fit);
+    const check = verifyFit(job, fit);
     if (!check.ok) throw new Error(`${each}: ${check.faults[0]!.message}`);
     if (optimum !== undefined && fit.bound > optimum)
       throw new Error(`${each}: a bound of ${fit.bound} above ${optimum}`);

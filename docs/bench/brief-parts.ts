@@ -62,7 +62,7 @@ export function openingPart({ values, numbers }: ReadFields): FrameBrief["openin
       : values.holds === "cutFrom"
         ? { cutFrom: box }
         : { contains: { ...box, ...optional("allowance", numbers.get("allowance")) } };
-  // Which key it has is known to the form alone; `checkBrief` looks at it.
+  // Which key it has is known to the form alone; `tryParseBrief` looks at it.
   return opening as unknown as FrameBrief["opening"];
 }
 
@@ -128,7 +128,7 @@ export function woodPart({ values, numbers }: ReadFields): Partial<FrameBrief> {
     ...(price === undefined ? {} : { price: { amount: price, per: values.pricePer } }),
     ...(values.hangs === "" ? {} : { hanging: hangingPart({ values, numbers }) }),
   };
-  // The choices are the words that the brief knows; `checkBrief` looks at them.
+  // The choices are the words that the brief knows; `tryParseBrief` looks at them.
   return part as Partial<FrameBrief>;
 }
 

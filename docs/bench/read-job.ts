@@ -1,5 +1,5 @@
 import { isInputError } from "miterwright/errors";
-import { checkBrief, type FrameBrief } from "miterwright/frame";
+import { tryParseBrief, type FrameBrief } from "miterwright/frame";
 import {
   contentsPart,
   moldingPart,
@@ -118,7 +118,8 @@ export function readJob(state: JobState): ReadJob {
     ...(sticks.length === 0 ? {} : { sticks: stock }),
   };
   const rows = { sticks, contents: layers };
-  for (const issue of checkBrief(brief)) {
+  const outcome = tryParseBrief(brief);
+  for (const issue of outcome.ok ? [] : outcome.issues) {
     // What is not there, because it is not typed or can't be read, has been said already.
     if (issue.code === "missing") continue;
     // So has a stick's name that another has.

@@ -37,7 +37,7 @@ export const laysFigure: Figure = defineFigure({
       line(pad, "accent", place(outline[0]!), place(outline.at(-1)!));
       line(pad, "ink", { x: middle - 62, y: table }, { x: middle + 62, y: table });
       const { miter, bevel } = sawSetting(first, lay);
-      text(pad, { x: middle, y: table + 17 }, lay, { anchor: "middle" });
+      text(pad, { x: middle, y: table + 17 }, lay.replaceAll("-", " "), { anchor: "middle" });
       text(pad, { x: middle, y: table + 32 }, `miter ${reader.angle(miter)}`, { anchor: "middle", accent: true });
       text(pad, { x: middle, y: table + 47 }, `bevel ${reader.angle(bevel)}`, { anchor: "middle", accent: true });
       return [`${lay.replaceAll("-", " ")}, miter and bevel`, `${reader.angle(miter)} and ${reader.angle(bevel)}`];

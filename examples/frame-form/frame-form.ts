@@ -4,12 +4,11 @@
  */
 import { drawPlanView } from "miterwright/drawing";
 import {
-  checkBrief,
+  tryParseBrief,
   describeHazard,
   describeOperation,
   numberHazards,
   planFrame,
-  type FrameBrief,
   type FramePlan,
 } from "miterwright/frame";
 import { miterSaw, tableSaw } from "miterwright/saw";
@@ -66,7 +65,7 @@ function readForm(): Answers {
   for (const { name, dataset, value } of inputs) {
     const text = value.trim();
     const kind = text === "" ? "nothing" : dataset["kind"];
-    // What is left empty stays open: `checkBrief` knows which fields a brief can do without.
+    // What is left empty stays open: `tryParseBrief` knows which fields a brief can do without.
     if (kind === "nothing") put(brief, name, undefined);
     else if (kind === "count") put(brief, name, Number(text));
     else {
@@ -169,9 +168,10 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
 
 function update(): void {
   const { unit, brief, issues } = readForm();
-  const all = [...issues, ...checkBrief(brief).filter(({ path }) => !issues.some((issue) => issue.path === path))];
-  showIssues(all);
-  if (all.length === 0) showPlan(planFrame(brief as unknown as FrameBrief), unit);
+  const outcome = tryParseBrief(brief);
+  const others = outcome.ok ? [] : outcome.issues.filter(({ path }) => !issues.some((issue) => issue.path === path));
+  showIssues([...issues, ...others]);
+  if (outcome.ok && issues.length === 0) showPlan(planFrame(outcome.value), unit);
   // A plan of what no longer stands in the form would be worse than none.
   else planPlace.replaceChildren();
 }

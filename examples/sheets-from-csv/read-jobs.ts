@@ -2,7 +2,7 @@
  * The rows of both tables as moldings and planned jobs. Every row stands for itself: what is wrong is said of its field, and the other rows go on.
  */
 import { isInputError } from "miterwright/errors";
-import { checkBrief, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { planFrame, tryParseBrief, type FramePlan } from "miterwright/frame";
 import { molding, type Profile } from "miterwright/profile";
 import type { StockStick } from "miterwright/stock";
 import { tryParseAngle, tryParseLength, type ParseOutcome } from "miterwright/units";
@@ -106,10 +106,10 @@ function readJob(row: TableRow, moldings: readonly Molding[], report: Report): P
     sticks: used === undefined ? undefined : [used.stick],
   };
   const frames = numberIn(row, "frames", count, report) ?? 1;
-  const issues = checkBrief(brief);
-  for (const { path, message } of issues) report(COLUMN_OF[path] ?? path, message);
-  if (issues.length > 0 || used === undefined) return undefined;
-  const plan = planFrame(brief as FrameBrief);
+  const outcome = tryParseBrief(brief);
+  for (const { path, message } of outcome.ok ? [] : outcome.issues) report(COLUMN_OF[path] ?? path, message);
+  if (!outcome.ok || used === undefined) return undefined;
+  const plan = planFrame(outcome.value);
   return { name: row.fields["job"]!, row: row.row, frames, molding: used.name, plan };
 }
 

@@ -10,7 +10,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { shopOrder, stockJob } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
-import { checkFit, fitStock, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
 import { formatAngle, formatLength } from "miterwright/units";
 import { indexPage, type MoldingFit } from "./index-page.js";
 import { readJobs, readMoldings, type Molding, type PlannedJob } from "./read-jobs.js";
@@ -34,7 +34,7 @@ function fitMolding({ name, stick }: Molding, jobs: readonly PlannedJob[]): Mold
   });
   const job: StockJob = { ...own[0]!.rest, pieces: own.flatMap(({ pieces }) => pieces) };
   const fit = fitStock(job, { stepLimit: 1e6 });
-  const check = checkFit(job, fit);
+  const check = verifyFit(job, fit);
   if (!check.ok) throw new Error(`The sticks of ${name} do not work out: ${JSON.stringify(check.faults)}`);
   return { molding: name, job, fit };
 }

@@ -13,6 +13,21 @@ export interface InputIssue {
   readonly message: string;
 }
 
+/** What was read, or everything that is wrong with it. */
+export type InputOutcome<T> =
+  | {
+      /** It was read. */
+      readonly ok: true;
+      /** What it says. */
+      readonly value: T;
+    }
+  | {
+      /** It was refused. */
+      readonly ok: false;
+      /** Every issue, at least one. */
+      readonly issues: readonly InputIssue[];
+    };
+
 /**
  * Runs a check and keeps what it has to say.
  *

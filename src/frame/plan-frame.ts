@@ -56,7 +56,7 @@ export interface FramePlan<M extends string = string> {
  *
  * @param brief - sides, slope, opening, molding, saw and sticks; see {@link FrameBrief}
  * @returns the plan, in the brief's length unit and degrees
- * @throws {InputError} for the brief's first issue (`checkBrief` reports all), or when the opening is so tight that a stick would have no length at some edge
+ * @throws {InputError} for the brief's first issue (`tryParseBrief` reports all), or when the opening is so tight that a stick would have no length at some edge
  * @example
  * ```ts
  * import { planFrame } from "miterwright/frame";

@@ -13,7 +13,7 @@ import {
 import { InputError } from "../core/input-error.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { layRotation, type Lay } from "../miter/index.js";
-import { checkProfile } from "../profile/index.js";
+import { parseProfile } from "../profile/index.js";
 import { tableSaw } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
 import type { Grain, Wood } from "../wood/index.js";
@@ -114,7 +114,7 @@ export function readBrief(value: unknown): ReadBrief {
   attempt(issues, () => {
     checkMoldingKind(given);
   });
-  const profile = read("profile", undefined, (field) => checkProfile(field, "profile"));
+  const profile = read("profile", undefined, (field) => parseProfile(field, "profile"));
   const measured = read("measured", undefined, readMeasured);
   const at =
     (profile === undefined) === (measured === undefined)

@@ -1,4 +1,4 @@
-import { checkSaw, type BevelScale, type MiterScale, type Saw } from "../saw/index.js";
+import { parseSaw, type BevelScale, type MiterScale, type Saw } from "../saw/index.js";
 import { knownKeys, together } from "./together.js";
 
 const SAW_KEYS: readonly (keyof Saw)[] = ["fence", "miter", "bevel", "depth", "depthAt45", "crosscut", "gaugeReach"];
@@ -13,7 +13,7 @@ const SCALE_KEYS: readonly (keyof MiterScale & keyof BevelScale)[] = ["left", "r
 export function readSaw(value: unknown): Saw {
   const { miter, bevel } = (value ?? {}) as { miter?: unknown; bevel?: unknown };
   const [saw] = together<unknown>([
-    () => checkSaw(value, "saw"),
+    () => parseSaw(value, "saw"),
     knownKeys(value, "saw", SAW_KEYS),
     knownKeys(miter, "saw.miter", SCALE_KEYS),
     knownKeys(bevel, "saw.bevel", SCALE_KEYS),

@@ -1,7 +1,7 @@
 import type { Filled, LengthUnit } from "../core/geometry-types.js";
 import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
 import { joinCorner, layRotation, type EndCut, type Lay, type LayName } from "../miter/index.js";
-import { checkSaw, stopContact, tableSaw, type CutPlacement, type Saw, type ShowingSide } from "../saw/index.js";
+import { parseSaw, stopContact, tableSaw, type CutPlacement, type Saw, type ShowingSide } from "../saw/index.js";
 import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/side-surfaces.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
@@ -177,7 +177,7 @@ export function sawPlan(geometry: FrameGeometry, options: SawPlanOptions = {}): 
   const given = checkObject(options);
   const unit = checkWord(given["unit"] ?? "mm", "unit", ["mm", "cm", "m", "in", "ft"]);
   return planSawing(checkGeometry(geometry), {
-    saw: checkSaw(given["saw"] ?? tableSaw()),
+    saw: parseSaw(given["saw"] ?? tableSaw()),
     kerf: checkLengthOrZero(given["kerf"] ?? usualKerf(unit), "kerf"),
     rough: checkRough(given["rough"] ?? { method: "none" }),
     lay: options.lay,

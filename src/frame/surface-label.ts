@@ -1,17 +1,14 @@
+import { checkWord } from "../core/check.js";
 import type { StickSurface } from "../saw/index.js";
 
-const LABELS: Readonly<Record<StickSurface, string>> = {
-  back: "back",
-  face: "face",
-  "sight-edge": "sight edge",
-  "outer-edge": "outer edge",
-};
+const SURFACES: readonly StickSurface[] = ["back", "face", "sight-edge", "outer-edge"];
 
 /**
  * What to call a surface of the stick on paper.
  *
  * @param surface - the surface
  * @returns words for people
+ * @throws {InputError} when it is none of them
  * @example
  * ```ts
  * import { surfaceLabel } from "miterwright/frame";
@@ -20,5 +17,5 @@ const LABELS: Readonly<Record<StickSurface, string>> = {
  * ```
  */
 export function surfaceLabel(surface: StickSurface): string {
-  return LABELS[surface];
+  return checkWord(surface, "surface", SURFACES).replace("-", " ");
 }

@@ -3,7 +3,7 @@
  *
  * @module
  */
-export { checkProfile } from "./check-profile.js";
+export { parseProfile } from "./parse-profile.js";
 export { levelWidth, type LevelWidthOptions } from "./level-width.js";
 export { molding } from "./molding.js";
 export type {

@@ -1,7 +1,7 @@
 import { checkObject, checkSlope, refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkArris, checkOutline, arrisesOf } from "./check-profile.js";
+import { checkArris, checkOutline, arrisesOf } from "./parse-profile.js";
 import { farthest } from "./farthest.js";
 import type { Profile } from "./profile.js";
 import { outOf } from "./tilt.js";

@@ -1,6 +1,6 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
-import { checkOutline, checkPoint, arrisesOf } from "./check-profile.js";
+import { checkOutline, checkPoint, arrisesOf } from "./parse-profile.js";
 import { farthest } from "./farthest.js";
 import type { Profile, SectionPoint } from "./profile.js";
 import { outOf, upOf } from "./tilt.js";

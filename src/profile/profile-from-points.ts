@@ -1,6 +1,6 @@
 import { checkArray, checkInteger, checkObject, checkSlope, reject } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkPoint, outlineSize, refuseCrossing } from "./check-profile.js";
+import { checkPoint, outlineSize, refuseCrossing } from "./parse-profile.js";
 import { runOf } from "./orientation.js";
 import type { Profile } from "./profile.js";
 

@@ -1,5 +1,5 @@
 import { checkArray, checkLength, checkLengthOrZero, checkObject, checkSlope, checkText } from "../core/check.js";
-import { checkArris, arrisesOf } from "./check-profile.js";
+import { checkArris, arrisesOf } from "./parse-profile.js";
 import type { Profile, RabbetArris } from "./profile.js";
 import type { RabbetContent, RabbetFit, RabbetFitOptions, RabbetLayer, RabbetMiss } from "./rabbet-fit-types.js";
 import { seatContents } from "./seat-contents.js";

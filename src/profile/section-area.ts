@@ -1,4 +1,4 @@
-import { checkOutline } from "./check-profile.js";
+import { checkOutline } from "./parse-profile.js";
 import type { Profile } from "./profile.js";
 import { scaledOutline } from "./scaled-outline.js";
 

@@ -1,7 +1,7 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkArris, checkOutline, arrisesOf } from "./check-profile.js";
+import { checkArris, checkOutline, arrisesOf } from "./parse-profile.js";
 import type { Profile, Section, SectionPoint } from "./profile.js";
 import { outOf, upOf } from "./tilt.js";
 

@@ -1,6 +1,6 @@
 import { refuse } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkOutline } from "./check-profile.js";
+import { checkOutline } from "./parse-profile.js";
 import type { Profile } from "./profile.js";
 import { scaledOutline } from "./scaled-outline.js";
 

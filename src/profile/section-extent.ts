@@ -1,7 +1,7 @@
 import { checkNumber } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Box } from "../core/geometry-types.js";
-import { checkOutline } from "./check-profile.js";
+import { checkOutline } from "./parse-profile.js";
 import { farthest } from "./farthest.js";
 import type { Profile } from "./profile.js";
 import { outOf, upOf } from "./tilt.js";

@@ -2,8 +2,8 @@ import { checkObject, checkWord } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
-import { checkProfile, type Profile } from "../profile/index.js";
-import { checkSaw } from "./check-saw.js";
+import { parseProfile, type Profile } from "../profile/index.js";
+import { parseSaw } from "./parse-saw.js";
 import type { Hand, Saw } from "./saw.js";
 import { lieSection } from "./lie-section.js";
 import { scaleSetting, withinScale, type ScaleSetting } from "./scale-setting.js";
@@ -111,7 +111,7 @@ function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSettin
  */
 export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
   const { lay } = checkObject(options) as unknown as PlaceCutOptions;
-  const saw = checkSaw(options.saw);
+  const saw = parseSaw(options.saw);
   const kept = checkWord(options.kept, "kept", ["left", "right"]);
   const look: StickLook = {
     isLying: false,
@@ -121,7 +121,7 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
   const setting = sawSetting(cut, lay);
   const roll = { rotation: layRotation(lay, cut.slope), tilt: checkTilt(lay, cut.slope) };
   if (options.profile === undefined) return placementKernel(cut, setting, roll, saw, kept, look);
-  const profile = checkProfile(options.profile, "profile");
+  const profile = parseProfile(options.profile, "profile");
   const isLying = lieSection(profile, { slope: cut.slope, lay }).steady;
   return placementKernel(cut, setting, roll, saw, kept, { isLying, sides: sideSurfaces(profile), shows: look.shows });
 }

@@ -1,6 +1,6 @@
 import { finite, flag, list, maybe, point, record, text, textOrNull, word } from "../core/stored.js";
 import type { Fields, Reader } from "../core/stored.js";
-import { checkSaw } from "./check-saw.js";
+import { parseSaw } from "./parse-saw.js";
 import type { Cradle } from "./cradle.js";
 import type { CutSize } from "./cut-size.js";
 import type { LyingPoint, LyingSection, Support } from "./lie-section.js";
@@ -25,7 +25,7 @@ const surface: Reader<StickSurface> = (value, path) => word(value, path, SURFACE
 
 /** A saw. */
 export const saw: Reader<Saw> = (value, path) => {
-  checkSaw(value, path ?? "saw");
+  parseSaw(value, path ?? "saw");
   return value as Saw;
 };
 

@@ -1,10 +1,10 @@
 import { checkObject } from "../core/check.js";
-import { checkSaw } from "./check-saw.js";
+import { parseSaw } from "./parse-saw.js";
 import type { Saw } from "./saw.js";
 
 /** A usual saw with some of its fields changed. */
 function changed(changes: Partial<Saw>, usual: Saw): Saw {
-  return checkSaw({ ...usual, ...checkObject(changes, "changes") }, "changes");
+  return parseSaw({ ...usual, ...checkObject(changes, "changes") }, "changes");
 }
 
 /**

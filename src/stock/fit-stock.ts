@@ -10,7 +10,7 @@ import type { StockJob } from "./stock-job.js";
  *
  * The cost of a plan is the sum of its sticks' costs less `credit` times the length of every offcut of at least `keep`. All
  * lengths and costs become integers first; `optimal` is said only where a lower bound computed in integers equals the
- * plan's cost. {@link checkFit} verifies a plan from the job alone. Among plans of equal cost one with a long offcut is
+ * plan's cost. {@link verifyFit} verifies a plan from the job alone. Among plans of equal cost one with a long offcut is
  * preferred, as far as that costs no time.
  *
  * @param job - pieces and sticks in one unit of length

@@ -3,7 +3,7 @@
  *
  * @module
  */
-export { checkFit, type FitCheck, type FitFails, type FitHolds } from "./check-fit.js";
+export { verifyFit, type FitCheck, type FitFails, type FitHolds } from "./verify-fit.js";
 export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-options.js";
 export { fitStock } from "./fit-stock.js";
 export { fitStockAsync } from "./fit-stock-async.js";

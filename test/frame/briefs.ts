@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { ProfileBrief } from "miterwright/frame";
+import { tryParseBrief, type InputIssue, type ProfileBrief } from "miterwright/frame";
 import { molding, type Profile, type RabbetArris } from "miterwright/profile";
 
 type CornerArris = "sightFace" | "sightBack" | "outerFace" | "outerBack";
@@ -54,3 +54,9 @@ export const briefs: fc.Arbitrary<ProfileBrief> = fc.record({
   opening: fc.double({ min: 150, max: 3000, noNaN: true }).map((apothem) => ({ apothem })),
   profile: moldings,
 });
+
+/** Every issue of a brief; none where it can be planned. */
+export function issuesOf(brief: unknown): readonly InputIssue[] {
+  const outcome = tryParseBrief(brief);
+  return outcome.ok ? [] : outcome.issues;
+}

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard, HazardCode } from "miterwright/errors";
-import { checkBrief, planFrame, type FrameBrief } from "miterwright/frame";
+import { planFrame, type FrameBrief } from "miterwright/frame";
+import { issuesOf } from "./briefs.js";
 import { anyBrief } from "../drawing/frames.js";
 import { listFiles, readProjectFile } from "../house/project.js";
 import { HAZARD_CASES } from "./hazard-cases.js";
@@ -26,7 +27,7 @@ describe.each(CODES)("the hazard %s", (code) => {
   test("is raised by sound briefs, with a kind for every number, a sentence and a source", () => {
     expect(raises).toHaveLength(signals.length);
     for (const [index, brief] of raises.entries()) {
-      expect(checkBrief(brief)).toEqual([]);
+      expect(issuesOf(brief)).toEqual([]);
       const raised = hazardsOf(brief).filter((hazard) => hazard.code === code);
       expect(raised).not.toEqual([]);
       for (const hazard of raised) {
@@ -44,7 +45,7 @@ describe.each(CODES)("the hazard %s", (code) => {
         expect(hazardsOf(other).map((one) => one.code)).toContain(code);
       return;
     }
-    expect(checkBrief(quiet)).toEqual([]);
+    expect(issuesOf(quiet)).toEqual([]);
     expect(hazardsOf(quiet).map((hazard) => hazard.code)).not.toContain(code);
   });
 });

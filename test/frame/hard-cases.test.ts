@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { checkBrief, planFrame, type FramePlan } from "miterwright/frame";
+import { planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { formatAngle, formatLength } from "miterwright/units";
-import { throughJson } from "./briefs.js";
+import { issuesOf, throughJson } from "./briefs.js";
 import { HARD_FRAMES } from "./hard-cases.js";
 
 const words = {
@@ -16,7 +16,7 @@ function planned(why: string): FramePlan {
 
 describe.each(HARD_FRAMES)("$why", ({ brief, refused }) => {
   test("is refused with a typed error, or planned whole", () => {
-    const issues = checkBrief(brief);
+    const issues = issuesOf(brief);
     if (refused === true) {
       expect(issues.map((issue) => issue.code)).toEqual(["impossible"]);
       expect(() => planFrame(brief)).toThrow(issues[0]!.message);

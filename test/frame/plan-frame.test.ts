@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { planFrame, stockJob, type FramePlan, type ProfileBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
-import { checkFit, fitStock } from "miterwright/stock";
+import { verifyFit, fitStock } from "miterwright/stock";
 import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
 
 const glass = { name: "glass", thickness: 2 };
@@ -65,11 +65,11 @@ describe("the stock job", () => {
     expect(plan.stockJobs[0]!.trim).toBe(plan.stockJobs[0]!.kerf);
   });
 
-  test("is one that fitStock and checkFit take", () => {
+  test("is one that fitStock and verifyFit take", () => {
     const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
     const fit = fitStock(plan.stockJobs[0]!);
     expect(fit.status).toBe("optimal");
-    expect(checkFit(plan.stockJobs[0]!, fit)).toEqual({ ok: true });
+    expect(verifyFit(plan.stockJobs[0]!, fit)).toEqual({ ok: true });
   });
 
   test("shares slanted cuts only where half a roll leaves the section unchanged and both faces are good", () => {

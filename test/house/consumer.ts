@@ -15,7 +15,7 @@ import { givenMeasure, polygonCorners } from "miterwright/polygon";
 import { precisePolygon } from "miterwright/precise";
 import { levelWidth, molding, type Profile } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
-import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
 import { formatLength, nearestFraction, parseLength } from "miterwright/units";
 import { miterMovement, type Wood } from "miterwright/wood";
 
@@ -80,7 +80,7 @@ export const answers: Readonly<Record<string, unknown>> = {
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),
   lengthsTable: [lengthsTable, String(lengthsTable), lengthsTable.toHtml(), lengthsTable.toMarkdown()],
-  fit: { ...fit, checked: checkFit(job, fit) },
+  fit: { ...fit, checked: verifyFit(job, fit) },
   tooFew: refusal(() => regularPolygon({ sides: 2, side: 100 })),
   // @ts-expect-error -- two measures at once
   twoMeasures: refusal(() => regularPolygon({ sides: 8, side: 100, apothem: 120 })),

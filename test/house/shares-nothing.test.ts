@@ -13,9 +13,9 @@ import { closingPiece, measuredOpening, ringClosure } from "miterwright/closure"
 import { joinCorner } from "miterwright/miter";
 import { planPanel, simulatePanel } from "miterwright/panel";
 import { offsetPolygon, polygonAround, polygonCorners, polygonExtent, polygonWithin } from "miterwright/polygon";
-import { checkProfile, molding, profileFromPoints, rabbetFit, sectionAt } from "miterwright/profile";
-import { checkSaw, cradleFor, lieSection, placeCut, stopContact, tableSaw } from "miterwright/saw";
-import { checkFit, fitStock } from "miterwright/stock";
+import { parseProfile, molding, profileFromPoints, rabbetFit, sectionAt } from "miterwright/profile";
+import { parseSaw, cradleFor, lieSection, placeCut, stopContact, tableSaw } from "miterwright/saw";
+import { verifyFit, fitStock } from "miterwright/stock";
 import { panelRoom } from "miterwright/wood";
 import { deepFreeze } from "../frame/briefs.js";
 
@@ -84,13 +84,13 @@ const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonl
   ["planPanel", planPanel, [{ polygon: geometry.opening, clearance: 1 }]],
   ["simulatePanel", simulatePanel, [plan.panel]],
   ["fitStock", fitStock, [job, { stepLimit: 1e4 }]],
-  ["checkFit", checkFit, [job, fitStock(job, { stepLimit: 1e4 })]],
+  ["verifyFit", verifyFit, [job, fitStock(job, { stepLimit: 1e4 })]],
   ["molding", molding, [{ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 }, madeFor: { slope: 20 } }]],
   ["profileFromPoints", profileFromPoints, [{ outline: brief.profile.outline, arrises: brief.profile.arrises }]],
-  ["checkProfile", checkProfile, [{ ...brief.profile, madeFor: 20 }]],
+  ["parseProfile", parseProfile, [{ ...brief.profile, madeFor: 20 }]],
   ["sectionAt", sectionAt, [brief.profile, 20]],
   ["rabbetFit", rabbetFit, [brief.profile, { slope: 10, contents: [{ name: "pane", thickness: 2 }] }]],
-  ["checkSaw", checkSaw, [brief.saw]],
+  ["parseSaw", parseSaw, [brief.saw]],
   ["tableSaw", tableSaw, [{ miter: brief.saw.miter }]],
   ["placeCut", placeCut, [cut, { lay: "flat", saw: brief.saw, kept: "left" }]],
   ["lieSection", lieSection, [brief.profile, { slope: 10, lay: "flat" }]],

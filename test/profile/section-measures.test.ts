@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {
-  checkProfile,
+  parseProfile,
   innermostPoint,
   levelWidth,
   molding,
@@ -144,19 +144,19 @@ describe("sectionArea and sectionCentroid", () => {
   });
 });
 
-describe("checkProfile", () => {
+describe("parseProfile", () => {
   test("gives back a copy of what a profile has, typed", () => {
     const parsed: unknown = { ...stick, madeFor: -0, note: NaN };
-    expect(checkProfile(parsed)).toStrictEqual({ ...stick, madeFor: 0 });
-    expect(checkProfile(stick)).toStrictEqual(stick);
-    expect(checkProfile(stick).outline[0]).not.toBe(stick.outline[0]);
-    expectTypeOf(checkProfile(parsed)).toEqualTypeOf<Profile>();
+    expect(parseProfile(parsed)).toStrictEqual({ ...stick, madeFor: 0 });
+    expect(parseProfile(stick)).toStrictEqual(stick);
+    expect(parseProfile(stick).outline[0]).not.toBe(stick.outline[0]);
+    expectTypeOf(parseProfile(parsed)).toEqualTypeOf<Profile>();
   });
 
   test("takes every section that the makers of profiles make", () => {
     fc.assert(
       fc.property(anyProfile, (profile) => {
-        expect(checkProfile(profile)).toStrictEqual(profile);
+        expect(parseProfile(profile)).toStrictEqual(profile);
       }),
     );
   });
@@ -165,7 +165,7 @@ describe("checkProfile", () => {
 describe("an outline that is not one of a molding", () => {
   const { outline, arrises } = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
   const taking: Readonly<Record<string, (profile: Profile) => unknown>> = {
-    checkProfile: (profile) => checkProfile(profile),
+    parseProfile: (profile) => parseProfile(profile),
     levelWidth: (profile) => levelWidth(profile, { slope: 20, from: "sightBack" }),
     sectionAt: (profile) => sectionAt(profile, 20),
     sectionArea: (profile) => sectionArea(profile),
@@ -206,9 +206,9 @@ describe("an outline that is not one of a molding", () => {
     );
   });
 
-  test("is refused by checkProfile where it crosses or touches itself", () => {
+  test("is refused by parseProfile where it crosses or touches itself", () => {
     const touching = [...outline.slice(0, 3), { x: 20, y: 20 }, ...outline.slice(3)];
-    expect(() => checkProfile({ outline: touching, arrises: arrises })).toThrow(
+    expect(() => parseProfile({ outline: touching, arrises: arrises })).toThrow(
       "Expected `profile.outline` not to cross or touch itself, but the edges from its points",
     );
   });
@@ -251,19 +251,19 @@ describe("refused", () => {
       "Expected `brief.molding` to be an object, got null",
       "type",
       "brief.molding",
-      () => checkProfile(null, "brief.molding"),
+      () => parseProfile(null, "brief.molding"),
     ],
     [
       "Expected `profile.arrises.lip.x` to be a finite distance (-1e100 to 1e100), got undefined",
       "missing",
       "profile.arrises.lip.x",
-      () => checkProfile({ outline, arrises: { lip: {} } }),
+      () => parseProfile({ outline, arrises: { lip: {} } }),
     ],
     [
       "Expected `profile.madeFor` to be degrees from -90 to 90, got 91 (number)",
       "range",
       "profile.madeFor",
-      () => checkProfile({ ...stick, madeFor: 91 }),
+      () => parseProfile({ ...stick, madeFor: 91 }),
     ],
   ]);
 });

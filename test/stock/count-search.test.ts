@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
 import { randomFrom, trade, wholeFrom } from "../../bench/stock/generate.js";
 
 /** Sticks of several lengths, each cut into pieces until nothing is left: no plan may be proven that costs more. */
@@ -35,7 +35,7 @@ describe("combinations of sticks", () => {
     for (let seed = 1; seed <= 25; seed++) {
       const { job, cost } = planted(seed);
       const fit = fitStock(job, { stepLimit: 2e7 });
-      expect(checkFit(job, fit)).toEqual({ ok: true });
+      expect(verifyFit(job, fit)).toEqual({ ok: true });
       expect(fit.bound).toBeLessThanOrEqual(cost);
       if (fit.status === "optimal") proven++;
     }

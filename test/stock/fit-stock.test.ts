@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type PlacedPiece, type StockFit, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type PlacedPiece, type StockFit, type StockJob } from "miterwright/stock";
 
 /** A plan that the verifier passed. */
 function fitted(job: StockJob): StockFit {
   const fit = fitStock(job, { stepLimit: 1e8 });
-  expect(checkFit(job, fit)).toEqual({ ok: true });
+  expect(verifyFit(job, fit)).toEqual({ ok: true });
   return fit;
 }
 
@@ -179,7 +179,7 @@ describe("fitStock", () => {
     const credit = 0.695365811090621;
     const job = { pieces, sticks, credit, keep: 70 };
     const fit = fitStock(job, { stepLimit: 1e6 });
-    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(verifyFit(job, fit)).toEqual({ ok: true });
     expect(fit.bound <= fit.cost && fit.bound > 0.9 * fit.cost).toBe(true);
     // Whatever the last digits of the price are, a bound that is not reached lies below the cost.
     for (let k = -5; k <= 5; k++) {

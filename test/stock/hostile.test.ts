@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
 import { randomFrom, wholeFrom } from "../../bench/stock/generate.js";
 
 function fitted(job: StockJob, stepLimit: number): StockFit {
   const fit = fitStock(job, { stepLimit });
-  expect(checkFit(job, fit)).toEqual({ ok: true });
+  expect(verifyFit(job, fit)).toEqual({ ok: true });
   return fit;
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
-import { checkFit, fitStock, fitStockAsync, type FitProgress } from "miterwright/stock";
+import { verifyFit, fitStock, fitStockAsync, type FitProgress } from "miterwright/stock";
 import { trade, triplets } from "../../bench/stock/generate.js";
 
 const [{ job: hard }] = trade("priced", 5).slice(4) as [ReturnType<typeof trade>[number]];
@@ -9,7 +9,7 @@ describe("limits", () => {
   test("the same limit of steps gives the same plan, at once or in turns", async () => {
     const fit = fitStock(hard, { stepLimit: 3e6 });
     expect(fit.stopped).toBe("steps");
-    expect(checkFit(hard, fit)).toEqual({ ok: true });
+    expect(verifyFit(hard, fit)).toEqual({ ok: true });
     expect(fitStock(hard, { stepLimit: 3e6 })).toEqual(fit);
     expect(await fitStockAsync(hard, { stepLimit: 3e6 })).toEqual(fit);
   });
@@ -70,7 +70,7 @@ describe("limits", () => {
   test("no time at all still gives a plan", () => {
     const fit = fitStock(hard, { timeLimit: 0 });
     expect(fit.stopped).toBe("time");
-    expect(checkFit(hard, fit)).toEqual({ ok: true });
+    expect(verifyFit(hard, fit)).toEqual({ ok: true });
   });
 
   test("progress is told, rising and falling the right way, and can end the search", () => {
@@ -85,7 +85,7 @@ describe("limits", () => {
     expect(fit.cost).toBeLessThanOrEqual(told.at(-1)!.cost);
     const early = fitStock(hard, { stepLimit: 1e9, onProgress: () => "stop" });
     expect(early.stopped).toBe("asked");
-    expect(checkFit(hard, early)).toEqual({ ok: true });
+    expect(verifyFit(hard, early)).toEqual({ ok: true });
   });
 
   test("what progress throws passes through", () => {

@@ -3,7 +3,7 @@ import { drawStock } from "miterwright/drawing";
 import { isInputError } from "miterwright/errors";
 import { frameGeometry, stockJob } from "miterwright/frame";
 import { molding } from "miterwright/profile";
-import { checkFit, fitStock, fitStockAsync, type StockFit, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, fitStockAsync, type StockFit, type StockJob } from "miterwright/stock";
 import { describeValue } from "../../src/core/check.js";
 
 /** What a caller without a compiler, or a stored file, may have in a field by mistake. */
@@ -95,12 +95,12 @@ describe("a mistake in one field is refused with its path, or is none", () => {
   });
 
   test("of a job whose plan is checked or drawn", () => {
-    expect(faultsOf("job", job, (value) => checkFit(value, fit))).toEqual([]);
+    expect(faultsOf("job", job, (value) => verifyFit(value, fit))).toEqual([]);
     expect(faultsOf("job", job, (value) => drawStock(value, fit, words).svg)).toEqual([]);
   });
 
   test("of a plan that is checked or drawn", () => {
-    expect(faultsOf("fit", fit, (value) => checkFit(job, value))).toEqual([]);
+    expect(faultsOf("fit", fit, (value) => verifyFit(job, value))).toEqual([]);
     expect(faultsOf("fit", fit, (value) => drawStock(job, value, words).svg)).toEqual([]);
     const short: StockFit = {
       ...fit,
@@ -109,7 +109,7 @@ describe("a mistake in one field is refused with its path, or is none", () => {
       stopped: "time",
       unplaced: [{ piece: "p", count: 1 }],
     };
-    expect(faultsOf("fit", short, (value) => checkFit(job, value))).toEqual([]);
+    expect(faultsOf("fit", short, (value) => verifyFit(job, value))).toEqual([]);
   });
 
   test("of the options of a fit", async () => {

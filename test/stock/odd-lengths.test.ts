@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { checkFit, fitStock, type StockJob, type StockPiece, type StockStick } from "miterwright/stock";
+import { verifyFit, fitStock, type StockJob, type StockPiece, type StockStick } from "miterwright/stock";
 import { isInputError } from "miterwright/errors";
 import { randomFrom } from "../../bench/stock/generate.js";
 
@@ -52,7 +52,7 @@ test("plans of jobs that share no grid hold in the job's own lengths", () => {
     const job = oddJob(random);
     try {
       const fit = fitStock(job, { stepLimit: 1e5 });
-      expect([job, checkFit(job, fit)]).toEqual([job, { ok: true }]);
+      expect([job, verifyFit(job, fit)]).toEqual([job, { ok: true }]);
       seen.set(fit.status, (seen.get(fit.status) ?? 0) + 1);
     } catch (error) {
       // Some piece is longer than every stick, or some prices are too far apart.
@@ -82,6 +82,6 @@ test("a credit that is worth as much as a whole stick does not make sticks earn 
       kerf: 3,
       credit: 1,
     };
-    expect(checkFit(job, fitStock(job, { stepLimit: 1e5 }))).toEqual({ ok: true });
+    expect(verifyFit(job, fitStock(job, { stepLimit: 1e5 }))).toEqual({ ok: true });
   }
 });

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
-import { checkFit, fitStock, fitStockAsync, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, fitStockAsync, type StockJob } from "miterwright/stock";
 import { LARGE, randomJob } from "../../bench/stock/overrun-jobs.js";
 import { makeBudget } from "../../src/stock/budget.js";
 import { nothingFound } from "../../src/stock/incumbent.js";
@@ -95,7 +95,7 @@ describe("time limits", () => {
     expect(fit.stopped).toBe("time");
     expect(clock.looks).toBeGreaterThanOrEqual(timeLimit);
     expect(clock.looks).toBeLessThan(timeLimit + 5);
-    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(verifyFit(job, fit)).toEqual({ ok: true });
   });
 
   test("a plan is made even if time is up before the search begins", () => {
@@ -103,7 +103,7 @@ describe("time limits", () => {
     for (const job of [CREDITED, PRODUCTION, randomJob(1), LARGE[2]!.make()]) {
       const fit = fitStock(job, { timeLimit: 1 });
       expect([fit.status, fit.stopped]).toEqual(["feasible", "time"]);
-      expect(checkFit(job, fit)).toEqual({ ok: true });
+      expect(verifyFit(job, fit)).toEqual({ ok: true });
     }
   });
 
@@ -138,7 +138,7 @@ describe("answers during the search", () => {
       },
     });
     expect(fit.stopped).toBe("asked");
-    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(verifyFit(job, fit)).toEqual({ ok: true });
     // Told at every million steps.
     expect(told.at(-1)).toBeLessThan(3e6 + 1e6 + MOST_STEPS);
     expect(told.filter((steps) => steps > 3e6)).toHaveLength(1);

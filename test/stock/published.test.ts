@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock } from "miterwright/stock";
+import { verifyFit, fitStock } from "miterwright/stock";
 import { planted, triplets } from "../../bench/stock/generate.js";
 import { knownJobs } from "../../bench/stock/known-jobs.js";
 import { PUBLISHED_JOBS } from "../published/stock.js";
@@ -11,7 +11,7 @@ describe("jobs with a known optimum", () => {
       sticks: [{ id: "roll", length: stick, cost: 1 }],
     };
     const fit = fitStock(job, { stepLimit: 1e9 });
-    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(verifyFit(job, fit)).toEqual({ ok: true });
     expect([fit.status, fit.cost]).toEqual(["optimal", sticks]);
     expect(fit.wasteLength / fit.sticksLength).toBeCloseTo(0.00401, 5);
   });
@@ -20,7 +20,7 @@ describe("jobs with a known optimum", () => {
     "$name",
     ({ job, optimum }) => {
       const fit = fitStock(job, { stepLimit: 2e9 });
-      expect(checkFit(job, fit)).toEqual({ ok: true });
+      expect(verifyFit(job, fit)).toEqual({ ok: true });
       expect([fit.status, fit.cost]).toEqual(["optimal", optimum]);
     },
   );
@@ -29,7 +29,7 @@ describe("jobs with a known optimum", () => {
 describe("jobs that other solvers have worked on", () => {
   test.each(knownJobs())("$name", ({ job, best, needed }) => {
     const fit = fitStock(job, { stepLimit: 1e8 });
-    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(verifyFit(job, fit)).toEqual({ ok: true });
     expect(fit.cost).toBeLessThanOrEqual(best);
     expect(fit.cost).toBeGreaterThanOrEqual(needed);
     expect(fit.bound).toBeLessThanOrEqual(best);

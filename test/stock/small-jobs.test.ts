@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
+import { verifyFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
 import { isInputError } from "miterwright/errors";
 import { cheapestByForce, scaleJob, smallJob } from "../laws/stock.js";
 
@@ -27,7 +27,7 @@ describe("small jobs", () => {
         }
         const name = fit.shortage ?? fit.status;
         seen.set(name, (seen.get(name) ?? 0) + 1);
-        expect(checkFit(job, fit)).toEqual({ ok: true });
+        expect(verifyFit(job, fit)).toEqual({ ok: true });
         if (fit.status === "short") {
           if (fit.shortage === "proven") expect(least).toBeUndefined();
           return;
@@ -68,7 +68,7 @@ describe("small jobs", () => {
           expect(after).toBe(before);
           return;
         }
-        expect(checkFit(scaled, after)).toEqual({ ok: true });
+        expect(verifyFit(scaled, after)).toEqual({ ok: true });
         expect(after.status).toBe(before.status);
         const near = (a: number, b: number): void => {
           expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-9 * Math.max(Math.abs(a), Math.abs(b)));
@@ -115,7 +115,7 @@ describe("small jobs", () => {
           expect(before).toBeUndefined();
           return;
         }
-        expect(checkFit(split, after)).toEqual({ ok: true });
+        expect(verifyFit(split, after)).toEqual({ ok: true });
         expect(after.cost).toBe(before?.cost);
       }),
     );

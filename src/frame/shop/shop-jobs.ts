@@ -1,6 +1,6 @@
 import { checkArray, checkInteger, checkObject, checkText, reject } from "../../core/check.js";
 import { readStored } from "../../core/stored.js";
-import { checkSaw, type Saw } from "../../saw/index.js";
+import { parseSaw, type Saw } from "../../saw/index.js";
 import type { SawPlan } from "../saw-plan-types.js";
 import type { Operation } from "../operation.js";
 import { sawPlan } from "../stored/sawing.js";
@@ -65,7 +65,7 @@ export function readJobs(value: unknown): ShopJobs {
     const plan = checkObject(frame["plan"], `${path}.plan`);
     const sawing = readStored(plan["sawing"], inner, sawPlan);
     const { operations, order } = sawing;
-    const saw = checkSaw(sawing.saw, `${inner}.saw`);
+    const saw = parseSaw(sawing.saw, `${inner}.saw`);
     if (operations.length === 0) {
       left.push({ name, why: reasonOf(sawing) });
       continue;

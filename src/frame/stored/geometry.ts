@@ -22,7 +22,7 @@ import type { CutPlane, EndCut } from "../../miter/index.js";
 import { pose } from "../../panel/stored-panel.js";
 import { polygonLike, regularPolygon } from "../../polygon/stored-polygon.js";
 import {
-  checkProfile,
+  parseProfile,
   type Profile,
   type RabbetFit,
   type RabbetHold,
@@ -41,7 +41,7 @@ export const frameSides: Reader<number> = (value, path) => checkInteger(value, p
 export const slope: Reader<number> = (value, path) => checkSlope(value, path ?? "");
 /** A molding's section. */
 export const profile: Reader<Profile> = (value, path) => {
-  checkProfile(value, path ?? "profile");
+  parseProfile(value, path ?? "profile");
   return value as Profile;
 };
 

@@ -1,21 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { joinCorner } from "miterwright/miter";
-import { checkSaw, cradleFor, lieSection, miterSaw, placeCut, stopContact, tableSaw } from "miterwright/saw";
+import { parseSaw, cradleFor, lieSection, miterSaw, placeCut, stopContact, tableSaw } from "miterwright/saw";
 import { deepFreeze, rabbeted, throughJson } from "../frame/briefs.js";
 
 const sound = tableSaw();
 
-describe("checkSaw", () => {
+describe("parseSaw", () => {
   test("takes the usual saws, and their copies from JSON", () => {
     for (const saw of [tableSaw(), miterSaw({ depth: 90, depthAt45: 60, crosscut: 300, gaugeReach: 280 })]) {
-      expect(checkSaw(saw)).toEqual(saw);
-      expect(checkSaw(throughJson(saw))).toEqual(saw);
+      expect(parseSaw(saw)).toEqual(saw);
+      expect(parseSaw(throughJson(saw))).toEqual(saw);
     }
   });
 
   test("leaves out what a saw does not have", () => {
-    expect(checkSaw({ ...sound, color: "green" })).toEqual(sound);
+    expect(parseSaw({ ...sound, color: "green" })).toEqual(sound);
   });
 
   test.each([
@@ -55,7 +55,7 @@ describe("checkSaw", () => {
       "Expected `saw.crosscut` to be a positive length (1e-100 to 1e100), got Infinity (number)",
     ],
   ])("refuses %j", (changes, message) => {
-    expect(() => checkSaw({ ...sound, ...changes })).toThrow(message);
+    expect(() => parseSaw({ ...sound, ...changes })).toThrow(message);
   });
 });
 

@@ -8,7 +8,7 @@ import { statedJob, type StatedPiece, type StatedStick } from "./stated-job.js";
 import type { StockFit } from "./stock-fit.js";
 import type { StockJob } from "./stock-job.js";
 
-/** Verdict of {@link checkFit}. */
+/** Verdict of {@link verifyFit}. */
 export type FitCheck = FitHolds | FitFails;
 
 /** The fit does what the job asks, and its totals are true. */
@@ -267,17 +267,17 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
  * @throws {InputError} when the job is malformed, or the plan lacks a field or has one of another type
  * @example
  * ```ts
- * import { checkFit, fitStock } from "miterwright/stock";
+ * import { verifyFit, fitStock } from "miterwright/stock";
  *
  * const job = { pieces: [{ id: "side", length: 500, count: 4 }], sticks: [{ id: "stick", length: 2100 }], kerf: 3 };
  * const fit = fitStock(job);
- * checkFit(job, fit); //=> { ok: true }
+ * verifyFit(job, fit); //=> { ok: true }
  * const [layout] = fit.layouts;
  * const shifted = { ...fit, layouts: [{ ...layout!, pieces: [{ ...layout!.pieces[0]!, start: -3, end: 497 }] }] };
- * checkFit(job, shifted).ok; //=> false
+ * verifyFit(job, shifted).ok; //=> false
  * ```
  */
-export function checkFit(job: StockJob, fit: StockFit): FitCheck {
+export function verifyFit(job: StockJob, fit: StockFit): FitCheck {
   checkJob(job);
   const faults: FitFault[] = [];
   const report: Inspection["report"] = (code, path, message) => faults.push({ code, path, message });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { checkFit, fitStock, type FitFault, type StockFit, type StockJob, type StockLayout } from "miterwright/stock";
+import { verifyFit, fitStock, type FitFault, type StockFit, type StockJob, type StockLayout } from "miterwright/stock";
 
 const job: StockJob = {
   pieces: [
@@ -19,7 +19,7 @@ const fit = fitStock(job, { stepLimit: 1e6 });
 
 /** The codes of the faults of a plan. */
 function codesOf(of: StockJob, plan: StockFit): FitFault["code"][] {
-  const check = checkFit(of, plan);
+  const check = verifyFit(of, plan);
   return check.ok ? [] : [...new Set(check.faults.map(({ code }) => code))];
 }
 
@@ -27,7 +27,7 @@ function codesOf(of: StockJob, plan: StockFit): FitFault["code"][] {
 function codes(change: (fit: Mutable<StockFit>) => void, of: StockJob = job): FitFault["code"][] {
   const copy = JSON.parse(JSON.stringify(fit)) as Mutable<StockFit>;
   change(copy);
-  const check = checkFit(of, copy);
+  const check = verifyFit(of, copy);
   return check.ok ? [] : [...new Set(check.faults.map(({ code }) => code))];
 }
 
@@ -42,9 +42,9 @@ function find(plan: Mutable<StockFit>, piece: string, part?: number) {
   throw new Error(`no ${piece}`);
 }
 
-describe("checkFit", () => {
+describe("verifyFit", () => {
   test("passes a plan, also after JSON", () => {
-    expect(checkFit(job, fit)).toEqual({ ok: true });
+    expect(verifyFit(job, fit)).toEqual({ ok: true });
     expect(codes(() => undefined)).toEqual([]);
   });
 
@@ -166,7 +166,7 @@ describe("checkFit", () => {
     const whole = fitStock(shared, { stepLimit: 1e6 });
     const inRow = (from: number, ...ids: string[]): FitFault[] => {
       const pieces = ids.map((piece, k) => ({ piece, start: k * from, end: k * from + 50, count: 1 }));
-      const check = checkFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces }] });
+      const check = verifyFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces }] });
       return check.ok ? [] : check.faults.filter(({ code }) => code === "gap");
     };
     expect(inRow(42, "a", "b")).toEqual([]);
@@ -198,7 +198,7 @@ describe("checkFit", () => {
     };
     const text = "Expected `job.pieces[0].share.saving` to be a number from 0 to 15, got 20 (number)";
     expect(() => fitStock(job)).toThrow(text);
-    expect(() => checkFit(job, fit)).toThrow(text);
+    expect(() => verifyFit(job, fit)).toThrow(text);
     const half = {
       ...job,
       pieces: [{ ...job.pieces[0]!, share: { key: "k", saving: 15 } }],
@@ -206,7 +206,7 @@ describe("checkFit", () => {
     };
     const touching = fitStock(half, { stepLimit: 1e6 });
     expect(touching.layouts[0]!.pieces).toEqual([{ piece: "p", start: 0, end: 30, count: 3, pitch: 15 }]);
-    expect(checkFit(half as StockJob, touching)).toEqual({ ok: true });
+    expect(verifyFit(half as StockJob, touching)).toEqual({ ok: true });
   });
 
   test("looks at every piece of a record", () => {
@@ -378,12 +378,12 @@ describe("checkFit", () => {
     const few: StockJob = { ...job, sticks: [{ id: "rack", length: 60, count: 1 }] };
     const short = fitStock(few, { stepLimit: 1e6 });
     expect(short).toMatchObject({ status: "short", bound: 0 });
-    expect(checkFit(few, short)).toEqual({ ok: true });
-    expect(checkFit(few, { ...short, bound: short.cost })).toMatchObject({ ok: false, faults: [{ code: "status" }] });
-    expect(() => checkFit(few, { ...short, shortage: "perhaps" as never })).toThrow(
+    expect(verifyFit(few, short)).toEqual({ ok: true });
+    expect(verifyFit(few, { ...short, bound: short.cost })).toMatchObject({ ok: false, faults: [{ code: "status" }] });
+    expect(() => verifyFit(few, { ...short, shortage: "perhaps" as never })).toThrow(
       'Expected `fit.shortage` to be one of "proven", "not-found", got "perhaps" (string)',
     );
-    expect(() => checkFit(job, { ...fit, stopped: "tired" as never })).toThrow(
+    expect(() => verifyFit(job, { ...fit, stopped: "tired" as never })).toThrow(
       'Expected `fit.stopped` to be one of "time", "steps", "asked", got "tired" (string)',
     );
   });

@@ -141,13 +141,13 @@ export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<s
  * @throws {InputError} when it is not the section of a molding
  * @example
  * ```ts
- * import { checkProfile, levelWidth } from "miterwright/profile";
+ * import { parseProfile, levelWidth } from "miterwright/profile";
  *
  * const text = '{ "outline": [{ "x": 0, "y": 0 }, { "x": 40, "y": 0 }, { "x": 0, "y": 20 }], "arrises": {} }';
- * levelWidth(checkProfile(JSON.parse(text)), { slope: 0 }); //=> 40
+ * levelWidth(parseProfile(JSON.parse(text)), { slope: 0 }); //=> 40
  * ```
  */
-export function checkProfile(value: unknown, path = "profile"): Profile {
+export function parseProfile(value: unknown, path = "profile"): Profile {
   checkText(path, "path");
   const outline = checkOutline(value, path);
   const at = `${path}.outline`;

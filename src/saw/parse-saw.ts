@@ -34,13 +34,13 @@ function checkBevelScale(value: unknown, path: string): BevelScale {
  * @throws {InputError} when a field is missing, of another type or out of range
  * @example
  * ```ts
- * import { checkSaw, miterSaw } from "miterwright/saw";
+ * import { parseSaw, miterSaw } from "miterwright/saw";
  *
- * const saw = checkSaw(JSON.parse(JSON.stringify(miterSaw({ depth: 90 }))));
+ * const saw = parseSaw(JSON.parse(JSON.stringify(miterSaw({ depth: 90 }))));
  * saw.depth; //=> 90
  * ```
  */
-export function checkSaw(value: unknown, path = "saw"): Saw {
+export function parseSaw(value: unknown, path = "saw"): Saw {
   checkText(path, "path");
   const saw = checkObject(value, path);
   const sizes: { depth?: number; depthAt45?: number; crosscut?: number; gaugeReach?: number } = {};

@@ -1,18 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { checkBrief, planFrame, type FrameBrief } from "miterwright/frame";
+import { planFrame, tryParseBrief, type FrameBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { fitStock, type StockJob } from "miterwright/stock";
 import { woodSpecies } from "miterwright/wood";
-import { plain, rabbeted, throughJson } from "./briefs.js";
+import { issuesOf, plain, rabbeted, throughJson } from "./briefs.js";
 
 const sound = { sides: 6, profile: plain, opening: { side: 200 } };
 
 /** The message of the one issue that a change to a sound brief raises, seen by the form's check and thrown by the planner. */
 function onlyIssue(changes: Record<string, unknown>): string {
   const brief = { ...sound, ...changes };
-  const issues = checkBrief(brief);
+  const issues = issuesOf(brief);
   expect(issues).toHaveLength(1);
   try {
     planFrame(brief as unknown as FrameBrief);
@@ -21,13 +21,21 @@ function onlyIssue(changes: Record<string, unknown>): string {
     expect({ code: error.code, path: error.path, value: error.value, message: error.message }).toEqual(issues[0]);
     return error.message;
   }
-  throw new Error("planFrame took what checkBrief refuses");
+  throw new Error("planFrame took what tryParseBrief refuses");
 }
 
-describe("checkBrief", () => {
+describe("tryParseBrief", () => {
   test("finds nothing wrong with a sound brief, nor with its copy from JSON", () => {
-    expect(checkBrief(sound)).toEqual([]);
-    expect(checkBrief(throughJson(sound))).toEqual([]);
+    expect(issuesOf(sound)).toEqual([]);
+    expect(issuesOf(throughJson(sound))).toEqual([]);
+  });
+
+  test("gives the brief with its defaults, as a copy that planFrame takes and plans alike", () => {
+    const outcome = tryParseBrief(sound);
+    if (!outcome.ok) throw new Error("a sound brief was refused");
+    expect(outcome.value).toEqual(planFrame(sound).brief);
+    expect(outcome.value.profile).not.toBe(sound.profile);
+    expect(planFrame(outcome.value)).toEqual(planFrame(sound));
   });
 
   test("takes wood, moisture, prices and hanging in every form", () => {
@@ -46,8 +54,8 @@ describe("checkBrief", () => {
         { name: "panel", thickness: 6, material: { species: "white ash", grain: 30, grainDirection: 90 } },
       ],
     };
-    expect(checkBrief(brief)).toEqual([]);
-    expect(checkBrief(throughJson(brief))).toEqual([]);
+    expect(issuesOf(brief)).toEqual([]);
+    expect(issuesOf(throughJson(brief))).toEqual([]);
     expect(planFrame(brief as FrameBrief).brief).toMatchObject(brief);
   });
 
@@ -60,7 +68,7 @@ describe("checkBrief", () => {
   });
 
   test("reports every issue at once, in the order of the fields", () => {
-    const issues = checkBrief({
+    const issues = issuesOf({
       sides: 2.5,
       slope: "steep",
       pose: "upright",
@@ -93,7 +101,7 @@ describe("checkBrief", () => {
   });
 
   test("reports every issue within a field too", () => {
-    const issues = checkBrief({
+    const issues = issuesOf({
       ...sound,
       opening: { contains: { width: 0, height: -1, allowance: -2 } },
       contents: [
@@ -135,7 +143,7 @@ describe("checkBrief", () => {
       "hanging.screwDepth",
       "hanging.extraMass",
     ]);
-    const level = checkBrief({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 0, lap: -1, depth: 0 } });
+    const level = issuesOf({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 0, lap: -1, depth: 0 } });
     expect(level.map(({ path }) => path)).toEqual(["measured.levelWidth", "measured.lap", "measured.depth"]);
   });
 
@@ -147,7 +155,7 @@ describe("checkBrief", () => {
       {},
       {},
     ];
-    expect(checkBrief({ ...sound, sticks }).map(({ path, code, message }) => [path, code, message])).toEqual([
+    expect(issuesOf({ ...sound, sticks }).map(({ path, code, message }) => [path, code, message])).toEqual([
       [
         "sticks[1].id",
         "conflict",
@@ -200,7 +208,7 @@ describe("checkBrief", () => {
   });
 
   test("says what is wrong within two kinds of molding or of opening, besides that there are two", () => {
-    const issues = checkBrief({
+    const issues = issuesOf({
       sides: 6,
       profile: { outline: [], arrises: {} },
       measured: { levelWidth: 0 },
@@ -220,7 +228,7 @@ describe("checkBrief", () => {
   test("puts a molding that is missing where a form has a field for it", () => {
     const { profile, ...rest } = sound;
     expect(profile).toBe(plain);
-    expect(checkBrief(rest)).toEqual([
+    expect(issuesOf(rest)).toEqual([
       {
         code: "missing",
         path: "profile",
@@ -231,7 +239,7 @@ describe("checkBrief", () => {
   });
 
   test("gives back the opening that cannot be", () => {
-    expect(checkBrief({ ...sound, opening: { side: 2 }, at: "outerFace" })[0]).toMatchObject({
+    expect(issuesOf({ ...sound, opening: { side: 2 }, at: "outerFace" })[0]).toMatchObject({
       code: "impossible",
       path: "opening",
       value: { side: 2 },
@@ -247,7 +255,7 @@ describe("checkBrief", () => {
   ])(
     "answers a slip in the opening, %j, with the name that was meant, not with what is missing",
     (opening, path, meant) => {
-      const [first] = checkBrief({ ...sound, opening });
+      const [first] = issuesOf({ ...sound, opening });
       expect(first).toMatchObject({ code: "unknown", path });
       expect(first!.message).toContain(`; did you mean \`${meant}\`?`);
       expect(() => planFrame({ ...sound, opening } as never)).toThrow(first!.message);
@@ -255,13 +263,13 @@ describe("checkBrief", () => {
   );
 
   test("names no known key where none is near", () => {
-    const [first] = checkBrief({ ...sound, opening: { diameter: 300 } });
+    const [first] = issuesOf({ ...sound, opening: { diameter: 300 } });
     expect(first!.message).toMatch(/, got `diameter`$/);
   });
 
   test("finds a misspelled key wherever it stands, with the known ones", () => {
     const { miter, bevel, ...saw } = tableSaw();
-    const issues = checkBrief({
+    const issues = issuesOf({
       ...sound,
       opening: { contains: { width: 300, height: 200, allowence: 3 }, acrossflats: 4 },
       contents: [
@@ -307,11 +315,11 @@ describe("checkBrief", () => {
       "Expected `price` to have no key but `amount`, `per`, got `currency`",
       "Expected `hanging` to have no key but `by`, `wireAngle`, `screwDepth`, `extraMass`, got `wireangle`; did you mean `wireAngle`?",
     ]);
-    const level = checkBrief({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, width: 3 } });
+    const level = issuesOf({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, width: 3 } });
     expect(level.map(({ message }) => message)).toEqual([
       "Expected `measured` to have no key but `levelWidth`, `lap`, `depth`, got `width`",
     ]);
-    const sheet = checkBrief({ ...sound, opening: { cutFrom: { width: 600, height: 400, allowance: 2 } } });
+    const sheet = issuesOf({ ...sound, opening: { cutFrom: { width: 600, height: 400, allowance: 2 } } });
     expect(sheet.map(({ message }) => message)).toEqual([
       "Expected `opening.cutFrom` to have no key but `width`, `height`, got `allowance`",
     ]);
@@ -320,8 +328,8 @@ describe("checkBrief", () => {
   test("takes what other functions of ours give, and a profile with data of your own", () => {
     const profile = { ...plain, maker: "me" };
     const brief = { ...sound, profile, species: woodSpecies("white ash"), saw: miterSaw() };
-    expect(checkBrief(brief)).toEqual([]);
-    expect(checkBrief(planFrame(brief).brief)).toEqual([]);
+    expect(issuesOf(brief)).toEqual([]);
+    expect(issuesOf(planFrame(brief).brief)).toEqual([]);
   });
 
   test("takes what a form leaves open as undefined, in types and at run time", () => {
@@ -354,27 +362,27 @@ describe("checkBrief", () => {
       price: undefined,
       hanging: { by: "wire", wireAngle: open, screwDepth: open, extraMass: open },
     };
-    expect(checkBrief(brief)).toEqual([]);
+    expect(issuesOf(brief)).toEqual([]);
     const job: StockJob = { ...planFrame(brief).stockJobs[0]!, keep: open, credit: open, resolution: open };
     expect(fitStock(job, { timeLimit: open, stepLimit: 1e6, onProgress: undefined }).status).toBe("optimal");
     expect(
-      checkBrief({ sides: 6, opening: { side: 300 }, measured: { levelWidth: 40, lap: open, depth: open } }),
+      issuesOf({ sides: 6, opening: { side: 300 }, measured: { levelWidth: 40, lap: open, depth: open } }),
     ).toEqual([]);
   });
 
   test("takes anything at all", () => {
     for (const value of [undefined, null, 5, "brief", [], () => 0]) {
-      expect(checkBrief(value).map((issue) => issue.path)).toEqual([""]);
+      expect(issuesOf(value).map((issue) => issue.path)).toEqual([""]);
     }
-    expect(checkBrief(null)[0]?.message).toBe("Expected the brief to be an object, got null");
-    expect(checkBrief(undefined)[0]).toMatchObject({
+    expect(issuesOf(null)[0]?.message).toBe("Expected the brief to be an object, got null");
+    expect(issuesOf(undefined)[0]).toMatchObject({
       code: "missing",
       message: "Expected the brief to be an object, got undefined",
     });
     expect(() => planFrame([sound] as unknown as FrameBrief)).toThrow(
       "Expected the brief to be an object, got an array of 1",
     );
-    expect(checkBrief({}).map((issue) => issue.code)).toEqual(["missing", "missing", "missing"]);
+    expect(issuesOf({}).map((issue) => issue.code)).toEqual(["missing", "missing", "missing"]);
   });
 });
 
