@@ -2,12 +2,12 @@
  * For a teacher: one polygon from any of its measures, why an odd one is never as high as it is wide, and compound miters by sides and slope.
  */
 import { compoundMiterTable } from "miterwright/miter";
-import { givenMeasure, POLYGON_MEASURES, polygonExtent, regularPolygon } from "miterwright/polygon";
+import { onePolygonMeasure, POLYGON_MEASURES, polygonExtent, regularPolygon } from "miterwright/polygon";
 
 const heptagon = regularPolygon({ sides: 7, side: 30 });
 console.log("The same heptagon from every one of its measures:");
 for (const measure of POLYGON_MEASURES) {
-  const again = regularPolygon({ sides: 7, ...givenMeasure(measure, heptagon[measure]) });
+  const again = regularPolygon({ sides: 7, ...onePolygonMeasure(measure, heptagon[measure]) });
   console.log(`  ${measure} ${heptagon[measure].toFixed(3)} gives the side ${again.side.toFixed(9)}`);
 }
 

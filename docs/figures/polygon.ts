@@ -1,4 +1,4 @@
-import { givenMeasure, polygonCorners, regularPolygon } from "miterwright/polygon";
+import { onePolygonMeasure, polygonCorners, regularPolygon } from "miterwright/polygon";
 import { choice, defineFigure, length, sides, type Figure } from "./figure.js";
 import { dimension, dot, fitInto, finish, line, shape, span, text, type Pad, type Point } from "./pad.js";
 
@@ -26,7 +26,7 @@ export const polygonFigure: Figure = defineFigure({
     value: length("Its length", 400, 50, 2000),
   },
   draw: ({ sides: n, measure, value }, reader) => {
-    const polygon = regularPolygon({ sides: n, ...givenMeasure(measure, value) });
+    const polygon = regularPolygon({ sides: n, ...onePolygonMeasure(measure, value) });
     const world = polygonCorners(polygon);
     const { place } = fitInto([...world, { x: 0, y: 0 }], { x: 100, y: 20, width: 250, height: 260 });
     const corners = world.map(place);

@@ -4,7 +4,7 @@
 import { drawPlanView } from "miterwright/drawing";
 import { isInputError, ParseError } from "miterwright/errors";
 import { frameGeometry } from "miterwright/frame";
-import { givenMeasure, regularPolygon } from "miterwright/polygon";
+import { onePolygonMeasure, regularPolygon } from "miterwright/polygon";
 import { formatAngle, formatLength, parseLength, type LengthUnit } from "miterwright/units";
 
 /** The measures that are lengths, in words. */
@@ -36,7 +36,7 @@ const summary = find("summary", HTMLElement);
 const measures = find("measures", HTMLElement);
 
 function draw(): void {
-  const known = givenMeasure(measure.value as Measure, parseLength(size.value, unit.value as LengthUnit));
+  const known = onePolygonMeasure(measure.value as Measure, parseLength(size.value, unit.value as LengthUnit));
   const polygon = regularPolygon({ sides: sides.valueAsNumber, ...known });
   const ring = frameGeometry({
     sides: polygon.sides,

@@ -1,5 +1,5 @@
 import type { SawSetting } from "../miter/index.js";
-import type { Opens } from "./regular-closure.js";
+import type { OpenEnd } from "./regular-closure.js";
 
 /**
  * The size of an angle for people: three decimals, which is finer than any saw is set.
@@ -31,7 +31,7 @@ function angleWords(name: string, from: number, change: number, more: string, le
   return `${name}: ${inDegrees(change)} ${grows ? `more, ${more}` : `less, ${less}`}.`;
 }
 
-const WHY: Readonly<Record<Opens, string>> = {
+const WHY: Readonly<Record<OpenEnd, string>> = {
   outside: "Open outside: the joints turn too little, so the ring does not come round.",
   inside: "Open inside: the joints turn too much, so the ring comes round too soon.",
   nowhere: "No gap: the joints turn as they should.",
@@ -45,7 +45,7 @@ const WHY: Readonly<Record<Opens, string>> = {
  * @param correction - what to add to it
  * @returns what was wrong, and what to do to miter and bevel
  */
-export function correctionWords(open: Opens, cut: SawSetting, correction: SawSetting): string[] {
+export function correctionWords(open: OpenEnd, cut: SawSetting, correction: SawSetting): string[] {
   return [
     WHY[open],
     angleWords("Miter", cut.miter, correction.miter, "further from a square cut", "nearer to a square cut"),

@@ -23,7 +23,7 @@ export {
   type OpeningMeasures,
 } from "./measured-opening.js";
 export type { MeasuredRing, MeasuredPiece } from "./measured-piece.js";
-export type { Opens } from "./regular-closure.js";
+export type { OpenEnd } from "./regular-closure.js";
 export { ringChecks, type RingCheck, type RingChecksOptions } from "./ring-checks.js";
 export { ringClosure, type RingClosure } from "./ring-closure.js";
 export type { SettingChoice } from "./setting-choices.js";

@@ -1,7 +1,7 @@
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 
 /** Which end of the last joint stands open when the other one touches. */
-export type Opens = "inside" | "outside" | "nowhere";
+export type OpenEnd = "inside" | "outside" | "nowhere";
 
 /** Open angles below this, in degrees, are the rounding of the sum. */
 const SHUT: number = 1e-9;
@@ -15,7 +15,7 @@ export const DEGREES: number = 180 / Math.PI;
  * @param angle - open angle in degrees
  * @returns the outside when the turns fall short of a full one, the inside when they exceed it
  */
-export function opensAt(angle: number): Opens {
+export function opensAt(angle: number): OpenEnd {
   if (Math.abs(angle) < SHUT) return "nowhere";
   return angle > 0 ? "outside" : "inside";
 }

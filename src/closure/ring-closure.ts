@@ -3,7 +3,7 @@ import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
 import { endNormal, endPoint, joinChain, minus, plus, squareTo, type Chain } from "./chain.js";
 import { outOfFlat } from "./flatness.js";
 import { checkRing, type MeasuredRing } from "./measured-piece.js";
-import { DEGREES, opensAt, type Opens } from "./regular-closure.js";
+import { DEGREES, opensAt, type OpenEnd } from "./regular-closure.js";
 import { compose, jointRotation, rotate, type Rotation } from "./rotation.js";
 
 /** How a ring of pieces closes, or fails to. */
@@ -35,7 +35,7 @@ export interface RingClosure {
   /** The gap of the last joint, 0 or more, when it touches at one end of its joint line: (width / cos h) times the open angle. */
   readonly jointGap: number;
   /** Which end of that gap is open; `nowhere` below a billionth of a degree. Only where it is not `"nowhere"` does it go into `correctSetting` as `open`. */
-  readonly opens: Opens;
+  readonly opens: OpenEnd;
   /** The slope at which the ring closes, in degrees: the mean of its pieces'. */
   readonly slope: number;
   /** The slope of every piece. They differ in rings of unequal sides, and where the ring is twisted. */

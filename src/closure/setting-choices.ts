@@ -1,6 +1,6 @@
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
-import { gapPerDegree, opensAt, regularClosure, type Opens } from "./regular-closure.js";
+import { gapPerDegree, opensAt, regularClosure, type OpenEnd } from "./regular-closure.js";
 
 /** A setting on the scale's graduations, and what it costs. */
 export interface SettingChoice extends SawSetting {
@@ -9,7 +9,7 @@ export interface SettingChoice extends SawSetting {
   /** The gap of the last joint, 0 or more. */
   readonly jointGap: number;
   /** Which end of it is open. */
-  readonly opens: Opens;
+  readonly opens: OpenEnd;
   /** By how many degrees the slope at which the ring closes is more than planned. */
   readonly slopeOff: number;
 }

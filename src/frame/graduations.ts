@@ -1,5 +1,5 @@
 import { closingGraduations } from "../closure/closing-graduations.js";
-import type { Opens, SettingChoice } from "../closure/index.js";
+import type { OpenEnd, SettingChoice } from "../closure/index.js";
 import type { Saw, ScaleSetting } from "../saw/index.js";
 import type { LayResult } from "./lay-result.js";
 import { flatTwin } from "./lying-plane.js";
@@ -17,7 +17,7 @@ export interface GraduationSetting {
   /** The gap of the last joint if every cut is made so. */
   readonly jointGap: number;
   /** Which end of it is open. */
-  readonly opens: Opens;
+  readonly opens: OpenEnd;
   /** By how many degrees the slope at which the frame closes is more than planned. */
   readonly slopeOff: number;
 }

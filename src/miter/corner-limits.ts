@@ -5,7 +5,7 @@ import type { CheckedBoard } from "./board.js";
 export type Joint = "miter" | "butt";
 
 /** What of the two boards comes together: their faces and backs, or their inner and outer edges as seen from above. */
-export type Meet = "faces" | "edges";
+export type MeetingAt = "faces" | "edges";
 
 /** Boards that have no corner, however they are cut. */
 function refuseStrangers(half: number, first: CheckedBoard, second: CheckedBoard): void {
@@ -60,7 +60,7 @@ export function refuseImpossible(
   first: CheckedBoard,
   second: CheckedBoard,
   joint: Joint,
-  meet: Meet,
+  meet: MeetingAt,
 ): void {
   refuseStrangers(half, first, second);
   if (half === 0) return;

@@ -8,7 +8,7 @@ export type { Board } from "./board.js";
 export type { CompoundMiter } from "./compound-kernel.js";
 export { compoundMiter, type CompoundMiterOptions, type CornerMeasure } from "./compound-miter.js";
 export { compoundMiterTable, type CompoundMiterRow, type CompoundMiterTableOptions } from "./compound-table.js";
-export type { Joint, Meet } from "./corner-limits.js";
+export type { Joint, MeetingAt } from "./corner-limits.js";
 export type { CutPlane, EndCut, SawSetting, StickEnd } from "./cut-plane.js";
 export { joinCorner, type Corner, type JoinCornerOptions } from "./join-corner.js";
 export { layRotation, type Lay, type LayName } from "./lay.js";

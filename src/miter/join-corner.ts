@@ -11,7 +11,7 @@ import {
   type Normal,
   type NormalPair,
 } from "./corner-kernel.js";
-import { refuseEndless, refuseImpossible, type Joint, type Meet } from "./corner-limits.js";
+import { refuseEndless, refuseImpossible, type Joint, type MeetingAt } from "./corner-limits.js";
 import type { CutPlane, EndCut, StickEnd } from "./cut-plane.js";
 import { settingKernel } from "./setting-kernel.js";
 
@@ -29,7 +29,7 @@ export interface JoinCornerOptions {
    * `"faces"`: the faces meet in a line, and the backs. `"edges"`: the inner edges meet, and the outer ones, as seen from
    * above. Default: edges when both slopes are exactly 0, else faces.
    */
-  readonly meet?: Meet | undefined;
+  readonly meet?: MeetingAt | undefined;
 }
 
 /** A joined corner: the cut of each board, and the angle between their faces. */
@@ -55,13 +55,19 @@ function endCut(normal: Normal, slope: number, end: StickEnd): EndCut {
 }
 
 /** Whether the joint is that of a regular frame: nothing in it tells the boards apart. */
-function areAlike(first: CheckedBoard, second: CheckedBoard, meet: Meet): boolean {
+function areAlike(first: CheckedBoard, second: CheckedBoard, meet: MeetingAt): boolean {
   if (first.slope !== second.slope) return false;
   return meet === "faces" ? first.thickness === second.thickness : first.width === second.width;
 }
 
 /** The normals of a corner that can be made and is not that of a regular frame. */
-function cornerPlanes(half: number, first: CheckedBoard, second: CheckedBoard, joint: Joint, meet: Meet): NormalPair {
+function cornerPlanes(
+  half: number,
+  first: CheckedBoard,
+  second: CheckedBoard,
+  joint: Joint,
+  meet: MeetingAt,
+): NormalPair {
   const [s1, s2] = [first.slope, second.slope];
   if (joint === "butt") {
     return meet === "faces" ? buttFacePlanes(half, s1, s2) : buttEdgePlanes(half, s1, s2);
@@ -119,7 +125,7 @@ export function joinCorner(options: JoinCornerOptions): Corner {
   const flat = first.slope === 0 && second.slope === 0;
   const { joint: wantedJoint = "miter", meet: wantedMeet = flat ? "edges" : "faces" } = given;
   const joint = checkWord<Joint>(wantedJoint, "joint", ["miter", "butt"]);
-  const meet = checkWord<Meet>(wantedMeet, "meet", ["faces", "edges"]);
+  const meet = checkWord<MeetingAt>(wantedMeet, "meet", ["faces", "edges"]);
   refuseImpossible(half, first, second, joint, meet);
 
   if (half === 0 || (joint === "miter" && areAlike(first, second, meet))) {

@@ -4,8 +4,13 @@
  *
  * @module
  */
-export { givenMeasure } from "./given-measure.js";
-export { POLYGON_MEASURES, type PolygonMeasure, type PolygonMeasures, type PolygonMeasureValues } from "./measures.js";
+export { onePolygonMeasure } from "./one-polygon-measure.js";
+export {
+  POLYGON_MEASURES,
+  type PolygonMeasure,
+  type OnePolygonMeasure,
+  type PolygonMeasureValues,
+} from "./measures.js";
 export { offsetPolygon } from "./offset-polygon.js";
 export {
   type Circle,

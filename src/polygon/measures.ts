@@ -26,7 +26,7 @@ export interface PolygonMeasureValues {
 export type PolygonMeasure = keyof PolygonMeasureValues;
 
 /** Exactly one measure: `{ side: 10 }`, or `{ acrossFlats: 300 }`, and so on. Two of them do not compile. */
-export type PolygonMeasures = OneOf<PolygonMeasureValues>;
+export type OnePolygonMeasure = OneOf<PolygonMeasureValues>;
 
 /** The names of all measures, for menus. */
 export const POLYGON_MEASURES: readonly PolygonMeasure[] = [

@@ -3,7 +3,7 @@ import {
   checkMeasure,
   POLYGON_MEASURES,
   type PolygonMeasure,
-  type PolygonMeasures,
+  type OnePolygonMeasure,
   type PolygonMeasureValues,
 } from "./measures.js";
 import { cosineOfQuarters, sineOfQuarters, tangentOfQuarters } from "./quarter-turns.js";
@@ -12,7 +12,7 @@ import { cosineOfQuarters, sineOfQuarters, tangentOfQuarters } from "./quarter-t
 export type RegularPolygonOptions = {
   /** Number of sides, an integer from 3 to 1e6. */
   readonly sides: number;
-} & PolygonMeasures;
+} & OnePolygonMeasure;
 
 /** A regular polygon with all its measures and angles. */
 export interface RegularPolygon extends PolygonMeasureValues {

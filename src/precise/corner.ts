@@ -7,7 +7,7 @@ import {
   type ExactBoard,
   type ExactCorner,
   type PreciseJoint,
-  type PreciseMeet,
+  type PreciseMeetingAt,
 } from "./derive-corner.js";
 import { evaluate } from "./evaluate.js";
 import type { PreciseCutPlane, PreciseSawSetting } from "./saw-setting.js";
@@ -33,7 +33,7 @@ export interface PreciseCornerOptions extends PreciseOptions {
   /** `"miter"` (default): one plane for both. `"butt"`: `first` ends on `second`, which is cut flush with the outside of `first`. */
   readonly joint?: PreciseJoint | undefined;
   /** What comes together. Default: edges when both slopes are exactly 0, else faces. */
-  readonly meet?: PreciseMeet | undefined;
+  readonly meet?: PreciseMeetingAt | undefined;
 }
 
 /** A cut at one end of a board: its plane, and the setting for the board lying flat. Angles in degrees. */
@@ -101,7 +101,7 @@ export function preciseCorner(options: PreciseCornerOptions): PreciseCorner {
   const flat = first.slope.isZero() && second.slope.isZero();
   const { joint: wantedJoint = "miter", meet: wantedMeet = flat ? "edges" : "faces" } = given;
   const joint = checkChoice<PreciseJoint>(wantedJoint, "joint", ["miter", "butt"]);
-  const meet = checkChoice<PreciseMeet>(wantedMeet, "meet", ["faces", "edges"]);
+  const meet = checkChoice<PreciseMeetingAt>(wantedMeet, "meet", ["faces", "edges"]);
   const corner: ExactCorner = { turn, first, second, joint, meet };
   refuseImpossible(corner, (board, field) => checkRecord(given[board])[field]);
   if (meet === "edges" && joint === "miter" && !mirrors(corner)) {

@@ -8,7 +8,7 @@ import { firstPiece, secondPiece, type PieceAxes } from "./piece.js";
 export type PreciseJoint = "miter" | "butt";
 
 /** What comes together: faces and backs, or inner and outer edges as seen from above. */
-export type PreciseMeet = "faces" | "edges";
+export type PreciseMeetingAt = "faces" | "edges";
 
 /** A board that was checked. */
 export interface ExactBoard {
@@ -31,7 +31,7 @@ export interface ExactCorner {
   /** How they share it. */
   readonly joint: PreciseJoint;
   /** What comes together. */
-  readonly meet: PreciseMeet;
+  readonly meet: PreciseMeetingAt;
 }
 
 /** The numbers of an end cut. */

@@ -20,7 +20,7 @@ export {
   type PreciseCornerOptions,
   type PreciseEndCut,
 } from "./corner.js";
-export type { PreciseJoint, PreciseMeet } from "./derive-corner.js";
+export type { PreciseJoint, PreciseMeetingAt } from "./derive-corner.js";
 export {
   precisePolygon,
   type PreciseMeasure,

@@ -1,6 +1,6 @@
 import type { Pose } from "miterwright/errors";
 import {
-  givenMeasure,
+  onePolygonMeasure,
   POLYGON_MEASURES,
   polygonCorners,
   regularPolygon,
@@ -20,7 +20,7 @@ function polygonCase(sides: number, measure: PolygonMeasure, value: number): Cas
   return {
     input: { sides, [measure]: value },
     compare: (field) => {
-      const got = regularPolygon({ sides, ...givenMeasure(measure, value) });
+      const got = regularPolygon({ sides, ...onePolygonMeasure(measure, value) });
       const want = derivePolygon(field, sides, measure, exactly(value));
       const measures = POLYGON_MEASURES.map((name): Comparison => ({
         quantity: `polygon ${name}`,

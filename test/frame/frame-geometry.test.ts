@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { frameGeometry, type FrameGeometry } from "miterwright/frame";
 import { molding } from "miterwright/profile";
-import { givenMeasure, POLYGON_MEASURES, regularPolygon } from "miterwright/polygon";
+import { onePolygonMeasure, POLYGON_MEASURES, regularPolygon } from "miterwright/polygon";
 import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
 
 type Vector3 = readonly [number, number, number];
@@ -100,7 +100,7 @@ describe("lengths at every arris", () => {
 describe("the opening", () => {
   test.each(POLYGON_MEASURES)("comes back bit for bit when given by %s at the rabbet", (measure) => {
     const value = measure === "area" ? 54_321.1 : 432.1;
-    const opening = { ...givenMeasure(measure, value) };
+    const opening = { ...onePolygonMeasure(measure, value) };
     const frame = frameGeometry({ sides: 7, slope: 25, profile: rabbeted, opening, at: "wallLedge" });
     expect(frame.given[measure]).toBe(value);
     expect(frame.polygons.wallLedge.apothem).toBe(frame.given.apothem);

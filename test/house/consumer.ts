@@ -11,7 +11,7 @@ import { InputError, isInputError } from "miterwright/errors";
 import { planFrame, type FramePlan } from "miterwright/frame";
 import { joinCorner, type Board, type Corner } from "miterwright/miter";
 import { planPanel } from "miterwright/panel";
-import { givenMeasure, polygonCorners } from "miterwright/polygon";
+import { onePolygonMeasure, polygonCorners } from "miterwright/polygon";
 import { precisePolygon } from "miterwright/precise";
 import { levelWidth, molding, type Profile } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
@@ -68,7 +68,7 @@ function refusal(call: () => unknown): string {
 export const answers: Readonly<Record<string, unknown>> = {
   octagon,
   corners: polygonCorners(octagon, "corner-down"),
-  sameOctagon: regularPolygon({ sides: 8, ...givenMeasure("apothem", octagon.apothem) }),
+  sameOctagon: regularPolygon({ sides: 8, ...onePolygonMeasure("apothem", octagon.apothem) }),
   precise: precisePolygon({ sides: 8, side: "100", digits: 30 }),
   miter: compoundMiter({ sides: 8, slope: 30 }),
   corner,

@@ -2,7 +2,7 @@ import { isInputError } from "miterwright";
 import {
   circleAround,
   circleWithin,
-  givenMeasure,
+  onePolygonMeasure,
   offsetPolygon,
   polygonAround,
   polygonAroundCircle,
@@ -99,18 +99,18 @@ describe("regularPolygon", () => {
   ])("%s %s", (measure, value, code, message) => {
     const refused = [code, measure, value, message];
     expect(refusal(loosely(regularPolygon, { sides: 8, [measure]: value }))).toEqual(refused);
-    expect(refusal(loosely(givenMeasure, measure, value))).toEqual(refused);
+    expect(refusal(loosely(onePolygonMeasure, measure, value))).toEqual(refused);
   });
 
   test("a measure nobody knows", () => {
     const list = '"side", "apothem", "circumradius", "acrossFlats", "acrossCorners", "perimeter", "area"';
-    expect(refusal(loosely(givenMeasure, "radius", 1))).toEqual([
+    expect(refusal(loosely(onePolygonMeasure, "radius", 1))).toEqual([
       "unknown",
       "name",
       "radius",
       `Expected \`name\` to be one of ${list}, got "radius" (string)`,
     ]);
-    expect(refusal(loosely(givenMeasure, undefined, 1))[0]).toBe("missing");
+    expect(refusal(loosely(onePolygonMeasure, undefined, 1))[0]).toBe("missing");
   });
 });
 

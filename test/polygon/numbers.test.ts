@@ -1,5 +1,5 @@
 import {
-  givenMeasure,
+  onePolygonMeasure,
   polygonAround,
   polygonCorners,
   polygonExtent,
@@ -23,7 +23,7 @@ const SIDES = [...Array.from({ length: 38 }, (_, k) => k + 3), ...MANY];
 
 /** The measure with the largest error, and that error. */
 function worstMeasure(sides: number, given: PolygonMeasure, value: number): { measure: string; error: number } {
-  const got = regularPolygon({ sides, ...givenMeasure(given, value) });
+  const got = regularPolygon({ sides, ...onePolygonMeasure(given, value) });
   const want = exactPolygon(sides, given, exact(value));
   const errors = POLYGON_MEASURES.map((measure) => ({ measure, error: ulps(got[measure], want[measure]) }));
   return errors.reduce((worst, next) => (next.error <= worst.error ? worst : next));

@@ -1,4 +1,4 @@
-import { givenMeasure, regularPolygon } from "miterwright/polygon";
+import { onePolygonMeasure, regularPolygon } from "miterwright/polygon";
 import { describe, expect, test } from "vitest";
 import { atan2Deg, tanDeg } from "../../src/core/degrees.js";
 import { BRACES, HODGSON_EXACT, POCKETBOOK_ANGLES, RULES_OF_THUMB, TWELVE_INCH } from "../published/framing-square.js";
@@ -17,7 +17,7 @@ describe("Machinery's Handbook, page 82", () => {
   test.each(HANDBOOK_ROWS)("%s sides", (sides, printed) => {
     expect(printed).toHaveLength(HANDBOOK_COLUMNS.length);
     HANDBOOK_COLUMNS.forEach(([measure, unit], column) => {
-      const value = regularPolygon({ sides, ...givenMeasure(unit, 1) })[measure];
+      const value = regularPolygon({ sides, ...onePolygonMeasure(unit, 1) })[measure];
       // Rounded to the nearest, so off by half a unit at most.
       expect(placesOff(printed[column]!, value), `${measure} for ${unit} 1`).toBeLessThanOrEqual(0.5);
     });

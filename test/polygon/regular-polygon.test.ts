@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { givenMeasure, POLYGON_MEASURES, polygonCorners, regularPolygon } from "miterwright/polygon";
+import { onePolygonMeasure, POLYGON_MEASURES, polygonCorners, regularPolygon } from "miterwright/polygon";
 import { describe, expect, test } from "vitest";
 import {
   anyLength,
@@ -17,7 +17,7 @@ describe("regularPolygon", () => {
   test("a square, from every measure, is exact", () => {
     const square = { sides: 4, side: 10, apothem: 5, acrossFlats: 10, perimeter: 40, area: 100 };
     for (const measure of ["side", "apothem", "acrossFlats", "perimeter", "area"] as const) {
-      expect(regularPolygon({ sides: 4, ...givenMeasure(measure, square[measure]) })).toMatchObject(square);
+      expect(regularPolygon({ sides: 4, ...onePolygonMeasure(measure, square[measure]) })).toMatchObject(square);
     }
   });
 
@@ -47,7 +47,7 @@ describe("regularPolygon", () => {
     fc.assert(
       fc.property(anySides, anyMeasure, anyLength, (sides, measure, length) => {
         const value = measure === "area" ? length * length : length;
-        expect(regularPolygon({ sides, ...givenMeasure(measure, value) })[measure]).toBe(value);
+        expect(regularPolygon({ sides, ...onePolygonMeasure(measure, value) })[measure]).toBe(value);
       }),
     );
   });
@@ -57,7 +57,7 @@ describe("regularPolygon", () => {
       fc.property(anySides, shopLength, (sides, side) => {
         const polygon = regularPolygon({ sides, side });
         for (const given of POLYGON_MEASURES) {
-          const again = regularPolygon({ sides, ...givenMeasure(given, polygon[given]) });
+          const again = regularPolygon({ sides, ...onePolygonMeasure(given, polygon[given]) });
           for (const measure of POLYGON_MEASURES) {
             expect(Math.abs(again[measure] / polygon[measure] - 1), `${measure} from ${given}`).toBeLessThan(3e-15);
           }
@@ -130,8 +130,11 @@ describe("regularPolygon", () => {
       fc.property(anySides, anyMeasure, shopLength, fc.integer({ min: -300, max: 300 }), (sides, measure, value, k) => {
         const squared = measure === "area";
         const factor = 2 ** Math.trunc(k / 2);
-        const before = regularPolygon({ sides, ...givenMeasure(measure, value) });
-        const after = regularPolygon({ sides, ...givenMeasure(measure, value * (squared ? factor ** 2 : factor)) });
+        const before = regularPolygon({ sides, ...onePolygonMeasure(measure, value) });
+        const after = regularPolygon({
+          sides,
+          ...onePolygonMeasure(measure, value * (squared ? factor ** 2 : factor)),
+        });
         for (const name of POLYGON_MEASURES) {
           expect(after[name], name).toBe(before[name] * (name === "area" ? factor ** 2 : factor));
         }
@@ -143,7 +146,10 @@ describe("regularPolygon", () => {
   test("no result overflows, vanishes or is not a number, even where it leaves the range of what may be given", () => {
     fc.assert(
       fc.property(anySides, anyMeasure, anyLength, (sides, measure, length) => {
-        const polygon = regularPolygon({ sides, ...givenMeasure(measure, measure === "area" ? length ** 2 : length) });
+        const polygon = regularPolygon({
+          sides,
+          ...onePolygonMeasure(measure, measure === "area" ? length ** 2 : length),
+        });
         expect(faultyNumbers(polygon)).toEqual([]);
         for (const name of POLYGON_MEASURES) expect(polygon[name], name).toBeGreaterThan(1e-250);
       }),
@@ -161,12 +167,14 @@ describe("regularPolygon", () => {
   });
 });
 
-describe("givenMeasure", () => {
+describe("onePolygonMeasure", () => {
   test("has the measure as its only field", () => {
-    for (const measure of POLYGON_MEASURES) expect(givenMeasure(measure, 3)).toEqual({ [measure]: 3 });
+    for (const measure of POLYGON_MEASURES) expect(onePolygonMeasure(measure, 3)).toEqual({ [measure]: 3 });
   });
 
   test("makes the same polygon as the measure written out", () => {
-    expect(regularPolygon({ sides: 9, ...givenMeasure("area", 50) })).toEqual(regularPolygon({ sides: 9, area: 50 }));
+    expect(regularPolygon({ sides: 9, ...onePolygonMeasure("area", 50) })).toEqual(
+      regularPolygon({ sides: 9, area: 50 }),
+    );
   });
 });

@@ -1,12 +1,12 @@
 import type { Box, Point } from "miterwright";
 import {
-  givenMeasure,
+  onePolygonMeasure,
   offsetPolygon,
   polygonAround,
   polygonCorners,
   polygonExtent,
   type PolygonLike,
-  type PolygonMeasures,
+  type OnePolygonMeasure,
   polygonWithin,
   rectangleWithin,
   type RegularPolygon,
@@ -25,7 +25,7 @@ test("wrong calls do not compile", () => {
     // @ts-expect-error sides missing
     () => regularPolygon({ side: 1 }),
     // @ts-expect-error a measure nobody knows
-    () => givenMeasure("radius", 1),
+    () => onePolygonMeasure("radius", 1),
     // @ts-expect-error a pose and a free rotation
     () => polygonAround({ sides: 8, width: 1, height: 1, pose: "side-down", rotation: "free" }),
     // @ts-expect-error no limit at all
@@ -42,8 +42,8 @@ test("results have the types they are told to have", () => {
   const polygon = regularPolygon({ sides: 8, side: 1 });
   expectTypeOf(polygon).toEqualTypeOf<RegularPolygon>();
   expectTypeOf(polygon).toExtend<PolygonLike>();
-  expectTypeOf(givenMeasure("side", 1)).toEqualTypeOf<PolygonMeasures>();
-  expectTypeOf(regularPolygon({ sides: 8, ...givenMeasure("area", 1) })).toEqualTypeOf<RegularPolygon>();
+  expectTypeOf(onePolygonMeasure("side", 1)).toEqualTypeOf<OnePolygonMeasure>();
+  expectTypeOf(regularPolygon({ sides: 8, ...onePolygonMeasure("area", 1) })).toEqualTypeOf<RegularPolygon>();
   expectTypeOf(polygonCorners(polygon)).toEqualTypeOf<Point[]>();
   expectTypeOf(polygonExtent(polygon, "corner-down")).toEqualTypeOf<Box>();
   expectTypeOf(rectangleWithin(polygon)).toExtend<Box>();

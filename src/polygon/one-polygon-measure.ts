@@ -1,5 +1,5 @@
 import { checkWord } from "../core/check.js";
-import { checkMeasure, POLYGON_MEASURES, type PolygonMeasure, type PolygonMeasures } from "./measures.js";
+import { checkMeasure, POLYGON_MEASURES, type PolygonMeasure, type OnePolygonMeasure } from "./measures.js";
 
 /**
  * The one measure that was chosen by name, in the shape that {@link regularPolygon} takes.
@@ -13,13 +13,13 @@ import { checkMeasure, POLYGON_MEASURES, type PolygonMeasure, type PolygonMeasur
  * @throws {InputError} when the name is unknown or the value out of range
  * @example
  * ```ts
- * import { givenMeasure, regularPolygon } from "miterwright/polygon";
+ * import { onePolygonMeasure, regularPolygon } from "miterwright/polygon";
  *
- * givenMeasure("acrossFlats", 300); //=> { acrossFlats: 300 }
- * regularPolygon({ sides: 8, ...givenMeasure("acrossFlats", 300) }).apothem; //=> 150
+ * onePolygonMeasure("acrossFlats", 300); //=> { acrossFlats: 300 }
+ * regularPolygon({ sides: 8, ...onePolygonMeasure("acrossFlats", 300) }).apothem; //=> 150
  * ```
  */
-export function givenMeasure(name: PolygonMeasure, value: number): PolygonMeasures {
+export function onePolygonMeasure(name: PolygonMeasure, value: number): OnePolygonMeasure {
   const measure = checkWord(name, "name", POLYGON_MEASURES);
-  return { [measure]: checkMeasure(measure, value) } as unknown as PolygonMeasures;
+  return { [measure]: checkMeasure(measure, value) } as unknown as OnePolygonMeasure;
 }
