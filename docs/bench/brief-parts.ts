@@ -73,7 +73,7 @@ export function openingPart({ values, numbers }: ReadFields): FrameBrief["openin
  * @param profile - the section, where it is known
  * @param slope - the slope
  * @param hasLap - whether a molding of level measures has a lip
- * @returns the name of an arris, or `contents`
+ * @returns the name of an arris, or `opening`
  */
 export function placePart(
   values: Values,
@@ -81,10 +81,10 @@ export function placePart(
   slope: number,
   hasLap: boolean,
 ): ProfileBrief["at"] & string {
-  if (values.holds !== "measure" || values.at === "contents") return "contents";
+  if (values.holds !== "measure" || values.at === "opening") return "opening";
   if (profile === null) return values.at === "outermost" ? "outer" : hasLap ? "sight" : "wall";
   const { arris } = values.at === "outermost" ? outermostPoint(profile, slope) : innermostPoint(profile, slope);
-  return arris ?? "contents";
+  return arris ?? "opening";
 }
 
 /**

@@ -101,7 +101,7 @@ export function readJob(state: JobState): ReadJob {
       : { profile: profile ?? undefined }),
     at:
       profile === null && values.known === "dimensions"
-        ? "contents"
+        ? "opening"
         : placePart(values, profile, slope ?? 0, "lap" in lap),
     contents: contentsPart(fields, layers),
     ...optional("clearance", numbers.get("clearance")),

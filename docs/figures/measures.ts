@@ -35,7 +35,7 @@ export const measuresFigure: Figure = defineFigure({
       slope,
       profile,
       opening: { acrossFlats: opening },
-      at: "contents",
+      at: "opening",
     });
     const { lengths } = pieces[0]!;
     const names = Object.keys(lengths) as (keyof typeof lengths)[];

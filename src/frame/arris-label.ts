@@ -13,7 +13,7 @@ const LABELS: Readonly<Record<string, string>> = {
   wall: "rabbet wall",
   outer: "outermost point",
   sight: "sight edge",
-  contents: "edge of the contents' space",
+  opening: "edge of the opening",
 };
 
 /**

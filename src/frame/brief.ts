@@ -121,8 +121,8 @@ export interface BriefBase<M extends string> {
   readonly pose?: Pose | undefined;
   /** What decides the size. */
   readonly opening: Opening;
-  /** The arris at which the opening's measure is taken; default `"contents"`, where the contents touch (without a rabbet: the innermost point). */
-  readonly at?: NoInfer<M> | "contents" | undefined;
+  /** The arris at which the opening's measure is taken; default `"opening"`, where the contents touch (without a rabbet: the innermost point). */
+  readonly at?: NoInfer<M> | "opening" | undefined;
   /** What the rabbet holds, from the front; default nothing. */
   readonly contents?: readonly ContentsLayer[] | undefined;
   /** Kept free between contents and rabbet at every side; default 0. */
@@ -198,5 +198,5 @@ export type FilledBrief<M extends string = string> = FrameBrief<M> &
     >
   > & {
     /** The arris at which the opening's measure is taken. */
-    readonly at: M | MeasuredArris | "contents";
+    readonly at: M | MeasuredArris | "opening";
   };

@@ -38,8 +38,8 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
   readonly slope: number;
   /** How the frame hangs or stands. */
   readonly pose: Pose;
-  /** The arris at which the opening was given, or `contents`. */
-  readonly at: M | "contents";
+  /** The arris at which the opening was given, or `opening`, where the contents touch. */
+  readonly at: M | "opening";
   /** The opening at that arris. */
   readonly given: RegularPolygon;
   /** The opening where the contents touch; without a rabbet at the innermost point. */

@@ -45,7 +45,7 @@ export function sizeOpening(brief: FilledBrief): SizedOpening {
  * @returns the difference, computed from the coordinates alone so that nothing is lost next to a large opening
  */
 export function apothemOffset(section: PlacedSection, at: string, out: number): number {
-  return out - (at === "contents" ? section.deciding.out : section.arrises[at]!.out);
+  return out - (at === "opening" ? section.deciding.out : section.arrises[at]!.out);
 }
 
 /**

@@ -13,7 +13,7 @@ import type { FramePlan } from "./plan-frame.js";
 
 /** Options of {@link panelForOpening}. */
 export interface OpeningPanelOptions {
-  /** Where the measures were taken: the name of an arris, or `contents` for the line where the contents touch; default the `arris` of the plan's glued checks. */
+  /** Where the measures were taken: the name of an arris, or `opening` for the line where the contents touch; default the `arris` of the plan's glued checks. */
   readonly at?: string | undefined;
 }
 
@@ -34,9 +34,9 @@ export interface OpeningPanel extends MeasuredOpening {
 /** How much farther from the center than the line where the contents touch an arris is. */
 function beyondContents(geometry: FrameGeometry, at: unknown): number {
   if (at === undefined) return openingArris(geometry).beyond;
-  const names = ["contents", ...Object.keys(geometry.arrises)];
+  const names = ["opening", ...Object.keys(geometry.arrises)];
   const name = checkWord(at, "at", names);
-  return name === "contents" ? 0 : geometry.arrises[name]!.out - geometry.deciding.out;
+  return name === "opening" ? 0 : geometry.arrises[name]!.out - geometry.deciding.out;
 }
 
 /**

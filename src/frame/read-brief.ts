@@ -23,7 +23,7 @@ import { attempt, type InputIssue } from "./input-issue.js";
 import { readContents } from "./read-contents.js";
 import { readHanging } from "./read-hanging.js";
 import { readMoisture } from "./read-moisture.js";
-import { markNames, readMeasured, readOpening } from "./read-opening.js";
+import { arrisNames, readMeasured, readOpening } from "./read-opening.js";
 import { checkPrice } from "./read-price.js";
 import { readSaw } from "./read-saw.js";
 import { readGrain, readSpecies } from "./read-species.js";
@@ -118,14 +118,14 @@ export function readBrief(value: unknown): ReadBrief {
   const measured = read("measured", undefined, readMeasured);
   const at =
     (profile === undefined) === (measured === undefined)
-      ? "contents"
-      : read("at", "contents", (field) => checkWord(field, "at", markNames(profile, measured)));
-  if (at !== undefined && at !== "contents" && opening !== undefined && (opening.contains ?? opening.cutFrom)) {
+      ? "opening"
+      : read("at", "opening", (field) => checkWord(field, "at", arrisNames(profile, measured)));
+  if (at !== undefined && at !== "opening" && opening !== undefined && (opening.contains ?? opening.cutFrom)) {
     issues.push({
       code: "conflict",
       path: "at",
       value: at,
-      message: `Expected \`at\` to be "contents" where the opening is made to hold or to be filled by something, got ${describeValue(at)}`,
+      message: `Expected \`at\` to be "opening" where the opening is made to hold or to be filled by something, got ${describeValue(at)}`,
     });
   }
   const contents = read("contents", [], readContents);

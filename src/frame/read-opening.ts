@@ -60,13 +60,13 @@ export function readMeasured(value: unknown): MeasuredMolding {
 }
 
 /**
- * The arris names that a brief's molding has, plus "contents".
+ * The arris names that a brief's molding has, plus "opening".
  *
  * @param profile - the molding's section, where it is known
  * @param measured - its level measures, where only they are
  * @returns the names that `at` may take
  */
-export function markNames(profile: unknown, measured: MeasuredMolding | undefined): string[] {
-  if (measured !== undefined) return ["contents", "wall", "outer", ...(measured.lap === undefined ? [] : ["sight"])];
-  return ["contents", ...Object.keys((profile as { arrises: object }).arrises)];
+export function arrisNames(profile: unknown, measured: MeasuredMolding | undefined): string[] {
+  if (measured !== undefined) return ["opening", "wall", "outer", ...(measured.lap === undefined ? [] : ["sight"])];
+  return ["opening", ...Object.keys((profile as { arrises: object }).arrises)];
 }

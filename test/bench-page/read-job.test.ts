@@ -42,7 +42,7 @@ describe("a filled form becomes the brief that it says", () => {
         slope: 20,
         pose: "side-down",
         opening: { contains: { width: 300, height: 200 } },
-        at: "contents",
+        at: "opening",
         profile: molding({ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 } }),
         contents: [],
         unit: "mm",

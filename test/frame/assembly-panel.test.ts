@@ -50,7 +50,7 @@ describe("the panel for a glued frame", () => {
       for (const [measures, options] of [
         [{ acrossFlats: across(mouth) }, {}],
         [{ acrossFlats: across(polygons["wallLedge"]!.apothem) }, { at: "wallLedge" }],
-        [{ acrossFlats: across(opening.apothem) }, { at: "contents" }],
+        [{ acrossFlats: across(opening.apothem) }, { at: "opening" }],
         [{ fromCenter: alike(7, polygons["outerBack"]!.apothem) }, { at: "outerBack" }],
       ] as const) {
         const result = panelForOpening(plan, measures, options);
@@ -60,7 +60,7 @@ describe("the panel for a glued frame", () => {
         expect(result.difference).toBeCloseTo(0, 8);
       }
       expect(() => panelForOpening(plan, { acrossFlats: across(mouth) }, { at: "lip" })).toThrow(
-        'Expected `at` to be one of "contents", "sightFace", "sightBack"',
+        'Expected `at` to be one of "opening", "sightFace", "sightBack"',
       );
     }
   });

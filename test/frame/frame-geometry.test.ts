@@ -15,7 +15,7 @@ function endPoint(frame: FrameGeometry, arris: string, side: number, end: "start
   const { out, up } = frame.arrises[arris]!;
   const half = frame.pieces[0]!.lengths[arris]! / 2;
   const distance =
-    frame.given.apothem + out - (frame.at === "contents" ? frame.deciding.out : frame.arrises[frame.at]!.out);
+    frame.given.apothem + out - (frame.at === "opening" ? frame.deciding.out : frame.arrises[frame.at]!.out);
   const turn = ((2 * Math.PI) / frame.sides) * side;
   const along = end === "end" ? half : -half;
   // Side 0 at the bottom: along is +x, outward is -y.

@@ -419,11 +419,11 @@ test.each([
   ],
   [
     { at: "bead" },
-    'Expected `at` to be one of "contents", "sightFace", "sightBack", "outerFace", "outerBack", got "bead" (string)',
+    'Expected `at` to be one of "opening", "sightFace", "sightBack", "outerFace", "outerBack", got "bead" (string)',
   ],
   [
     { at: "outerBack", opening: { contains: { width: 3, height: 4 } } },
-    'Expected `at` to be "contents" where the opening is made to hold or to be filled by something, got "outerBack" (string)',
+    'Expected `at` to be "opening" where the opening is made to hold or to be filled by something, got "outerBack" (string)',
   ],
   [{ profile: undefined }, "Expected exactly one of `profile`, `measured`, got none"],
   [{ measured: { levelWidth: 4 } }, "Expected exactly one of `profile`, `measured`, got `profile` and `measured`"],

@@ -83,7 +83,7 @@ export const SIZE_FIELDS: Readonly<Record<SizeField, PlacedField>> = {
       "Where on the molding the measure is taken. Where the contents touch is the wall of the rabbet; without a rabbet it is the innermost edge.",
     kind: "choice",
     choices: [
-      answer("contents", "where the contents touch"),
+      answer("opening", "where the contents touch"),
       answer("innermost", "at the innermost edge, what is seen"),
       answer("outermost", "at the outermost edge, the whole frame"),
     ],

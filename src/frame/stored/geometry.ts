@@ -185,7 +185,7 @@ function agree(geometry: FrameGeometry, at: string): void {
     const wall = known !== null ? ["wall", "outer"] : ["sightBack", "wallLedge", "wallMouth"];
     for (const name of wall) arris(geometry, name, `${at}.arrises.${name}`);
   }
-  if (geometry.at !== "contents") arris(geometry, geometry.at, `${at}.at`);
+  if (geometry.at !== "opening") arris(geometry, geometry.at, `${at}.at`);
   for (const name of Object.keys(arrises)) {
     const missing = (part: string, what: string): never => refuse("missing", `${at}.${part}.${name}`, undefined, what);
     if (!Object.hasOwn(polygons, name)) missing("polygons", "an object");
