@@ -15,7 +15,7 @@ export {
 } from "./gauge-tolerance.js";
 export { glueUp, type GlueStage, type GlueUp, type GlueUpOptions } from "./glue-up.js";
 export { halfRings, type EndTrim, type HalfRing, type HalfRings } from "./half-rings.js";
-export { machineErrors, type MachineErrors, type MachineErrorsOptions, type PieceMove } from "./machine-errors.js";
+export { machineErrors, type MachineErrors, type MachineErrorsOptions, type StickMove } from "./machine-errors.js";
 export {
   measuredOpening,
   type MeasuredOpening,

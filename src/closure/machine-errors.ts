@@ -13,7 +13,7 @@ import { regularClosure } from "./regular-closure.js";
  * is set anew. `tumble`: end over end, face down, the same edge at the fence; the same side is kept and only a
  * leaning blade goes to the other hand. The last two are for stock with two good faces.
  */
-export type PieceMove = "flip" | "slide" | "roll" | "tumble";
+export type StickMove = "flip" | "slide" | "roll" | "tumble";
 
 /** Options of {@link machineErrors}. */
 export interface MachineErrorsOptions {
@@ -22,7 +22,7 @@ export interface MachineErrorsOptions {
   /** Slope in degrees, -90 to 90; default 0. The pieces lie flat on the saw. */
   readonly slope?: number | undefined;
   /** How the piece is moved between its two ends. */
-  readonly move: PieceMove;
+  readonly move: StickMove;
   /** Which side of the blade is kept when the end is cut; default `"left"`. */
   readonly kept?: "left" | "right" | undefined;
   /** The gauge stands off square when it reads 0: degrees by which the line of cut runs too far to the left, -5 to 5; default 0. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { machineErrors, ringClosure, type PieceMove } from "miterwright/closure";
+import { machineErrors, ringClosure, type StickMove } from "miterwright/closure";
 import { compoundMiter, type SawSetting } from "miterwright/miter";
 import { frozen } from "../laws/closure.js";
 import { planeFromWords } from "../laws/saw.js";
@@ -8,7 +8,7 @@ import { assemble, RADIAN } from "./assemble.js";
 
 type Hand = "left" | "right";
 const HANDS: readonly Hand[] = ["left", "right"];
-const MOVES: readonly PieceMove[] = ["flip", "slide", "roll", "tumble"];
+const MOVES: readonly StickMove[] = ["flip", "slide", "roll", "tumble"];
 const other = (hand: Hand): Hand => (hand === "left" ? "right" : "left");
 
 /** How a piece lies, and which side of the blade is kept. */
@@ -19,7 +19,7 @@ interface Lying {
 }
 
 /** What each move does to the piece, as its words say. */
-function moved({ down, atFence, kept }: Lying, move: PieceMove): Lying {
+function moved({ down, atFence, kept }: Lying, move: StickMove): Lying {
   const swapped = atFence === "outer-edge" ? "sight-edge" : "outer-edge";
   if (move === "flip") return { down, atFence: swapped, kept };
   if (move === "slide") return { down, atFence, kept: other(kept) };
