@@ -1,6 +1,7 @@
 import { refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
+import { surfaceLabel } from "../frame/index.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
@@ -45,7 +46,8 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
   const ready = checkDrawingOptions(options, 320);
   const { cradle } = readSawing(plan).sawing;
   if (cradle === null) return refuse("impossible", "sawing.cradle", cradle, "a cradle, which this plan needs none of");
-  const { levelRun, rise, top, angle, high, base: dip, stick } = cradle;
+  const { levelRun, rise, top, angle, base: dip, stick } = cradle;
+  const high = surfaceLabel(cradle.high);
   const box = boxAround([...stick, ...cradle.outline, { x: 0, y: 0 }, { x: levelRun, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
