@@ -69,8 +69,8 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
   const shape = stick.map(toPaper);
   drawShape(canvas, "section", "section", shape);
   drawLine(canvas, "gravity", "phantom", [
-    { x: cradle.centerFromToe * scale, y: boxAround(shape).y0 - 4 },
-    { x: cradle.centerFromToe * scale, y: table },
+    { x: cradle.centerFromThinEnd * scale, y: boxAround(shape).y0 - 4 },
+    { x: cradle.centerFromThinEnd * scale, y: table },
   ]);
   const drawn = canvasBox(canvas);
   drawBench(canvas, drawn.x0 - 8, Math.max(drawn.x1, levelRun * scale) + 12, table);

@@ -26,7 +26,7 @@ export interface Cradle {
   /** Height of base, wedge and stick together above the table. */
   readonly height: number;
   /** Level distance from the thin end to the point below the stick's center of gravity. */
-  readonly centerFromToe: number;
+  readonly centerFromThinEnd: number;
   /** Whether the center of gravity is above the wedge's base; if not, the stick tips over and the base must be widened or clamped. */
   readonly steady: boolean;
   /** Level distance by which the base must be widened, on the side where the center of gravity hangs over; 0 when steady, or balanced right on the edge. */
@@ -93,8 +93,8 @@ export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
   const heights = stick.map((point) => point.y);
   const dip = -Math.min(...heights);
   const base = dip > size * CONTACT_TOLERANCE ? dip : 0;
-  const centerFromToe = onWedge(center).x;
-  const overhang = Math.max(-centerFromToe, centerFromToe - levelRun);
+  const centerFromThinEnd = onWedge(center).x;
+  const overhang = Math.max(-centerFromThinEnd, centerFromThinEnd - levelRun);
   return {
     angle,
     high: slope > 0 ? "outer-edge" : "sight-edge",
@@ -109,7 +109,7 @@ export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
     stick,
     base,
     height: base + Math.max(...heights),
-    centerFromToe,
+    centerFromThinEnd,
     steady: overhang < -size * CONTACT_TOLERANCE,
     widenBy: Math.max(0, overhang),
   };

@@ -111,7 +111,7 @@ const CRADLE: Fields<Cradle> = {
   stick: (value, path) => list(value, path, point, 3),
   base: finite,
   height: finite,
-  centerFromToe: finite,
+  centerFromThinEnd: finite,
   steady: flag,
   widenBy: finite,
 };

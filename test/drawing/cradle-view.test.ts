@@ -38,8 +38,10 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
     );
     expect(drawing.title).toBe(`Cradle of ${WORDS.angle(Math.abs(slope))}, cut across`);
     const scale = (wedge[1]!.x - wedge[0]!.x) / cradle.levelRun;
-    expect(read.parts("gravity")[0]![0]!.x - wedge[0]!.x).toBeCloseTo(cradle.centerFromToe * scale, 1);
-    expect(drawing.description).toContain(`with its ${cradle.high === "outer-edge" ? "outer edge" : "sight edge"} above`);
+    expect(read.parts("gravity")[0]![0]!.x - wedge[0]!.x).toBeCloseTo(cradle.centerFromThinEnd * scale, 1);
+    expect(drawing.description).toContain(
+      `with its ${cradle.high === "outer-edge" ? "outer edge" : "sight edge"} above`,
+    );
     const said = cradle.steady ? "is above the wedge." : `widen its base by ${WORDS.length(cradle.widenBy)} at least`;
     expect(drawing.description).toContain(said);
   });

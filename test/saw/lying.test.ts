@@ -103,9 +103,9 @@ describe("cradleFor", () => {
     expect(cradleFor(thick, 40)!.steady).toBe(true);
     const wide = molding({ width: 40, thickness: 30 });
     for (const slope of [60, -60]) {
-      const { centerFromToe, widenBy } = cradleFor(wide, slope)!;
-      expect(centerFromToe).toBeCloseTo(20 * Math.cos(Math.PI / 3) - 15 * Math.sin(Math.PI / 3), 12);
-      expect(widenBy).toBeCloseTo(-centerFromToe, 12);
+      const { centerFromThinEnd, widenBy } = cradleFor(wide, slope)!;
+      expect(centerFromThinEnd).toBeCloseTo(20 * Math.cos(Math.PI / 3) - 15 * Math.sin(Math.PI / 3), 12);
+      expect(widenBy).toBeCloseTo(-centerFromThinEnd, 12);
     }
   });
 
