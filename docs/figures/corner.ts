@@ -21,10 +21,10 @@ const rad = (degrees: number): number => (degrees * Math.PI) / 180;
 
 /** The axes of a board at the corner: along the ring, from its sight edge to its outer edge, from its back to its face. */
 function axesOf(half: number, { end, slope }: EndCut): readonly [along: Vector, across: Vector, through: Vector] {
-  // The stick that ends at the corner has not turned yet, the one that starts there has.
-  const turned = end === "end" ? rad(half) : -rad(half);
-  const along: Vector = [Math.cos(turned), Math.sin(turned), 0];
-  const out: Vector = [-Math.sin(turned), Math.cos(turned), 0];
+  // Each board makes half the turn with the level direction square to the joint, one to either side of it.
+  const heading = end === "end" ? rad(half) : -rad(half);
+  const along: Vector = [Math.cos(heading), Math.sin(heading), 0];
+  const out: Vector = [-Math.sin(heading), Math.cos(heading), 0];
   const [c, s] = [Math.cos(rad(slope)), Math.sin(rad(slope))];
   return [along, plus(times(c, out), [0, 0, s]), plus([0, 0, c], times(-s, out))];
 }
@@ -53,7 +53,7 @@ function boardFaces(half: number, cut: EndCut, board: CornerBoard, size: number)
       return { corners: [near[index]!, far[index]!, far[next]!, near[next]!], sawn: false };
     }),
   ];
-  // Turned the other way round where the solid is a mirror image.
+  // Corners go the other way round where the solid is a mirror image.
   const middle = times(1 / 8, plus(...near, ...far));
   const [a, b, c] = faces[0]!.corners as [Vector, Vector, Vector];
   const normal = cross(plus(b, times(-1, a)), plus(c, times(-1, a)));

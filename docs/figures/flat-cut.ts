@@ -6,7 +6,7 @@ const SIZE = { width: 440, height: 262 };
 const BASE = 178;
 /** The board's width, in units of the paper. */
 const WIDTH = 120;
-/** How much of the stick is shown before its corner at the sight edge. */
+/** How much of the piece is shown before its corner at the sight edge. */
 const BEFORE = 72;
 
 /** One end of a board: from the sight edge (below) outward (up), longer at the outer edge. */
@@ -36,21 +36,21 @@ export const flatCutFigure: Figure = defineFigure({
   controls: { sides: sides(5), slope: angle("Slope", 50, 0, 85) },
   draw: ({ sides: n, slope }, reader) => {
     const { miter, bevel, planMiter } = compoundMiter({ sides: n, slope });
-    // A triangle's cut runs far: the width gives way, so that both ends stay on the paper.
+    // A triangle's cut is long: the width gives way, so that both ends stay on the paper.
     const tangent = Math.tan((planMiter * Math.PI) / 180);
     const width = Math.min(WIDTH, 105 / tangent / Math.cos((slope * Math.PI) / 180));
-    const run = width * Math.cos((slope * Math.PI) / 180);
-    const advance = run * tangent;
+    const level = width * Math.cos((slope * Math.PI) / 180);
+    const advance = level * tangent;
     const pad: Pad = [];
     for (const [x, across, name, label, angleName] of [
-      [20, run, "in the frame, from above", "w cos s", "h"],
+      [20, level, "in the frame, from above", "w cos s", "h"],
       [240, width, "flat on the saw", "w", "miter"],
     ] as const) {
       const { corner, outer } = drawEnd(pad, x, across, advance);
       const top = { x: corner.x, y: corner.y - Math.max(across, 56) - 22 };
       line(pad, "dashed", corner, top);
-      const turned = (Math.atan2(across, advance) * 180) / Math.PI;
-      if (advance > 4) angleArc(pad, corner, Math.min(44, 0.75 * Math.hypot(across, advance)), turned, 90, "");
+      const direction = (Math.atan2(across, advance) * 180) / Math.PI;
+      if (advance > 4) angleArc(pad, corner, Math.min(44, 0.75 * Math.hypot(across, advance)), direction, 90, "");
       dimension(pad, "level", corner, { x: corner.x + advance, y: BASE }, BASE + 14, "");
       text(pad, { x: corner.x + advance / 2, y: BASE + 32 }, "w cos s tan h", { anchor: "middle", accent: true });
       line(pad, "thin", { x: outer.x, y: outer.y + 3 }, { x: outer.x, y: BASE - 3 });

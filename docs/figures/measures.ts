@@ -17,7 +17,7 @@ function spread(heights: readonly number[], gap: number): number[] {
   return placed;
 }
 
-/** One stick from above, with its length at every arris. */
+/** One piece from above, with its length at every arris. */
 export const measuresFigure: Figure = defineFigure({
   name: "measures",
   legend: "Change the frame",
@@ -80,8 +80,8 @@ export const measuresFigure: Figure = defineFigure({
       svg: finish(
         pad,
         SIZE,
-        `One stick of a frame of ${n} sides from above, with the lines that can be measured`,
-        `The lines run along the stick's arrises, from joint to joint; the longest, ${reader.length(farthest.long)}, is the ${arrisLabel(farthest.name)}.`,
+        `One piece of a frame of ${n} sides from above, with the lines that can be measured`,
+        `The lines run along the piece's arrises, from joint to joint; the longest, ${reader.length(farthest.long)}, is the ${arrisLabel(farthest.name)}.`,
       ),
       facts: [
         ...names.map((name) => [arrisLabel(name), reader.length(lengths[name])] as const),

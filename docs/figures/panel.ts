@@ -60,13 +60,13 @@ export const panelFigure: Figure = defineFigure({
       dimension(pad, "level", at, { x: edge.x, y: edge.y }, edge.y + 22, "a");
       dimension(pad, "plumb", at, { x: edge.x, y: edge.y }, edge.x + 22, "b");
     }
-    const depth = Math.max(0, ...plan.cuts.map((cut) => cut.errorMultiple));
+    const multiple = Math.max(0, ...plan.cuts.map((cut) => cut.errorMultiple));
     return {
       svg: finish(
         pad,
         SIZE,
         `A panel of ${n} sides in its squared blank`,
-        `Sides are marked with the step that cuts them, those that the blank has already with a dash. ${inside.length} corners lie inside the blank. The dashed colored outline is what a gauge that is off makes of it, exaggerated.`,
+        `Each side has the number of the step that cuts it, or a dash where the blank has it already. ${inside.length} corners lie inside the blank. The dashed colored outline is what a gauge that is off makes of it, exaggerated.`,
       ),
       facts: [
         ["blank's width", reader.length(blank.width)],
@@ -76,7 +76,7 @@ export const panelFigure: Figure = defineFigure({
         ["corners inside", String(inside.length)],
         ["a", shown === undefined ? "none" : reader.length(shown.fromSide.distance)],
         ["b", shown === undefined ? "none" : reader.length(shown.fromBase.distance)],
-        ["last side off by", reader.angle(depth * Math.abs(error))],
+        ["last side off by", reader.angle(multiple * Math.abs(error))],
       ],
     };
   },

@@ -28,7 +28,7 @@ export const rabbetFigure: Figure = defineFigure({
     const profile = molding({ width: WIDTH, thickness: THICKNESS, rabbet: { width, depth } });
     const section = sectionAt(profile, slope);
     const fit = rabbetFit(profile, { slope, contents: [{ name: "contents", thickness: contents }], clearance });
-    // As if it turned about its middle, so that it stays in place and of one size at every slope.
+    // As if it were tilted about its middle, so that it stays in place and of one size at every slope.
     const [c, s] = [Math.cos((slope * Math.PI) / 180), Math.sin((slope * Math.PI) / 180)];
     const middle = { x: (WIDTH / 2) * c - (THICKNESS / 2) * s, y: (WIDTH / 2) * s + (THICKNESS / 2) * c };
     const radius = Math.hypot(WIDTH, THICKNESS) / 2;

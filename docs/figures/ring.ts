@@ -15,7 +15,7 @@ const polar = (from: Point, far: number, degrees: number): Point => ({
   y: from.y + far * Math.sin(rad(degrees)),
 });
 
-/** Sticks whose joints turn by twice `half`, each pressed tight against the one before it, seen from above. */
+/** Pieces whose joints turn by twice `half`, each pressed tight against the one before it, seen from above. */
 function chain(n: number, half: number, side: number, width: number): Point[][] {
   const reach = width * Math.tan(rad(half));
   let at: Point = { x: 0, y: 0 };
@@ -28,15 +28,15 @@ function chain(n: number, half: number, side: number, width: number): Point[][] 
       y: at.y + a * along.y + b * out.y,
     });
     // The inner edge is as long as the side of the opening; the outer one is longer at both ends.
-    const stick = [at, on(side, 0), on(side + reach, width), on(-reach, width)];
+    const piece = [at, on(side, 0), on(side + reach, width), on(-reach, width)];
     at = on(side, 0);
     heading += 2 * rad(half);
-    return stick;
+    return piece;
   });
 }
 
-/** The last joint closed until it touches at one end, its outside above: the ends of two sticks with a gap of `open` degrees between them. */
-function drawV(pad: Pad, half: number, open: number): void {
+/** The last joint pulled together until it touches at one end, its outside above: the ends of two pieces that make an angle of `open` degrees. */
+function drawLastJoint(pad: Pad, half: number, open: number): void {
   const apex = { x: 0, y: 0 };
   // Seen from where they touch, the joint lines run outward or inward.
   const way = open >= 0 ? 90 : -90;
@@ -52,7 +52,7 @@ function drawV(pad: Pad, half: number, open: number): void {
   for (const { outline } of stubs) shape(pad, "wood", outline.map(place));
   dot(pad, place(apex));
   const [left, right] = stubs.map(({ tip }) => place(tip)) as [Point, Point];
-  if (open !== 0) dimension(pad, "level", left, right, open > 0 ? left.y - 24 : left.y + 12, "V");
+  if (open !== 0) dimension(pad, "level", left, right, open > 0 ? left.y - 24 : left.y + 12, "g");
 }
 
 /** The molding's section as planned (dashed) and as it comes to stand. */
@@ -77,7 +77,7 @@ export const ringFigure: Figure = defineFigure({
   controls: {
     sides: sides(8, 24),
     slope: angle("Slope", 30, -80, 80),
-    width: length("Level width", 45, 10, 150),
+    width: length("Joint width", 45, 10, 150),
     opening: length("Opening's side", 110, 40, 500),
     miter: angle("Every miter off by", -0.1, -0.5, 0.5, 0.01),
     bevel: angle("Every bevel off by", 0.05, -0.5, 0.5, 0.01),
@@ -86,8 +86,8 @@ export const ringFigure: Figure = defineFigure({
   draw: ({ sides: n, slope, width, opening, miter, bevel, exaggerated }, reader) => {
     const wanted = compoundMiter({ sides: n, slope });
     const cut = { miter: wanted.miter + miter, bevel: wanted.bevel + bevel };
-    const stick = { length: opening, start: cut, end: cut };
-    const closure = ringClosure({ pieces: Array.from({ length: n }, () => stick), at: "inside", width });
+    const piece = { length: opening, start: cut, end: cut };
+    const closure = ringClosure({ pieces: Array.from({ length: n }, () => piece), at: "inside", width });
     const { shared } = gaugeTolerance({ sides: n, width, acceptedGap: ACCEPTED, slope });
     const share = (error: number | null): string => (error === null ? "hardly opens it" : reader.smallAngle(error));
     const words = { inside: "opens inside", outside: "opens outside", nowhere: "closes" } as const;
@@ -102,23 +102,23 @@ export const ringFigure: Figure = defineFigure({
     const exact = wanted.planMiter;
     // No more than a third of a joint, or the picture would be of something else.
     const drawn = exact + within((-closure.angle / (2 * n)) * exaggerated, exact / 3);
-    const sticks = chain(n, drawn, opening, width);
-    const { place } = fitInto([...sticks.flat(), ...chain(n, exact, opening, width).flat()], {
+    const pieces = chain(n, drawn, opening, width);
+    const { place } = fitInto([...pieces.flat(), ...chain(n, exact, opening, width).flat()], {
       x: 10,
       y: 14,
       width: 296,
       height: 322,
     });
     const pad: Pad = [];
-    for (const outline of sticks) shape(pad, "wood", outline.map(place));
-    const [first, last] = [sticks[0]!, sticks.at(-1)!];
+    for (const outline of pieces) shape(pad, "wood", outline.map(place));
+    const [first, last] = [pieces[0]!, pieces.at(-1)!];
     for (const point of [first[0]!, first[3]!, last[1]!, last[2]!]) dot(pad, place(point));
     const middle = place({
-      x: sticks.reduce((sum, one) => sum + one[0]!.x / n, 0),
-      y: sticks.reduce((sum, one) => sum + one[0]!.y / n, 0),
+      x: pieces.reduce((sum, one) => sum + one[0]!.x / n, 0),
+      y: pieces.reduce((sum, one) => sum + one[0]!.y / n, 0),
     });
     text(pad, { x: middle.x, y: middle.y + 4 }, words[opens], { anchor: "middle", accent: true });
-    drawV(pad, drawn, within(2 * n * (exact - drawn), 70));
+    drawLastJoint(pad, drawn, within(2 * n * (exact - drawn), 70));
     text(pad, { x: MIDDLE, y: 172 }, "the last joint", { anchor: "middle", small: true });
     drawSlopes(pad, slope, slope + within((closure.slope - slope) * exaggerated, 30));
     return {
@@ -130,11 +130,11 @@ export const ringFigure: Figure = defineFigure({
       ),
       facts: [
         ["the last joint", words[opens]],
-        ["V at the last joint", reader.small(closure.jointGap)],
+        ["joint gap g at the last joint", reader.small(closure.jointGap)],
         ["open angle", reader.smallAngle(Math.abs(closure.angle))],
         ["slope reached", reader.angle(closure.slope)],
-        [`miter's error for a gap of ${reader.small(ACCEPTED)}`, share(shared.miter)],
-        ["bevel's error for that V", share(shared.bevel)],
+        [`miter's error for a joint gap of ${reader.small(ACCEPTED)}`, share(shared.miter)],
+        ["bevel's error for that gap", share(shared.bevel)],
       ],
       says: correction,
     };

@@ -144,7 +144,7 @@ describe("the ring's figure", () => {
     const { facts, says } = drawn({ ...still, miter: -0.1 });
     expect(facts.slice(0, 4)).toEqual([
       ["the last joint", "opens outside"],
-      ["V at the last joint", "1.36 mm"],
+      ["joint gap g at the last joint", "1.36 mm"],
       ["open angle", "1.6°"],
       ["slope reached", "0°"],
     ]);
