@@ -6,7 +6,7 @@ import { atGraduation, choiceAt, type SettingChoice } from "./setting-choices.js
 /** Graduations that close the ring are taken while the slope is off by no more than this, in degrees. */
 const SLOPE_RANGE: number = 2;
 
-/** Most graduations of the miter scale that are tried on either side of the exact angle: scales of a hundredth of a degree need no more. */
+/** The most graduations of the miter scale that are tried on either side of the exact angle: scales of a hundredth of a degree need no more. */
 const MOST_GRADUATIONS: number = 500;
 
 /** Angles closer than this to 0, in degrees, are 0. */

@@ -9,8 +9,9 @@ import { gapPerDegree, otherAngle } from "./regular-closure.js";
 /** Options of {@link correctSetting}. */
 export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "sides" | "width"> {
   /**
-   * The gap seen at the last joint, its one end touching; 0 or more and less than `width`. It is the gap of the law where the other joints stay tight and only slide along their lines. Where
-   * they open too, by the least rotation, the gap is a third of that. Half a ring of an even number, laid on a straightedge, depends on neither: the gaps under its two ends are together half the gap.
+   * The gap seen at the last joint, with one end touching; 0 or more and less than `width`. It is the gap of the law where the other joints stay tight and only
+   * slide along their lines. Where they open too, by the least rotation, the gap is a third of that. Half a ring of an even number, laid on a straightedge,
+   * depends on neither: the gaps under its two ends are together half the gap.
    */
   readonly seenGap: number;
   /** Which end of it is open; only a gap of 0 needs none. `opens` of a ring closure may also be `"nowhere"`, where there is nothing to correct: ask for that first. */

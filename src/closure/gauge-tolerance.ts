@@ -9,7 +9,7 @@ export interface GaugeToleranceOptions {
   readonly sides: number;
   /** Joint width, level from the innermost to the outermost point of the molding, 1e-100 to 1e100. */
   readonly width: number;
-  /** The gap that is accepted at the last joint; positive and less than `width`. */
+  /** The accepted gap at the last joint; positive and less than `width`. */
   readonly acceptedGap: number;
   /** Slope in degrees, -90 to 90; default 0, a flat frame. */
   readonly slope?: number | undefined;
@@ -98,7 +98,7 @@ export function checkGap(
  *
  * @param sides - number of sides
  * @param width - joint width
- * @param gap - the accepted gap, less than the width
+ * @param acceptedGap - the accepted gap, less than the width
  * @param slope - slope in degrees, -90 to 90
  * @returns the tolerances
  */

@@ -53,7 +53,7 @@ interface BenchEnds {
   /** The inner and the outer point of its start, and of its end. */
   readonly points: readonly BenchPoint[];
   /** The directions of its first and its last piece. */
-  readonly runs: readonly [BenchPoint, BenchPoint];
+  readonly directions: readonly [BenchPoint, BenchPoint];
 }
 
 /** How far points lie below a line through two of them; `null` when one lies above it. */
@@ -75,26 +75,26 @@ function endsOnBench({ pieces, up, unit }: Chain, ring: CheckedRing): BenchEnds 
   const chord = squareTo(minus(ends[2]!, ends[0]!), up);
   const size = norm(chord);
   const along: Vector = size > 0 ? scale(chord, 1 / size) : [1, 0, 0];
-  // The ring runs counter-clockwise, so the wood lies to the right of the way from its start to its end.
+  // The ring goes counter-clockwise, so the wood lies to the right of the way from its start to its end.
   const into = cross(along, up);
   const onBench = (vector: Vector): BenchPoint => [dot(vector, along), dot(vector, into)];
-  const runOf = ({ rotation }: ChainPiece): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
-  return { points: ends.map(onBench), runs: [runOf(pieces[0]!), runOf(pieces.at(-1)!)] };
+  const directionOf = ({ rotation }: ChainPiece): BenchPoint => onBench(rotate(rotation, [1, 0, 0]));
+  return { points: ends.map(onBench), directions: [directionOf(pieces[0]!), directionOf(pieces.at(-1)!)] };
 }
 
 /** How far apart the cuts of one arris at both ends are along a line through two points: at 0 the inner, at 1 the outer arris. */
-function apartOn({ points, runs }: BenchEnds, a: number, b: number, arris: 0 | 1): number {
+function apartOn({ points, directions }: BenchEnds, a: number, b: number, arris: 0 | 1): number {
   const [from, to] = [points[a]!, points[b]!];
   const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const line: BenchPoint = size > 0 ? [(to[0] - from[0]) / size, (to[1] - from[1]) / size] : [1, 0];
   const cutAt = (end: 0 | 1): number => {
     const point = points[2 * end + arris]!;
-    const run = runs[end];
+    const direction = directions[end];
     const [x, y] = [point[0] - from[0], point[1] - from[1]];
-    const slant = line[0] * run[1] - line[1] * run[0];
+    const slant = line[0] * direction[1] - line[1] * direction[0];
     // Along the arris until it meets the line; one that lies along it stays.
     const way = slant === 0 ? 0 : -(line[0] * y - line[1] * x) / slant;
-    return line[0] * (x + way * run[0]) + line[1] * (y + way * run[1]);
+    return line[0] * (x + way * direction[0]) + line[1] * (y + way * direction[1]);
   };
   return Math.abs(cutAt(1) - cutAt(0));
 }

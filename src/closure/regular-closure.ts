@@ -48,7 +48,7 @@ export function regularClosure(sides: number, miter: number, bevel: number): Reg
 }
 
 /**
- * How far the gap of the last joint gapes for every degree of open angle: the joint line, width / cos h, per radian.
+ * How far the last joint opens for every degree of open angle: the joint line, width / cos h, per radian.
  *
  * @param sides - n
  * @param width - joint width

@@ -37,9 +37,9 @@ export interface RingCheck {
 }
 
 /**
- * What to measure on the pieces, on the dry and on the glued ring, with tolerances that follow from the gap accepted at the last joint.
+ * What to measure on the pieces, on the dry and on the glued ring, with tolerances that follow from the accepted gap.
  *
- * The gap that is accepted shows an open angle; when all cuts share it and all joints but the last are tight, the ring is a polygon of known
+ * The accepted gap shows an open angle; when all cuts share it and all joints but the last are tight, the ring is a polygon of known
  * sides and turns, and the tolerance of a measure across it is the most by which that polygon is off, opened either way. The lengths may scatter by what
  * opens the last joint as far: q/2 each, where half of the ring too long by it and half too short leaves a closing vector of
  * q sin(floor(n/2) 180/n) / sin(180/n). Out of flat is what a fold along a line through the center makes of joints that gape by the gap over

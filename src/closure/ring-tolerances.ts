@@ -54,7 +54,7 @@ export function acrossTolerance(sides: number, side: number, angle: number): Acr
  * q sin(floor(n/2) 180/n) / sin(180/n), which is the accepted gap at most.
  *
  * @param sides - n
- * @param gap - the accepted gap
+ * @param acceptedGap - the accepted gap
  * @returns the tolerance either way
  */
 export function pieceTolerance(sides: number, acceptedGap: number): number {
@@ -63,12 +63,12 @@ export function pieceTolerance(sides: number, acceptedGap: number): number {
 }
 
 /**
- * How high a corner lifts off a flat bench: two joints that gape by gap / thickness fold the ring along a line through its center, and the corner farthest from
- * the fold is a circumradius off it.
+ * How high a corner lifts off a flat bench: two joints that gape by acceptedGap / thickness fold the ring along a line through its center, and the corner
+ * farthest from the fold is a circumradius off it.
  *
  * @param circumradius - of the line that the ring stands on
  * @param thickness - height of the joint over which it gapes
- * @param gap - the accepted gap
+ * @param acceptedGap - the accepted gap
  * @returns the lift
  */
 export function liftTolerance(circumradius: number, thickness: number, acceptedGap: number): number {
@@ -76,7 +76,7 @@ export function liftTolerance(circumradius: number, thickness: number, acceptedG
 }
 
 /**
- * How far the slope moves at most when miter and bevel each keep within what the gap allows. The gap itself does not bound the slope, since errors of
+ * How far the slope moves at most when miter and bevel each keep within what the accepted gap allows. The gap itself does not bound the slope, since errors of
  * both can cancel in it; a slope that is further off tells of two errors.
  *
  * @param sides - n

@@ -2,7 +2,7 @@ import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
 import { gapPerDegree, opensAt, regularClosure, type OpenEnd } from "./regular-closure.js";
 
-/** A setting on the scale's graduations, and what it costs. */
+/** A setting at graduations of both scales, and what it costs. */
 export interface SettingChoice extends SawSetting {
   /** Open angle of the ring cut so, in degrees; positive opens outside. */
   readonly angle: number;
@@ -28,7 +28,7 @@ export interface SettingChoices {
 const ON_GRADUATION: number = 1e-9;
 
 /**
- * A graduation of a scale; where whole numbers of graduations make a degree, as the fraction it is: 257 / 10, which 257 * 0.1 misses.
+ * A graduation of a scale. Where a whole number of steps makes a degree, it is the fraction itself: 257 / 10, which 257 * 0.1 misses.
  *
  * @param graduation - which graduation, counted from 0
  * @param step - step of the scale in degrees
@@ -39,8 +39,8 @@ export function atGraduation(graduation: number, step: number): number {
   return Math.abs(perDegree * step - 1) < ON_GRADUATION ? graduation / perDegree : graduation * step;
 }
 
-/** The graduations up to two steps on either side; an angle on a graduation stays there, as 0 does: another one would only tip the joint. */
-function marksAround(angle: number, step: number): number[] {
+/** The graduations up to two steps on either side; an angle on a graduation stays there, as 0 does: another graduation would only tip the joint. */
+function graduationsAround(angle: number, step: number): number[] {
   const nearest = Math.round(angle / step);
   if (Math.abs(angle / step - nearest) < ON_GRADUATION) return [atGraduation(nearest, step)];
   const below = Math.floor(angle / step);
@@ -53,7 +53,7 @@ function marksAround(angle: number, step: number): number[] {
  * A setting and what it costs, unchecked.
  *
  * @param sides - number of sides
- * @param perDegree - how far the gap gapes for every degree of open angle
+ * @param perDegree - how far the last joint opens for every degree of open angle
  * @param slope - planned slope in degrees, -90 to 90
  * @param miter - miter of every end in degrees
  * @param bevel - bevel of every end in degrees
@@ -91,8 +91,8 @@ export function settingChoices(
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
   const perDegree = gapPerDegree(sides, width);
   const choice = (m: number, b: number): SettingChoice => choiceAt(sides, perDegree, slope, m, b);
-  const bevels = marksAround(bevel, bevelStep);
-  const choices = marksAround(miter, step)
+  const bevels = graduationsAround(bevel, bevelStep);
+  const choices = graduationsAround(miter, step)
     .flatMap((m) => bevels.map((b) => choice(m, b)))
     .sort((a, b) => a.jointGap - b.jointGap || Math.abs(a.slopeOff) - Math.abs(b.slopeOff));
   return {

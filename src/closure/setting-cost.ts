@@ -29,7 +29,7 @@ export interface LengthCost {
   readonly error: number;
   /** By how much the apothem grows when all pieces are cut against one stop at the rounded length; the ring closes all the same. */
   readonly apothem: number;
-  /** Longest closing vector when every piece is marked for itself and is off by half a step at most. */
+  /** Longest closing vector when every piece is marked out for itself and is off by half a step at most. */
   readonly worst: number;
   /** Root mean square of the closing vector when these errors are spread evenly over the step. */
   readonly typical: number;

@@ -9,7 +9,7 @@ const PAST: number = 4;
 const ZIGZAG: number = 4;
 
 /**
- * Takes a piece out of what runs across the paper, to say that it is longer than drawn.
+ * Takes a part out of what runs across the paper, to say that it is longer than drawn.
  *
  * @param canvas - the picture
  * @param x - middle of the gap

@@ -11,7 +11,7 @@ const PITCH: number = 8;
  * On such lines x + y is constant, y running down: each is cut where the outline crosses it, and every second stretch between crossings lies inside.
  *
  * @param canvas - the picture
- * @param part - what it marks
+ * @param part - what it stands for
  * @param outline - the shape's corners
  */
 export function drawHatch(canvas: Canvas, part: string, outline: readonly Point[]): void {

@@ -9,7 +9,7 @@ import { formatterOf } from "./table-options.js";
 import { tabulate } from "./tabulate.js";
 
 /**
- * A table of every way to lay a frame's stick on the saw: how far it is rolled for that, what the scales must show, and whether it can be done.
+ * A table of every way to lay the stick on the saw: how far it is rolled for that, what the scales must show, and whether it can be done.
  *
  * The readings are those of the saw's own scales, and hold for either end.
  *

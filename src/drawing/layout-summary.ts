@@ -61,16 +61,16 @@ function checkStretch(value: unknown, path: string, length: number): Stretch {
 }
 
 function checkRow(value: unknown, path: string, pieces: Pieces, length: number): LayoutRow {
-  const cut = checkObject(value, path);
-  const piece = checkText(cut["piece"], `${path}.piece`);
+  const placed = checkObject(value, path);
+  const piece = checkText(placed["piece"], `${path}.piece`);
   const parts = pieces.get(piece);
   if (parts === undefined) return refuse("unknown", `${path}.piece`, piece, "the id of a piece of the job");
-  const given = cut["part"] ?? 0;
+  const given = placed["part"] ?? 0;
   const part = checkInteger(given, `${path}.part`, 0, parts.length - 1);
-  const { start, end } = checkStretch(cut, path, length);
-  const count = checkInteger(cut["count"], `${path}.count`, 1, MOST);
+  const { start, end } = checkStretch(placed, path, length);
+  const count = checkInteger(placed["count"], `${path}.count`, 1, MOST);
   const most = count === 1 ? 0 : (length * (1 + ROUNDING) - end) / (count - 1);
-  const pitch = count === 1 ? 0 : checkNumber(cut["pitch"], `${path}.pitch`, 0, most);
+  const pitch = count === 1 ? 0 : checkNumber(placed["pitch"], `${path}.pitch`, 0, most);
   return { piece, part, length: parts[part]!, count, start, end, pitch };
 }
 

@@ -13,8 +13,8 @@ function finite(value: unknown, path: string): number {
 /**
  * A table of the finished length of every piece of a frame, at every arris and along its longest and shortest line.
  *
- * A stick whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan h, h being the plan miter; so the table shows beside
- * each length how far out its arris lies.
+ * A piece whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan h, h being the plan miter; so the table shows
+ * beside each length how far out its arris lies.
  *
  * @param frame - the frame's geometry, or a plan that holds it
  * @param options - formatters and caption
@@ -34,9 +34,9 @@ function finite(value: unknown, path: string): number {
  */
 export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions): Table {
   const { pieces, arrises, overall } = readGeometry(frame);
-  const stick = pieces[0]!;
+  const piece = pieces[0]!;
   checkObject(options);
-  const lengths = checkObject(stick.lengths, "geometry.pieces[0].lengths");
+  const lengths = checkObject(piece.lengths, "geometry.pieces[0].lengths");
   const hasHeights = overall.height !== null;
   const letters = arrisLetters(Object.keys(arrises));
   const place = (value: unknown, path: string): number[] => {
@@ -50,7 +50,7 @@ export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions):
     finite(lengths[arris], `geometry.pieces[0].lengths.${arris}`),
   ]);
   for (const end of ["longest", "shortest"] as const) {
-    const line = stick[end];
+    const line = piece[end];
     if (line.arris !== null) continue;
     rows.push(["–", `${end} line of the piece`, ...place(line, `geometry.pieces[0].${end}`), line.length]);
   }

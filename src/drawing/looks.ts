@@ -35,7 +35,7 @@ export type Look =
   | "layer"
   /** The next layer of the contents. */
   | "next-layer"
-  /** A small solid mark. */
+  /** A small solid dot. */
   | "dot"
   /** A line of a dimension. */
   | "dimension"

@@ -2,19 +2,19 @@ import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
 import type { FrameGeometry } from "../frame/index.js";
 import { layRotation, type Lay } from "../miter/index.js";
 
-/** One line along a stick, through a corner of its section. */
+/** One line along a piece, through a corner of its section. */
 export interface SolidLine {
-  /** Level distance away from the frame's center, as the stick lies. */
+  /** Level distance away from the frame's center, as the piece lies. */
   readonly across: number;
   /** Height above the table. */
   readonly up: number;
-  /** How much each end of the line falls short of the stick's longest line. */
+  /** How much each end of the line falls short of the piece's longest line. */
   readonly short: number;
   /** Whether the surfaces meet at an angle there, so that an edge is seen. */
   readonly sharp: boolean;
 }
 
-/** A stick with both ends cut, as it lies: lines round its section, counter-clockwise seen against its run. */
+/** A piece, as it lies: lines round its section, counter-clockwise as seen against its direction. */
 export interface LyingPiece {
   /** The lines. */
   readonly lines: readonly SolidLine[];
@@ -42,12 +42,12 @@ function raise(lines: readonly SolidLine[]): LyingPiece {
 }
 
 /**
- * The stick of a frame as it lies on the saw.
+ * A piece of a frame as it lies on the saw.
  *
- * A line that runs `d` inside the outermost one of the finished frame is d tan(180/n) shorter at each end, however the stick lies.
+ * A line that runs `d` inside the outermost one of the finished frame is d tan(180/n) shorter at each end, however the piece lies.
  *
  * @param geometry - the frame, with a known section
- * @param lay - how the stick lies
+ * @param lay - how the piece lies
  * @returns its lines, with the lowest on the table
  */
 export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null {
@@ -73,7 +73,7 @@ export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null
 }
 
 /**
- * A stick of which only level measures are known, as it stands in the frame: a strip seen from above, of no height.
+ * A piece of which only level measures are known, as it stands in the frame: a strip seen from above, of no height.
  *
  * @param geometry - the frame
  * @returns its lines

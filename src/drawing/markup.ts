@@ -15,7 +15,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 const FORBIDDEN: RegExp = /[\u0000-\u001f\u007f\ufffe\uffff]|\p{Cs}/gu;
 
 /**
- * A caller's text as one line of plain characters: runs of white space become one space (but spaces that tie words stay), characters that XML forbids become
+ * A caller's text as one line of plain characters: several spaces in a row become one (but spaces that tie words stay), characters that XML forbids become
  * U+FFFD, and no sign for a direction reaches beyond its end.
  *
  * @param text - the text

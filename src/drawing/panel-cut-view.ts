@@ -41,11 +41,11 @@ function layPanel(panel: PanelPlan, cut: PanelCut, size: number): Point[] {
   const [from, to] = flip === 1 ? [a, b] : [b, a];
   const side = Math.hypot(to.x - from.x, to.y - from.y);
   const [cosine, sine] = [(to.y - from.y) / side, (to.x - from.x) / side];
-  const turned = seen.map(({ x, y }) => ({ x: x * cosine - y * sine, y: x * sine + y * cosine }));
-  const [xs, ys] = [turned.map(({ x }) => x), turned.map(({ y }) => y)];
+  const rotated = seen.map(({ x, y }) => ({ x: x * cosine - y * sine, y: x * sine + y * cosine }));
+  const [xs, ys] = [rotated.map(({ x }) => x), rotated.map(({ y }) => y)];
   const [left, top] = [Math.min(...xs), Math.max(...ys)];
   const scale = size / Math.max(Math.max(...xs) - left, top - Math.min(...ys));
-  return turned.map(({ x, y }) => ({ x: (x - left) * scale, y: (top - y) * scale }));
+  return rotated.map(({ x, y }) => ({ x: (x - left) * scale, y: (top - y) * scale }));
 }
 
 /**

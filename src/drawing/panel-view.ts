@@ -44,8 +44,8 @@ function numberCuts(canvas: Canvas, panel: PanelPlan, outline: readonly Point[])
   }
 }
 
-/** Marks the corners that no edge of the blank shows, and gives the key's line for each: the two distances that locate it. */
-function markHidden(
+/** Draws the corners that no edge of the blank shows, and gives the key's line for each: the two distances that locate it. */
+function locateHidden(
   canvas: Canvas,
   panel: PanelPlan,
   outline: readonly Point[],
@@ -118,7 +118,7 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   outline.forEach((from, side) => {
     const to = outline[(side + 1) % sides]!;
     const size = Math.hypot(to.x - from.x, to.y - from.y);
-    // The outline runs counter-clockwise, so inside is to the left of its run: with y down, (dy, -dx).
+    // The outline goes counter-clockwise, so inside is to the left of its edges: with y down, (dy, -dx).
     const place = {
       x: (from.x + to.x) / 2 + (INSIDE * (to.y - from.y)) / size,
       y: (from.y + to.y) / 2 - (INSIDE * (to.x - from.x)) / size + 3.4,
@@ -130,7 +130,7 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
     drawText(canvas, place, String(side), { anchor: "middle", size: SMALL_SIZE });
   });
   numberCuts(canvas, panel, outline);
-  const hiddenKey = markHidden(canvas, panel, outline, ready.length);
+  const hiddenKey = locateHidden(canvas, panel, outline, ready.length);
   const corner = { x: right, y: low };
   levelDimension(canvas, {
     from: { x: 0, y: low },

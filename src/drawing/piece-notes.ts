@@ -2,7 +2,7 @@ import { arrisLabel, surfaceLabel, type SawPlan, type MeasureAlong } from "../fr
 import type { StickSurface } from "../saw/index.js";
 
 /**
- * Notes along the two edges of a stick whose run is drawn to the right: what of it is at the fence there, and for which cuts.
+ * Notes along the two edges of a piece that is drawn from left to right: which of its surfaces is at the fence there, and for which cuts.
  *
  * @param sawing - the saw plan
  * @returns the notes of the upper edge and of the lower; empty where there is none
@@ -10,7 +10,7 @@ import type { StickSurface } from "../saw/index.js";
 export function fenceNotes(sawing: SawPlan): { readonly upper: string; readonly lower: string } {
   const notes = { upper: new Map<StickSurface, string[]>(), lower: new Map<StickSurface, string[]>() };
   for (const { kind, placement } of sawing.operations) {
-    // Drawn with its run to the right; a stick whose run points left lies the other way round on the saw.
+    // Drawn from left to right; a stick that points left lies the other way round on the saw.
     const isLower = (placement.along === "right") === (sawing.saw.fence === "near");
     const side = isLower ? notes.lower : notes.upper;
     side.set(placement.atFence, [...(side.get(placement.atFence) ?? []), kind.replace("-", " ")]);
@@ -32,5 +32,5 @@ export function tapeText(measure: MeasureAlong, letter: string | undefined, leng
   const arris = `${arrisLabel(measure.arris)}${letter === undefined ? "" : ` (${letter})`}`;
   return measure.hook
     ? `Tape: hook it over a long point of the ${arris} and read ${length} at the other.`
-    : `Tape: square a pencil line to the stick at both long points of the ${arris} and measure ${length} between the lines.`;
+    : `Tape: square a pencil line to the piece at both long points of the ${arris} and measure ${length} between the lines.`;
 }

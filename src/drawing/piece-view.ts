@@ -16,29 +16,29 @@ import { fenceNotes, tapeText } from "./piece-notes.js";
 import { lyingPiece, pieceStrip, type LyingPiece } from "./lying-piece.js";
 import { textWidth } from "./text-width.js";
 
-/** Size of a stick's section on the paper: never drawn larger, and broken off rather than drawn smaller. */
+/** Size of a piece's section on the paper: never drawn larger, and broken off rather than drawn smaller. */
 const LARGEST: number = 72;
 const SMALLEST: number = 30;
 /** The size it is drawn with when it is broken. */
 const BROKEN: number = 60;
-/** The share of the paper that one end's wedge may take when the stick is broken. */
+/** The share of the paper that one end's wedge may take when the piece is broken. */
 const WEDGE_SHARE: number = 0.38;
 /** Room between the view from above and the view from the side, for a line of text. */
 const BETWEEN: number = 22;
-/** The stick is never drawn shorter, however wide its labels are. */
+/** The piece is never drawn shorter, however wide its labels are. */
 const LEAST_ROOM: number = 150;
-/** From the stick to a dimension. */
+/** From the piece to a dimension. */
 const LANE: number = 20;
 
-/** How a stick is laid out on the paper. */
-interface StickLayout {
+/** How a piece is laid out on the paper. */
+interface PieceLayout {
   readonly solid: LyingPiece;
   readonly scale: number;
   readonly right: number;
   readonly isBroken: boolean;
 }
 
-function layOut(solid: LyingPiece, length: number, room: number): StickLayout {
+function layOut(solid: LyingPiece, length: number, room: number): PieceLayout {
   const size = Math.max(solid.width, solid.height);
   const whole = Math.min(room / length, LARGEST / size);
   if (whole * size >= SMALLEST) return { solid, scale: whole, right: whole * length, isBroken: false };
@@ -46,7 +46,7 @@ function layOut(solid: LyingPiece, length: number, room: number): StickLayout {
   return { solid, scale, right: room, isBroken: true };
 }
 
-function bodyLines(layout: StickLayout, view: "above" | "side"): BodyLine[] {
+function bodyLines(layout: PieceLayout, view: "above" | "side"): BodyLine[] {
   const { solid, scale, right } = layout;
   return solid.lines.map(({ across, up, short, sharp }) => ({
     // From the side the viewer stands where `across` points, so heights take the place of widths.
@@ -74,7 +74,7 @@ function endText(
   ];
 }
 
-/** Writes lines of text beside the stick, farther out where a label is in the way. */
+/** Writes lines of text beside the piece, farther out where a label is in the way. */
 function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: number, hand: 1 | -1): void {
   const width = Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width));
   const half = (lines.length * LINE_HEIGHT) / 2;
@@ -123,8 +123,8 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
 }
 
 /**
- * Draws a finished stick as it lies on the saw, seen from above and, where the blade leans, from the side: both cuts, its longest and shortest line,
- * where the tape goes and which edge is at the fence. A long stick is drawn with a piece taken out of its middle.
+ * Draws a finished piece as it lies on the saw, seen from above and, where the blade leans, from the side: both cuts, its longest and shortest line,
+ * where the tape goes and which edge is at the fence. A long piece is drawn with a part taken out of its middle.
  *
  * @param plan - a plan, or a geometry and its saw plan; also one that was read back from JSON
  * @param options - how to write lengths and angles, and the width to aim at (default 700)
@@ -137,15 +137,15 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
  *
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
  * const drawing = drawPiece(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.title; //=> "Finished stick, one of 9"
+ * drawing.title; //=> "Finished piece, one of 9"
  * ```
  */
 export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 700);
   const { geometry, sawing } = readSawing(plan);
   const canvas = startCanvas();
-  const stick = geometry.pieces[0]!;
-  const { longest, shortest } = stick;
+  const piece = geometry.pieces[0]!;
+  const { longest, shortest } = piece;
   const lay = sawing.lay?.lay ?? "propped";
   const solid = lyingPiece(geometry, lay) ?? pieceStrip(geometry);
   const { planMiter } = geometry.corners[0]!;
@@ -232,7 +232,7 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
   return finishDrawing(
     canvas,
-    `Finished stick, one of ${stick.count}`,
+    `Finished piece, one of ${piece.count}`,
     `${key.map(({ text }) => text).join(" ")} Longest line ${ready.length(longest.length)}, shortest ${ready.length(shortest.length)}. ${startText.join(", ")}; ${endTexts.join(", ")}.`,
   );
 }

@@ -41,12 +41,12 @@ const UNKNOWN: Pick<Profile, "outline"> = {
   ],
 };
 
-/** A lean as a number: positive to the left. */
+/** A hand as a sign: positive to the left. */
 function signOf(toward: Hand | "none"): number {
   return toward === "left" ? 1 : toward === "right" ? -1 : 0;
 }
 
-function leanOf({ degrees, toward }: ScaleSetting): number {
+function slantOf({ degrees, toward }: ScaleSetting): number {
   return signOf(toward) * tanDeg(degrees);
 }
 
@@ -69,9 +69,9 @@ export function placeStick(
 ): PlacedStick {
   const { outline } = profile ?? UNKNOWN;
   const tilt = profile === null ? 0 : slope - placement.rotation;
-  // The outer side lies nearer to the person when the stick's run points right; otherwise all of it is the other way round.
+  // The outer side lies nearer to the person when the stick points right; otherwise all of it is the other way round.
   const hand = placement.along === "right" ? 1 : -1;
-  const turned = outline.map(({ x, y }, index) => {
+  const rolled = outline.map(({ x, y }, index) => {
     const next = outline[(index + 1) % outline.length]!;
     const last = outline.at(index - 1)!;
     const [ax, ay, bx, by] = [x - last.x, y - last.y, next.x - x, next.y - y];
@@ -81,16 +81,16 @@ export function placeStick(
       sharp: ax * bx + ay * by < cosDeg(SMOOTH) * Math.hypot(ax, ay) * Math.hypot(bx, by),
     };
   });
-  const far = Math.min(...turned.map(({ near }) => near));
-  const low = Math.min(...turned.map(({ up }) => up));
-  const width = Math.max(...turned.map(({ near }) => near)) - far;
-  const height = Math.max(...turned.map(({ up }) => up)) - low;
-  const miter = leanOf(placement.miter);
-  const bevel = leanOf(placement.bevel) / cosDeg(placement.miter.degrees);
-  const cuts = turned.map(({ near, up }) => -miter * (width - (near - far)) - bevel * (up - low));
+  const far = Math.min(...rolled.map(({ near }) => near));
+  const low = Math.min(...rolled.map(({ up }) => up));
+  const width = Math.max(...rolled.map(({ near }) => near)) - far;
+  const height = Math.max(...rolled.map(({ up }) => up)) - low;
+  const miter = slantOf(placement.miter);
+  const bevel = slantOf(placement.bevel) / cosDeg(placement.miter.degrees);
+  const cuts = rolled.map(({ near, up }) => -miter * (width - (near - far)) - bevel * (up - low));
   const [least, most] = [Math.min(...cuts), Math.max(...cuts)];
   const scale = Math.min(room.size / Math.max(width, height), room.reach / (most - least));
-  const lines = turned.map(({ near, up, sharp }, index) => ({
+  const lines = rolled.map(({ near, up, sharp }, index) => ({
     across: (near - far) * scale,
     toward: (up - low) * scale,
     cut: cuts[index]! * scale,

@@ -19,7 +19,7 @@ export type FrameToDraw =
 export interface SawingToDraw {
   /** The frame. */
   readonly geometry: FrameGeometry;
-  /** How its sticks are cut. */
+  /** How its pieces are cut. */
   readonly sawing: SawPlan;
 }
 

@@ -26,7 +26,7 @@ function outwardAt(outline: readonly SectionPoint[], index: number): number {
 }
 
 /**
- * Marks the named arrises with dots and letters, one label where several share a point.
+ * Shows the named arrises by dots and letters, one label where several share a point.
  *
  * @param sheet - the section view
  * @param outline - the section as it stands

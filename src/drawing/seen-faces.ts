@@ -1,6 +1,6 @@
 /** A corner of a section, seen from a side on which `toward` grows. */
 export interface SeenCorner {
-  /** Its place on the paper, square to the stick's run. */
+  /** Its place on the paper, square to the body's length. */
   readonly across: number;
   /** How near to the viewer it is. */
   readonly toward: number;
@@ -17,7 +17,7 @@ export function seenFaces(corners: readonly SeenCorner[]): (readonly [number, nu
   const depth = ([a, b]: readonly [number, number]): number => corners[a]!.toward + corners[b]!.toward;
   return (
     faces
-      // The outside of a counter-clockwise section is to the right of its run: it faces the viewer where the run is backward.
+      // The outside of a counter-clockwise section is to the right of its edges: it faces the viewer where an edge goes backward.
       .filter(([a, b]) => corners[b]!.across < corners[a]!.across)
       .sort((one, other) => depth(one) - depth(other))
   );

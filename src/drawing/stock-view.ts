@@ -26,7 +26,7 @@ interface DrawnPiece extends Stretch {
   readonly row: LayoutRow;
 }
 
-/** The pieces of a stick one by one, from its start to its end. The parts of runs that follow one another take turns. */
+/** The pieces of a stick one by one, from its start to its end. The parts of sequences that follow one another take turns. */
 function piecesOf(rows: readonly LayoutRow[]): DrawnPiece[] {
   const pieces = rows.flatMap((row) =>
     Array.from({ length: row.count }, (_, k) => ({
@@ -39,12 +39,12 @@ function piecesOf(rows: readonly LayoutRow[]): DrawnPiece[] {
 }
 
 /** The pieces of a stick as outlines: square ends, or the slanted line between two that share a cut. */
-function pieceOutlines(cuts: readonly Stretch[], scale: number, y: number): Point[][] {
+function pieceOutlines(pieces: readonly Stretch[], scale: number, y: number): Point[][] {
   let isLongAbove = true;
   let shared: { readonly above: number; readonly below: number } | null = null;
-  return cuts.map(({ start, end }, index) => {
+  return pieces.map(({ start, end }, index) => {
     const left: { readonly above: number; readonly below: number } = shared ?? { above: start, below: start };
-    const next = cuts[index + 1]?.start ?? Infinity;
+    const next = pieces[index + 1]?.start ?? Infinity;
     let right = { above: end, below: end };
     shared = null;
     if (next < end) {
@@ -71,7 +71,7 @@ function labelStretch(canvas: Canvas, from: number, to: number, y: number, texts
     drawText(canvas, { x: (from + to) / 2, y: y + BAR / 2 + 3.5 }, text, { anchor: "middle", size: SMALL_SIZE });
 }
 
-/** Rows of pieces as blocks; the runs of one row are one block with all their parts. */
+/** Rows of pieces as blocks; the sequences of one row are one block with all their parts. */
 function drawRows(
   { rows, made }: LayoutSummary,
   drawBlock: (from: number, to: number, texts: readonly string[]) => void,

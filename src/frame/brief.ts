@@ -141,7 +141,7 @@ export interface BriefBase<M extends string> {
   readonly lay?: Lay | undefined;
   /** Sticks on offer. With them the plan has jobs for `fitStock`, see `FramePlan.stockJobs`. */
   readonly sticks?: readonly StockStick[] | undefined;
-  /** The gap at the last joint that is accepted when one end of it touches; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
+  /** The accepted gap at the last joint when one end of it touches; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly acceptedGap?: number | undefined;
   /** Plumb depth kept free behind the contents for points, clips or a cover; default 3 mm or 1/8 in (common practice, no printed source). */
   readonly fastenerRoom?: number | undefined;

@@ -9,7 +9,7 @@ import type { FrameMovement } from "./frame-movement.js";
 import { isPane } from "./layer-names.js";
 import { panelWork, type PanelWork } from "./panel-work.js";
 
-/** What goes into a frame, and how it sits. */
+/** What goes into a frame, and its seating. */
 export interface FrameContents {
   /** Whether the rabbet can hold it; `null` where there is no rabbet or no section to tell. */
   readonly possible: boolean | null;

@@ -18,9 +18,9 @@ import type { FramePlan } from "./plan-frame.js";
 /** What was seen when the pieces were put together without glue. */
 export interface SeenGap {
   /**
-   * The gap of the last joint, its one end touching, in the plan's unit; 0 or more and less than the joint is wide. It is this wide where the other joints stay tight and only slide; where
-   * they open too, by the least rotation, it is a third as wide. For an even number of sides half a ring on a straightedge shows it whatever the joints do: the gaps under its two ends,
-   * twice their sum.
+   * The gap of the last joint, with one end touching, in the plan's unit; 0 or more and less than the joint is wide. It is this wide where the other joints
+   * stay tight and only slide; where they open too, by the least rotation, it is a third as wide. For an even number of sides half a ring on a straightedge
+   * shows it whatever the joints do: the gaps under its two ends, twice their sum.
    */
   readonly seenGap: number;
   /** Which end of it is open; only a gap of 0 needs none. */
@@ -69,12 +69,12 @@ interface PlannedCut {
 function readPlan(plan: unknown): PlannedCut {
   const given = checkObject(plan, "plan");
   const geometry = checkGeometry(given["geometry"], "plan.geometry");
-  const { saw, lay: option, graduations } = readStored(given["sawing"], "plan.sawing", sawPlan);
-  if (option === null || graduations === null) {
+  const { saw, lay: result, graduations } = readStored(given["sawing"], "plan.sawing", sawPlan);
+  if (result === null || graduations === null) {
     const message = "Expected `plan` to have a lay that its saw can cut, as no other has a setting";
     return reject("impossible", "plan.sawing.lay", null, message);
   }
-  const { lay, first, second } = option;
+  const { lay, first, second } = result;
   return { geometry, saw, lay, kept: [first.kept, second.kept], graduations: graduations.best };
 }
 

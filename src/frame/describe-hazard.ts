@@ -52,10 +52,10 @@ export function describeHazard(hazard: Hazard, options: DescribeOptions): Hazard
   const words = checkDescribeOptions(options);
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
   const { small, length } = words;
-  const fit = small !== undefined && isLost(lengths, length) ? { ...words, length: small } : words;
+  const writers = small !== undefined && isLost(lengths, length) ? { ...words, length: small } : words;
   const named = Object.entries(numbers).map(([name, value]) => {
     const spaced = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-    return `${spaced} ${quantityText(value, kinds[name], fit)}`;
+    return `${spaced} ${quantityText(value, kinds[name], writers)}`;
   });
   return {
     title: SIGNALS[signal],

@@ -12,7 +12,7 @@ export interface DescribeOptions {
   readonly length: (value: number) => string;
   /** Writes an angle in degrees. */
   readonly angle: (degrees: number) => string;
-  /** Writes a small length, such as a gap, which a rule's marks may be too coarse for; default `length`. */
+  /** Writes a small length, such as a gap, for which the graduations of a rule may be too coarse; default `length`. */
   readonly small?: ((value: number) => string) | undefined;
   /** Writes a mass in kilograms; default three figures in kilograms. */
   readonly mass?: ((kilograms: number) => string) | undefined;
@@ -50,8 +50,8 @@ function lying({ down, cradled }: CutPlacement): string {
   return `its ${surfaceLabel(down)} ${cradled ? "in the cradle" : "on the table"}`;
 }
 
-function settingText({ reading }: ScaleSetting, mark: number, angle: DescribeOptions["angle"]): string {
-  const [exact, best] = [angle(reading), angle(mark)];
+function settingText({ reading }: ScaleSetting, graduation: number, angle: DescribeOptions["angle"]): string {
+  const [exact, best] = [angle(reading), angle(graduation)];
   return exact === best ? `scale at ${exact}` : `scale at ${exact}, best mark ${best}`;
 }
 

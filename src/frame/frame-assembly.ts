@@ -28,8 +28,8 @@ export interface FrameAssembly {
  * Plans how a frame is put together.
  *
  * @param geometry - the frame
- * @param sawing - how its sticks are cut
- * @param gap - the gap that is accepted at the last joint
+ * @param sawing - how its pieces are cut
+ * @param acceptedGap - the accepted gap
  * @returns order of gluing, last joint, tolerances, and what errors of the saw do
  */
 export function frameAssembly(

@@ -91,7 +91,7 @@ export function openingArris(geometry: FrameGeometry): OpeningArris {
  *
  * @param geometry - the frame
  * @param measure - the line along which the pieces are measured; `null` for the longest one
- * @param gap - the gap that is accepted at the last joint
+ * @param acceptedGap - the accepted gap
  * @returns the checks, in the order in which they are best made
  */
 export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, acceptedGap: number): FrameCheck[] {

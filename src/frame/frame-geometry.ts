@@ -30,7 +30,7 @@ export interface OverallSize {
   readonly height: number | null;
 }
 
-/** The geometry of a regular frame: one kind of stick, one kind of corner. */
+/** The geometry of a regular frame: one kind of piece, one kind of corner. */
 export interface FrameGeometry<M extends string = string> extends RingGeometry<M> {
   /** Number of sides. */
   readonly sides: number;
@@ -91,7 +91,7 @@ function heightOf(section: PlacedSection): number | null {
  *
  * @param brief - the filled brief
  * @returns its geometry
- * @throws {InputError} when a stick would have no length at some edge
+ * @throws {InputError} when a piece would have no length at some edge
  */
 export function geometryOf(brief: FilledBrief): FrameGeometry {
   const { sides, slope, pose } = brief;
@@ -148,12 +148,12 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
 /**
  * The geometry of a regular frame: every length, both end cuts, the corners, and the polygon at every arris.
  *
- * A stick whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan(180/n), where out is the level distance of
+ * A piece whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan(180/n), where out is the level distance of
  * a section point once the section is tilted to the slope.
  *
  * @param brief - sides, slope, opening and molding; see {@link FrameBrief}
  * @returns the geometry, in the brief's length unit and degrees
- * @throws {InputError} for the brief's first issue, or when the opening is so tight that a stick would have no length at some edge
+ * @throws {InputError} for the brief's first issue, or when the opening is so tight that a piece would have no length at some edge
  * @example
  * ```ts
  * import { frameGeometry } from "miterwright/frame";

@@ -79,10 +79,10 @@ export function frameMaterials(
   rough: RoughPiece,
   contents: FrameContents,
 ): FrameMaterials {
-  const stick = geometry.pieces[0]!;
+  const piece = geometry.pieces[0]!;
   const { unit } = brief;
   const { made } = moistureYear(brief.moisture);
-  const stickLength = stick.count * rough.pitch + rough.kerfAlong;
+  const stickLength = piece.count * rough.pitch + rough.kerfAlong;
   const blank = moldingBlank(geometry, stickLength, unit);
   const volume = geometry.profile === null ? null : moldingVolume(geometry, geometry.profile);
   const density = densityOfWood(brief.species, made);
@@ -110,8 +110,8 @@ export function frameMaterials(
     }),
   ];
   return {
-    pieces: stick.count,
-    finishedLength: stick.count * stick.longest.length,
+    pieces: piece.count,
+    finishedLength: piece.count * piece.longest.length,
     stickLength,
     blank,
     parts,

@@ -33,7 +33,7 @@ export interface FrameMovement {
   readonly inside: number;
   /** The most that a joint opens outside in any season. */
   readonly outside: number;
-  /** The gap that the brief accepts. */
+  /** The brief's accepted gap. */
   readonly acceptedGap: number;
   /** The most that the innermost point draws back at any side. */
   readonly sightOpens: number;
@@ -77,7 +77,7 @@ function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement):
 /**
  * What the seasons do to a frame's wood.
  *
- * Both ends of a stick keep their places along it while its section moves, so a point that moves outward by d stands off the plane of its joint by d sin h
+ * Both ends of a piece keep their places along it while its section moves, so a point that moves outward by d stands off the plane of its joint by d sin h
  * more. Pressed together, the ends touch where d is least and stand open by 2 (most - least) sin h where it is most. The lines through the touching points
  * keep their lengths, so every other point's polygon grows by its own d less the least: no opening ever becomes smaller.
  *

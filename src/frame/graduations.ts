@@ -54,7 +54,7 @@ function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel
  * @param width - joint width
  * @param acceptedGap - the accepted gap
  * @param saw - the saw
- * @param option - how the stick lies
+ * @param lay - how the stick lies
  * @returns the nearest graduations, the best, and how far these were looked for
  */
 export function graduationsFor(
@@ -62,9 +62,9 @@ export function graduationsFor(
   width: number,
   acceptedGap: number,
   saw: Saw,
-  option: LayResult,
+  lay: LayResult,
 ): Graduations {
-  const twin = flatTwin(option.rotation);
+  const twin = flatTwin(lay.rotation);
   // Sizes alone: which way the blade leans is the lay's, and a graduation beyond 0 would be on the other hand.
   const { nearest, best, slopeRange } = closingGraduations({
     sides,
@@ -73,8 +73,8 @@ export function graduationsFor(
     acceptedGap,
     step: saw.miter.step,
     bevelStep: saw.bevel.step,
-    miterReach: reachOf(saw, option, "miter"),
-    bevelReach: reachOf(saw, option, "bevel"),
+    miterReach: reachOf(saw, lay, "miter"),
+    bevelReach: reachOf(saw, lay, "bevel"),
   });
   const reading = (size: number, reads: string): number =>
     reads === "from-fence" || reads === "from-table" ? 90 - size : size;
@@ -82,8 +82,8 @@ export function graduationsFor(
   const graduations = (choice: SettingChoice): GraduationSetting => ({
     miter: reading(choice.miter, saw.miter.reads),
     bevel: reading(choice.bevel, saw.bevel.reads),
-    miterMiss: miss(choice.miter, option.first.miter),
-    bevelMiss: miss(choice.bevel, option.first.bevel),
+    miterMiss: miss(choice.miter, lay.first.miter),
+    bevelMiss: miss(choice.bevel, lay.first.bevel),
     jointGap: choice.jointGap,
     opens: choice.opens,
     slopeOff: twin < 0 ? 0 - choice.slopeOff : choice.slopeOff,

@@ -1,5 +1,5 @@
 /**
- * Whole frames: their geometry, how their sticks are cut, and the plan from a brief.
+ * Whole frames: their geometry, how their pieces are cut, and the plan from a brief.
  *
  * @module
  */

@@ -12,7 +12,7 @@ export interface TrimmedHalves {
   readonly words: string;
 }
 
-/** An odd ring: its last stick is cut to fit. */
+/** An odd ring: its last piece is cut to fit. */
 export interface LastPiece {
   /** How it is made. */
   readonly made: "closing-piece";
@@ -32,7 +32,7 @@ export type LastJoint = TrimmedHalves | LastPiece;
  *
  * @param sides - number of sides
  * @param width - joint width
- * @param length - length of a stick along its longest line
+ * @param length - length of a piece along its longest line
  * @param angle - the open angle that makes the accepted gap, in degrees; `null` where none does
  * @returns two halves for an even number, a closing piece for an odd one
  */

@@ -148,8 +148,8 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
  * Both ends on the saw, each tried with the kept part on either side of the blade.
  *
  * A blade that leans one way can only keep the same side, so the stick is flipped end for end. Where it leans both ways the stick keeps its edge at the fence
- * and slides past the blade, which spares the errors of a stick whose edges are not parallel.
- * The hand that is kept does not decide which part lies under the blade: that is the lay's, since the blade leans over the wood whose higher part is the shorter.
+ * and slides past the blade, which spares the errors of a stick whose edges are not parallel. The side that is kept does not decide which part lies under the
+ * blade: that is the lay's, since the blade leans over the wood whose higher part is the shorter.
  */
 function placeBoth(
   question: LayQuestion,
@@ -182,7 +182,7 @@ function placeBoth(
  * Works out one lay: settings of both ends, how the stick lies, and what stands in the way.
  *
  * @param question - lay, cuts, section and saw
- * @returns the option
+ * @returns the result
  */
 export function layResult(question: LayQuestion): LayResult {
   const { lay, cuts, profile, saw, unit, shows } = question;

@@ -4,7 +4,7 @@ import type { EndCut } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
 import type { RingPiece } from "./ring-geometry-types.js";
 
-/** How a length is taken on the stick. */
+/** How a length is taken on the piece. */
 export interface MeasureAlong {
   /** The arris along which it is taken, or `null` when the line has no name. */
   readonly arris: string | null;
@@ -61,17 +61,17 @@ function cornerAngle(profile: Profile, index: number): number {
 /**
  * Chooses the arris along which a piece's length is best taken: the longest, since a tape hooks over its long points.
  *
- * @param stick - the stick
+ * @param piece - the piece
  * @param profile - the molding's section, where it is known
  * @returns the arris, its length and whether a tape can hook there
  */
-export function measureAlong(stick: RingPiece, profile: Profile | null): MeasureAlong {
-  const { arris, length } = stick.longest;
+export function measureAlong(piece: RingPiece, profile: Profile | null): MeasureAlong {
+  const { arris, length } = piece.longest;
   if (profile === null) return { arris, length, hook: true, pointAngle: null };
   const place = Object.entries(profile.arrises).find(([name]) => name === arris)?.[1];
   const index = profile.outline.findIndex((point) => point.x === place?.x && point.y === place.y);
   if (index < 0) return { arris, length, hook: false, pointAngle: null };
-  const pointAngle = pointAngleAt(profile, index, stick.end);
+  const pointAngle = pointAngleAt(profile, index, piece.end);
   const crisp = cornerAngle(profile, index) < CRISP_CORNER;
   return { arris, length, hook: crisp && pointAngle < 90 - HOOK_MARGIN, pointAngle };
 }

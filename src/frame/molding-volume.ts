@@ -19,7 +19,7 @@ export interface MoldingBlank {
 /**
  * Volume of all finished pieces together.
  *
- * Both end cuts are planes, so a stick's length is linear in the place on its section, and its volume is the section's area times the length at the section's
+ * Both end cuts are planes, so a piece's length is linear in the place on its section, and its volume is the section's area times the length at the section's
  * centroid: L + 2 (out(centroid) - out(longest)) tan h with L the length of the longest arris. All pieces together are area times the way round the polygon on
  * which the centroid runs.
  *

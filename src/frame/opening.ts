@@ -49,7 +49,7 @@ export function apothemOffset(section: PlacedSection, at: string, out: number): 
 }
 
 /**
- * The length of a stick along a line that runs `offset` outside the given opening.
+ * The length of a piece along a line that runs `offset` outside the given opening.
  *
  * @param given - the opening
  * @param offset - how far outside it the line runs

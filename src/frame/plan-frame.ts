@@ -27,7 +27,7 @@ export interface FramePlan<M extends string = string> {
   readonly brief: FilledBrief<M>;
   /** The frame as geometry. */
   readonly geometry: FrameGeometry<M>;
-  /** How the sticks are cut. */
+  /** How the pieces are cut. */
   readonly sawing: SawPlan;
   /** The jobs to hand to `fitStock`, one for each molding; empty unless the brief offers sticks and one of them is long enough for a piece. */
   readonly stockJobs: readonly StockJob[];
@@ -50,13 +50,13 @@ export interface FramePlan<M extends string = string> {
 }
 
 /**
- * Plans a whole frame from a brief: its geometry, how its sticks are cut, what goes in, what to check and to beware of.
+ * Plans a whole frame from a brief: its geometry, how its pieces are cut, what goes in, what to check and to beware of.
  *
  * It never fits stock itself: hand each of its `stockJobs` to `fitStock`, here, async or in a worker.
  *
  * @param brief - sides, slope, opening, molding, saw and sticks; see {@link FrameBrief}
  * @returns the plan, in the brief's length unit and degrees
- * @throws {InputError} for the brief's first issue (`tryParseBrief` reports all), or when the opening is so tight that a stick would have no length at some edge
+ * @throws {InputError} for the brief's first issue (`tryParseBrief` reports all), or when the opening is so tight that a piece would have no length at some edge
  * @example
  * ```ts
  * import { planFrame } from "miterwright/frame";

@@ -33,7 +33,7 @@ export function readSpecies(value: unknown, path: string): Wood {
 }
 
 /**
- * Checks the run of the growth rings.
+ * Checks the direction of the growth rings.
  *
  * @param value - the grain
  * @param path - its name in error texts

@@ -81,12 +81,12 @@ const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
  *
  * @param geometry - the frame
  * @param width - joint width
- * @param option - how the pieces lie, and which side is kept
+ * @param lay - how the pieces lie, and which side is kept
  * @returns the move and every fault
  */
-export function sawErrors(geometry: FrameGeometry, width: number, option: LayResult): SawErrors {
+export function sawErrors(geometry: FrameGeometry, width: number, lay: LayResult): SawErrors {
   const { sides, slope } = geometry;
-  const { first, second, rotation } = option;
+  const { first, second, rotation } = lay;
   const move = first.kept === second.kept ? "flip" : "slide";
   const twin = flatTwin(rotation);
   const exact = compoundMiterKernel(180 / sides, twin);

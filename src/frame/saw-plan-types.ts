@@ -21,13 +21,13 @@ export interface SawPlanOptions {
   readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for hazards and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
-  /** The gap at the last joint that is accepted, for hazards; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
+  /** The accepted gap at the last joint, for hazards; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly acceptedGap?: number | undefined;
   /** The side that shows in the finished frame; default the face. */
   readonly shows?: ShowingSide | undefined;
 }
 
-/** How a frame's sticks are cut on one saw. */
+/** How a frame's pieces are cut on one saw. */
 export interface SawPlan {
   /** The saw that the plan is for. */
   readonly saw: Saw;
@@ -49,6 +49,6 @@ export interface SawPlan {
   readonly cradle: Cradle | null;
   /** What one piece takes of its stick. */
   readonly rough: RoughPiece;
-  /** Hazards that come with cutting. */
+  /** Hazards that come with sawing. */
   readonly hazards: readonly Hazard[];
 }

@@ -5,7 +5,7 @@ import { parseSaw, stopContact, tableSaw, type CutPlacement, type Saw, type Show
 import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/side-surfaces.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
-import { cuttingHazards } from "./hazards/cutting-hazards.js";
+import { sawingHazards } from "./hazards/sawing-hazards.js";
 import type { SawPlan, SawPlanOptions } from "./saw-plan-types.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { layResult, type LayResult } from "./lay-result.js";
@@ -53,14 +53,14 @@ interface Work {
   readonly graduations: Operation["graduations"];
 }
 
-function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operation[] {
+function operationsFor(work: Work, result: LayResult, piece: RoughPiece): Operation[] {
   const { geometry, saw, rough, unit, graduations, shows, sides } = work;
   const { method } = rough;
-  const stick = geometry.pieces[0]!;
+  const ringPiece = geometry.pieces[0]!;
   const { profile, slope } = geometry;
-  const { lay } = option;
-  const contact = profile === null ? null : stopContact(stick.end, profile, { slope, lay });
-  const measure = measureAlong(stick, profile);
+  const { lay } = result;
+  const contact = profile === null ? null : stopContact(ringPiece.end, profile, { slope, lay });
+  const measure = measureAlong(ringPiece, profile);
   const operations: Operation[] = [];
   const add = (
     kind: OperationKind,
@@ -71,7 +71,7 @@ function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operat
     operations.push({
       step: operations.length + 1,
       kind,
-      times: stick.count,
+      times: ringPiece.count,
       placement,
       graduations,
       move,
@@ -93,17 +93,17 @@ function operationsFor(work: Work, option: LayResult, piece: RoughPiece): Operat
     add("crosscut", square, square.first, { graduations: upright, move: null, stop: null, measure: roughMeasure });
   }
   const parting = method === "mitered" ? { ...measure, length: piece.length, hook: false } : null;
-  add("first-end", option, option.first, { graduations, move: null, stop: null, measure: parting });
-  const move = option.first.kept === option.second.kept ? "flip-end-for-end" : "slide-past-the-blade";
-  add("second-end", option, option.second, { graduations, move, stop: contact, measure });
+  add("first-end", result, result.first, { graduations, move: null, stop: null, measure: parting });
+  const move = result.first.kept === result.second.kept ? "flip-end-for-end" : "slide-past-the-blade";
+  add("second-end", result, result.second, { graduations, move, stop: contact, measure });
   return operations;
 }
 
 /**
- * Plans the cutting of checked input.
+ * Plans the sawing of checked input.
  *
  * @param geometry - the frame
- * @param options - saw, kerf, rough, lay, unit, gap and the side that shows, all given
+ * @param options - saw, kerf, rough, lay, unit, accepted gap and the side that shows, all given
  * @returns the plan
  */
 export function planSawing(
@@ -111,16 +111,16 @@ export function planSawing(
   options: Filled<Omit<SawPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): SawPlan {
   const { saw, kerf, rough, lay, unit, acceptedGap, shows } = options;
-  const stick = geometry.pieces[0]!;
+  const ringPiece = geometry.pieces[0]!;
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
   const asked = typeof lay === "number" ? namedLay(lay, geometry.slope, names) : lay;
   const wanted: readonly Lay[] =
     asked === undefined || names.some((name) => name === asked) ? names : [...names, asked];
   const sides = profile === null ? SQUARE_SIDES : sideSurfaces(profile);
-  const lays = wanted.map((name) => layResult({ lay: name, cuts: stick, profile, saw, unit, shows, sides }));
-  const chosen = preferredLay(asked === undefined ? lays : lays.filter((option) => option.lay === asked));
-  const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
+  const lays = wanted.map((name) => layResult({ lay: name, cuts: ringPiece, profile, saw, unit, shows, sides }));
+  const chosen = preferredLay(asked === undefined ? lays : lays.filter((result) => result.lay === asked));
+  const piece = roughPiece(ringPiece.longest.length, ringPiece.end, kerf, rough);
   const graduations =
     chosen === null ? null : graduationsFor(geometry.sides, jointWidth(geometry), acceptedGap, saw, chosen);
   const best = graduations === null ? null : { miter: graduations.best.miter, bevel: graduations.best.bevel };
@@ -139,7 +139,7 @@ export function planSawing(
     cradle: chosen?.cradle ?? null,
     rough: piece,
   };
-  const hazards = cuttingHazards(geometry, { ...bare, operations, hazards: [] }, unit, acceptedGap, asked);
+  const hazards = sawingHazards(geometry, { ...bare, operations, hazards: [] }, unit, acceptedGap, asked);
   const warned = operations.map((operation) => ({
     ...operation,
     hazards: hazards.filter(({ steps }) => steps.includes(operation.step)).map(({ hazard }) => hazard.code),
@@ -148,7 +148,7 @@ export function planSawing(
 }
 
 /**
- * Plans how a frame's sticks are cut: every lay with its settings and whether it can be done, then the instructions in order of work.
+ * Plans how a frame's pieces are cut: every lay with its settings and whether it can be done, then the instructions in order of work.
  *
  * Of the lays that the saw can cut, the one is chosen that gives up least, in this order: that the stick lies steady by itself, that the piece lies on the open side of
  * a leaning blade, that the side that shows lies up (common practice, no printed source). Before all that, the saw has to cut deep enough for sure.

@@ -6,14 +6,14 @@ import type { FilledBrief } from "./brief.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import type { PlacedArris } from "./ring-geometry-types.js";
 
-/** How far a point of the section moves outward, but for what the whole stick moves by. */
+/** How far a point of the section moves outward, but for what the whole piece moves by. */
 export type OutwardShift = (point: PlacedArris) => number;
 
 /** How a molding's section moves, as far as it is known. */
 export interface SectionMovement {
   /** The known points of the section. */
   readonly points: readonly PlacedArris[];
-  /** Whether the section is known: if not, sloping sticks are taken to move as much as their faster direction everywhere. */
+  /** Whether the section is known: if not, sloping pieces are taken to move as much as their faster direction everywhere. */
   readonly isKnown: boolean;
   /**
    * How the section moves from one moisture content to another.

@@ -114,11 +114,11 @@ export function stockJobOf(geometry: FrameGeometry, options: StockJobOptions): S
   const resolution = optional(given["resolution"], (value) => checkLength(value, "resolution"));
   const frames = optional(given["frames"], (value) => checkInteger(value, "frames", 1, 1e6)) ?? 1;
   if (typeof bothFacesGood !== "boolean") refuse("type", "bothFacesGood", bothFacesGood, "true or false");
-  const stick = geometry.pieces[0]!;
-  const piece = roughPiece(stick.longest.length, stick.end, kerf, rough);
+  const ringPiece = geometry.pieces[0]!;
+  const piece = roughPiece(ringPiece.longest.length, ringPiece.end, kerf, rough);
   const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood === true) : {};
   return {
-    pieces: [{ id: "side", length: piece.length, count: stick.count * frames, ...share }],
+    pieces: [{ id: "side", length: piece.length, count: ringPiece.count * frames, ...share }],
     sticks,
     kerf: piece.kerfAlong,
     trim: trim ?? piece.kerfAlong,

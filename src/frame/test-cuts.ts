@@ -70,16 +70,16 @@ const IN_PROPORTION: number = 0.5;
  * the ring's width, l / sin h for pieces of length l.
  *
  * @param geometry - the frame
- * @param option - how its sticks lie
+ * @param lay - how its sticks lie
  * @param pitch - what one piece of the frame takes of its stick
- * @param gap - the gap that is accepted at the last joint
+ * @param acceptedGap - the accepted gap
  * @param kerf - width of the saw cut
  * @param unit - unit of the lengths
  * @returns the checks and their limits; `null` where the gap is as wide as the joint
  */
 export function testCuts(
   geometry: FrameGeometry,
-  option: Pick<LayResult, "first" | "second">,
+  lay: Pick<LayResult, "first" | "second">,
   pitch: number,
   acceptedGap: number,
   kerf: number,
@@ -98,7 +98,7 @@ export function testCuts(
   const isFor = (pieces: number): boolean => scrapFor(pieces) <= IN_PROPORTION * molding;
   const proof = isFor(sides) ? "ring" : sides % 2 === 0 && isFor(sides / 2) ? "half-ring" : "own-pieces";
   return {
-    move: option.first.kept === option.second.kept ? "flip" : "slide",
+    move: lay.first.kept === lay.second.kept ? "flip" : "slide",
     length,
     proof,
     ringScrap: scrapFor(sides),

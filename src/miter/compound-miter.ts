@@ -21,7 +21,6 @@ function checkHalfTurn(given: Readonly<Record<string, unknown>>): number {
   const { sides, turn } = given;
   // The general check only where it has something to say: it would cost more than the angles.
   if ((sides === undefined) === (turn === undefined)) checkOneOf(given, "", ["sides", "turn"]);
-  // Half of the smallest negative turn is -0.
   // + 0, as half of the smallest negative turn there is rounds to -0.
   return turn === undefined ? 180 / checkSides(sides) : checkInside(turn, "turn", -180, 180) / 2 + 0;
 }

@@ -2,7 +2,7 @@ import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 
 /*
  * How the forms below are derived. Take the corner's own axes: C along the ring at the corner, B outward on the bisector, Z
- * up. With h half the turn T, the first stick runs along u1 = C cos h + B sin h and has outward o1 = B cos h - C sin h; the
+ * up. With h half the turn T, the first board runs along u1 = C cos h + B sin h and has outward o1 = B cos h - C sin h; the
  * second has u2 = C cos h - B sin h and o2 = B cos h + C sin h. A board of slope s has the axes
  *   along u,  across A = o cos s + Z sin s,  through N = Z cos s - o sin s.
  * From o1.o2 = cos T, o2.u1 = sin T and o1.u2 = -sin T follow
@@ -11,10 +11,10 @@ import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
  *   N2.u1 = -sin s2 sin T,  N1.u2 = sin s1 sin T      A2.u1 = cos s2 sin T,  A1.u2 = -cos s1 sin T
  */
 
-/** A unit normal by its components along, across and through a stick. */
+/** A unit normal by its components along, across and through a board. */
 export type Normal = readonly [along: number, across: number, through: number];
 
-/** The end planes of the two sticks at a corner: the normal of each points out of its own stick. */
+/** The end planes of the two boards at a corner: the normal of each points out of its own board. */
 export type NormalPair = readonly [first: Normal, second: Normal];
 
 /** 1 - cos of an angle, given half of it. */

@@ -71,9 +71,9 @@ export function refuseImpossible(
 }
 
 /**
- * Refuses a plane so nearly parallel to its stick that the double has no digit left for the difference.
+ * Refuses a plane so nearly parallel to its board that the double has no digit left for the difference.
  *
- * @param along - component of its normal along the stick
+ * @param along - component of its normal along the board
  * @param turn - the turn, for the error text
  */
 export function refuseEndless(along: number, turn: number): void {

@@ -17,7 +17,7 @@ export interface CutPlane {
   readonly through: number;
 }
 
-/** Which end of a stick, going counter-clockwise round the frame as seen from above. */
+/** Which end of a piece, going counter-clockwise round the frame as seen from above. */
 export type StickEnd = "start" | "end";
 
 /** The two angles of a cut, as a saw is set to them. */
@@ -28,9 +28,9 @@ export interface SawSetting {
   readonly bevel: number;
 }
 
-/** A cut at one end of a stick: its plane, and the setting for the stick lying flat. */
+/** A cut at one end of a piece: its plane, and the setting for the stick lying flat. */
 export interface EndCut extends SawSetting {
-  /** Slope of the stick in the finished frame, in degrees, -90 to 90. */
+  /** Slope of the piece in the finished frame, in degrees, -90 to 90. */
   readonly slope: number;
   /** Which end is cut. */
   readonly end: StickEnd;

@@ -1,7 +1,7 @@
 import { checkInteger, checkLengthOrZero, checkObject, checkWord, MAX_FRAME_SIDES, reject } from "../core/check.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import { offsetPolygon, polygonCorners, polygonExtent, type PolygonLike } from "../polygon/index.js";
-import { bestChain, chainSetting, sidesOnBlank } from "./cutting-chain.js";
+import { bestChain, chainSetting, sidesOnBlank } from "./cut-chain.js";
 import type { LocatedPoint, PanelCorner, PanelPlan } from "./panel-plan.js";
 
 /** Options of {@link planPanel}. */

@@ -13,7 +13,7 @@ interface Contact {
 
 /**
  * What three sides that hem a rectangle in demand of a polygon that is rotated by r: with D the rectangle's half
- * diagonal, an apothem of D ((1 - lack) cos r + lean sin r).
+ * diagonal, an apothem of D ((1 - lack) cos r + growth sin r).
  */
 export interface Demand {
   /** The three sides, counter-clockwise. */
@@ -21,7 +21,7 @@ export interface Demand {
   /** What the apothem lacks to D before the polygon is rotated, over D. Far smaller than 1 and as exact as that. */
   readonly lack: number;
   /** How the apothem grows when the polygon is rotated, over D and a radian. */
-  readonly lean: number;
+  readonly growth: number;
 }
 
 /**
@@ -71,8 +71,8 @@ function demandOf(n: number, a: Contact, b: Contact, c: Contact): Demand[] {
   const mean = (of: (contact: Contact) => number): number =>
     (sineOfQuarters(bc, n) * of(a) + sineOfQuarters(ca, n) * of(b) + sineOfQuarters(ab, n) * of(c)) / whole;
   const lack = mean(({ past }) => 2 * sineOfParts(past / 2, n) ** 2);
-  const lean = mean(({ past }) => sineOfParts(past, n));
-  return [{ contacts: [a, b, c], lack, lean }];
+  const growth = mean(({ past }) => sineOfParts(past, n));
+  return [{ contacts: [a, b, c], lack, growth }];
 }
 
 /**

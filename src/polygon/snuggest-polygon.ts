@@ -18,8 +18,8 @@ function beats(apothem: number, other: number): boolean {
 function nextDemand(demands: readonly Demand[], top: Demand, end: number): [next: Demand, tangent: number] | undefined {
   let found: [Demand, number] | undefined;
   for (const demand of demands) {
-    if (demand.lean <= top.lean) continue;
-    const tangent = (demand.lack - top.lack) / (demand.lean - top.lean);
+    if (demand.growth <= top.growth) continue;
+    const tangent = (demand.lack - top.lack) / (demand.growth - top.growth);
     if (tangent < (found?.[1] ?? end)) found = [demand, tangent];
   }
   return found;
@@ -37,10 +37,10 @@ function betweenSymmetric(n: number, x: number, y: number, symmetric: Snug): Snu
   const demands = demandsOfSides(n, directionInParts(n, x, y));
   const end = tangentOfQuarters(1, n);
   let best = symmetric;
-  let top = demands.reduce((a, b) => (b.lack < a.lack || (b.lack === a.lack && b.lean > a.lean) ? b : a));
+  let top = demands.reduce((a, b) => (b.lack < a.lack || (b.lack === a.lack && b.growth > a.growth) ? b : a));
   for (let step = nextDemand(demands, top, end); step; step = nextDemand(demands, top, end)) {
     const [next, tangent] = step;
-    const apothem = (diagonal * (1 - top.lack + top.lean * tangent)) / Math.hypot(1, tangent);
+    const apothem = (diagonal * (1 - top.lack + top.growth * tangent)) / Math.hypot(1, tangent);
     if (beats(apothem, best.apothem)) {
       const rotation = atan2Deg(tangent, 1);
       best = { apothem, center: centerBetween(n, top, (rotation / 90) * n, diagonal), rotation };

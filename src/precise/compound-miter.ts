@@ -21,7 +21,7 @@ export type PreciseCompoundMiterOptions = OneOf<PreciseCornerMeasure> & {
   readonly slope: PreciseNumber;
 } & PreciseOptions;
 
-/** The angles of a mitered corner between two equal sides, in degrees, for pieces that lie flat on the saw. */
+/** The angles of a mitered corner between two equal sides, in degrees, for sticks that lie flat on the saw. */
 export interface PreciseCompoundMiter {
   /** Miter, -90 to 90. Positive: the outer edge is the longer. */
   readonly miter: string;
@@ -69,7 +69,7 @@ export function deriveCompoundMiter(
 }
 
 /**
- * The two saw angles of a splayed frame's corner, for pieces that lie flat on the saw, to up to 1000 digits.
+ * The two saw angles of a splayed frame's corner, for sticks that lie flat on the saw, to up to 1000 digits.
  *
  * Derived from the plane in which two neighboring pieces mirror each other.
  *

@@ -6,27 +6,27 @@ import type { Real, RealField } from "./real-field.js";
 import { space } from "./space.js";
 import { firstPiece } from "./piece.js";
 
-/** Normal of a cut in the piece's own axes, of any length, its components from -1 to 1. */
+/** Normal of a cut in the stick's own axes, of any length, its components from -1 to 1. */
 export interface PreciseCutPlane<N = PreciseNumber> {
-  /** Component along the piece: positive where the piece ends, negative where it starts; never 0. */
+  /** Component along the stick: positive where the stick ends, negative where it starts; never 0. */
   readonly along: N;
-  /** Component across the piece, from the sight edge to the outer edge. */
+  /** Component across the stick, from the sight edge to the outer edge. */
   readonly across: N;
-  /** Component through the piece, from its back to its face. */
+  /** Component through the stick, from its back to its face. */
   readonly through: N;
 }
 
-/** A named way for a piece to lie on the saw. */
+/** A named way for a stick to lie on the saw. */
 export type PreciseLayName = "propped" | "flat" | "face-down" | "sight-edge-down" | "outer-edge-down";
 
-/** How a piece lies on the saw: by name, or as degrees (-360 to 360) by which it is rolled away from its place in the frame. */
+/** How a stick lies on the saw: by name, or as degrees (-360 to 360) by which it is rolled away from its place in the frame. */
 export type PreciseLay = PreciseLayName | number | `${number}`;
 
-/** Where a plane's piece stands in the frame, and how it lies on the saw. */
+/** Where a plane's stick stands in the frame, and how it lies on the saw. */
 export interface PreciseSawSettingOptions extends PreciseOptions {
-  /** Slope of the piece in the finished frame, in degrees, -90 to 90. */
+  /** Slope of the stick in the finished frame, in degrees, -90 to 90. */
   readonly slope: PreciseNumber;
-  /** How the piece lies: a name, or degrees (-360 to 360) by which it is rolled away from its place in the frame. */
+  /** How the stick lies: a name, or degrees (-360 to 360) by which it is rolled away from its place in the frame. */
   readonly lay: PreciseLay;
 }
 
@@ -62,13 +62,13 @@ function checkLay(lay: unknown): number | Decimal {
 /**
  * A saw setting on real numbers.
  *
- * The piece lies with its back at an angle to the table; the cut's normal is carried along. The line in which the cut
- * meets the table shows the miter, against a line square across the piece; the angle between the cut and the upright
+ * The stick lies with its back at an angle to the table; the cut's normal is carried along. The line in which the cut
+ * meets the table shows the miter, against a line square across the stick; the angle between the cut and the upright
  * plane through that line is the bevel.
  *
  * @param field - the arithmetic to work in
- * @param plane - the cut's normal in the piece's own axes
- * @param tilt - angle of the piece's back to the table in degrees
+ * @param plane - the cut's normal in the stick's own axes
+ * @param tilt - angle of the stick's back to the table in degrees
  * @returns the angles in degrees
  */
 export function deriveSawSetting(
@@ -82,7 +82,7 @@ export function deriveSawSetting(
     add(scale(plane.along, piece.along), scale(plane.across, piece.across)),
     scale(plane.through, piece.through),
   );
-  // The end that is cut looks ahead; at a start that is against the piece's direction.
+  // The end that is cut looks ahead; at a start that is against the stick's direction.
   const sign = field.choose(plane.along, field.exact(1), field.exact(-1));
   const ahead = scale(sign, piece.along);
   const line = scale(sign, cross(normal, vec(0, 0, 1)));
@@ -93,16 +93,16 @@ export function deriveSawSetting(
 }
 
 /**
- * Miter and bevel of a cut known by its plane, for a piece that lies on the saw in a given way, to up to 1000 digits.
+ * Miter and bevel of a cut known by its plane, for a stick that lies on the saw in a given way, to up to 1000 digits.
  *
- * Derived by laying the plane's normal down with the piece. Only the direction of the normal counts.
+ * Derived by laying the plane's normal down with the stick. Only the direction of the normal counts.
  *
- * @param plane - normal of the cut in the piece's own axes, components from -1 to 1
- * @param options - `slope` of the piece in the frame, degrees from -90 to 90; `lay`, a name or degrees from -360 to 360 (a
+ * @param plane - normal of the cut in the stick's own axes, components from -1 to 1
+ * @param options - `slope` of the stick in the frame, degrees from -90 to 90; `lay`, a name or degrees from -360 to 360 (a
  * text like `"22.5"` counts as degrees); `digits` from 1 to 1000, by default 50
  * @returns miter and bevel in degrees, correctly rounded to `digits` significant digits, half away from zero, without
  * trailing zeros
- * @throws {InputError} when a field is missing, malformed or out of range, or the plane never crosses the piece
+ * @throws {InputError} when a field is missing, malformed or out of range, or the plane never crosses the stick
  * @example
  * ```ts
  * import { preciseCorner, preciseSawSetting } from "miterwright/precise";
@@ -122,7 +122,7 @@ export function preciseSawSetting(plane: PreciseCutPlane, options: PreciseSawSet
       "range",
       "along",
       normal["along"],
-      "Expected `along` not to be 0: such a plane never crosses the piece",
+      "Expected `along` not to be 0: such a plane never crosses the stick",
     );
   }
   const across = checkPrecise(normal["across"], "across", COMPONENT);

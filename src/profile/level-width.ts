@@ -42,7 +42,7 @@ function decidingPoint(arrises: Readonly<Record<string, unknown>>, cos: number, 
  * The molding's width across the flats, measured level as it stands in the finished frame.
  *
  * A width (dx, dy) of the section measures dx cos s - dy sin s, so it must be taken in the finished tilt, never on the flat
- * stick. A regular polygon that the contents' edges would fill grows by twice this width across the flats.
+ * molding. A regular polygon that the contents' edges would fill grows by twice this width across the flats.
  *
  * @param profile - the molding's section
  * @param options - the slope, and between which arrises if not from the rabbet's wall to the outermost point
@@ -52,9 +52,9 @@ function decidingPoint(arrises: Readonly<Record<string, unknown>>, cos: number, 
  * ```ts
  * import { levelWidth, molding } from "miterwright/profile";
  *
- * const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
- * levelWidth(stick, { slope: 0 }); //=> 32
- * levelWidth(stick, { slope: 90, from: "outerFace", to: "outerBack" }); //=> 20
+ * const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+ * levelWidth(profile, { slope: 0 }); //=> 32
+ * levelWidth(profile, { slope: 90, from: "outerFace", to: "outerBack" }); //=> 20
  * ```
  */
 export function levelWidth<M extends string>(

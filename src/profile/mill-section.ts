@@ -55,9 +55,9 @@ export function millSection(molding: ReadMolding): MilledSection {
   const sightBack = raised({ x: 0, y: 0 });
   const wall = ledge && { wallLedge: raised(ledge), wallMouth: raised(mouth) };
   outerBack = raised(outerBack);
-  const lean = sin / cos;
-  const outerFace = { x: outerBack.x + (plumbOuter ? (thickness - outerBack.y) * lean : 0), y: thickness };
-  const sightFace = { x: plumbInner ? (thickness - sightBack.y) * lean + 0 : 0, y: thickness };
+  const outPerHeight = sin / cos;
+  const outerFace = { x: outerBack.x + (plumbOuter ? (thickness - outerBack.y) * outPerHeight : 0), y: thickness };
+  const sightFace = { x: plumbInner ? (thickness - sightBack.y) * outPerHeight + 0 : 0, y: thickness };
 
   const section = { sightBack, wall, outerBack, outerFace, sightFace };
   checkRoom(molding, section);

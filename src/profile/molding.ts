@@ -12,7 +12,7 @@ import { readMolding } from "./read-molding.js";
  *
  * A rectangle of width by thickness, x = 0 at the sight edge's back arris and y = 0 at the back, with the rabbet taken out of
  * the back at the sight edge: the lip above it is thickness - depth thick. Cuts then shape the face. A molding that is
- * `madeFor` a slope s has chosen surfaces milled so that they stand plumb or lie level once the stick is tilted: they run
+ * `madeFor` a slope s has chosen surfaces milled so that they stand plumb or lie level once the molding is tilted: they run
  * along (sin s, cos s) or (cos s, -sin s) in the section.
  *
  * @param options - the sizes in the caller's length unit, the rabbet, the face cuts and what it is made for
@@ -22,9 +22,9 @@ import { readMolding } from "./read-molding.js";
  * ```ts
  * import { molding } from "miterwright/profile";
  *
- * const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
- * stick.arrises.wallLedge; //=> { x: 8, y: 10 }
- * stick.arrises.sightBack; //=> { x: 0, y: 10 }
+ * const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+ * profile.arrises.wallLedge; //=> { x: 8, y: 10 }
+ * profile.arrises.sightBack; //=> { x: 0, y: 10 }
  *
  * const tray = molding({ width: 40, thickness: 20, madeFor: { slope: 45 } });
  * tray.arrises.outerFace.x - tray.arrises.outerBack.x; //=> 20

@@ -49,12 +49,12 @@ export function turnOf(a: Point, b: Point, c: Point): -1 | 0 | 1 {
 }
 
 /**
- * Which way a simple outline runs, exactly: which way it turns at its leftmost corner, of several the lowest.
+ * Which way round a simple outline goes, exactly: which way it turns at its leftmost corner, of several the lowest.
  *
  * @param corners - three or more points, no two in a row equal
  * @returns 1 for counter-clockwise, -1 for clockwise, 0 for an outline that doubles back there and so is not simple
  */
-export function runOf(corners: readonly Point[]): -1 | 0 | 1 {
+export function orientationOf(corners: readonly Point[]): -1 | 0 | 1 {
   let at = 0;
   corners.forEach(({ x, y }, index) => {
     const least = corners[at]!;

@@ -12,7 +12,7 @@ import {
 } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
 import { findCrossing } from "./find-crossing.js";
-import { runOf } from "./orientation.js";
+import { orientationOf } from "./orientation.js";
 import type { Profile } from "./profile.js";
 
 /** A point that is as it should be; else nothing. Sections are read so often that naming every point would cost more than looking at it. */
@@ -75,7 +75,7 @@ export function outlineSize(corners: readonly Point[], path: string, outline: un
   return Math.max(width, height);
 }
 
-/** Refuses what each function of a profile would answer wrongly: a point twice in a row, no area, and a clockwise run. */
+/** Refuses what each function of a profile would answer wrongly: a point twice in a row, no area, and a clockwise outline. */
 function refuseRun(points: readonly Point[], path: string, outline: unknown): void {
   let last = points.at(-1)!;
   points.forEach((point, index) => {
@@ -86,9 +86,9 @@ function refuseRun(points: readonly Point[], path: string, outline: unknown): vo
     }
     last = point;
   });
-  const run = runOf(points);
-  if (run === 0) refuse("impossible", path, outline, "an outline that encloses an area");
-  if (run < 0) {
+  const orientation = orientationOf(points);
+  if (orientation === 0) refuse("impossible", path, outline, "an outline that encloses an area");
+  if (orientation < 0) {
     const message = `Expected \`${path}\` to run counter-clockwise, got a clockwise outline; \`profileFromPoints\` turns it round`;
     reject("impossible", path, outline, message);
   }

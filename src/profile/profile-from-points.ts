@@ -1,7 +1,7 @@
 import { checkArray, checkInteger, checkObject, checkSlope, reject } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
 import { checkPoint, outlineSize, refuseCrossing } from "./parse-profile.js";
-import { runOf } from "./orientation.js";
+import { orientationOf } from "./orientation.js";
 import type { Profile } from "./profile.js";
 
 /**
@@ -25,7 +25,7 @@ export interface ProfilePoints<M extends string = string> {
 }
 
 /** How far off the outline an arris may be, as a share of the outline's size: it absorbs the rounding of a point on a sloping edge. */
-const MARK_TOLERANCE: number = 1e-9;
+const ARRIS_TOLERANCE: number = 1e-9;
 
 /** A corner with its index in the outline as it was given. */
 interface Corner extends Point {
@@ -93,7 +93,7 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
     const arris = checkPoint(value, path);
     const distance = (corner: Point, index: number): number =>
       distanceToEdge(arris, corner, corners[(index + 1) % corners.length]!);
-    if (!corners.some((corner, index) => distance(corner, index) <= MARK_TOLERANCE * size)) {
+    if (!corners.some((corner, index) => distance(corner, index) <= ARRIS_TOLERANCE * size)) {
       reject("impossible", path, value, `Expected \`${path}\` to lie on the outline, got a point off it`);
     }
     return arris;
@@ -106,7 +106,7 @@ export function profileFromPoints<M extends string>(options: ProfilePoints<M>): 
 
   const [first, ...rest] = corners.map(({ x, y }): Point => ({ x, y }));
   const profile = {
-    outline: runOf(corners) < 0 ? [first!, ...rest.reverse()] : [first!, ...rest],
+    outline: orientationOf(corners) < 0 ? [first!, ...rest.reverse()] : [first!, ...rest],
     arrises: Object.fromEntries(arrises) as Profile<M>["arrises"],
   };
   return madeFor === undefined ? profile : Object.assign(profile, { madeFor });

@@ -28,7 +28,7 @@ export interface RabbetLayer {
   readonly back: number;
 }
 
-/** How level contents sit in a rabbet that can hold them. Lengths are in the caller's unit. */
+/** The seating of level contents in a rabbet that can hold them. Lengths are in the caller's unit. */
 export interface RabbetHold {
   /** The rabbet can hold level contents at this slope. */
   readonly possible: true;
@@ -78,5 +78,5 @@ export interface RabbetMiss {
   readonly shortBy: number;
 }
 
-/** How level contents sit in a rabbet, or why they cannot. */
+/** The seating of level contents in a rabbet, or why there is none. */
 export type RabbetFit = RabbetHold | RabbetMiss;

@@ -36,12 +36,11 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
 /**
  * How level contents sit in a molding's rabbet once it is tilted.
  *
- * Contents go in from the back and rise until they bear. A square-cut rabbet of width w and depth d holds contents of total
- * thickness T so. Slope s > 0: they bear on the sight edge's back arris and touch the wall at their front; lap w / cos s,
- * depth used w tan s + T / cos s, room lost at their back T tan s; impossible if w tan s > d. Slope s < 0: they must pass
- * the mouth, which is d sin|s| narrower than the corner, so lap w cos s - d sin|s|; their outer arris bears on the ledge,
- * d sin|s| + c before the corner with the clearance c; depth used T / cos s - (d sin|s| + c) tan|s| / cos s. Slope 0: flat on the ledge, lap w, depth used T. All of it is
- * derived from the three arrises alone, so it also holds for rabbets that are not square. The ledge and the wall are taken as
+ * Contents go in from the back and rise until they bear. For a square-cut rabbet of width w and depth d, and contents of total thickness T, these hold. Slope s > 0: they
+ * bear on the sight edge's back arris and touch the wall at their front; lap w / cos s, depth used w tan s + T / cos s, room lost at their back T tan s;
+ * impossible if w tan s > d. Slope s < 0: they must pass the mouth, which is d sin|s| narrower than the corner, so lap w cos s - d sin|s|; their outer arris
+ * bears on the ledge, d sin|s| + c before the corner with the clearance c; depth used T / cos s - (d sin|s| + c) tan|s| / cos s. Slope 0: flat on the ledge,
+ * lap w, depth used T. All of it is derived from the three arrises alone, so it also holds for rabbets that are not square. The ledge and the wall are taken as
  * straight, and nothing else as being in the way.
  *
  * @param profile - the molding's section, with its three rabbet arrises
@@ -52,10 +51,10 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
  * ```ts
  * import { molding, rabbetFit } from "miterwright/profile";
  *
- * const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
- * const flat = rabbetFit(stick, { slope: 0, contents: [{ name: "glass", thickness: 2 }] });
+ * const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+ * const flat = rabbetFit(profile, { slope: 0, contents: [{ name: "glass", thickness: 2 }] });
  * flat.possible && flat.depthLeft; //=> 8
- * const steep = rabbetFit(stick, { slope: 60, contents: [{ name: "glass", thickness: 2 }] });
+ * const steep = rabbetFit(profile, { slope: 60, contents: [{ name: "glass", thickness: 2 }] });
  * steep.possible; //=> false
  * ```
  */

@@ -49,13 +49,13 @@ export function seatContents(
   const ledgeY = ledge.y - sight.y;
   const wallX = mouth.x - ledge.x;
   const wallY = mouth.y - ledge.y;
-  const run = outOf(ledgeX, ledgeY, cos, sin);
+  const ledgeOut = outOf(ledgeX, ledgeY, cos, sin);
   const rise = upOf(ledgeX, ledgeY, cos, sin);
-  const lean = outOf(wallX, wallY, cos, sin);
+  const wallOut = outOf(wallX, wallY, cos, sin);
   const drop = -upOf(wallX, wallY, cos, sin);
   const wall = Math.hypot(wallX, wallY);
   // Under a ledge that rises the sight edge alone bears, so that it may even hang over inward.
-  if (!(drop > LEVEL_TOLERANCE * wall && (rise >= 0 || run > 0))) return { reason: "too-steep", shortBy: 0 };
+  if (!(drop > LEVEL_TOLERANCE * wall && (rise >= 0 || ledgeOut > 0))) return { reason: "too-steep", shortBy: 0 };
   if (rise > drop) return { reason: "past-mouth", shortBy: (rise - drop) * (wall / drop) };
 
   const share = wallTouch(ledgeX, ledgeY, wallX, wallY, cos, sin);
@@ -65,7 +65,7 @@ export function seatContents(
   // How far the front lies below the corner. On a ledge that falls outward it lies above the corner instead, by as much as
   // the ledge rises from there to the contents' edge.
   const gap = clearance - outOf(share * wallX, share * wallY, cos, sin);
-  const below = rise < 0 ? rise * (gap / run) : rise;
+  const below = rise < 0 ? rise * (gap / ledgeOut) : rise;
   const front = rise < 0 ? stand(ledge).up - below : stand(sight).up;
   const depthUsed = Math.max(0, (below + thickness) * (wall / drop));
   const level =
@@ -79,7 +79,7 @@ export function seatContents(
     lap,
     depthUsed,
     depthLeft: wall - depthUsed,
-    roomLost: lean < 0 ? -lean : (lean / drop) * thickness,
+    roomLost: wallOut < 0 ? -wallOut : (wallOut / drop) * thickness,
     front,
   };
 }

@@ -5,8 +5,8 @@ import { scaledOutline } from "./scaled-outline.js";
 /**
  * Area of a molding's section.
  *
- * Half the sum of the cross products of neighboring corners. Times a stick's length it is the wood's volume; a mitered stick
- * counts with its length at the section's centroid.
+ * Half the sum of the cross products of neighboring corners. Times a piece's length it is the wood's volume; a mitered piece counts with its length at the
+ * section's centroid.
  *
  * @param profile - the molding's section
  * @returns the area in the square of the caller's length unit, zero or more

@@ -11,7 +11,7 @@ export interface Cradle {
   readonly angle: number;
   /** Which edge of the stick lies higher in it. */
   readonly high: "outer-edge" | "sight-edge";
-  /** Level size of the wedge under the stick's back, in the caller's length unit. */
+  /** Level run of the wedge under the stick's back, in the caller's length unit. */
   readonly levelRun: number;
   /** Height of the wedge at its high side. */
   readonly rise: number;
@@ -36,8 +36,8 @@ export interface Cradle {
 /**
  * The wedge that holds a molding at its slope, back down, so that a plain miter cuts it ("propped").
  *
- * A back of width b needs a wedge of run b cos s and rise b sin |s|. It needs a ledge at its thin end that keeps the stick from sliding, and a base under it
- * where a part of the stick beside its back hangs below the thin end.
+ * A back of width b needs a wedge of level run b cos s and rise b sin |s|. It needs a ledge at its thin end that keeps the stick from sliding, and a base under
+ * it where a part of the stick beside its back hangs below the thin end.
  *
  * @param profile - the molding's section
  * @param slope - the frame's slope in degrees, -90 to 90

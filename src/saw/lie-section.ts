@@ -74,12 +74,12 @@ export function lieSection(profile: Profile, options: LieSectionOptions): LyingS
   const tilt = checkTilt(given["lay"], slope);
   const cosine = cosDeg(tilt);
   const sine = sinDeg(tilt);
-  const turned = (point: Point): LyingPoint => ({
+  const rolled = (point: Point): LyingPoint => ({
     across: point.x * cosine - point.y * sine + 0,
     up: point.x * sine + point.y * cosine + 0,
   });
-  const center = turned(sectionCentroid(profile));
-  const points = profile.outline.map(turned);
+  const center = rolled(sectionCentroid(profile));
+  const points = profile.outline.map(rolled);
   const ups = points.map((point) => point.up);
   const acrosses = points.map((point) => point.across);
   const low = Math.min(...ups);

@@ -37,9 +37,9 @@ function facing(profile: Profile, [across, through]: Direction): Direction[] {
     if (farthest - Math.max(reach[index]!, reach[after]!) <= touch && length > 0)
       faces.push([(to.y - from.y) / length, (from.x - to.x) / length]);
   });
-  const turned = ([x, y]: Direction): number => x * across + y * through;
-  const most = Math.max(...faces.map(turned));
-  return faces.filter((face) => most - turned(face) <= CONTACT_TOLERANCE);
+  const towardSide = ([x, y]: Direction): number => x * across + y * through;
+  const most = Math.max(...faces.map(towardSide));
+  return faces.filter((face) => most - towardSide(face) <= CONTACT_TOLERANCE);
 }
 
 /**

@@ -29,10 +29,10 @@ export const saw: Reader<Saw> = (value, path) => {
   return value as Saw;
 };
 
-const LEANS: Readonly<Record<ScaleSetting["toward"], true>> = { left: true, right: true, none: true };
+const TOWARD: Readonly<Record<ScaleSetting["toward"], true>> = { left: true, right: true, none: true };
 const SETTING: Fields<ScaleSetting> = {
   degrees: finite,
-  toward: (value, path) => word(value, path, LEANS),
+  toward: (value, path) => word(value, path, TOWARD),
   reading: finite,
   nearest: finite,
   miss: finite,

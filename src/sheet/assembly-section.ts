@@ -25,7 +25,7 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
   const bed =
     cauls.high === "neither"
       ? ""
-      : `Prop every stick on a caul of ${words.angle(cauls.bed)}, its ${surfaceLabel(cauls.high)} the higher. `;
+      : `Prop every piece on a caul of ${words.angle(cauls.bed)}, its ${surfaceLabel(cauls.high)} the higher. `;
   return element(
     "div",
     element("h3", "Gluing up"),

@@ -25,7 +25,7 @@ export function checkSection(plan: FramePlan, words: Words, year: Markup): Marku
     .filter(({ code }) => AGAIN[code] === undefined)
     .map((check) => [
       check.label,
-      // Rounded to the marks of a rule, a value could be off by more than its tolerance.
+      // Rounded to the graduations of a rule, a value could be off by more than its tolerance.
       (check.tolerance === null ? words : finely(words))[check.kind](check.value),
       withinText(check, finely(words)),
       "",

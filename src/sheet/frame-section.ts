@@ -60,24 +60,24 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
 }
 
 function lengthsTable({ geometry, sawing }: FramePlan, { length }: Words): Markup {
-  const stick = geometry.pieces[0]!;
+  const piece = geometry.pieces[0]!;
   const arrises = Object.keys(geometry.arrises);
   const letters = arrisLetters(arrises);
   const measured = sawing.operations.at(-1)?.measure?.arris;
   const rows: Content[][] = arrises.map((arris) => [
     letters[arris]!,
     arrisLabel(arris),
-    length(stick.lengths[arris]!),
+    length(piece.lengths[arris]!),
     arris === measured ? "measure here" : "",
   ]);
-  if (stick.longest.arris === null)
+  if (piece.longest.arris === null)
     rows.push([
       "–",
       "longest line of the piece",
-      length(stick.longest.length),
+      length(piece.longest.length),
       measured === null ? "measure here" : "",
     ]);
-  if (stick.shortest.arris === null) rows.push(["–", "shortest line of the piece", length(stick.shortest.length), ""]);
+  if (piece.shortest.arris === null) rows.push(["–", "shortest line of the piece", length(piece.shortest.length), ""]);
   return table({
     caption: "Finished length of every piece along every arris",
     hasNames: true,

@@ -67,8 +67,8 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
   const start = `Square a blank to ${length(blank.width)} × ${length(blank.height)}.`;
   if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", `${start}${panes}`));
   // One setting serves all cuts.
-  const turned = cuts[0]!.swing === "closed" ? "less" : "more";
-  const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square: gauge and blade stand at ${turned} than a right angle`;
+  const comparison = cuts[0]!.swing === "closed" ? "less" : "more";
+  const caption = `Cuts at the miter gauge, swung ${angle(setting)} from square: gauge and blade stand at ${comparison} than a right angle`;
   const rows = cuts
     .slice(0, MOST_CUTS)
     .map(({ step, side, against, up, middle }) => [

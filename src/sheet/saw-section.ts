@@ -23,38 +23,38 @@ const ORDERS: Readonly<Record<FramePlan["sawing"]["order"], string>> = {
 
 function sawText({ fence, miter, bevel }: Saw, { angle }: Words): string {
   const where = fence === "near" ? "pushes the stick from your side" : "is behind the stick";
-  const leans = [
+  const tilts = [
     bevel.left > 0 ? `${angle(bevel.left)} to the left` : "",
     bevel.right > 0 ? `${angle(bevel.right)} to the right` : "",
   ]
     .filter((text) => text !== "")
     .join(" and ");
-  const blade = leans === "" ? "whose blade does not lean" : `whose blade's top leans ${leans}`;
+  const blade = tilts === "" ? "whose blade does not lean" : `whose blade's top leans ${tilts}`;
   return `Planned for a saw whose fence ${where}, whose miter goes to ${angle(miter.left)} left and ${angle(miter.right)} right, and ${blade}. Left and right are yours as you stand in front of it and look away from yourself. Another saw needs another sheet.`;
 }
 
-function reading(setting: ScaleSetting, arris: number, step: number, { angle }: Words): string {
-  const [exact, best] = [angle(setting.reading), angle(arris)];
+function reading(setting: ScaleSetting, graduation: number, step: number, { angle }: Words): string {
+  const [exact, best] = [angle(setting.reading), angle(graduation)];
   return exact === best ? exact : `${exact} (best mark ${best}, marks every ${angle(step)})`;
 }
 
 /** The settings of the chosen lay, large enough to be read from a distance. */
-function settingsTable({ sawing }: FramePlan, option: LayResult, words: Words): Markup {
-  const { miter, bevel } = option.first;
+function settingsTable({ sawing }: FramePlan, result: LayResult, words: Words): Markup {
+  const { miter, bevel } = result.first;
   const { saw } = sawing;
-  const arrises = sawing.operations.at(-1)!.graduations;
+  const graduations = sawing.operations.at(-1)!.graduations;
   return table({
     caption: "What the scales must show for either end",
     heads: ["scale", "must show", "it reads"],
     rows: [
       [
         "miter",
-        reading(miter, arrises.miter, saw.miter.step, words),
+        reading(miter, graduations.miter, saw.miter.step, words),
         saw.miter.reads === "from-square" ? "degrees from a square cut" : "degrees between blade and fence",
       ],
       [
         "bevel",
-        reading(bevel, arrises.bevel, saw.bevel.step, words),
+        reading(bevel, graduations.bevel, saw.bevel.step, words),
         saw.bevel.reads === "from-vertical" ? "degrees from an upright blade" : "degrees between blade and table",
       ],
     ],
@@ -79,8 +79,8 @@ function whyNot({ obstacles }: LayResult, isShort: boolean, { angle }: Words): s
 function laysTable({ sawing }: FramePlan, words: Words): Markup {
   const { angle, length } = words;
   const sized = sawing.lays.some(({ size }) => size !== null);
-  const rows = sawing.lays.map((option): Content[] => {
-    const { lay, first, possible, size, depthInDoubt } = option;
+  const rows = sawing.lays.map((result): Content[] => {
+    const { lay, first, possible, size, depthInDoubt } = result;
     const doubt = depthInDoubt ? ", depth not known" : "";
     return [
       // The table is half as wide as the paper: a name that takes two lines makes it too high.
@@ -92,7 +92,7 @@ function laysTable({ sawing }: FramePlan, words: Words): Markup {
         ? element("strong", `used${doubt}`)
         : possible
           ? `yes${doubt}`
-          : whyNot(option, sawing.lay !== null, words),
+          : whyNot(result, sawing.lay !== null, words),
     ];
   });
   return table({
@@ -102,7 +102,7 @@ function laysTable({ sawing }: FramePlan, words: Words): Markup {
   });
 }
 
-/** The steps, each beside its picture; below the last one the finished stick. */
+/** The steps, each beside its picture; below the last one the finished piece. */
 function steps(plan: FramePlan, words: Words): Markup {
   const { operations } = plan.sawing;
   const hazards = numberHazards(plan);
@@ -162,7 +162,7 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
 }
 
 /**
- * The work at the saw: the finished stick, settings, cradle and steps in shop order.
+ * The work at the saw: the finished piece, settings, cradle and steps in shop order.
  *
  * @param plan - the plan
  * @param words - the formatters
@@ -170,9 +170,9 @@ function cradleBlock(plan: FramePlan, words: Words): Markup {
  */
 export function sawSection(plan: FramePlan, words: Words): Markup {
   const { sawing } = plan;
-  const option = sawing.lay;
-  if (option === null) {
-    const stick = element("figure", { html: drawPiece(plan, { ...words, width: 660 }).svg });
+  const result = sawing.lay;
+  if (result === null) {
+    const piece = element("figure", { html: drawPiece(plan, { ...words, width: 660 }).svg });
     const refused = element("p", element("strong", "No way to lay the stick suits this saw; the table says why."));
     return element(
       "section",
@@ -180,10 +180,10 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
       element("p", sawText(sawing.saw, words)),
       refused,
       laysTable(plan, words),
-      stick,
+      piece,
     );
   }
-  const [lies, ...givenUp] = describeLay(option, words);
+  const [lies, ...givenUp] = describeLay(result, words);
   return element(
     "section",
     element("h2", "At the saw"),
@@ -195,7 +195,7 @@ export function sawSection(plan: FramePlan, words: Words): Markup {
     ),
     element(
       'div class="two"',
-      element("div", settingsTable(plan, option, words), laysTable(plan, words)),
+      element("div", settingsTable(plan, result, words), laysTable(plan, words)),
       proofBlock(plan, words),
     ),
     cradleBlock(plan, words),

@@ -3,7 +3,7 @@ import type { StockFit } from "../stock/index.js";
 
 /** Options of {@link shopSheet}. */
 export interface SheetOptions extends Pick<DrawingOptions, "length" | "angle"> {
-  /** Writes a small length, such as a gap, a tolerance or what wood moves by, which a rule's marks may be too coarse for; default `length`. */
+  /** Writes a small length, such as a gap, a tolerance or what wood moves by, for which the graduations of a rule may be too coarse; default `length`. */
   readonly small?: ((value: number) => string) | undefined;
   /** Writes a small angle in degrees, such as a tolerance, that `angle` would write as none; default its first digit that is not 0, with a point and a degree sign. */
   readonly smallAngle?: ((degrees: number) => string) | undefined;

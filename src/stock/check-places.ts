@@ -45,21 +45,21 @@ const LARGEST = Number.MAX_VALUE;
 
 function readRecord(inspection: Inspection, noise: bigint, value: unknown, path: string): Placed | undefined {
   const { job, report } = inspection;
-  const cut = checkObject(value, path);
-  const id = checkText(cut["piece"], `${path}.piece`);
-  const start = exactOf(checkNumber(cut["start"], `${path}.start`, -LARGEST, LARGEST));
-  const end = exactOf(checkNumber(cut["end"], `${path}.end`, -LARGEST, LARGEST));
-  const count = checkInteger(cut["count"], `${path}.count`, 1, 1e9);
-  const pitch = count === 1 ? 0 : checkNumber(cut["pitch"], `${path}.pitch`, -LARGEST, LARGEST);
+  const placed = checkObject(value, path);
+  const id = checkText(placed["piece"], `${path}.piece`);
+  const start = exactOf(checkNumber(placed["start"], `${path}.start`, -LARGEST, LARGEST));
+  const end = exactOf(checkNumber(placed["end"], `${path}.end`, -LARGEST, LARGEST));
+  const count = checkInteger(placed["count"], `${path}.count`, 1, 1e9);
+  const pitch = count === 1 ? 0 : checkNumber(placed["pitch"], `${path}.pitch`, -LARGEST, LARGEST);
   const piece = job.pieces.get(id);
   if (piece === undefined) {
     report("unknown-piece", path, `The job has no piece ${JSON.stringify(id)}`);
     return undefined;
   }
-  if (!piece.sequence && cut["part"] !== undefined) {
+  if (!piece.sequence && placed["part"] !== undefined) {
     report("sequence", path, `Piece ${JSON.stringify(id)} is no sequence and has no parts`);
   }
-  const part = piece.sequence ? checkInteger(cut["part"], `${path}.part`, 0, piece.parts.length - 1) : 0;
+  const part = piece.sequence ? checkInteger(placed["part"], `${path}.part`, 0, piece.parts.length - 1) : 0;
   const difference = end - start - piece.parts[part]!;
   if (difference > noise || difference < -noise) {
     report("length", path, `Expected ${doubleOf(piece.parts[part]!)}, got ${doubleOf(end - start)}`);
@@ -130,7 +130,7 @@ export function checkPlaces(inspection: Inspection, stick: StatedStick, pieces: 
   if (given.length === 0) report("offcut", path, "A stick is used for nothing");
   const rows = rowsOf(
     inspection,
-    given.flatMap((cut, k) => readRecord(inspection, noise, cut, `${path}[${k}]`) ?? []),
+    given.flatMap((record, k) => readRecord(inspection, noise, record, `${path}[${k}]`) ?? []),
   );
   const placed = new Map<string, bigint>();
   // Where the next piece can start in each stretch.

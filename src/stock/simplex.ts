@@ -77,10 +77,10 @@ function* enter(
   pivot(program, row, variable, direction, reduced);
   if (program.sinceFresh <= 100 + program.basis.length) return;
   yield* refresh(program, budget);
-  markBasis(program, inBasis);
+  flagBasis(program, inBasis);
 }
 
-function markBasis(program: LinearProgram, inBasis: Uint8Array): void {
+function flagBasis(program: LinearProgram, inBasis: Uint8Array): void {
   inBasis.fill(0);
   for (const variable of program.basis) inBasis[variable] = 1;
 }
@@ -98,14 +98,14 @@ export function* solveProgram(program: LinearProgram, budget: Budget): Steps<Sol
   const n = basis.length;
   const inBasis = new Uint8Array(2 * n + program.costs.length);
   const direction = new Float64Array(n);
-  markBasis(program, inBasis);
+  flagBasis(program, inBasis);
   const mostPivots = 50 * (n + 10);
   const repaired = yield* dualSteps(program, inBasis, mostPivots, budget);
   if (repaired === "spent") return "spent";
   if (repaired === "stuck") {
     restart(program);
     priceRows(program);
-    markBasis(program, inBasis);
+    flagBasis(program, inBasis);
   }
   for (let pivots = 0; pivots < mostPivots; pivots++) {
     if (countWork(program, budget)) yield;
@@ -133,7 +133,7 @@ export function* solveProgram(program: LinearProgram, budget: Budget): Steps<Sol
     if (row < 0) {
       if (program.sinceFresh === 0) return "stuck";
       yield* refresh(program, budget);
-      markBasis(program, inBasis);
+      flagBasis(program, inBasis);
       continue;
     }
     yield* enter(program, inBasis, row, entering, direction, steepest, budget);

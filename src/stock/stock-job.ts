@@ -73,7 +73,7 @@ export interface StockJob {
   readonly trim?: number | Trims | undefined;
   /** Shortest offcut worth keeping, from 0. Default: every offcut if there is a `credit`, else none. */
   readonly keep?: number | undefined;
-  /** What an offcut that is kept is worth per length, from 0 in the unit of the costs. Default 0: it is only marked. */
+  /** What an offcut that is kept is worth per length, from 0 in the unit of the costs. Default 0: it is only listed. */
   readonly credit?: number | undefined;
   /**
    * Grid on which to compute: pieces, kerf and trims are rounded up to it and sticks down. Default: the coarsest grid

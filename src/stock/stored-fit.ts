@@ -3,7 +3,7 @@ import type { PieceCount, StickCount, PlacedPiece, StockFit, StockLayout, StopRe
 import type { Stretch } from "./stock-job.js";
 
 const STRETCH: Fields<Stretch> = { start: finite, end: finite };
-const CUT: Fields<PlacedPiece> = {
+const PLACED_PIECE: Fields<PlacedPiece> = {
   piece: text,
   part: (value, path) => maybe(value, path, count),
   count,
@@ -14,7 +14,7 @@ const CUT: Fields<PlacedPiece> = {
 const LAYOUT: Fields<StockLayout> = {
   stick: text,
   times: count,
-  pieces: (value, path) => list(value, path, (cut, at) => record(cut, at, CUT)),
+  pieces: (value, path) => list(value, path, (placed, at) => record(placed, at, PLACED_PIECE)),
   offcut: finite,
   kept: (value, path) => list(value, path, (rest, at) => record(rest, at, STRETCH)),
 };

@@ -138,15 +138,15 @@ function add(tally: Tally, id: string, count: bigint): void {
 /** Sums over all layouts. */
 interface Sums {
   price: bigint;
-  used: bigint;
-  kept: bigint;
+  sticksLength: bigint;
+  keptLength: bigint;
   readonly placed: Tally;
   readonly sticks: Tally;
 }
 
 function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums {
   const { job, report } = inspection;
-  const sums: Sums = { price: 0n, used: 0n, kept: 0n, placed: new Map(), sticks: new Map() };
+  const sums: Sums = { price: 0n, sticksLength: 0n, keptLength: 0n, placed: new Map(), sticks: new Map() };
   layouts.forEach((value, k) => {
     const path = `fit.layouts[${k}]`;
     const layout = checkObject(value, path);
@@ -158,9 +158,9 @@ function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums
       return;
     }
     const { placed, rests } = checkPlaces(inspection, stick, layout["pieces"], `${path}.pieces`);
-    sums.kept += times * checkOffcuts(inspection, stick, rests, layout, path);
+    sums.keptLength += times * checkOffcuts(inspection, stick, rests, layout, path);
     sums.price += times * stick.price;
-    sums.used += times * stick.length;
+    sums.sticksLength += times * stick.length;
     add(sums.sticks, id, times);
     for (const [piece, count] of placed) add(sums.placed, piece, times * count);
   });
@@ -183,10 +183,10 @@ function checkNumbers({ job, report }: Inspection, fit: StockFit, sums: Sums, un
   for (const id of unplaced.keys()) {
     if (!job.pieces.has(id)) report("unknown-piece", "fit.unplaced", `The job has no piece ${JSON.stringify(id)}`);
   }
-  let made = 0n;
+  let piecesLength = 0n;
   for (const { id, count, parts } of job.pieces.values()) {
     const placed = sums.placed.get(id) ?? 0n;
-    for (const part of parts) made += placed * part;
+    for (const part of parts) piecesLength += placed * part;
     if (placed + (unplaced.get(id) ?? 0n) === count) continue;
     report("demand", "fit.layouts", `Expected ${count} of piece ${JSON.stringify(id)}, got ${placed}`);
   }
@@ -202,18 +202,32 @@ function checkNumbers({ job, report }: Inspection, fit: StockFit, sums: Sums, un
     }
     if (said !== count) report("total", "fit.sticks", `Expected ${count} of stick ${JSON.stringify(id)}, got ${said}`);
   }
-  return made;
+  return piecesLength;
 }
 
-function checkSums(inspection: Inspection, fit: StockFit, sums: Sums, made: bigint): void {
+function checkSums(inspection: Inspection, fit: StockFit, sums: Sums, piecesLength: bigint): void {
   const { job } = inspection;
-  const credited = exactProduct(job.credit, sums.kept);
+  const credited = exactProduct(job.credit, sums.keptLength);
   compare(inspection, "total", "fit.cost", fit.cost, sums.price - credited, noiseOf(sums.price + credited));
-  compare(inspection, "total", "fit.sticksLength", fit.sticksLength, sums.used, noiseOf(sums.used));
-  compare(inspection, "total", "fit.piecesLength", fit.piecesLength, made, noiseOf(largerOf(made, sums.used)));
-  compare(inspection, "total", "fit.keptLength", fit.keptLength, sums.kept, noiseOf(sums.used));
-  const waste = largerOf(0n, sums.used - made - sums.kept);
-  compare(inspection, "total", "fit.wasteLength", fit.wasteLength, waste, noiseOf(largerOf(made, sums.used)));
+  compare(inspection, "total", "fit.sticksLength", fit.sticksLength, sums.sticksLength, noiseOf(sums.sticksLength));
+  compare(
+    inspection,
+    "total",
+    "fit.piecesLength",
+    fit.piecesLength,
+    piecesLength,
+    noiseOf(largerOf(piecesLength, sums.sticksLength)),
+  );
+  compare(inspection, "total", "fit.keptLength", fit.keptLength, sums.keptLength, noiseOf(sums.sticksLength));
+  const wasteLength = largerOf(0n, sums.sticksLength - piecesLength - sums.keptLength);
+  compare(
+    inspection,
+    "total",
+    "fit.wasteLength",
+    fit.wasteLength,
+    wasteLength,
+    noiseOf(largerOf(piecesLength, sums.sticksLength)),
+  );
 }
 
 /** Whether a piece can be cut whole from a stick that nobody runs out of. */

@@ -63,12 +63,11 @@ function countAny(number: number, parts: number, rounding: Rounding): Count {
 }
 
 /**
- * The mark of a scale of fractions that is nearest to a number, or next above or below it.
+ * The graduation of a scale of fractions that is nearest to a number, or next above or below it.
  *
- * The scale's marks are the multiples of 1 / `denominator`. The number is taken exactly as the double that it is. A tie goes
- * away from zero, 1/32 to 1/16 on a scale of sixteenths, so the fraction of -x is that of x with its signs changed. `"up"`
- * is toward the larger number: -5.45 becomes -5 7/16 up and -5 1/2 down. A number that is the double nearest to a mark is
- * on the mark, and stays there whichever way it is rounded: 0.1 is one tenth.
+ * The scale's graduations are the multiples of 1 / `denominator`. The number is taken exactly as the double that it is. A tie goes away from zero, 1/32 to 1/16
+ * on a scale of sixteenths, so the fraction of -x is that of x with its signs changed. `"up"` is toward the larger number: -5.45 becomes -5 7/16 up and -5 1/2
+ * down. A number that is the double nearest to a graduation is on it, and stays there whichever way it is rounded: 0.1 is one tenth.
  *
  * @param value - the number, up to 1e100 in size, in any unit
  * @param denominator - how many parts make a whole, an integer from 1 to 1e6

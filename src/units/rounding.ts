@@ -20,7 +20,7 @@ export function checkRounding(value: unknown): Rounding {
 /**
  * `value` times `top` over `bottom`, rounded to an integer once, from the exact product.
  *
- * A value that is the double nearest to one of the marks, the multiples of `bottom` / `top`, is taken to be on it. Else 0.1,
+ * A value that is the double nearest to a graduation, one of the multiples of `bottom` / `top`, is taken to be on it. Else 0.1,
  * which is a little more than a tenth in binary, would round up to two tenths.
  *
  * @param value - any finite number

@@ -3,7 +3,7 @@ import { cosDeg, sinDeg } from "../core/degrees.js";
 import { moistureStrain } from "./shrinkage.js";
 import type { WoodSpecies } from "./wood-species.js";
 
-/** How a board is sawn from the log, by the run of the growth rings at its end. */
+/** How a board is sawn from the log, by the direction of the growth rings at its end. */
 export type GrainName = "flat-sawn" | "rift-sawn" | "quarter-sawn";
 
 /**
@@ -25,7 +25,7 @@ export interface RingDirection {
 }
 
 /**
- * The run of the growth rings.
+ * The direction of the growth rings.
  *
  * @param value - the unchecked grain
  * @param path - its name in error texts

@@ -27,7 +27,7 @@ export interface SheetMassOptions {
 /**
  * Mass of a piece of wood.
  *
- * Volume times `woodDensity`. The volume of a mitered stick is the area of its section times its length along the section's centroid.
+ * Volume times `woodDensity`. The volume of a mitered piece is the area of its section times its length along the section's centroid.
  *
  * @param options - the wood, its moisture, the volume and its unit
  * @returns kilograms

@@ -6,22 +6,22 @@ import { checkMoisture, type Moisture } from "./moisture.js";
 import { readWood } from "./read-wood.js";
 import type { Wood } from "./wood-species.js";
 
-/** Options of {@link miterMovement}: the corner, by exactly one of `sides` and `turn`, and the sticks that meet there. */
+/** Options of {@link miterMovement}: the corner, by exactly one of `sides` and `turn`, and the pieces that meet there. */
 export type MiterMovementOptions = OneOf<{
   /** Number of sides of a regular frame, an integer from 3 to 1e6. */
   readonly sides: number;
   /** Turn of the corner in degrees, between 0 and 180, bounds excluded. */
   readonly turn: number;
 }> & {
-  /** The wood of both sticks, by its name in the table or by figures of your own. */
+  /** The wood of both pieces, by its name in the table or by figures of your own. */
   readonly species: Wood;
-  /** How the growth rings run at the stick's end: `"flat-sawn"`, `"rift-sawn"`, `"quarter-sawn"`, or their angle to its face in degrees, 0 to 90. */
+  /** How the growth rings run at the piece's end: `"flat-sawn"`, `"rift-sawn"`, `"quarter-sawn"`, or their angle to its face in degrees, 0 to 90. */
   readonly grain: Grain;
-  /** Width of the stick across its face at moisture `from`, in any unit, 1e-100 to 1e100. */
+  /** Width of the piece across its face at moisture `from`, in any unit, 1e-100 to 1e100. */
   readonly width: number;
   /** Slope of the sides in degrees, -90 to 90; default 0, lying flat. */
   readonly slope?: number | undefined;
-  /** Thickness of the stick in the width's unit, 1e-100 to 1e100; needed where the slope is not 0. */
+  /** Thickness of the piece in the width's unit, 1e-100 to 1e100; needed where the slope is not 0. */
   readonly thickness?: number | undefined;
   /** Moisture when the joint was fitted: a content in percent, 0 to 300, or the climate that leads to it. */
   readonly from: Moisture;
@@ -83,25 +83,25 @@ export function openMiter(planMiter: number, jointWidth: number, change: number)
 /**
  * What a change of moisture does to a mitered joint: whether it opens inside or outside, and by how much.
  *
- * Wood moves across its grain and hardly along it. So both ends of a stick keep their places while the joint width W changes by D, and the tangent of
- * its cut, seen from above, goes from tan h to W tan h / (W + D). Where the wood has shrunk the angle is too large, and the joint touches at its long point and opens at its
- * short point; where it has swollen, the other way round. The gap is exactly 2 |D| sin h with h half the turn, the wedge's tangent of half its angle |D| sin h cos h / (W + D cos² h).
- * A rectangular stick at slope s has W = width cos s + thickness |sin s|, and each part changes by its own movement. The sticks are taken as straight, held at their
- * slope and pulled together; a glued joint holds until the glue or the wood gives way. For rings neither along the face nor square to it, the diamond shape that a section
- * takes on is left out.
+ * Wood moves across its grain and hardly along it. So both ends of a piece keep their places while the joint width W changes by D, and the tangent of its cut,
+ * seen from above, goes from tan h to W tan h / (W + D). Where the wood has shrunk the angle is too large, and the joint touches at its long point and opens at
+ * its short point; where it has swollen, the other way round. The gap is exactly 2 |D| sin h with h half the turn, the wedge's tangent of half its angle |D|
+ * sin h cos h / (W + D cos² h). A rectangular piece at slope s has W = width cos s + thickness |sin s|, and each part changes by its own movement. The pieces
+ * are taken as straight, held at their slope and pulled together; a glued joint holds until the glue or the wood gives way. For rings neither along the face
+ * nor square to it, the diamond shape that a section takes on is left out.
  *
- * @param options - the corner, the sticks, and the moisture when the joint was fitted and later
+ * @param options - the corner, the pieces, and the moisture when the joint was fitted and later
  * @returns where the joint opens, the gap in the width's unit, the wedge and the ends' new angle in degrees
- * @throws {InputError} when neither or both of `sides` and `turn` are given, the wood is unknown, a sloping stick has no thickness, or a value is out of range
+ * @throws {InputError} when neither or both of `sides` and `turn` are given, the wood is unknown, a sloping piece has no thickness, or a value is out of range
  * @example
  * ```ts
  * import { miterMovement } from "miterwright/wood";
  *
- * const stick = { sides: 4, species: "white oak", grain: "flat-sawn", width: 70 } as const;
- * const dry = miterMovement({ ...stick, from: 9, to: 6 });
+ * const piece = { sides: 4, species: "white oak", grain: "flat-sawn", width: 70 } as const;
+ * const dry = miterMovement({ ...piece, from: 9, to: 6 });
  * dry.opens; //=> "inside"
  * dry.jointGap.toFixed(2); //=> "1.12"
- * miterMovement({ ...stick, from: 9, to: 12 }).opens; //=> "outside"
+ * miterMovement({ ...piece, from: 9, to: 12 }).opens; //=> "outside"
  * ```
  * @see W. Noyes, Handwork in Wood, fig. 289: "if the wood shrinks at all, it opens at the inside corners, because wood shrinks sidewise but not lengthwise"
  */

@@ -92,7 +92,7 @@ describe("a splayed stick", () => {
     const other = readDrawing(drawPiece(plan({ sides: 6, profile: rounded }), WORDS));
     expect(other.parts("hook")).toEqual([]);
     expect(other.parts("pencil")).toHaveLength(2);
-    expect(wordsOf(other).join(" ")).toContain("Tape: square a pencil line to the stick at both long points");
+    expect(wordsOf(other).join(" ")).toContain("Tape: square a pencil line to the piece at both long points");
   });
 
   test("says which edge is at the fence, on the side where it is", () => {

@@ -314,7 +314,7 @@ const wrong: readonly (readonly [
     [{ ...plane, along: 0 }, lying],
     "range",
     "along",
-    "Expected `along` not to be 0: such a plane never crosses the piece",
+    "Expected `along` not to be 0: such a plane never crosses the stick",
   ],
   [
     preciseSawSetting,

@@ -73,7 +73,7 @@ describe("the page", () => {
       "How 2 sticks are cut up",
       "Step 1: Cut the first end, 9 pieces",
       "Step 2: Cut the second end to length, 9 pieces",
-      "Finished stick, one of 9",
+      "Finished piece, one of 9",
       "Panel of 9 sides in its squared blank",
       "Cut 1 of the panel at the miter gauge",
     ]);
@@ -330,12 +330,12 @@ describe("the sheet says", () => {
   test("in which order it is glued, on which cauls, and how its last joint is made", () => {
     const { stages } = tray.assembly.glueUp;
     for (const { words } of stages) expect(sheet.text).toContain(words);
-    expect(sheet.text).toContain(`Prop every stick on a caul of ${SHORT.angle(20)}, its outer edge the higher.`);
+    expect(sheet.text).toContain(`Prop every piece on a caul of ${SHORT.angle(20)}, its outer edge the higher.`);
     expect(sheet.text).toContain(`Clamp against blocks of ${SHORT.angle(20)}`);
     expect(sheet.text).toContain("An odd number of sides has no straight halves");
     const even = readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text;
     expect(even).toContain("Trim both halves straight and glue them together, at corners 0 and 4.");
-    expect(even).not.toContain("Prop every stick");
+    expect(even).not.toContain("Prop every piece");
     const { lastJoint } = plan({ sides: 8 }).assembly;
     if (lastJoint.made !== "trimmed-halves") throw new Error("an even frame");
     expect(even).toContain(`the frame becomes ${SHORT.length(lastJoint.loss!)} narrower there`);

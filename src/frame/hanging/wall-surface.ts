@@ -19,7 +19,7 @@ const STEEPEST: number = 45;
 /** What rounding may do to a distance from a line, as a share of the section's size: corners on one straight line are still on it. */
 const ON_LINE: number = 1e-12;
 
-/** An edge of the outline, run so that the wood is at its left. */
+/** An edge of the outline, in the direction that has the wood at its left. */
 interface Edge {
   readonly from: Point;
   readonly along: Point;
@@ -43,9 +43,9 @@ function edgesOf(outline: readonly Point[]): Edge[] {
 }
 
 /** An edge's angle to the wall as it stands, from -180 to 180 degrees. Added, so that a square edge leans by the slope to the bit. */
-function leanOf({ along }: Edge, slope: number): number {
-  const lean = atan2Deg(along.y, along.x) + slope;
-  return lean > 180 ? lean - 360 : lean < -180 ? lean + 360 : lean + 0;
+function leanAngleOf({ along }: Edge, slope: number): number {
+  const leanAngle = atan2Deg(along.y, along.x) + slope;
+  return leanAngle > 180 ? leanAngle - 360 : leanAngle < -180 ? leanAngle + 360 : leanAngle + 0;
 }
 
 /** How far a point lies on the wood's side of an edge's line. */
@@ -90,14 +90,14 @@ export function wallSurface(profile: Pick<Profile, "outline">, slope: number): W
   );
   const found = edges
     .map((edge) => {
-      const lean = leanOf(edge, slope);
-      return { edge, lean, level: edge.length * cosDeg(lean) };
+      const leanAngle = leanAngleOf(edge, slope);
+      return { edge, leanAngle, level: edge.length * cosDeg(leanAngle) };
     })
-    .filter(({ lean }) => Math.abs(lean) <= STEEPEST)
+    .filter(({ leanAngle }) => Math.abs(leanAngle) <= STEEPEST)
     .sort((a, b) => b.level - a.level)
     .find(({ edge }) => outline.every((point) => inside(edge, point) >= -ON_LINE * size));
   if (found === undefined) return null;
-  const { edge, lean: leanAngle } = found;
+  const { edge, leanAngle } = found;
   const { from, along, length } = edge;
   const middle = { x: from.x + (along.x * length) / 2, y: from.y + (along.y * length) / 2 };
   return { middle, width: length, leanAngle, wood: woodBehind(middle, edge, edges) };

@@ -1,6 +1,6 @@
 import { atan2Deg, cosDeg, sinDeg } from "../../core/degrees.js";
 import type { Operation } from "../operation.js";
-import { raise, type CuttingRule } from "./cutting-rule.js";
+import { raise, type SawingRule } from "./sawing-rule.js";
 
 /** An edge sharper than this creeps under or behind a stop, in degrees; common practice, no printed source. */
 const FEATHER: number = 60;
@@ -43,7 +43,7 @@ function thinEdges({ stop, stopRule, size, placement }: Operation): ThinEdge[] {
 }
 
 /** The finished end meets the stop with an edge that is thin, and lies where it can creep past it. */
-export const feather: CuttingRule = ({ plan, lastStep }) => {
+export const feather: SawingRule = ({ plan, lastStep }) => {
   const last = plan.operations.at(-1);
   const edges = last === undefined ? [] : thinEdges(last);
   if (edges.length === 0) return null;

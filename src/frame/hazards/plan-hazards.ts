@@ -31,7 +31,7 @@ function knownMass({ materials, hanging }: PlanFacts): number | null {
 }
 
 /**
- * The hazards of a whole plan that do not come from cutting.
+ * The hazards of a whole plan that do not come from sawing.
  *
  * @param brief - the filled brief
  * @param facts - the rest of the plan

@@ -1,7 +1,7 @@
-import { raise, type CuttingRule } from "./cutting-rule.js";
+import { raise, type SawingRule } from "./sawing-rule.js";
 
-/** The graduations that cost least still open the last joint by more than is accepted. */
-export const reach: CuttingRule = ({ plan, acceptedGap: limit, cutSteps }) => {
+/** The graduations that cost least still open the last joint by more than the accepted gap. */
+export const reach: SawingRule = ({ plan, acceptedGap: limit, cutSteps }) => {
   if (plan.graduations === null) return null;
   const { best, slopeRange } = plan.graduations;
   // A setting that is on its graduations opens nothing but what rounding leaves.

@@ -29,7 +29,7 @@ export interface VisitRound {
   readonly stages: readonly (readonly SettingVisit[])[];
 }
 
-/** Settings that depend on each other, and on no others: those of both ends of the same sticks. */
+/** Settings that depend on each other, and on no others: those of both ends of the same pieces. */
 export type SetUpBlock = readonly VisitRound[];
 
 /** A job with the settings of its two ends. */
@@ -124,7 +124,7 @@ function stageOf(placed: readonly Placed[], stage: number): SettingVisit[] {
 }
 
 /** The stages of a block, folded where the same jobs go round and round. */
-function runsOf(placed: readonly Placed[]): VisitRound[] {
+function roundsOf(placed: readonly Placed[]): VisitRound[] {
   const edges = [...new Set(placed.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   return edges.slice(1).flatMap((to, index) => {
     const from = edges[index]!;
@@ -149,7 +149,7 @@ function groupBy<T>(items: readonly T[], key: (item: T) => string): T[][] {
 /**
  * Makes the set-up blocks of the jobs on one saw, each with the fewest visits, and among these with the fewest changes of bevel.
  *
- * The two ends of a stick take two settings in turn, for pieces cut on the stick as many times as there are pieces. All jobs with the same two settings are
+ * The two ends of a piece take two settings in turn, for pieces cut on the stick as many times as there are pieces. All jobs with the same two settings are
  * served by one row in which they alternate. Where the blade goes to the other hand for the second end, all rows with the same two bevels are laid side by
  * side, so that the blade is set over once for all of them.
  *
@@ -162,5 +162,5 @@ export function setUpBlocks(jobs: readonly SetJob[]): SetUpBlock[] {
   const blocks = groupBy(pairs, ({ settings: [a, b] }) =>
     a.bevelKey === b.bevelKey ? unordered(keyOf(a), keyOf(b)) : unordered(a.bevelKey, b.bevelKey),
   );
-  return blocks.map((members) => runsOf(placePairs(members)));
+  return blocks.map((members) => roundsOf(placePairs(members)));
 }

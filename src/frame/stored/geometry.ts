@@ -129,7 +129,7 @@ const endCut: Reader<EndCut> = (value, path) => record(value, path, END_CUT);
 
 const EXTREME: Fields<ExtremeLength> = { arris: textOrNull, length: finite, out: finite, up: finiteOrNull };
 const extreme: Reader<ExtremeLength> = (value, path) => record(value, path, EXTREME);
-const STICK: Fields<RingPiece> = {
+const PIECE: Fields<RingPiece> = {
   side: count,
   count: frameSides,
   lengths: (value, path) => named(value, path, finite),
@@ -158,7 +158,7 @@ const GEOMETRY: Fields<FrameGeometry> = {
   overall: (value, path) => record(value, path, OVERALL),
   profile: (value, path) => orNull(value, path, profile),
   measured: (value, path) => orNull(value, path, measured),
-  pieces: (value, path) => list(value, path, (stick, at) => record(stick, at, STICK), 1),
+  pieces: (value, path) => list(value, path, (piece, at) => record(piece, at, PIECE), 1),
   corners: (value, path) => list(value, path, (corner, at) => record(corner, at, CORNER), 1),
   outline: (value, path) => named(value, path, (outline, at) => record(outline, at, OUTLINE)),
 };
@@ -206,11 +206,11 @@ function agree(geometry: FrameGeometry, at: string): void {
     height(overall.height, `${at}.overall.height`);
     height(geometry.deciding.up, `${at}.deciding.up`);
   }
-  pieces.forEach((stick, index) => {
+  pieces.forEach((piece, index) => {
     for (const line of ["longest", "shortest"] as const) {
       const path = `${at}.pieces[${index}].${line}`;
-      arris(geometry, stick[line].arris, `${path}.arris`);
-      if (section !== null) height(stick[line].up, `${path}.up`);
+      arris(geometry, piece[line].arris, `${path}.arris`);
+      if (section !== null) height(piece[line].up, `${path}.up`);
     }
   });
 }

@@ -34,7 +34,7 @@ export const lay: Reader<Lay> = (value, path) =>
     ? checkNumber(value, path ?? "", -360, 360, "degrees from -360 to 360")
     : word(value, path, LAYS);
 
-const OPTION: Fields<LayResult> = {
+const LAY_RESULT: Fields<LayResult> = {
   lay,
   rotation: finite,
   miter: finite,
@@ -51,7 +51,7 @@ const OPTION: Fields<LayResult> = {
     list(value, path, (v, p) => word(v, p, { steady: true, "open-side": true, "showing-side-up": true })),
   obstacles,
 };
-const option: Reader<LayResult> = (value, path) => record(value, path, OPTION);
+const layResult: Reader<LayResult> = (value, path) => record(value, path, LAY_RESULT);
 
 const SETTING: Fields<GraduationSetting> = {
   miter: finite,
@@ -96,10 +96,10 @@ const ROUGH: Fields<RoughPiece> = {
   pitch: finite,
   kerfAlong: finite,
 };
-const CUTTING: Fields<SawPlan> = {
+const SAWING: Fields<SawPlan> = {
   saw,
-  lays: (value, path) => list(value, path, option, 1),
-  lay: (value, path) => orNull(value, path, option),
+  lays: (value, path) => list(value, path, layResult, 1),
+  lay: (value, path) => orNull(value, path, layResult),
   graduations: (value, path) => orNull(value, path, (v, p) => record(v, p, GRADUATIONS)),
   testCuts: (value, path) => orNull(value, path, testCuts),
   operations: (value, path) => list(value, path, operation),
@@ -110,9 +110,9 @@ const CUTTING: Fields<SawPlan> = {
   hazards,
 };
 
-/** How a frame's sticks are cut; the parts that come with a chosen lay are there when it is. */
+/** How a frame's pieces are cut; the parts that come with a chosen lay are there when it is. */
 export const sawPlan: Reader<SawPlan> = (value, path) => {
-  const sawing = record(value, path, CUTTING);
+  const sawing = record(value, path, SAWING);
   const at = path ?? "";
   const given = sawing.lay !== null;
   if ((sawing.graduations !== null) !== given) {

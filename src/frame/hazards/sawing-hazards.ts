@@ -9,7 +9,7 @@ import { depthAt } from "../lay-result.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { usualDepth } from "../usual-lengths.js";
 import { HAND_HELD, HELD_DOWN, ruleLength } from "./common-practice.js";
-import { fenceOf, raise, type CuttingRule, type PieceRule, type StepHazard } from "./cutting-rule.js";
+import { fenceOf, raise, type SawingRule, type PieceRule, type StepHazard } from "./sawing-rule.js";
 import { feather } from "./feather.js";
 import { reach } from "./reach.js";
 
@@ -31,7 +31,7 @@ const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
 };
 
 /** A gauge's own stop travels with the piece, which is not caught; one that stays on the fence holds what is freed against the blade. */
-const trappedPiece: CuttingRule = ({ plan, unit }) => {
+const trappedPiece: SawingRule = ({ plan, unit }) => {
   const steps = plan.operations.filter(({ stopRule }) => stopRule.moveAway).map(({ step }) => step);
   if (steps.length === 0) return null;
   const isShort = plan.rough.length < ruleLength(HAND_HELD, unit);
@@ -41,8 +41,8 @@ const trappedPiece: CuttingRule = ({ plan, unit }) => {
 };
 
 /** With the piece on the open side of the blade only what is loose lies under it. */
-const offcutUnderBevel: CuttingRule = ({ option, cutSteps }) => {
-  const { underBlade, bevel } = option.first;
+const offcutUnderBevel: SawingRule = ({ lay, cutSteps }) => {
+  const { underBlade, bevel } = lay.first;
   if (underBlade !== "offcut") return null;
   const sentence =
     "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
@@ -50,19 +50,19 @@ const offcutUnderBevel: CuttingRule = ({ option, cutSteps }) => {
 };
 
 /** Under the blade the hand and the stop are on the side of the wood that can bind. */
-const pieceUnderBevel: CuttingRule = ({ plan, option, cutSteps }) => {
-  const { underBlade, bevel } = option.first;
+const pieceUnderBevel: SawingRule = ({ plan, lay, cutSteps }) => {
+  const { underBlade, bevel } = lay.first;
   if (underBlade !== "kept") return null;
   const sentence = `The piece that is kept lies under the leaning blade, which can throw it if it creeps: clamp it to ${fenceOf(plan.saw)}, and keep your hands off it.`;
   return raise("piece-under-bevel", "warning", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
 };
 
-const depthNotKnown: CuttingRule = ({ unit, option, cutSteps }) => {
-  if (!option.depthInDoubt) return null;
+const depthNotKnown: SawingRule = ({ unit, lay, cutSteps }) => {
+  if (!lay.depthInDoubt) return null;
   const sentence =
     "It is not said how deep this saw cuts, and this cut takes more of the blade than usual saws have: look it up in the saw's manual before you lay the stick so.";
   return raise("depth-not-known", "caution", cutSteps, sentence, {
-    length: { depth: option.size!.depth, usual: usualDepth(unit) },
+    length: { depth: lay.size!.depth, usual: usualDepth(unit) },
   });
 };
 
@@ -83,28 +83,28 @@ const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   return raise("thrown-offcut", "warning", cutSteps, sentence, { length: { base, limit } });
 };
 
-const balanceNotKnown: CuttingRule = ({ plan, option, cutSteps }) => {
-  const { cradle, first } = option;
+const balanceNotKnown: SawingRule = ({ plan, lay, cutSteps }) => {
+  const { cradle, first } = lay;
   if (cradle !== null || !first.cradled) return null;
   const sentence = `With level measures alone it is not known whether the stick's center of gravity is above its cradle: make the cradle's base wide, and clamp stick and cradle to ${fenceOf(plan.saw)}.`;
   return raise("balance-not-known", "warning", cutSteps, sentence);
 };
 
-const tips: CuttingRule = ({ plan, option, cutSteps }) => {
-  const { cradle } = option;
+const tips: SawingRule = ({ plan, lay, cutSteps }) => {
+  const { cradle } = lay;
   if (cradle === null || cradle.steady) return null;
   const sentence = `The stick's center of gravity is not above its cradle: widen the cradle's base or clamp stick and cradle to ${fenceOf(plan.saw)}.`;
   return raise("tip", "warning", cutSteps, sentence, { length: { overhang: cradle.widenBy } });
 };
 
-const fasteners: CuttingRule = ({ option, cutSteps }) => {
-  if (!option.first.cradled) return null;
+const fasteners: SawingRule = ({ lay, cutSteps }) => {
+  if (!lay.first.cradled) return null;
   const sentence = "The blade cuts into the cradle: keep screws, nails and clamps out of its path.";
-  const numbers = option.cradle === null ? {} : { length: { rise: option.cradle.rise } };
+  const numbers = lay.cradle === null ? {} : { length: { rise: lay.cradle.rise } };
   return raise("fasteners", "warning", cutSteps, sentence, numbers);
 };
 
-const flipError: CuttingRule = ({ plan }) => {
+const flipError: SawingRule = ({ plan }) => {
   const flipped = plan.operations.find((operation) => operation.move === "flip-end-for-end");
   if (flipped === undefined) return null;
   const sentence =
@@ -141,7 +141,7 @@ const dust: PieceRule = () =>
 /** What holds of the pieces, however they lie. */
 const PIECE_RULES: readonly PieceRule[] = [shortPiece, thrownOffcut, endGrain, ripFence, dust];
 
-const RULES: readonly CuttingRule[] = [
+const RULES: readonly SawingRule[] = [
   shortPiece,
   trappedPiece,
   ripFence,
@@ -160,8 +160,8 @@ const RULES: readonly CuttingRule[] = [
 ];
 
 /** No lay suits the saw, or not the one that was asked for; by whose fault in a lay that is not possible. */
-function beyondSaw({ lays, saw }: SawPlan, lay: Lay | undefined): StepHazard {
-  const asked = lay === undefined ? undefined : lays.find((option) => option.lay === lay);
+function beyondSaw({ lays, saw }: SawPlan, wanted: Lay | undefined): StepHazard {
+  const asked = wanted === undefined ? undefined : lays.find(({ lay }) => lay === wanted);
   const { first, obstacles, size, bevel } = asked ?? lays[0]!;
   const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
   const others = lays.filter(({ possible }) => possible);
@@ -182,26 +182,26 @@ function beyondSaw({ lays, saw }: SawPlan, lay: Lay | undefined): StepHazard {
 }
 
 /**
- * The hazards that come with cutting a frame's sticks.
+ * The hazards that come with sawing a frame's pieces.
  *
  * @param geometry - the frame
  * @param plan - how it is cut, so far without hazards
  * @param unit - unit of the lengths
- * @param gap - the gap accepted at the last joint
- * @param lay - the lay that is asked for, if one is
+ * @param acceptedGap - the accepted gap
+ * @param wanted - the lay that is asked for, if one is
  * @returns the hazards, each with the steps on which it bears
  */
-export function cuttingHazards(
+export function sawingHazards(
   geometry: FrameGeometry,
   plan: SawPlan,
   unit: LengthUnit,
   acceptedGap: number,
-  lay: Lay | undefined,
+  wanted: Lay | undefined,
 ): StepHazard[] {
-  const option = plan.lay;
+  const { lay } = plan;
   const cutSteps = plan.operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step);
   const pieces = { geometry, plan, unit, acceptedGap, cutSteps, lastStep: plan.operations.length };
-  if (option === null) return [beyondSaw(plan, lay), ...PIECE_RULES.flatMap((rule) => rule(pieces) ?? [])];
-  const situation = { ...pieces, option };
+  if (lay === null) return [beyondSaw(plan, wanted), ...PIECE_RULES.flatMap((rule) => rule(pieces) ?? [])];
+  const situation = { ...pieces, lay };
   return RULES.flatMap((rule) => rule(situation) ?? []);
 }

@@ -13,7 +13,7 @@ export interface ChainLink {
 }
 
 /** A chain of cuts that all use one setting. */
-export interface CuttingChain {
+export interface CutChain {
   /** How many sides on the new side lies from the one at the fence: j. */
   readonly step: number;
   /** The cuts, in an order in which every fence side exists by then. */
@@ -51,7 +51,7 @@ export function sidesOnBlank(sides: number, pose: "side-down" | "corner-down"): 
 }
 
 /** Goes round the sides from those that exist, j on and j back, nearest first. */
-function reach(sides: number, existing: readonly number[], step: number, onlyNext: boolean): CuttingChain | null {
+function reach(sides: number, existing: readonly number[], step: number, onlyNext: boolean): CutChain | null {
   const multiples = new Map(existing.map((side) => [side, 0]));
   const links: ChainLink[] = [];
   // The queue grows while it is gone through.
@@ -81,7 +81,7 @@ function reach(sides: number, existing: readonly number[], step: number, onlyNex
  * @param onlyNext - whether cuts go one way round only, from one end of the chain
  * @returns the chain
  */
-export function bestChain(sides: number, existing: readonly number[], onlyNext: boolean): CuttingChain {
+export function bestChain(sides: number, existing: readonly number[], onlyNext: boolean): CutChain {
   if (existing.length === sides) return { step: sides / 4, links: [] };
   const quarter = sides / 4;
   const steps = Array.from({ length: Math.ceil(sides / 2) - 1 }, (_, index) => index + 1).sort(

@@ -22,7 +22,7 @@ export interface PieceSituation {
   readonly plan: SawPlan;
   /** Unit of the lengths. */
   readonly unit: LengthUnit;
-  /** The gap accepted at the last joint. */
+  /** The accepted gap. */
   readonly acceptedGap: number;
   /** The steps that cut ends, by their numbers. */
   readonly cutSteps: readonly number[];
@@ -33,11 +33,11 @@ export interface PieceSituation {
 /** What the rules of the cuts look at besides. */
 export interface Situation extends PieceSituation {
   /** The lay that is used. */
-  readonly option: LayResult;
+  readonly lay: LayResult;
 }
 
 /** A rule: the hazard that it raises, or none. */
-export type CuttingRule = (situation: Situation) => StepHazard | null;
+export type SawingRule = (situation: Situation) => StepHazard | null;
 
 /** A rule that needs no lay. */
 export type PieceRule = (situation: PieceSituation) => StepHazard | null;
