@@ -1,10 +1,10 @@
 import { spawnSync } from "node:child_process";
 import { describe, expect, test } from "vitest";
-import { AIMS, type Aim } from "../../bench/aims.js";
-import { betterOf, missedAims, timesAim } from "../../bench/check-aims.js";
-import { leastTimes } from "../../bench/measure.js";
-import { readArguments } from "../../bench/read-arguments.js";
-import type { Row } from "../../bench/row.js";
+import { AIMS, type Aim } from "./aims.js";
+import { betterOf, missedAims, timesAim } from "./check-aims.js";
+import { leastTimes } from "./measure.js";
+import { readArguments } from "./read-arguments.js";
+import type { Row } from "./row.js";
 
 const BARE = "times as long as bare trigonometry";
 const OTHER = "times as fast as the other library";
@@ -87,7 +87,7 @@ describe("the command", () => {
   });
 
   test("ends with an error then, before it measures anything", () => {
-    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "bench/run.ts", "--chekc"], {
+    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "test/bench/run.ts", "--chekc"], {
       encoding: "utf8",
     });
     expect([status, stdout]).toEqual([1, ""]);

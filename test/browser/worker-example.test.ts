@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { fitStock, type StockJob } from "miterwright/stock";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { triplets } from "../../bench/stock/generate.js";
+import { triplets } from "../bench/stock/generate.js";
 import { bundleProgram } from "../house/measure-bundle.js";
 import { ROOT } from "../house/project.js";
 import { openBrowser, type OpenBrowser } from "./open-browser.js";

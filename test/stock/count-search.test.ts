@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
-import { randomFrom, trade, wholeFrom } from "../../bench/stock/generate.js";
+import { randomFrom, trade, wholeFrom } from "../bench/stock/generate.js";
 
 /** Sticks of several lengths, each cut into pieces until nothing is left: no plan may be proven that costs more. */
 function planted(seed: number): { job: StockJob; cost: number } {

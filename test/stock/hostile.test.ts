@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { verifyFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
-import { randomFrom, wholeFrom } from "../../bench/stock/generate.js";
+import { randomFrom, wholeFrom } from "../bench/stock/generate.js";
 
 function fitted(job: StockJob, stepLimit: number): StockFit {
   const fit = fitStock(job, { stepLimit });

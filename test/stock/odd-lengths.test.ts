@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { verifyFit, fitStock, type StockJob, type StockPiece, type StockStick } from "miterwright/stock";
 import { isInputError } from "miterwright/errors";
-import { randomFrom } from "../../bench/stock/generate.js";
+import { randomFrom } from "../bench/stock/generate.js";
 
 const several = <T>(count: number, make: (k: number) => T): T[] => Array.from({ length: count }, (_, k) => make(k));
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { verifyFit, fitStock } from "miterwright/stock";
-import { planted, triplets } from "../../bench/stock/generate.js";
-import { knownJobs } from "../../bench/stock/known-jobs.js";
+import { planted, triplets } from "../bench/stock/generate.js";
+import { knownJobs } from "../bench/stock/known-jobs.js";
 import { PUBLISHED_JOBS } from "../published/stock.js";
 
 describe("jobs with a known optimum", () => {

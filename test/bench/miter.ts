@@ -1,7 +1,7 @@
-import { compoundMiterKernel, type CompoundMiter } from "../src/miter/compound-kernel.js";
-import { compoundMiter } from "../src/miter/compound-miter.js";
-import { joinCorner } from "../src/miter/join-corner.js";
-import { sawSetting } from "../src/miter/saw-setting.js";
+import { compoundMiterKernel, type CompoundMiter } from "../../src/miter/compound-kernel.js";
+import { compoundMiter } from "../../src/miter/compound-miter.js";
+import { joinCorner } from "../../src/miter/join-corner.js";
+import { sawSetting } from "../../src/miter/saw-setting.js";
 import type { Job } from "./measure.js";
 
 /** Slope and number of sides of the k-th corner: every job runs through the same ones. */
