@@ -73,7 +73,7 @@ function checkStick(value: unknown, path: string, run: RunChecks, nameOf: (id: u
   const { length, count, cost, defects = [] } = stick;
   // A length that is refused itself says nothing about where a defect may end.
   const reach = typeof length === "number" && length > 0 ? length : MAX_LENGTH;
-  const [id, checked, most, price, zones] = run<unknown>([
+  const [id, checked, most, each, zones] = run<unknown>([
     () => nameOf(stick["id"]),
     () => checkLength(length, `${path}.length`),
     () => (count === undefined ? count : checkInteger(count, `${path}.count`, 0, MOST)),
@@ -86,7 +86,7 @@ function checkStick(value: unknown, path: string, run: RunChecks, nameOf: (id: u
       ),
     () => checkFields(stick, path, ["id", "length", "count", "cost", "defects"], run),
   ]) as [string, number, number | undefined, number, readonly Stretch[]];
-  return { id, length: checked, count: most ?? (zones.length > 0 ? 1 : Infinity), cost: price, defects: zones };
+  return { id, length: checked, count: most ?? (zones.length > 0 ? 1 : Infinity), cost: each, defects: zones };
 }
 
 /**

@@ -30,8 +30,8 @@ const MOST_EFFORT = 30;
 /**
  * Goes through the combinations of sticks from the cheapest one up.
  *
- * With several lengths this is where the bound of the linear program is weak: between two sums of prices lies a whole
- * price. In a combination the cost is decided, if offcuts earn nothing, and what remains is to find a plan or to show that
+ * With several lengths this is where the bound of the linear program is weak: between two sums of costs lies a whole
+ * cost. In a combination the cost is decided, if offcuts earn nothing, and what remains is to find a plan or to show that
  * there is none. Most combinations are refuted by the linear program alone. Those that aren't are searched in turn, each
  * time with more effort.
  *

@@ -42,7 +42,7 @@ export interface ModelStick {
   /** Length as given. */
   readonly given: number;
   /** Cost as given. */
-  readonly price: number;
+  readonly cost: number;
   /** How many there are, Infinity for as many as needed. */
   readonly limit: number;
   /** Where pieces may lie, in order; one stretch unless there are defects. */
@@ -139,7 +139,7 @@ export function integerModel(job: CheckedJob): StockModel {
     id: stick.id,
     length: toGrid(stick.length, grid, "down"),
     given: stick.length,
-    price: stick.cost,
+    cost: stick.cost,
     limit: stick.count,
     clear: clearStretches(stick, job, grid, kerf),
   }));

@@ -267,16 +267,16 @@ export function* stateProblem(model: StockModel): Steps<Problem> {
   // sizes matter, and rooms may be rounded down to what such sums can reach.
   const divisor = worth > 0 ? 1 : Math.max(1, [...items.map(({ size }) => size), ...setups].reduce(gcd, 0));
   const costGrid = chooseCostGrid(
-    model.sticks.map(({ price }) => price),
+    model.sticks.map(({ cost }) => cost),
     worth,
     pieces,
   );
   const credit = toGrid(worth, costGrid, "nearest");
-  const kinds = model.sticks.map(({ clear, price, limit }, stick): Kind => {
+  const kinds = model.sticks.map(({ clear, cost: given, limit }, stick): Kind => {
     const spaces = clear.map(({ start, end }) => end - start + kerf);
     const losses = clear.map(({ end, reach }) => kerf - (reach - end));
-    const cost = toGrid(price, costGrid, "nearest");
-    // On a rounded grid a stick can earn what it does not at its own price.
+    const cost = toGrid(given, costGrid, "nearest");
+    // On a rounded grid a stick can earn what it does not at its own cost.
     const earns = BigInt(credit) * BigInt(mostLeft({ rooms: spaces, losses })) > BigInt(cost);
     return {
       stick,

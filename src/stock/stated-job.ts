@@ -36,7 +36,7 @@ export interface StatedStick {
   /** Length. */
   readonly length: bigint;
   /** What using one costs. */
-  readonly price: bigint;
+  readonly cost: bigint;
   /** How many there are; undefined for as many as needed. */
   readonly limit: bigint | undefined;
   /** What trims and defects leave of it, in order. */
@@ -108,7 +108,7 @@ export function statedJob(job: StockJob, slack: bigint): StatedJob {
     return {
       id: stick.id,
       length: exactOf(stick.length),
-      price: exactOf(cost),
+      cost: exactOf(cost),
       limit: count === undefined ? undefined : BigInt(count),
       clear: clearStretches(stick, kerf, exactOf(start), exactOf(end), slack),
       noise: exactOf(stick.length) >> NOISE_BITS,

@@ -47,7 +47,10 @@ export interface StockStick {
   readonly length: number;
   /** How many there are; an integer from 0 to 1e9. Default: as many as needed, or 1 if the stick has defects. */
   readonly count?: number | undefined;
-  /** What using one costs, 0 to 1e100 in any unit. Default: its length. Give every stick 1 for the fewest sticks. */
+  /**
+   * What using one costs: a number for the whole stick, 0 to 1e100 in any currency. It is never an amount per length, for `stock` knows no units. Default: its
+   * length. Give every stick 1 for the fewest sticks.
+   */
   readonly cost?: number | undefined;
   /** Stretches that no piece may reach into, such as knots; each counts as one kerf wide at least. Default none. */
   readonly defects?: readonly Stretch[] | undefined;

@@ -137,7 +137,7 @@ function add(tally: Tally, id: string, count: bigint): void {
 
 /** Sums over all layouts. */
 interface Sums {
-  price: bigint;
+  cost: bigint;
   sticksLength: bigint;
   keptLength: bigint;
   readonly placed: Tally;
@@ -146,7 +146,7 @@ interface Sums {
 
 function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums {
   const { job, report } = inspection;
-  const sums: Sums = { price: 0n, sticksLength: 0n, keptLength: 0n, placed: new Map(), sticks: new Map() };
+  const sums: Sums = { cost: 0n, sticksLength: 0n, keptLength: 0n, placed: new Map(), sticks: new Map() };
   layouts.forEach((value, k) => {
     const path = `fit.layouts[${k}]`;
     const layout = checkObject(value, path);
@@ -159,7 +159,7 @@ function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums
     }
     const { placed, rests } = checkPlaces(inspection, stick, layout["pieces"], `${path}.pieces`);
     sums.keptLength += times * checkOffcuts(inspection, stick, rests, layout, path);
-    sums.price += times * stick.price;
+    sums.cost += times * stick.cost;
     sums.sticksLength += times * stick.length;
     add(sums.sticks, id, times);
     for (const [piece, count] of placed) add(sums.placed, piece, times * count);
@@ -208,7 +208,7 @@ function checkNumbers({ job, report }: Inspection, fit: StockFit, sums: Sums, un
 function checkSums(inspection: Inspection, fit: StockFit, sums: Sums, piecesLength: bigint): void {
   const { job } = inspection;
   const credited = exactProduct(job.credit, sums.keptLength);
-  compare(inspection, "total", "fit.cost", fit.cost, sums.price - credited, noiseOf(sums.price + credited));
+  compare(inspection, "total", "fit.cost", fit.cost, sums.cost - credited, noiseOf(sums.cost + credited));
   compare(inspection, "total", "fit.sticksLength", fit.sticksLength, sums.sticksLength, noiseOf(sums.sticksLength));
   compare(
     inspection,

@@ -163,12 +163,12 @@ export function* writeFit(
   const unplaced = ids.flatMap((piece, k) => (missing[k]! > 0 ? [{ piece, count: missing[k]! }] : []));
   const short = unplaced.length > 0;
   const status = short ? "short" : findings.bound >= findings.cost ? "optimal" : "feasible";
-  // Prices that share no grid are rounded for the search alone.
+  // Costs that share no grid are rounded for the search alone.
   const onCosts = (count: number): number => fromGrid(count, problem.costGrid);
-  const price = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.price, -worth * kept);
-  const cost = (problem.costGrid.exact ? onCosts(findings.cost) : price) + 0;
-  // A bound below the cost on the rounded grid is below it in the prices too.
-  const below = problem.costGrid.exact ? onCosts(findings.bound) : price - onCosts(findings.cost - findings.bound);
+  const given = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.cost, -worth * kept);
+  const cost = (problem.costGrid.exact ? onCosts(findings.cost) : given) + 0;
+  // A bound below the cost on the rounded grid is below it in the costs as given too.
+  const below = problem.costGrid.exact ? onCosts(findings.bound) : given - onCosts(findings.cost - findings.bound);
   const bound = status === "optimal" ? cost : Math.min(short ? 0 : below, cost);
   const keptLength = fromGrid(kept, grid);
   return {

@@ -43,8 +43,8 @@ describe("combinations of sticks", () => {
   });
 
   test("two searches that branch in other orders agree on the cost", () => {
-    for (const pricing of ["all by length", "priced"] as const) {
-      for (const { job } of trade(pricing, 6)) {
+    for (const costs of ["all by length", "own costs"] as const) {
+      for (const { job } of trade(costs, 6)) {
         const fit = fitStock(job, { stepLimit: 1e8 });
         const turned = fitStock(
           { ...job, pieces: [...job.pieces].reverse(), sticks: [...job.sticks].reverse() },

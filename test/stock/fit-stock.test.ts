@@ -65,7 +65,7 @@ describe("fitStock", () => {
     expect([coarse.resolution, coarse.sticks]).toEqual([1, [{ stick: "s", count: 2 }]]);
   });
 
-  test("uses the cheapest sticks, by length unless they have a price", () => {
+  test("uses the cheapest sticks, by length unless they have a cost", () => {
     const pieces = [{ id: "p", length: 50, count: 6 }];
     const sticks = [
       { id: "short", length: 110, cost: 5 },
@@ -170,7 +170,7 @@ describe("fitStock", () => {
     expect(fitted({ ...job, sticks: [knotty], trim: 0.125 }).layouts[0]!.offcut).toBe(94 - 92.625);
   });
 
-  test("takes prices that are those of the credit, on a grid that holds neither", () => {
+  test("takes costs that are those of the credit, on a grid that holds neither", () => {
     const pieces = [25, 68, 71, 36, 41].map((length, k) => ({ id: `p${length}`, length, count: [7, 8, 9, 9, 3][k]! }));
     const sticks = [
       { id: "s", length: 161, cost: 111.95389558559502 },
@@ -181,7 +181,7 @@ describe("fitStock", () => {
     const fit = fitStock(job, { stepLimit: 1e6 });
     expect(verifyFit(job, fit)).toEqual({ ok: true });
     expect(fit.bound <= fit.cost && fit.bound > 0.9 * fit.cost).toBe(true);
-    // Whatever the last digits of the price are, a bound that is not reached lies below the cost.
+    // Whatever the last digits of the costs are, a bound that is not reached lies below the cost.
     for (let k = -5; k <= 5; k++) {
       const near = { ...job, sticks: [{ ...sticks[0]!, cost: 161 * credit * (1 + k * 1e-15) }, sticks[1]!] };
       const { status, relativeGap } = fitStock(near, { stepLimit: 1e6 });

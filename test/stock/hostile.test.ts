@@ -91,7 +91,7 @@ describe("hostile jobs", () => {
     expect(fitted({ pieces, sticks: [{ id: "tiny", length: 70, cost: 1e-100 }] }, 1e6).cost).toBe(1e-99);
     expect(fitted({ pieces, sticks: [{ id: "free", length: 100, cost: 0 }] }, 1e6).status).toBe("optimal");
     const odd = [Math.SQRT2, Math.PI, Math.E].map((cost, k) => ({ id: `s${k}`, length: 70 + 30 * k, cost }));
-    // Four to a stick of 130 for e; the cost is that of the prices as they are given.
+    // Four to a stick of 130 for e; the cost of the plan is the sum of the costs as they are given.
     expect(fitted({ pieces, sticks: odd }, 1e6).cost).toBeCloseTo(5 * Math.E, 12);
   });
 

@@ -166,7 +166,7 @@ describe("jobs that are refused", () => {
       ["range", "job.resolution", "Expected `job.resolution` to be at least 9.094947017729282e-11, got 1e-30 (number)"],
     ],
     [
-      "prices too far apart to be compared on one grid",
+      "costs too far apart to be compared on one grid",
       {
         pieces: [{ id: "p", length: 10, count: 6 }],
         sticks: [

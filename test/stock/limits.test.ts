@@ -2,7 +2,7 @@ import { describe, expect, test, vi } from "vitest";
 import { verifyFit, fitStock, fitStockAsync, type FitProgress } from "miterwright/stock";
 import { trade, triplets } from "../bench/stock/generate.js";
 
-const [{ job: hard }] = trade("priced", 5).slice(4) as [ReturnType<typeof trade>[number]];
+const [{ job: hard }] = trade("own costs", 5).slice(4) as [ReturnType<typeof trade>[number]];
 const [{ job: packing }] = triplets(120, 1) as [ReturnType<typeof triplets>[number]];
 
 describe("limits", () => {

@@ -5,7 +5,7 @@ import { randomFrom } from "../bench/stock/generate.js";
 
 const several = <T>(count: number, make: (k: number) => T): T[] => Array.from({ length: count }, (_, k) => make(k));
 
-/** A job of everything there is, in lengths that often share no grid, and prices that often share none either. */
+/** A job of everything there is, in lengths that often share no grid, and costs that often share none either. */
 function oddJob(random: () => number): StockJob {
   const pick = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)]!;
   const scale = pick(1, 25.4, 1e-6, 1e6, Math.PI, 1 / 3);
@@ -55,7 +55,7 @@ test("plans of jobs that share no grid hold in the job's own lengths", () => {
       expect([job, verifyFit(job, fit)]).toEqual([job, { ok: true }]);
       seen.set(fit.status, (seen.get(fit.status) ?? 0) + 1);
     } catch (error) {
-      // Some piece is longer than every stick, or some prices are too far apart.
+      // Some piece is longer than every stick, or some costs are too far apart.
       if (!isInputError(error)) throw error;
     }
   }

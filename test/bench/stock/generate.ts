@@ -189,16 +189,16 @@ export function planted(sticks: number, instances: number): Instance[] {
   });
 }
 
-/** How the sticks of a trade job are priced. */
-export type Pricing = "one length" | "by length" | "all by length" | "fewest" | "priced";
+/** What the sticks of a trade job cost. */
+export type StickCosts = "one length" | "by length" | "all by length" | "fewest" | "own costs";
 
 /**
  * Jobs of the size that a frame shop or a joiner has: 8 to 30 lengths, 40 to 150 pieces, a 3 mm kerf; with several lengths
  * also some offcuts from the rack.
  */
-export function trade(pricing: Pricing, instances: number): Instance[] {
+export function trade(costs: StickCosts, instances: number): Instance[] {
   return several(instances, (k) => {
-    const random = randomFrom(10_000 + 77 * k + (pricing === "one length" ? 0 : 500_000));
+    const random = randomFrom(10_000 + 77 * k + (costs === "one length" ? 0 : 500_000));
     const whole = wholeFrom(random);
     const lengths = new Set<number>();
     const wanted = whole(8, 30);
@@ -211,24 +211,24 @@ export function trade(pricing: Pricing, instances: number): Instance[] {
       length,
       count: whole(1, Math.ceil(150 / wanted)),
     }));
-    const name = `${pricing} #${k}`;
-    if (pricing === "one length") {
+    const name = `${costs} #${k}`;
+    if (costs === "one length") {
       const length = [2400, 3000][whole(0, 1)]!;
       return { name, job: { pieces, sticks: [{ id: "new", length, cost: 1 }], kerf: 3 } };
     }
     const fresh = [
-      { id: "short", length: 2400, price: 780 },
-      { id: "middle", length: 3000, price: 960 },
-      { id: "long", length: 3600, price: 1150 },
-    ].map(({ id, length, price }) => ({
+      { id: "short", length: 2400, own: 780 },
+      { id: "middle", length: 3000, own: 960 },
+      { id: "long", length: 3600, own: 1150 },
+    ].map(({ id, length, own }) => ({
       id,
       length,
-      cost: { "by length": length, "all by length": length, fewest: 1, priced: price }[pricing],
+      cost: { "by length": length, "all by length": length, fewest: 1, "own costs": own }[costs],
     }));
-    // What lies in the rack is paid for, unless it counts by its length too; where prices are free it has that of firewood.
+    // What lies in the rack is paid for, unless it counts by its length too; where lengths have their own costs it costs as much as firewood.
     const rack = several(whole(2, 4), (j) => {
       const length = whole(600, 1900);
-      const cost = pricing === "priced" ? 10 * Math.floor(length / 100) : pricing === "all by length" ? length : 0;
+      const cost = costs === "own costs" ? 10 * Math.floor(length / 100) : costs === "all by length" ? length : 0;
       return { id: `rack${j}`, length, count: whole(1, 2), cost };
     });
     return { name, job: { pieces, sticks: [...fresh, ...rack], kerf: 3 } };

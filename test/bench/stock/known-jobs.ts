@@ -20,7 +20,7 @@ interface KnownJob {
 
 /**
  * Invented jobs of trade size. The first five have sticks of one length, counted; the others have sticks of several lengths
- * with a price each, and a few cheap offcuts from the rack. `best` and `needed` are what other solvers came to.
+ * with a cost each, and a few cheap offcuts from the rack. `best` and `needed` are what other solvers came to.
  */
 const KNOWN: readonly KnownJob[] = [
   {
@@ -69,7 +69,7 @@ const KNOWN: readonly KnownJob[] = [
     needed: 17,
   },
   {
-    name: "priced 1",
+    name: "own costs 1",
     kerf: 3,
     sticks: [
       [2400, 780],
@@ -85,7 +85,7 @@ const KNOWN: readonly KnownJob[] = [
     needed: 30230,
   },
   {
-    name: "priced 2",
+    name: "own costs 2",
     kerf: 3,
     sticks: [
       [2400, 780],
@@ -102,7 +102,7 @@ const KNOWN: readonly KnownJob[] = [
     needed: 30140,
   },
   {
-    name: "priced 3",
+    name: "own costs 3",
     kerf: 3,
     sticks: [
       [2400, 780],
@@ -117,7 +117,7 @@ const KNOWN: readonly KnownJob[] = [
     needed: 19280,
   },
   {
-    name: "priced 4",
+    name: "own costs 4",
     kerf: 3,
     sticks: [
       [2400, 780],
@@ -135,7 +135,7 @@ const KNOWN: readonly KnownJob[] = [
     needed: 12140,
   },
   {
-    name: "priced 5",
+    name: "own costs 5",
     kerf: 2,
     sticks: [
       [1536, 780],

@@ -27,8 +27,8 @@ const classes: Class[] = [
   { name: "trade, several, cost by length", instances: draw.trade("by length", some(30)), limit: 2000 },
   { name: "trade, several, rack by length", instances: draw.trade("all by length", some(30)), limit: 2000 },
   { name: "trade, several, fewest", instances: draw.trade("fewest", some(30)), limit: 2000 },
-  { name: "trade, several, priced, 250 ms", instances: draw.trade("priced", some(20)), limit: 250 },
-  { name: "trade, several, priced, 10 s", instances: draw.trade("priced", some(10)), limit: 10_000 },
+  { name: "trade, several, own costs, 250 ms", instances: draw.trade("own costs", some(20)), limit: 250 },
+  { name: "trade, several, own costs, 10 s", instances: draw.trade("own costs", some(10)), limit: 10_000 },
   ...[120, 250, 500, 1000].map((n) => ({ name: `uniform ${n}`, instances: draw.uniform(n, some(20)), limit: 10_000 })),
   ...[60, 120, 249, 501].map((n) => ({ name: `triplets ${n}`, instances: draw.triplets(n, some(20)), limit: 20_000 })),
   ...[50, 100, 200, 500].map((n) => ({ name: `first set ${n}`, instances: draw.firstSet(n, some(5)), limit: 10_000 })),
@@ -90,7 +90,7 @@ console.table(table);
 const others = [
   ...draw.trade("one length", some(10)),
   ...draw.trade("by length", some(10)),
-  ...draw.trade("priced", some(5)),
+  ...draw.trade("own costs", some(5)),
 ];
 const SECONDS = 20;
 const rows: Record<string, Record<string, string | number>> = {};
