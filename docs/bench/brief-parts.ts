@@ -97,7 +97,6 @@ export function placePart(
 export function contentsPart({ values, numbers }: ReadFields, layers: readonly PlacedRow[]): unknown[] {
   return layers.map(({ row, index }) => {
     const material = row["material"] ?? "";
-    const price = numbers.get(`layers.${index}.price`);
     const materials: Readonly<Record<string, unknown>> = {
       molding: values.species === "" ? undefined : { species: values.species },
       sheet: { density: numbers.get(`layers.${index}.density`) },
@@ -106,7 +105,7 @@ export function contentsPart({ values, numbers }: ReadFields, layers: readonly P
       name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
       thickness: numbers.get(`layers.${index}.thickness`),
       ...(material === "" ? {} : { material: Object.hasOwn(materials, material) ? materials[material] : material }),
-      ...(price === undefined ? {} : { price: { amount: price, per: "piece" } }),
+      ...optional("cost", numbers.get(`layers.${index}.cost`)),
     };
   });
 }
@@ -118,14 +117,14 @@ export function contentsPart({ values, numbers }: ReadFields, layers: readonly P
  * @returns the parts of the brief
  */
 export function woodPart({ values, numbers }: ReadFields): Partial<FrameBrief> {
-  const price = numbers.get("price");
+  const cost = numbers.get("cost");
   const moistures = ["made", "driest", "dampest"].map((name) => numbers.get(name));
   const [made = 8, driest = 6, dampest = 12] = moistures;
   const isMoistureSaid = moistures.some((moisture) => moisture !== undefined);
   const part = {
     ...(values.species === "" ? {} : { species: values.species, grain: values.grain }),
     ...(values.species !== "" && isMoistureSaid ? { moisture: { made, seasons: [driest, dampest] } } : {}),
-    ...(price === undefined ? {} : { price: { amount: price, per: values.pricePer } }),
+    ...(cost === undefined ? {} : { cost: { amount: cost, per: values.costPer } }),
     ...(values.hangs === "" ? {} : { hanging: hangingPart({ values, numbers }) }),
   };
   // The choices are the words that the brief knows; `tryParseBrief` looks at them.

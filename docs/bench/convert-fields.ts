@@ -66,8 +66,8 @@ export function convertText(text: string, from: LengthUnit, to: LengthUnit): str
   return shortestText(value, to) ?? text;
 }
 
-/** Whether the prices of sticks are counted in lengths: one that is left empty is the stick's length, and the others stand beside it. */
-function arePricesLengths(sticks: readonly Row[]): boolean {
+/** Whether the costs of sticks are counted in lengths: one that is left empty is the stick's length, and the others stand beside it. */
+function areStickCostsLengths(sticks: readonly Row[]): boolean {
   return sticks.some((row) => !isBlank(row) && (row["cost"] ?? "").trim() === "");
 }
 
@@ -90,11 +90,12 @@ export function convertJob(state: JobState, from: LengthUnit, to: LengthUnit, ty
     return written;
   };
   const values = FIELD_NAMES.map((name) => [name, convert(name, state.values[name], FIELDS[name].kind)]);
-  const pricesAreLengths = arePricesLengths(state.lists.sticks);
+  const stickCostsAreLengths = areStickCostsLengths(state.lists.sticks);
   const rows = (list: ListName): Row[] =>
     state.lists[list].map((row, index) => {
       const columns = Object.entries(row).map(([column, text]) => {
-        const kind = column === "cost" && pricesAreLengths ? "length" : LISTS[list][column]!.kind;
+        const kind =
+          list === "sticks" && column === "cost" && stickCostsAreLengths ? "length" : LISTS[list][column]!.kind;
         return [column, convert(`${list}.${index}.${column}`, text, kind)];
       });
       return Object.fromEntries(columns) as Row;

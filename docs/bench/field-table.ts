@@ -79,8 +79,8 @@ export const LISTS: Readonly<Record<ListName, Readonly<Record<string, Field>>>> 
       optional: true,
       placeholder: "kg/m³",
     },
-    price: {
-      label: "Price",
+    cost: {
+      label: "Cost",
       explain: "Of one, in any money.",
       kind: "number",
       optional: true,
@@ -102,7 +102,7 @@ export const LISTS: Readonly<Record<ListName, Readonly<Record<string, Field>>>> 
       placeholder: "any",
     },
     cost: {
-      label: "Price",
+      label: "Cost",
       explain: "Of one stick, in any money. Left empty: its length, so that the least molding is used.",
       kind: "number",
       optional: true,

@@ -57,8 +57,8 @@ export type WoodField =
   | "made"
   | "driest"
   | "dampest"
-  | "price"
-  | "pricePer"
+  | "cost"
+  | "costPer"
   | "hangs"
   | "wireAngle"
   | "screwDepth"
@@ -86,7 +86,7 @@ export type FieldKind =
   | "angle"
   /** A whole number. */
   | "count"
-  /** A number of any kind, such as a price. */
+  /** A number of any kind, such as a cost. */
   | "number"
   /** Words. */
   | "text"

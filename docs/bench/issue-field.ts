@@ -22,7 +22,7 @@ const PLACES: readonly (readonly [path: RegExp, field: string])[] = [
   [/^moisture\.made$/, "made"],
   [/^moisture\.seasons\[0\]$/, "driest"],
   [/^moisture\.seasons\[1\]$/, "dampest"],
-  [/^price\.amount$/, "price"],
+  [/^cost\.amount$/, "cost"],
   [/^hanging\.(wireAngle|screwDepth|extraMass)$/, "$1"],
 ];
 

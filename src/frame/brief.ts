@@ -36,13 +36,22 @@ export interface SolidWoodLayer {
 /** What a layer is made of: glass or acrylic, another sheet with figures of its own, or solid wood. */
 export type LayerMaterial = SheetMaterialName | OwnSheetMaterial | SolidWoodLayer;
 
-/** What something costs, in any currency that the whole brief keeps to. */
-export interface Price {
-  /** The amount for one of what it is counted by, 0 or more. */
+/** What a cost is counted by where it is not counted by pieces: a length, an area or a volume. */
+export type CostUnit = "meter" | "foot" | "square-meter" | "square-foot" | "cubic-meter" | "board-foot";
+
+/** A cost by length, area or volume. */
+export interface CostRate {
+  /** What one unit costs, from 0 to 1e12. */
   readonly amount: number;
-  /** What it is counted by. */
-  readonly per: "piece" | "meter" | "foot" | "square-meter" | "square-foot" | "cubic-meter" | "board-foot";
+  /** The unit that the amount buys. */
+  readonly per: CostUnit;
 }
+
+/**
+ * What something costs, in any currency that the whole brief keeps to: a number from 0 to 1e12 for each piece, or an amount for a unit of length, area or
+ * volume.
+ */
+export type Cost = number | CostRate;
 
 /** One layer of what the rabbet holds, e.g. glass, mount, picture, backing. */
 export interface ContentsLayer {
@@ -52,8 +61,8 @@ export interface ContentsLayer {
   readonly thickness: number;
   /** What it is made of, for its mass and its movement; default unknown. */
   readonly material?: LayerMaterial | undefined;
-  /** What it costs, by the piece or by its area; default unknown. */
-  readonly price?: Price | undefined;
+  /** What it costs: a number for the layer, or an amount per `"square-meter"` or `"square-foot"` of what it is cut from; default unknown. */
+  readonly cost?: Cost | undefined;
 }
 
 /** The moisture of the wood when the frame is made, and what it will meet: contents in percent, 0 to 300, or the climates that lead to them. */
@@ -154,8 +163,11 @@ export interface BriefBase<M extends string> {
    * Handbook, FPL-GTR-190, p. 13-13); the others are what wood comes to at 21 °C in 30 and in 65 % humidity, common practice without a printed source.
    */
   readonly moisture?: FrameMoisture | undefined;
-  /** What the molding costs, by length, by volume or by the board foot; default unknown. Sticks have a `cost` of their own. */
-  readonly price?: Price | undefined;
+  /**
+   * What the molding costs: a number for each piece of the ring, or an amount per `"meter"`, `"foot"`, `"cubic-meter"` or `"board-foot"`; default unknown.
+   * Sticks have a `cost` of their own, a number for each stick.
+   */
+  readonly cost?: Cost | undefined;
   /** How the frame hangs; default not at all. */
   readonly hanging?: Hanging | undefined;
 }

@@ -6,7 +6,7 @@ import type { FrameContents } from "./contents-plan.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { densityOfLayer, densityOfWood } from "./material-density.js";
 import { blankSection, moldingVolume, type MoldingBlank } from "./molding-volume.js";
-import { partPrice, type PartPrice } from "./part-price.js";
+import { partCost, type PartCost } from "./part-cost.js";
 import { finiteOrNull, partialSum, type PartialSum } from "./partial-sum.js";
 import type { RoughPiece } from "./rough-length.js";
 import { moistureYear } from "./usual-year.js";
@@ -23,8 +23,8 @@ export interface MaterialPart {
   readonly density: number | null;
   /** Its mass in kilograms; `null` where it is not known. */
   readonly mass: number | null;
-  /** What it costs; `null` without a price. */
-  readonly price: PartPrice | null;
+  /** What it costs; `null` where the brief gives no cost for it. */
+  readonly cost: PartCost | null;
 }
 
 /** What a frame takes, weighs and costs. */
@@ -44,7 +44,7 @@ export interface FrameMaterials {
   readonly parts: readonly MaterialPart[];
   /** Mass of the whole frame in kilograms. */
   readonly mass: PartialSum;
-  /** What the whole frame costs, in the brief's currency; `null` where the brief has no price. */
+  /** What the whole frame costs, in the brief's currency; `null` where the brief gives no cost. */
   readonly cost: PartialSum | null;
 }
 
@@ -64,14 +64,14 @@ function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUn
  * What a frame takes, weighs and costs.
  *
  * The molding weighs its exact volume times the density of its wood. A layer weighs area times thickness times density, its area being the opening's less the
- * clearance. Molding is priced by the stick that it uses up or by the lumber that it is milled from, a layer by the rectangle that it is cut from: the brief's
- * sheet, or else the upright box round it.
+ * clearance. The cost of the molding counts its pieces, the stick that they use up or the lumber that they are milled from. The cost of a layer counts one piece or
+ * the area of the rectangle that it is cut from: the brief's sheet, or else the upright box round it.
  *
  * @param brief - the filled brief
  * @param geometry - the frame
  * @param rough - what one piece takes of its stick
  * @param contents - what goes in
- * @returns lengths, lumber, masses and prices
+ * @returns lengths, lumber, masses and costs
  */
 export function frameMaterials(
   brief: FilledBrief,
@@ -96,17 +96,22 @@ export function frameMaterials(
       volume,
       density,
       mass: massOf(volume, density, unit),
-      price: partPrice(
-        brief.price,
-        { length: stickLength, cubicMeters: blank?.cubicMeters ?? null, boardFeet: blank?.boardFeet ?? null },
+      cost: partCost(
+        brief.cost,
+        {
+          pieces: piece.count,
+          length: stickLength,
+          cubicMeters: blank?.cubicMeters ?? null,
+          boardFeet: blank?.boardFeet ?? null,
+        },
         unit,
       ),
     },
-    ...brief.contents.map(({ name, thickness, material, price }, layer) => {
+    ...brief.contents.map(({ name, thickness, material, cost }, layer) => {
       const filled = panel && finiteOrNull(panel.area * thickness);
       const weighs = densityOfLayer(material, made);
       const mass = massOf(filled, weighs, unit);
-      return { name, layer, volume: filled, density: weighs, mass, price: partPrice(price, { area }, unit) };
+      return { name, layer, volume: filled, density: weighs, mass, cost: partCost(cost, { pieces: 1, area }, unit) };
     }),
   ];
   return {
@@ -116,8 +121,8 @@ export function frameMaterials(
     blank,
     parts,
     mass: partialSum(parts.map((part) => ({ name: part.name, value: part.mass }))),
-    cost: parts.every(({ price }) => price === null)
+    cost: parts.every(({ cost }) => cost === null)
       ? null
-      : partialSum(parts.map((part) => ({ name: part.name, value: part.price?.cost ?? null }))),
+      : partialSum(parts.map((part) => ({ name: part.name, value: part.cost?.total ?? null }))),
   };
 }

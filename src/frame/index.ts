@@ -7,6 +7,9 @@ export type {
   BriefBase,
   Contained,
   ContentsLayer,
+  Cost,
+  CostRate,
+  CostUnit,
   DirectCut,
   FilledBrief,
   FrameBrief,
@@ -18,7 +21,6 @@ export type {
   MeasuredMolding,
   Opening,
   OpeningValues,
-  Price,
   ProfileBrief,
   RoughCut,
   RoughMethod,
@@ -75,7 +77,7 @@ export type { ContentsStack, StackLayer, StackVerdict } from "./contents-stack.j
 export type { FrameMaterials, MaterialPart } from "./frame-materials.js";
 export type { LayerKind } from "./material-density.js";
 export type { MoldingBlank } from "./molding-volume.js";
-export type { PartPrice } from "./part-price.js";
+export type { PartCost } from "./part-cost.js";
 export type { PartialSum } from "./partial-sum.js";
 export type { Fixing, FixingPair } from "./hanging/fixing-points.js";
 export type {

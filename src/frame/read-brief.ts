@@ -17,14 +17,14 @@ import { parseProfile } from "../profile/index.js";
 import { tableSaw } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
 import type { Grain, Wood } from "../wood/index.js";
-import type { FilledBrief, FrameBrief, FrameMoisture, Hanging, Price, RoughMethod } from "./brief.js";
+import type { Cost, FilledBrief, FrameBrief, FrameMoisture, Hanging, RoughMethod } from "./brief.js";
 import { checkRough } from "./check-rough.js";
 import { attempt, type InputIssue } from "./input-issue.js";
 import { readContents } from "./read-contents.js";
+import { checkCost } from "./read-cost.js";
 import { readHanging } from "./read-hanging.js";
 import { readMoisture } from "./read-moisture.js";
 import { arrisNames, readMeasured, readOpening } from "./read-opening.js";
-import { checkPrice } from "./read-price.js";
 import { readSaw } from "./read-saw.js";
 import { readGrain, readSpecies } from "./read-species.js";
 import { readSticks } from "./read-sticks.js";
@@ -51,7 +51,7 @@ const BRIEF_KEYS: readonly string[] = [
   "species",
   "grain",
   "moisture",
-  "price",
+  "cost",
   "hanging",
   "profile",
   "measured",
@@ -72,7 +72,7 @@ interface OptionalFields {
   species?: Wood;
   grain?: Grain;
   moisture?: FrameMoisture;
-  price?: Price;
+  cost?: Cost;
   hanging?: Hanging;
 }
 
@@ -152,7 +152,7 @@ export function readBrief(value: unknown): ReadBrief {
   take("species", (field) => readSpecies(field, "species"));
   take("grain", (field) => readGrain(field, "grain"));
   take("moisture", readMoisture);
-  take("price", (field) => checkPrice(field, "price", ["meter", "foot", "cubic-meter", "board-foot"]));
+  take("cost", (field) => checkCost(field, "cost", ["meter", "foot", "cubic-meter", "board-foot"]));
   take("hanging", readHanging);
   attempt(issues, knownKeys(given, "", BRIEF_KEYS));
   if (issues.length > 0) return { issues };

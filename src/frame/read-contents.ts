@@ -2,7 +2,7 @@ import { checkArray, checkLength, checkNumber, checkObject, checkText } from "..
 import type { OwnSheetMaterial } from "../wood/index.js";
 import { sheetFigure } from "../wood/sheet-material.js";
 import type { ContentsLayer, LayerMaterial, SolidWoodLayer } from "./brief.js";
-import { checkPrice } from "./read-price.js";
+import { checkCost } from "./read-cost.js";
 import { readGrain, readSpecies } from "./read-species.js";
 import { fieldsTogether, ifGiven, together, type FieldCheck } from "./together.js";
 
@@ -35,7 +35,7 @@ function readLayer(value: unknown, path: string): ContentsLayer {
     name: checkText,
     thickness: checkLength,
     material: ifGiven(readMaterial),
-    price: ifGiven((price, at) => checkPrice(price, at, ["piece", "square-meter", "square-foot"])),
+    cost: ifGiven((cost, at) => checkCost(cost, at, ["square-meter", "square-foot"])),
   });
 }
 

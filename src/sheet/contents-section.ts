@@ -27,20 +27,20 @@ function layersTable(stack: ContentsStack, parts: readonly MaterialPart[], words
   const { length } = words;
   const layers = parts.filter(({ layer }) => layer !== null);
   const weighed = layers.some(({ mass }) => mass !== null);
-  const priced = layers.some(({ price }) => price !== null);
+  const hasCosts = layers.some(({ cost }) => cost !== null);
   const rows = stack.layers.map(({ name, thickness, behind, kind }, index): Content[] => {
-    const { mass, price } = layers[index]!;
-    const cost = price?.cost ?? null;
+    const { mass, cost } = layers[index]!;
+    const total = cost?.total ?? null;
     const glazing = kind === null || kind === "sheet" || name.toLowerCase().includes(kind) ? "" : `, ${kind}`;
     return [
       `${isolate(name)}${glazing}`,
       length(thickness),
       length(behind),
       ...(weighed ? [mass === null ? "?" : quantityText(mass, "mass", words)] : []),
-      ...(priced ? [cost === null ? "?" : costText(cost)] : []),
+      ...(hasCosts ? [total === null ? "?" : costText(total)] : []),
     ];
   });
-  const heads = ["layer", "thick", "its back at", ...(weighed ? ["mass"] : []), ...(priced ? ["cost"] : [])];
+  const heads = ["layer", "thick", "its back at", ...(weighed ? ["mass"] : []), ...(hasCosts ? ["cost"] : [])];
   return table({ caption: "Layers from the front", hasNames: true, heads, rows });
 }
 

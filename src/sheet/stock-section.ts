@@ -31,9 +31,9 @@ export function statusText(fit: StockFit): string {
 /** What the sticks cost in all, as far as costs were given; "" where none was. */
 function stickCosts({ sticks }: StockJob, fit: StockFit): string {
   const costs = new Map(sticks.map(({ id, cost }) => [id, cost]));
-  const priced = fit.sticks.filter(({ stick }) => costs.get(stick) !== undefined);
-  if (priced.length === 0) return "";
-  const sum = priced.reduce((total, { stick, count }) => total + count * costs.get(stick)!, 0);
+  const withCost = fit.sticks.filter(({ stick }) => costs.get(stick) !== undefined);
+  if (withCost.length === 0) return "";
+  const sum = withCost.reduce((total, { stick, count }) => total + count * costs.get(stick)!, 0);
   const others = fit.sticks.filter(({ stick }) => costs.get(stick) === undefined).map(({ stick }) => stick);
   return ` They cost ${costText(sum)}${others.length === 0 ? " in all" : `, and ${others.join(", ")} without a cost`}.`;
 }
@@ -55,15 +55,15 @@ function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
   });
 }
 
-/** The lumber that the molding is milled from, and what it weighs and costs; nothing where its wood and its price are not known. */
+/** The lumber that the molding is milled from, and what it weighs and costs; nothing where its wood and its cost are not known. */
 function lumberText({ materials }: FramePlan, words: Words): string {
   const { blank, parts } = materials;
-  const { mass, price } = parts[0]!;
-  const cost = price?.cost ?? null;
+  const { mass, cost } = parts[0]!;
+  const total = cost?.total ?? null;
   const about = (value: number): string => Number(value.toPrecision(3)).toString();
   const facts = [
     ...(mass === null ? [] : [`weighs ${quantityText(mass, "mass", words)}`]),
-    ...(cost === null ? [] : [`costs ${costText(cost)}`]),
+    ...(total === null ? [] : [`costs ${costText(total)}`]),
   ];
   if (facts.length === 0) return "";
   const lumber =

@@ -41,10 +41,10 @@ const JOBS: readonly JobState[] = [
   jobOf({ ...TRAY, miterReach: "1", bevelLeft: "1" }),
   jobOf({ ...TRAY, sides: "60" }),
   jobOf(
-    { ...TRAY, species: "black walnut", clearance: "1", hangs: "wire", screwDepth: "30", price: "12" },
+    { ...TRAY, species: "black walnut", clearance: "1", hangs: "wire", screwDepth: "30", cost: "12" },
     {
       layers: [
-        { name: "pane", thickness: "2", material: "glass", price: "8" },
+        { name: "pane", thickness: "2", material: "glass", cost: "8" },
         { thickness: "4", material: "molding" },
       ],
     },
@@ -125,7 +125,7 @@ describe("the cards", () => {
     expect(textOf(bare["materials"]!)).toMatch(/board feet/);
     expect(textOf(bare["materials"]!)).not.toMatch(/mass|cost in all/);
     const full = jobOf(
-      { ...TRAY, slope: "", species: "black walnut", price: "12.50", hangs: "wire" },
+      { ...TRAY, slope: "", species: "black walnut", cost: "12.50", hangs: "wire" },
       { layers: [{ name: "pane", thickness: "2", material: "glass" }] },
     );
     const { materials } = planJob(full).plan!;

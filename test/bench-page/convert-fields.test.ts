@@ -82,7 +82,7 @@ describe("a whole form", () => {
       ),
       {
         sticks: [{ length: "2540", count: "3", cost: "18.50", name: "2540" }],
-        layers: [{ thickness: "2.54", density: "2500", price: "4", name: "2" }],
+        layers: [{ thickness: "2.54", density: "2500", cost: "4", name: "2" }],
       },
     );
 
@@ -94,7 +94,7 @@ describe("a whole form", () => {
     expect(values.unit).toBe("in");
     expect(lists).toEqual({
       sticks: [{ length: "100", count: "3", cost: "18.50", name: "2540" }],
-      layers: [{ thickness: "0.1", density: "2500", price: "4", name: "2" }],
+      layers: [{ thickness: "0.1", density: "2500", cost: "4", name: "2" }],
     });
   });
 
@@ -102,9 +102,19 @@ describe("a whole form", () => {
     const before = planJob(exampleJob()).plan!;
     const after = planJob(convertJob(exampleJob(), "mm", "in", new Map())).plan!;
     expect(after.geometry.pieces[0]!.longest.length * 25.4).toBeCloseTo(before.geometry.pieces[0]!.longest.length, 2);
-    // Prices that stand beside a stick without one are counted in lengths, and the offcuts stay as cheap as they were.
+    // Costs that stand beside a stick without one are counted in lengths, and the offcuts stay as cheap as they were.
     const share = ({ stockJobs: [job] }: typeof before): number => job!.sticks[1]!.cost! / job!.sticks[0]!.length;
     expect(share(after)).toBeCloseTo(share(before), 4);
+  });
+
+  test("has no other cost converted beside such sticks", () => {
+    const state = jobOf(
+      { cost: "50.8" },
+      { sticks: [{ length: "2540" }], layers: [{ thickness: "2.54", cost: "25.4" }] },
+    );
+    const { values, lists } = convertJob(state, "mm", "in", new Map());
+    expect(values.cost).toBe("50.8");
+    expect(lists.layers).toEqual([{ thickness: "0.1", cost: "25.4" }]);
   });
 
   test("finds again what was typed, letter by letter, however often the unit changes", () => {

@@ -129,7 +129,7 @@ describe("a filled form becomes the brief that it says", () => {
     expect([frames, keep]).toEqual([3, 6]);
   });
 
-  test("with its wood, its year, its prices and how it hangs", () => {
+  test("with its wood, its year, its costs and how it hangs", () => {
     const { brief, issues } = readJob(
       jobOf(
         {
@@ -139,8 +139,8 @@ describe("a filled form becomes the brief that it says", () => {
           species: "black walnut",
           grain: "quarter-sawn",
           driest: "5.5",
-          price: "18.50",
-          pricePer: "meter",
+          cost: "18.50",
+          costPer: "meter",
           hangs: "wire",
           wireAngle: "40",
           screwDepth: "10",
@@ -148,7 +148,7 @@ describe("a filled form becomes the brief that it says", () => {
         },
         {
           layers: [
-            { name: "pane", thickness: "2", material: "glass", price: "24" },
+            { name: "pane", thickness: "2", material: "glass", cost: "24" },
             { name: "bottom", thickness: "6", material: "molding" },
           ],
         },
@@ -161,10 +161,10 @@ describe("a filled form becomes the brief that it says", () => {
       species: "black walnut",
       grain: "quarter-sawn",
       moisture: { made: 8, seasons: [5.5, 12] },
-      price: { amount: 18.5, per: "meter" },
+      cost: { amount: 18.5, per: "meter" },
       hanging: { by: "wire", wireAngle: 40, screwDepth: 10, extraMass: 1.5 },
       contents: [
-        { name: "pane", thickness: 2, material: "glass", price: { amount: 24, per: "piece" } },
+        { name: "pane", thickness: 2, material: "glass", cost: 24 },
         { name: "bottom", thickness: 6, material: { species: "black walnut" } },
       ],
     });
@@ -173,7 +173,7 @@ describe("a filled form becomes the brief that it says", () => {
   test("whichever answer is chosen", () => {
     for (const [name, { choices = [] }] of Object.entries(WOOD_FIELDS)) {
       for (const { value } of choices) {
-        const said = { ...TRAY, species: "white ash", price: "2", hangs: "wire", [name]: value };
+        const said = { ...TRAY, species: "white ash", cost: "2", hangs: "wire", [name]: value };
         expect(readJob(jobOf(said)).issues).toEqual([]);
       }
     }
@@ -311,9 +311,9 @@ describe("what is wrong is said beside its field", () => {
     ["offPlumb", "slope"],
     ["acceptedGap", "acceptedGap"],
     ["moisture.seasons[1]", "dampest"],
-    ["price.amount", "price"],
+    ["cost.amount", "cost"],
     ["hanging.screwDepth", "screwDepth"],
-    ["contents[1].price.amount", "layers.1.price"],
+    ["contents[1].cost", "layers.1.cost"],
     ["sides", "sides"],
     ["sticks[2].id", "sticks.2.name"],
     ["contents[0].thickness", "layers.0.thickness"],

@@ -218,7 +218,7 @@ describe("bad input", () => {
 });
 
 describe("a long fit", () => {
-  /** A rack of many odd lengths and prices, of which the cheapest choice takes long to prove. */
+  /** A rack of many odd lengths and costs, of which the cheapest choice takes long to prove. */
   function oddRack(): string {
     let seed = 1;
     const draw = (): number => (seed = (seed * 16807) % 2147483647) / 2147483647;

@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import {
   planFrame,
   type ContentsLayer,
+  type Cost,
+  type CostUnit,
   type FrameMaterials,
   type FramePlan,
   type ProfileBrief,
@@ -177,25 +179,74 @@ describe("mass", () => {
 });
 
 describe("cost", () => {
-  const price = (amount: number, per: string): never => ({ amount, per }) as never;
+  const per = (amount: number, unit: CostUnit): Cost => ({ amount, per: unit });
+  const near = (value: number): number => expect.closeTo(value, 10) as number;
 
   test("of molding by its length or its lumber", () => {
     const { stickLength, blank } = materialsOf({});
-    const cost = (per: string): number => materialsOf({ price: price(10, per) }).parts[0]!.price!.cost!;
-    expect(cost("meter")).toBeCloseTo(stickLength / 100, 10);
-    expect(cost("foot")).toBeCloseTo(stickLength / 30.48, 10);
-    expect(cost("cubic-meter")).toBeCloseTo(10 * blank!.cubicMeters, 12);
-    expect(cost("board-foot")).toBeCloseTo(10 * blank!.boardFeet, 12);
+    const totalOf = (unit: CostUnit): number => materialsOf({ cost: per(10, unit) }).parts[0]!.cost!.total!;
+    expect(totalOf("meter")).toBeCloseTo(stickLength / 100, 10);
+    expect(totalOf("foot")).toBeCloseTo(stickLength / 30.48, 10);
+    expect(totalOf("cubic-meter")).toBeCloseTo(10 * blank!.cubicMeters, 12);
+    expect(totalOf("board-foot")).toBeCloseTo(10 * blank!.boardFeet, 12);
   });
 
-  test("of a layer by the piece, or by the upright box that it is cut from in its pose", () => {
-    const layer = (per: string): ContentsLayer => ({ ...pane, price: price(40, per) });
+  test("of molding by hand: four sides of 300 mm of a molding of 50 by 20 mm, cut with a kerf of 0", () => {
+    // A flat square with an opening of 200 mm and a width of 50 mm has long points of 300 mm: four pieces use up 1200 mm.
+    const square = { sides: 4, profile: molding({ width: 50, thickness: 20 }), opening: { side: 200 }, kerf: 0 };
+    const costOf = (cost: Cost): unknown => planFrame({ ...square, cost }).materials.parts[0]!.cost;
+    expect(costOf(2.5)).toEqual({ quantity: 4, total: 10 });
+    expect(costOf(0)).toEqual({ quantity: 4, total: 0 });
+    expect(costOf(per(10, "meter"))).toEqual({ quantity: near(1.2), total: near(12) });
+    // 1200 / 304.8
+    const feet = 3.937007874015748;
+    expect(costOf(per(3, "foot"))).toEqual({ quantity: near(feet), total: near(3 * feet) });
+    // 1.2 m by 0.05 m by 0.02 m
+    expect(costOf(per(1000, "cubic-meter"))).toEqual({
+      quantity: near(0.0012),
+      total: near(1.2),
+    });
+    // A board foot is 12 in by 12 in by 1 in: 0.002359737216 cubic meters.
+    const boardFeet = 0.0012 / 0.002359737216;
+    expect(costOf(per(8, "board-foot"))).toEqual({
+      quantity: near(boardFeet),
+      total: near(8 * boardFeet),
+    });
+  });
+
+  test("of molding by the piece is the number times the sides, whatever the section", () => {
+    const level = { sides: 7, measured: { levelWidth: 40 }, opening: { side: 300 } };
+    const { cost, parts } = planFrame({ ...level, cost: 1.25 }).materials;
+    expect(parts[0]!.cost).toEqual({ quantity: 7, total: 8.75 });
+    expect(cost).toEqual({ total: 8.75, complete: true, missing: [] });
+  });
+
+  test("of a layer by hand: one, or by the area of a square of 200 mm", () => {
+    const costOf = (cost: Cost, pieces = 4): unknown =>
+      planOf({ sides: pieces, profile: plain, opening: { side: 200 }, contents: [{ ...pane, cost }] }).materials
+        .parts[1]!.cost;
+    expect(costOf(6.5)).toEqual({ quantity: 1, total: 6.5 });
+    expect(costOf(6.5, 9)).toEqual({ quantity: 1, total: 6.5 });
+    expect(costOf(per(50, "square-meter"))).toEqual({
+      quantity: near(0.04),
+      total: near(2),
+    });
+    // 200 mm is 200 / 304.8 ft.
+    const squareFeet = 0.430556416668;
+    expect(costOf(per(10, "square-foot"))).toEqual({
+      quantity: near(squareFeet),
+      total: near(10 * squareFeet),
+    });
+  });
+
+  test("of a layer by area counts the upright box that it is cut from in its pose", () => {
+    const costs: readonly Cost[] = [40, per(40, "square-meter"), per(40, "square-foot")];
     for (const pose of ["side-down", "corner-down"] as const) {
-      const { materials, contents } = planOf({ pose, contents: ["piece", "square-meter", "square-foot"].map(layer) });
+      const { materials, contents } = planOf({ pose, contents: costs.map((cost) => ({ ...pane, cost })) });
       const area = contents.box!.width * contents.box!.height;
       // A regular hexagon's box is across flats by across corners, either way up.
       expect(area).toBeCloseTo(contents.panel!.acrossFlats * contents.panel!.acrossCorners, 6);
-      expect(materials.parts.slice(1).map((part) => part.price!.quantity)).toEqual([
+      expect(materials.parts.slice(1).map((part) => part.cost!.quantity)).toEqual([
         1,
         expect.closeTo(area / 1e6, 12),
         expect.closeTo(area / 304.8 ** 2, 10),
@@ -206,16 +257,13 @@ describe("cost", () => {
   test("of a layer that is cut from a given sheet counts the whole sheet", () => {
     const { materials } = planOf({
       opening: { cutFrom: { width: 500, height: 400 } },
-      contents: [{ ...pane, price: price(40, "square-meter") }],
+      contents: [{ ...pane, cost: per(40, "square-meter") }],
     });
-    expect(materials.parts[1]!.price).toEqual({ amount: 40, per: "square-meter", quantity: 0.2, cost: 8 });
+    expect(materials.parts[1]!.cost).toEqual({ quantity: 0.2, total: 8 });
   });
 
   test("says what it leaves out", () => {
-    const { cost } = materialsOf({
-      price: price(12, "meter"),
-      contents: [pane, { ...board, price: price(5, "piece") }],
-    });
+    const { cost } = materialsOf({ cost: per(12, "meter"), contents: [pane, { ...board, cost: 5 }] });
     expect(cost!.complete).toBe(false);
     expect(cost!.missing).toEqual(["pane"]);
     expect(cost!.total).toBeCloseTo(5 + 12 * (materialsOf({}).stickLength / 1000), 10);
@@ -227,14 +275,27 @@ describe("cost", () => {
       sides: 5,
       measured: { levelWidth: 40 },
       opening: { side: 300 },
-      price: { amount: 9, per: "board-foot" },
+      cost: per(9, "board-foot"),
     }).materials;
-    expect(parts[0]!.price).toEqual({ amount: 9, per: "board-foot", quantity: null, cost: null });
+    expect(parts[0]!.cost).toEqual({ quantity: null, total: null });
     expect(cost).toEqual({ total: null, complete: false, missing: ["molding"] });
   });
 
   test("of nothing is nothing", () => {
-    expect(materialsOf({ price: price(0, "meter") }).cost).toEqual({ total: 0, complete: true, missing: [] });
+    for (const cost of [0, per(0, "meter")])
+      expect(materialsOf({ cost }).cost).toEqual({ total: 0, complete: true, missing: [] });
+  });
+
+  test("is kept in the plan's brief as it was given, once", () => {
+    const { brief } = planOf({
+      cost: -0,
+      contents: [
+        { ...pane, cost: 6 },
+        { ...board, cost: per(2, "square-meter") },
+      ],
+    });
+    expect(brief.cost).toBe(0);
+    expect(brief.contents.map(({ cost }) => cost)).toEqual([6, { amount: 2, per: "square-meter" }]);
   });
 });
 
@@ -260,8 +321,8 @@ describe("laws", () => {
     ...brief,
     kerf: 3,
     species: "white ash",
-    price: { amount: 3, per: "cubic-meter" },
-    contents: [pane, { ...board, price: { amount: 20, per: "square-meter" } }],
+    cost: { amount: 3, per: "cubic-meter" },
+    contents: [pane, { ...board, cost: { amount: 20, per: "square-meter" } }],
   });
 
   test("a frame k times as large has k³ times the volume and mass", () => {
@@ -296,7 +357,7 @@ describe("laws", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const of = (pose: "side-down" | "corner-down"): unknown =>
-          planFrame({ ...full(brief), pose, price: { amount: 1, per: "meter" } }).materials.parts.map(
+          planFrame({ ...full(brief), pose, cost: { amount: 1, per: "meter" } }).materials.parts.map(
             (part) => part.mass,
           );
         expect(of("side-down")).toEqual(of("corner-down"));
@@ -338,11 +399,11 @@ test("the smallest and the largest frames that can be told have masses, or say t
               name: "pane",
               thickness: 100 * size,
               material: { density: 1e5 },
-              price: { amount: 1e12, per: "square-foot" },
+              cost: { amount: 1e12, per: "square-foot" },
             },
           ],
           species: "white ash",
-          price: { amount: 1e12, per: "cubic-meter" },
+          cost: { amount: 1e12, per: "cubic-meter" },
           hanging: { by: "wire", screwDepth: size },
         } as const),
       );

@@ -58,14 +58,11 @@ const STORED: Readonly<Record<string, Stored>> = {
     sides: 5,
     profile: rabbeted,
     opening: { contains: { width: 200, height: 150 } },
-    contents: [
-      pane,
-      { name: "panel", thickness: 4, material: { species: "white ash" }, price: { amount: 3, per: "piece" } },
-    ],
+    contents: [pane, { name: "panel", thickness: 4, material: { species: "white ash" }, cost: 3 }],
     clearance: 1.5,
     species: "black cherry",
     moisture: { made: 8, seasons: [6, { temperature: 21, humidity: 65 }] },
-    price: { amount: 4, per: "meter" },
+    cost: { amount: 4, per: "meter" },
     hanging: { by: "wire", screwDepth: 10 },
     rough: { method: "square", allowance: 10 },
     sticks: [{ id: "pine", length: 2400, count: 3 }],
@@ -267,4 +264,56 @@ describe.each(Object.entries(STORED))("of %s", (_, kind) => {
       expect(faults).toEqual([]);
     },
   );
+});
+
+describe("the costs of a stored plan", () => {
+  const rate = { amount: 20, per: "square-meter" } as const;
+  const costly = planFrame({
+    sides: 4,
+    profile: plain,
+    opening: { side: 200 },
+    contents: [
+      { ...pane, cost: rate },
+      { name: "board", thickness: 3, cost: 2.5 },
+    ],
+    cost: 1.75,
+  });
+
+  test("are numbers or amounts per unit, and read back alike", () => {
+    const read = throughJson(costly);
+    expect(read.brief.cost).toBe(1.75);
+    expect(read.brief.contents.map(({ cost }) => cost)).toEqual([rate, 2.5]);
+    const [wood, glass, back] = read.materials.parts.map(({ cost }) => cost!);
+    expect([wood, back]).toEqual([
+      { quantity: 4, total: 7 },
+      { quantity: 1, total: 2.5 },
+    ]);
+    expect(glass!.quantity).toBeCloseTo(0.04, 12);
+    expect(glass!.total).toBeCloseTo(0.8, 12);
+    expect(shopSheet(read, words)).toBe(shopSheet(costly, words));
+  });
+
+  test.each([
+    [["brief", "cost"], "dear", 'be a number or an object with `amount` and `per`, got "dear" (string)'],
+    [["brief", "cost"], null, "be a number or an object with `amount` and `per`, got null"],
+    [["brief", "cost"], NaN, "be a finite number, got NaN (number)"],
+    [["brief", "contents", 0, "cost", "amount"], "20", 'be a finite number, got "20" (string)'],
+    [
+      ["brief", "contents", 0, "cost", "per"],
+      "piece",
+      'be one of "meter", "foot", "square-meter", "square-foot", "cubic-meter", "board-foot", got "piece" (string)',
+    ],
+    [["materials", "parts", 0, "cost"], 7, "be an object, got 7 (number)"],
+    [["materials", "parts", 0, "cost", "quantity"], "4", 'be a finite number, got "4" (string)'],
+    [["materials", "parts", 0, "cost", "total"], undefined, "be a finite number, got undefined"],
+  ] as const)("are refused where %j is %j", (place, damage, expected) => {
+    const root = throughJson(costly);
+    const name = place.reduce(
+      (path: string, key) => (typeof key === "number" ? `${path}[${key}]` : `${path}.${key}`),
+      "",
+    );
+    damaged(root, place, damage, () => {
+      expect(() => shopSheet(root, words)).toThrow(`Expected \`${name.slice(1)}\` to ${expected}`);
+    });
+  });
 });

@@ -38,7 +38,7 @@ describe("tryParseBrief", () => {
     expect(planFrame(outcome.value)).toEqual(planFrame(sound));
   });
 
-  test("takes wood, moisture, prices and hanging in every form", () => {
+  test("takes wood, moisture, costs and hanging in every form", () => {
     const brief = {
       ...sound,
       acceptedGap: 0.3,
@@ -46,17 +46,18 @@ describe("tryParseBrief", () => {
       species: { radial: 4, tangential: 8 },
       grain: "quarter-sawn",
       moisture: { made: 9, seasons: [{ temperature: 20, humidity: 30 }, 12] },
-      price: { amount: 4.5, per: "board-foot" },
+      cost: { amount: 4.5, per: "board-foot" },
       hanging: { by: "wire", wireAngle: 35, screwDepth: 12, extraMass: 2 },
       contents: [
-        { name: "pane", thickness: 2, material: "glass", price: { amount: 38, per: "square-meter" } },
-        { name: "board", thickness: 3, material: { density: 750 } },
+        { name: "pane", thickness: 2, material: "glass", cost: { amount: 38, per: "square-meter" } },
+        { name: "board", thickness: 3, material: { density: 750 }, cost: 2.5 },
         { name: "panel", thickness: 6, material: { species: "white ash", grain: 30, grainDirection: 90 } },
       ],
     };
     expect(issuesOf(brief)).toEqual([]);
     expect(issuesOf(throughJson(brief))).toEqual([]);
     expect(planFrame(brief as FrameBrief).brief).toMatchObject(brief);
+    for (const cost of [0, 12.5, 1e12]) expect(planFrame({ ...sound, cost }).brief.cost).toBe(cost);
   });
 
   test("takes a profile's -0 as 0 and leaves out what a profile has not", () => {
@@ -105,13 +106,13 @@ describe("tryParseBrief", () => {
       ...sound,
       opening: { contains: { width: 0, height: -1, allowance: -2 } },
       contents: [
-        { thickness: 0, price: { amount: -1, per: "kg" } },
-        { name: "pane", thickness: 2, material: { density: 0, expansion: 1 } },
+        { thickness: 0, cost: { amount: -1, per: "kg" } },
+        { name: "pane", thickness: 2, material: { density: 0, expansion: 1 }, cost: -1 },
         { name: "panel", thickness: "thin", material: { species: 3, grain: 91, grainDirection: 400 } },
       ],
       moisture: { made: -1, seasons: [6, 301, { temperature: 200, humidity: 40 }] },
       hanging: { by: "nail", wireAngle: 1, screwDepth: 0, extraMass: -1 },
-      price: { amount: "dear", per: "yard" },
+      cost: { amount: "dear", per: "yard" },
       sticks: [{ id: "", length: 0, count: -1, cost: -1 }, 5],
     });
     expect(issues.map(({ path }) => path)).toEqual([
@@ -120,10 +121,11 @@ describe("tryParseBrief", () => {
       "opening.contains.allowance",
       "contents[0].name",
       "contents[0].thickness",
-      "contents[0].price.amount",
-      "contents[0].price.per",
+      "contents[0].cost.amount",
+      "contents[0].cost.per",
       "contents[1].material.density",
       "contents[1].material.expansion",
+      "contents[1].cost",
       "contents[2].thickness",
       "contents[2].material.species",
       "contents[2].material.grain",
@@ -136,8 +138,8 @@ describe("tryParseBrief", () => {
       "moisture.made",
       "moisture.seasons[1]",
       "moisture.seasons[2].temperature",
-      "price.amount",
-      "price.per",
+      "cost.amount",
+      "cost.per",
       "hanging.by",
       "hanging.wireAngle",
       "hanging.screwDepth",
@@ -273,7 +275,7 @@ describe("tryParseBrief", () => {
       ...sound,
       opening: { contains: { width: 300, height: 200, allowence: 3 }, acrossflats: 4 },
       contents: [
-        { name: "glass", thickness: 2, tickness: 3, price: { amount: 1, per: "piece", each: 2 } },
+        { name: "glass", thickness: 2, tickness: 3, cost: { amount: 1, per: "square-foot", each: 2 } },
         { name: "board", thickness: 2, material: { density: 700, expension: 1 } },
         { name: "panel", thickness: 2, material: { species: "white ash", graindirection: 90 } },
       ],
@@ -291,15 +293,15 @@ describe("tryParseBrief", () => {
         seasons: [{ temperature: 20, humidity: 50, at: 1 }],
         worst: 3,
       },
-      price: { amount: 1, per: "meter", currency: "EUR" },
+      cost: { ammount: 1, amount: 1, per: "meter" },
       hanging: { by: "wire", wireangle: 30 },
     });
     expect(issues.every(({ code }) => code === "unknown")).toBe(true);
     expect(issues.map(({ message }) => message)).toEqual([
       "Expected `opening` to have no key but `contains`, `cutFrom`, `side`, `apothem`, `circumradius`, `acrossFlats`, `acrossCorners`, `perimeter`, `area`, got `acrossflats`; did you mean `acrossFlats`?",
       "Expected `opening.contains` to have no key but `width`, `height`, `allowance`, got `allowence`; did you mean `allowance`?",
-      "Expected `contents[0]` to have no key but `name`, `thickness`, `material`, `price`, got `tickness`; did you mean `thickness`?",
-      "Expected `contents[0].price` to have no key but `amount`, `per`, got `each`",
+      "Expected `contents[0]` to have no key but `name`, `thickness`, `material`, `cost`, got `tickness`; did you mean `thickness`?",
+      "Expected `contents[0].cost` to have no key but `amount`, `per`, got `each`",
       "Expected `contents[1].material` to have no key but `density`, `expansion`, got `expension`; did you mean `expansion`?",
       "Expected `contents[2].material` to have no key but `species`, `grain`, `grainDirection`, got `graindirection`; did you mean `grainDirection`?",
       "Expected `saw` to have no key but `fence`, `miter`, `bevel`, `depth`, `depthAt45`, `crosscut`, `gaugeReach`, got `depthat45`; did you mean `depthAt45`?",
@@ -312,7 +314,7 @@ describe("tryParseBrief", () => {
       "Expected `moisture` to have no key but `made`, `seasons`, got `worst`",
       "Expected `moisture.made` to have no key but `temperature`, `humidity`, got `rh`",
       "Expected `moisture.seasons[0]` to have no key but `temperature`, `humidity`, got `at`",
-      "Expected `price` to have no key but `amount`, `per`, got `currency`",
+      "Expected `cost` to have no key but `amount`, `per`, got `ammount`; did you mean `amount`?",
       "Expected `hanging` to have no key but `by`, `wireAngle`, `screwDepth`, `extraMass`, got `wireangle`; did you mean `wireAngle`?",
     ]);
     const level = issuesOf({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, width: 3 } });
@@ -344,7 +346,7 @@ describe("tryParseBrief", () => {
       opening: { contains: { width: 300, height: 200, allowance: open }, side: open as undefined },
       at: undefined,
       contents: [
-        { name: "board", thickness: 3, material: { density: open, expansion: open }, price: undefined },
+        { name: "board", thickness: 3, material: { density: open, expansion: open }, cost: undefined },
         { name: "panel", thickness: 3, material: { species: "white ash", grain: undefined, grainDirection: open } },
       ],
       clearance: open,
@@ -359,7 +361,7 @@ describe("tryParseBrief", () => {
       species: { radial: 4, tangential: 8, specificGravity: open, coefficients: undefined },
       grain: undefined,
       moisture: undefined,
-      price: undefined,
+      cost: undefined,
       hanging: { by: "wire", wireAngle: open, screwDepth: open, extraMass: open },
     };
     expect(issuesOf(brief)).toEqual([]);
@@ -505,10 +507,36 @@ test.each([
     "Expected `moisture.made` to be a moisture content in percent (0 to 300) or a climate, got undefined",
   ],
   [
-    { price: { amount: 3, per: "square-meter" } },
-    'Expected `price.per` to be one of "meter", "foot", "cubic-meter", "board-foot", got "square-meter" (string)',
+    { cost: { amount: 3, per: "square-meter" } },
+    'Expected `cost.per` to be one of "meter", "foot", "cubic-meter", "board-foot", got "square-meter" (string)',
   ],
-  [{ price: { amount: -3, per: "foot" } }, "Expected `price.amount` to be an amount from 0 to 1e12, got -3 (number)"],
+  [
+    { cost: { amount: 3, per: "piece" } },
+    'Expected `cost.per` to be one of "meter", "foot", "cubic-meter", "board-foot", got "piece" (string)',
+  ],
+  [
+    { cost: { amount: 3 } },
+    'Expected `cost.per` to be one of "meter", "foot", "cubic-meter", "board-foot", got undefined',
+  ],
+  [{ cost: { amount: -3, per: "foot" } }, "Expected `cost.amount` to be an amount from 0 to 1e12, got -3 (number)"],
+  [
+    { cost: { amount: 1.5e12, per: "foot" } },
+    "Expected `cost.amount` to be an amount from 0 to 1e12, got 1500000000000 (number)",
+  ],
+  [{ cost: { amount: "3", per: "foot" } }, 'Expected `cost.amount` to be an amount from 0 to 1e12, got "3" (string)'],
+  [{ cost: { per: "foot" } }, "Expected `cost.amount` to be an amount from 0 to 1e12, got undefined"],
+  [
+    { cost: { amount: 3, per: "foot", currency: "EUR" } },
+    "Expected `cost` to have no key but `amount`, `per`, got `currency`",
+  ],
+  [{ cost: -3 }, "Expected `cost` to be an amount from 0 to 1e12, got -3 (number)"],
+  [{ cost: NaN }, "Expected `cost` to be an amount from 0 to 1e12, got NaN (number)"],
+  [{ cost: 1.5e12 }, "Expected `cost` to be an amount from 0 to 1e12, got 1500000000000 (number)"],
+  [
+    { cost: "dear" },
+    'Expected `cost` to be an amount from 0 to 1e12 or an object with `amount` and `per`, got "dear" (string)',
+  ],
+  [{ cost: null }, "Expected `cost` to be an amount from 0 to 1e12 or an object with `amount` and `per`, got null"],
   [{ hanging: { by: "nail" } }, 'Expected `hanging.by` to be one of "wire", "two-hooks", got "nail" (string)'],
   [
     { hanging: { by: "wire", wireAngle: 0 } },
@@ -535,8 +563,16 @@ test.each([
     "Expected `contents[0].material.grainDirection` to be degrees from -360 to 360, got 361 (number)",
   ],
   [
-    { contents: [{ name: "pane", thickness: 2, price: { amount: 40, per: "meter" } }] },
-    'Expected `contents[0].price.per` to be one of "piece", "square-meter", "square-foot", got "meter" (string)',
+    { contents: [{ name: "pane", thickness: 2, cost: { amount: 40, per: "meter" } }] },
+    'Expected `contents[0].cost.per` to be one of "square-meter", "square-foot", got "meter" (string)',
+  ],
+  [
+    { contents: [{ name: "pane", thickness: 2, cost: -1 }] },
+    "Expected `contents[0].cost` to be an amount from 0 to 1e12, got -1 (number)",
+  ],
+  [
+    { contents: [{ name: "pane", thickness: 2, cost: [40] }] },
+    "Expected `contents[0].cost` to be an amount from 0 to 1e12 or an object with `amount` and `per`, got an array of 1",
   ],
   [
     { opening: { side: 2 }, at: "outerFace" },
@@ -545,7 +581,7 @@ test.each([
   [{ shows: "front" }, 'Expected `shows` to be one of "face", "back", got "front" (string)'],
   [
     { colour: "oak" },
-    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `acceptedGap`, `fastenerRoom`, `species`, `grain`, `moisture`, `price`, `hanging`, `profile`, `measured`, got `colour`",
+    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `acceptedGap`, `fastenerRoom`, `species`, `grain`, `moisture`, `cost`, `hanging`, `profile`, `measured`, got `colour`",
   ],
 ])("brief with %j", (changes, message) => {
   expect(onlyIssue(changes)).toBe(message);

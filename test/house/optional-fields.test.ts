@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { listFiles, readProjectFile } from "./project.js";
 
 /** Interfaces that callers fill in: options, briefs and what goes into them. */
-const INPUT = /(?:Options|Brief|Question|Layer|Price|Hanging|Moisture|SeenGap|StockStick|StockPiece|StockJob)$/;
+const INPUT = /(?:Options|Brief|Question|Layer|CostRate|Hanging|Moisture|SeenGap|StockStick|StockPiece|StockJob)$/;
 
 /** The optional fields of an interface's text that can't be given as undefined. */
 function bare(text: string): string[] {

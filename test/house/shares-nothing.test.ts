@@ -41,7 +41,7 @@ const brief = {
   opening: { contains: { width: 300, height: 200, allowance: 2 } },
   profile: molding({ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 } }),
   contents: [
-    { name: "pane", thickness: 2, material: "glass", price: { amount: 8, per: "piece" } },
+    { name: "pane", thickness: 2, material: "glass", cost: { amount: 8, per: "square-foot" } },
     { name: "mount", thickness: 2, material: { density: 700, expansion: 1e-5 } },
     {
       name: "panel",
@@ -57,7 +57,7 @@ const brief = {
   sticks: [{ id: "pine", length: 2400, cost: 5, defects: [{ start: 100, end: 120 }] }],
   species: { radial: 4, tangential: 8, specificGravity: 0.5 },
   moisture: { made: { temperature: 20, humidity: 40 }, seasons: [{ temperature: 21, humidity: 30 }, 12] },
-  price: { amount: 3, per: "meter" },
+  cost: { amount: 3, per: "meter" },
   hanging: { by: "wire", screwDepth: 5 },
 } as const satisfies FrameBrief;
 const sheetBrief = { ...brief, opening: { cutFrom: { width: 420, height: 297 } } } as const;

@@ -20,7 +20,7 @@ function named(name: string): { plan: FramePlan; fit: StockFit } {
     profile,
     sticks: [{ id: name, length: 2400 }],
     species: "black walnut",
-    contents: [{ name, thickness: 4, material: { species: "white ash" }, price: { amount: 3, per: "piece" } }],
+    contents: [{ name, thickness: 4, material: { species: "white ash" }, cost: 3 }],
   });
   return { plan, fit: fitStock(plan.stockJobs[0]!) };
 }

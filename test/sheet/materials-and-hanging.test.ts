@@ -11,9 +11,9 @@ describe("the sheet says", () => {
       sides: 9,
       slope: -10,
       species: { radial: 4, tangential: 8, specificGravity: 0.6 },
-      price: { amount: 5, per: "meter" },
+      cost: { amount: 5, per: "meter" },
       contents: [
-        { name: "pane", thickness: 2, material: "glass", price: { amount: 7.5, per: "piece" } },
+        { name: "pane", thickness: 2, material: "glass", cost: 7.5 },
         { name: "chart", thickness: 0.5 },
       ],
     });
@@ -22,7 +22,7 @@ describe("the sheet says", () => {
     const kg = (value: number): string => `${Number(value.toPrecision(3))} kg`;
     expect(text).toContain(`mass at least ${kg(mass.total!)}`);
     expect(text).toContain(`cost at least ${cost!.total!.toFixed(2)}`);
-    expect(text).toContain(`It weighs ${kg(parts[0]!.mass!)} and costs ${parts[0]!.price!.cost!.toFixed(2)}.`);
+    expect(text).toContain(`It weighs ${kg(parts[0]!.mass!)} and costs ${parts[0]!.cost!.total!.toFixed(2)}.`);
     expect(text).toContain("board feet (");
     expect(text).toContain("They go in through a mouth that is");
     expect(text).toContain("if the glass is as thick as it may be)");
@@ -108,10 +108,10 @@ test("any frame that hangs has a well-formed sheet, with masses and costs that a
       const contents = (brief.contents ?? []).map((layer) => ({
         ...layer,
         ...(made === undefined ? {} : { material: made }),
-        price: { amount: 12.5, per: "square-foot" as const },
+        cost: { amount: 12.5, per: "square-foot" as const },
       }));
-      const price = { amount: 3, per: "board-foot" as const };
-      const frame = planFrame({ ...brief, contents, price, species: "white ash", hanging: hangs } as FrameBrief);
+      const cost = { amount: 3, per: "board-foot" as const };
+      const frame = planFrame({ ...brief, contents, cost, species: "white ash", hanging: hangs } as FrameBrief);
       const sheet = shopSheet(frame, SHORT);
       expect(sheet).not.toMatch(/NaN|undefined|Infinity|\[object/);
       expect(readSheet(sheet).text).toContain("Hanging");

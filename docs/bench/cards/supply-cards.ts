@@ -19,10 +19,10 @@ export const materialsCard: Card = {
     const { materials, contents } = plan;
     const { blank, parts, mass, cost } = materials;
     const money = (value: number): string => value.toFixed(2);
-    const rows = parts.map(({ name, mass: weighs, price }): Part[] => [
+    const rows = parts.map(({ name, mass: weighs, cost: part }): Part[] => [
       name,
       weighs === null ? "" : writers.mass(weighs),
-      price?.cost == null ? "" : money(price.cost),
+      part?.total == null ? "" : money(part.total),
     ]);
     const knowsParts = mass.total !== null || cost !== null;
     const { box, panel } = contents;

@@ -56,16 +56,16 @@ export const WOOD_FIELDS: Readonly<Record<WoodField, PlacedField>> = {
     placeholder: "12",
     when: { species: WOODS },
   },
-  price: {
+  cost: {
     step: "wood",
     finer: true,
-    label: "Price of the molding",
+    label: "Cost of the molding",
     explain: "In any money, for what it is counted by.",
     kind: "number",
     optional: true,
     placeholder: "not said",
   },
-  pricePer: {
+  costPer: {
     step: "wood",
     finer: true,
     label: "That is for a",

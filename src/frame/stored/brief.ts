@@ -1,4 +1,4 @@
-import { checkNumber, checkOneOf, isRecord, reject } from "../../core/check.js";
+import { checkNumber, checkOneOf, isRecord, refuse, reject } from "../../core/check.js";
 import { box, count, finite, list, maybe, record, text, word, type Fields, type Reader } from "../../core/stored.js";
 import { pose } from "../../panel/stored-panel.js";
 import { saw } from "../../saw/stored-cut.js";
@@ -10,13 +10,15 @@ import { readWood } from "../../wood/read-wood.js";
 import type {
   Contained,
   ContentsLayer,
+  Cost,
+  CostRate,
+  CostUnit,
   FilledBrief,
   FrameMoisture,
   Hanging,
   LayerMaterial,
   Opening,
   OpeningValues,
-  Price,
   RoughCut,
   RoughMethod,
   SolidWoodLayer,
@@ -63,8 +65,7 @@ const MOISTURE: Fields<FrameMoisture> = {
   seasons: (value, path) => list(value, path, moisture, 1),
 };
 
-const PERS: Readonly<Record<Price["per"], true>> = {
-  piece: true,
+const COST_UNITS: Readonly<Record<CostUnit, true>> = {
   meter: true,
   foot: true,
   "square-meter": true,
@@ -72,10 +73,12 @@ const PERS: Readonly<Record<Price["per"], true>> = {
   "cubic-meter": true,
   "board-foot": true,
 };
-/** What a price is counted by. */
-export const per: Reader<Price["per"]> = (value, path) => word(value, path, PERS);
-const PRICE: Fields<Price> = { amount: finite, per };
-const price: Reader<Price> = (value, path) => record(value, path, PRICE);
+const COST_RATE: Fields<CostRate> = { amount: finite, per: (value, path) => word(value, path, COST_UNITS) };
+const cost: Reader<Cost> = (value, path) => {
+  if (typeof value === "number") return finite(value, path);
+  if (isRecord(value)) return record(value, path, COST_RATE);
+  return refuse("type", path ?? "", value, "a number or an object with `amount` and `per`");
+};
 
 const SHEET: Fields<OwnSheetMaterial> = { density: optional, expansion: optional };
 const SOLID: Fields<SolidWoodLayer> = {
@@ -91,7 +94,7 @@ const LAYER: Fields<ContentsLayer> = {
   name: text,
   thickness: finite,
   material: (value, path) => maybe(value, path, material),
-  price: (value, path) => maybe(value, path, price),
+  cost: (value, path) => maybe(value, path, cost),
 };
 
 const ROUGH: Fields<RoughCut> = {
@@ -143,7 +146,7 @@ const BRIEF: Fields<Rest> = {
   species: (value, path) => maybe(value, path, wood),
   grain: (value, path) => maybe(value, path, grain),
   moisture: (value, path) => maybe(value, path, (v, p) => record(v, p, MOISTURE)),
-  price: (value, path) => maybe(value, path, price),
+  cost: (value, path) => maybe(value, path, cost),
   hanging: (value, path) => maybe(value, path, (v, p) => record(v, p, HANGING)),
 };
 

@@ -14,9 +14,8 @@ import {
 import type { FrameMaterials, MaterialPart } from "../frame-materials.js";
 import type { FrameMovement, SeasonMovement } from "../frame-movement.js";
 import type { MoldingBlank } from "../molding-volume.js";
-import type { PartPrice } from "../part-price.js";
+import type { PartCost } from "../part-cost.js";
 import type { PartialSum } from "../partial-sum.js";
-import { per } from "./brief.js";
 
 const BLANK: Fields<MoldingBlank> = {
   width: finite,
@@ -25,14 +24,14 @@ const BLANK: Fields<MoldingBlank> = {
   boardFeet: finite,
   cubicMeters: finite,
 };
-const PRICE: Fields<PartPrice> = { amount: finite, per, quantity: finiteOrNull, cost: finiteOrNull };
+const COST: Fields<PartCost> = { quantity: finiteOrNull, total: finiteOrNull };
 const PART: Fields<MaterialPart> = {
   name: text,
   layer: (value, path) => orNull(value, path, count),
   volume: finiteOrNull,
   density: finiteOrNull,
   mass: finiteOrNull,
-  price: (value, path) => orNull(value, path, (v, p) => record(v, p, PRICE)),
+  cost: (value, path) => orNull(value, path, (v, p) => record(v, p, COST)),
 };
 const SUM: Fields<PartialSum> = {
   total: finiteOrNull,

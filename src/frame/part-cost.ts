@@ -1,18 +1,20 @@
 import type { LengthUnit } from "../core/geometry-types.js";
 import { convertLength } from "../units/index.js";
-import type { Price } from "./brief.js";
+import type { Cost, CostUnit } from "./brief.js";
 import { finiteOrNull } from "./partial-sum.js";
 
-/** What a part costs. */
-export interface PartPrice extends Price {
-  /** How many of what the price is counted by the part takes; `null` where it is not known. */
+/** What a part costs, by the `cost` that the brief gives for it. */
+export interface PartCost {
+  /** How many pieces or units of that `cost` the part takes; `null` where it is not known. */
   readonly quantity: number | null;
-  /** The amount for all of it; `null` where the quantity is not known. */
-  readonly cost: number | null;
+  /** What they cost together; `null` where the quantity is not known. */
+  readonly total: number | null;
 }
 
 /** What a part takes, as far as it is known. */
 export interface PartQuantities {
+  /** Number of pieces. */
+  readonly pieces: number;
   /** Length of molding, in the brief's unit. */
   readonly length?: number | null;
   /** Area of the sheet that it is cut from, in the square of that unit. */
@@ -23,17 +25,15 @@ export interface PartQuantities {
   readonly boardFeet?: number | null;
 }
 
-/** How many of what a price is counted by; `null` or nothing where it is not known. */
+/** How many units of length, area or volume; `null` or nothing where it is not known. */
 function quantityOf(
-  per: Price["per"],
+  per: CostUnit,
   { length, area, cubicMeters, boardFeet }: PartQuantities,
   unit: LengthUnit,
 ): number | null | undefined {
   const meter = convertLength(1, "m", unit);
   const foot = convertLength(1, "ft", unit);
   switch (per) {
-    case "piece":
-      return 1;
     case "meter":
       return length && length / meter;
     case "foot":
@@ -50,15 +50,16 @@ function quantityOf(
 }
 
 /**
- * What a part costs by its price.
+ * What a part costs.
  *
- * @param price - what the brief says
+ * @param cost - what the brief says
  * @param quantities - what the part takes
  * @param unit - the brief's unit
- * @returns the quantity and the cost; `null` without a price
+ * @returns the quantity and the total; `null` without a cost
  */
-export function partPrice(price: Price | undefined, quantities: PartQuantities, unit: LengthUnit): PartPrice | null {
-  if (price === undefined) return null;
-  const quantity = finiteOrNull(quantityOf(price.per, quantities, unit) ?? Infinity);
-  return { ...price, quantity, cost: quantity === null ? null : finiteOrNull(quantity * price.amount) };
+export function partCost(cost: Cost | undefined, quantities: PartQuantities, unit: LengthUnit): PartCost | null {
+  if (cost === undefined) return null;
+  if (typeof cost === "number") return { quantity: quantities.pieces, total: quantities.pieces * cost };
+  const quantity = finiteOrNull(quantityOf(cost.per, quantities, unit) ?? Infinity);
+  return { quantity, total: quantity === null ? null : finiteOrNull(quantity * cost.amount) };
 }
