@@ -9,7 +9,7 @@ const LAYS: readonly LayName[] = ["flat", "propped", "sight-edge-down", "outer-e
 
 const angle = (degrees: number): string => `${Math.abs(degrees).toFixed(2)}°`;
 
-/** A setting goes to people without a sign: they are told which part of the stick stays longer. */
+/** People are told which part of the stick stays longer, not a sign. */
 function longer(degrees: number, positive: string, negative: string): string {
   // The arithmetic can leave a trace of a degree where the cut is square.
   if (Math.abs(degrees) < 1e-9) return "square";
@@ -17,7 +17,7 @@ function longer(degrees: number, positive: string, negative: string): string {
 }
 
 function print(...cells: readonly string[]): void {
-  console.log(cells.map((cell, column) => (column === 0 ? cell.padEnd(10) : cell.padStart(11))).join(""));
+  console.log(cells.map((cell, column) => (column === 0 ? cell.padEnd(16) : cell.padStart(11))).join(""));
 }
 
 const slope = slopeFromSpring(SPRING);
@@ -27,7 +27,7 @@ for (const { sides, miter, bevel, dihedral } of compoundMiterTable({ sides: ROOM
   print(String(sides), angle(miter), angle(bevel), angle(dihedral));
 }
 
-// One end of a stick is enough: in a ring of equal corners the other is its mirror image.
+// One end of a piece is enough: in a ring of equal corners the other is its mirror image.
 const board = { slope, thickness: 18 };
 const { first: end } = joinCorner({ turn: 90, first: board, second: board });
 console.log("\nOne of four corners, by how the stick lies");

@@ -47,7 +47,7 @@ const verdict = verifyFit(job, fit);
 if (!verdict.ok) throw new Error(`The fit does not hold: ${JSON.stringify(verdict.faults)}`);
 
 const { geometry, sawing, contents } = plan;
-const stick = geometry.pieces[0]!;
+const piece = geometry.pieces[0]!;
 console.log(`Nine sides at ${angle(geometry.slope)}, round ${length(340)} x ${length(260)}`);
 console.log(
   `  opening where the contents touch: side ${length(geometry.opening.side)}, ${length(geometry.opening.acrossFlats)} high`,
@@ -55,7 +55,7 @@ console.log(
 console.log(`  whole frame: ${length(geometry.overall.extent.width)} x ${length(geometry.overall.extent.height)}`);
 console.log(`  molding, width taken level: ${length(geometry.levelWidth)}`);
 console.log(
-  `  each stick: ${length(stick.longest.length)} at the long points, ${length(stick.shortest.length)} at the short ones`,
+  `  each piece: ${length(piece.longest.length)} at the long points, ${length(piece.shortest.length)} at the short ones`,
 );
 console.log(
   `  lying ${String(sawing.lay!.lay)}: miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0]!.dihedral)}`,

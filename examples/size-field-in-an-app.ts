@@ -36,7 +36,7 @@ function answer(fields: Fields): string {
   const { geometry } = planFrame(outcome.value);
   const show = (value: number): string => formatLength(value, "in", { style: "fraction", denominator: 32 });
   const { longest } = geometry.pieces[0]!;
-  return `${geometry.sides} sticks of ${show(longest.length)}, the frame ${show(geometry.overall.extent.width)} wide and ${show(geometry.overall.extent.height)} high`;
+  return `${geometry.sides} pieces of ${show(longest.length)}, the frame ${show(geometry.overall.extent.width)} wide and ${show(geometry.overall.extent.height)} high`;
 }
 
 const fields: Fields = {

@@ -1,5 +1,5 @@
 /**
- * The worker in which sticks are fitted, so that the page stays awake. It is told to stop by a message, which it hears between two turns of the search.
+ * The worker in which sticks are fitted, so that the page stays awake. It is told to stop by a message, which it hears whenever the search pauses.
  */
 import { isInputError } from "miterwright/errors";
 import { fitStockAsync, type StockJob } from "miterwright/stock";

@@ -22,7 +22,7 @@ export const WORDS: readonly Word[] = [
     forms: ["arrises"],
     means: "an edge that runs the whole length of the stick, where two of its surfaces meet",
   },
-  { word: "back", means: "the surface of the molding that is turned away from the viewer" },
+  { word: "back", means: "the surface of the molding that faces away from the viewer" },
   { word: "backing", means: "the board behind a picture that holds it in the frame" },
   { word: "bevel", means: "how far the saw's blade leans from upright" },
   {
@@ -132,7 +132,7 @@ function plain(text: string): string {
 export function wordsIn(text: string): readonly Word[] {
   const found = new Set<Word>();
   const texts = [plain(text)];
-  // Meanings that are found are read in their turn.
+  // Meanings that are found are read as well.
   for (const read of texts) {
     for (const entry of WORDS) {
       if (found.has(entry)) continue;

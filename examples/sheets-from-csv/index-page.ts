@@ -2,7 +2,7 @@
  * The index of a batch: every cut of every frame in the order of work, grouped by setting, and what is cut from which stick.
  */
 import { drawStock } from "miterwright/drawing";
-import { arrisLabel, type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
+import { arrisLabel, surfaceLabel, type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
 import type { StockFit, StockJob } from "miterwright/stock";
 
 /** The sticks of one molding. */
@@ -56,10 +56,10 @@ function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup,
     CUTS[kind],
     `${times} times`,
     size === null ? "" : `${length(size)}${arris === null ? "" : ` along the ${arrisLabel(arris)}`}`,
-    atFence,
+    surfaceLabel(atFence),
     kept,
   ]);
-  return `<section><h3>${swung}, ${tilted}</h3><p>Sticks lie with their ${down} ${cradled ? "in the cradle" : "on the table"}. Set anew: ${anew.join(", ") || "nothing"}.</p>
+  return `<section><h3>${swung}, ${tilted}</h3><p>Sticks lie with their ${surfaceLabel(down)} ${cradled ? "in the cradle" : "on the table"}. Set anew: ${anew.join(", ") || "nothing"}.</p>
 ${table(["frame", "cut", "how often", "length", "at the fence", "kept side"], rows)}</section>`;
 }
 

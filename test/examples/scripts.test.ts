@@ -67,7 +67,7 @@ test("the lesson prints one side for every measure, and what is known of small p
 test("the size field answers a sound form with sizes, and a wrong one with every issue at once", () => {
   const lines = linesOf("size-field-in-an-app.ts");
   // A regular pentagon is 1.6180 of its side wide, the golden ratio, and 1.5388 high.
-  expect(lines[0]).toBe('5 sticks of 10 1/4", the frame 16 9/16" wide and 15 3/4" high');
+  expect(lines[0]).toBe('5 pieces of 10 1/4", the frame 16 9/16" wide and 15 3/4" high');
   expect(lines.slice(1).map((line) => line.split(":")[0])).toEqual(["sides", "opening.contains.height"]);
 });
 

@@ -45,13 +45,13 @@ export const lengthsCard: Card = {
   column: "frame",
   write: ({ plan, writers }) => {
     const { geometry, sawing } = plan;
-    const stick = geometry.pieces[0]!;
+    const piece = geometry.pieces[0]!;
     const { length } = writers;
     const measured = sawing.operations.at(-1)?.measure?.arris;
     const { opening, overall } = geometry;
     const rows = Object.keys(geometry.arrises).map((arris) => [
       arrisLabel(arris),
-      html`<span class="figure">${length(stick.lengths[arris]!)}</span>`,
+      html`<span class="figure">${length(piece.lengths[arris]!)}</span>`,
       arris === measured ? "measure here" : "",
     ]);
     return html`${table("Finished length of every piece, arris by arris", ["arris", "length", "tape"], rows)}${facts([

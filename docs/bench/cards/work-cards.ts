@@ -36,15 +36,15 @@ export const answerCard: Card = {
   write: ({ plan, writers }) => {
     const { length, angle } = writers;
     const { sawing, geometry, materials } = plan;
-    const stick = geometry.pieces[0]!;
+    const piece = geometry.pieces[0]!;
     const option = sawing.lay;
     if (option === null)
       return html`<p><strong>No way to lay the stick suits this saw.</strong> The table below says why.</p>`;
-    const { arris, length: longest } = stick.longest;
+    const { arris, length: longest } = piece.longest;
     return html`${facts([
         ["miter scale", html`<span class="figure">${angle(option.first.miter.reading)}</span>`],
         ["bevel scale", html`<span class="figure">${angle(option.first.bevel.reading)}</span>`],
-        [`${stick.count} pieces, each`, html`<span class="figure">${length(longest)}</span>`],
+        [`${piece.count} pieces, each`, html`<span class="figure">${length(longest)}</span>`],
       ])}
       <p>
         The stick lies ${[`${layName(option, angle)}.`, ...describeLay(option, writers).slice(1)].join(" ")} The length
