@@ -106,7 +106,7 @@ describe("from the empty form to a printed plan", () => {
       /Open outside[\s\S]*The miter scale then shows [\d.]+° instead of [\d.]+°\./,
     );
     await fill(page, { seenGap: "much" });
-    expect(await page.innerText("#gap-error")).toBe("This can't be read as a length: a number is missing.");
+    expect(await page.innerText("#seenGap-error")).toBe("This can't be read as a length: a number is missing.");
   });
 });
 
