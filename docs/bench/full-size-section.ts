@@ -1,6 +1,7 @@
 import { arrisLabel, type FramePlan } from "miterwright/frame";
 import { sectionAt } from "miterwright/profile";
 import { convertLength, type LengthUnit } from "miterwright/units";
+import { arrisLetters } from "../../src/drawing/arris-letters.js";
 import { html, trusted, type Markup } from "./html.js";
 import type { Writers } from "./writers.js";
 
@@ -100,7 +101,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
   const [w, h] = [written(width + 12), written(height + 6)];
   const { arrises, pieces } = plan.geometry;
   // The same letters as in the page's drawing: in the order of the arrises.
-  const named = Object.keys(arrises).map((arris, index) => ({ arris, letter: String.fromCharCode(97 + index) }));
+  const named = Object.entries(arrisLetters(Object.keys(arrises))).map(([arris, letter]) => ({ arris, letter }));
   const placed = named.map(({ arris, letter }) => {
     const { out, up } = arrises[arris]!;
     return { letter, at: { x: out * scale - left + 6, y: -(up ?? 0) * scale - top + 3 } };

@@ -1,4 +1,5 @@
 import { checkInteger, checkObject, checkSlope } from "../core/check.js";
+import { sideNumber } from "../core/side-number.js";
 import { MAX_PIECES } from "./measured-piece.js";
 
 /** Options of {@link glueUp}. */
@@ -11,11 +12,11 @@ export interface GlueUpOptions {
 
 /** One glue-up: joints that are closed before the clamps come off. */
 export interface GlueStage {
-  /** Corners glued, by the number of the piece that starts there. */
+  /** Corners glued, each by the piece that starts there, from 0. */
   readonly corners: readonly number[];
-  /** The sub-assemblies that it leaves, each by the numbers of its pieces in order. */
+  /** The sub-assemblies that it leaves, each by its pieces in order, from 0. */
   readonly assemblies: readonly (readonly number[])[];
-  /** What to do, in a sentence. */
+  /** What to do, in a sentence, which numbers corners and pieces from 1. */
   readonly words: string;
 }
 
@@ -66,11 +67,12 @@ function pairings(rows: readonly (readonly number[])[], loose: readonly number[]
 const NAMED_CORNERS: number = 12;
 
 function cornerList(corners: readonly number[]): string {
-  if (corners.length === 1) return `corner ${corners[0]!}`;
-  if (corners.length > NAMED_CORNERS) {
-    return `${corners.length} corners: ${corners.slice(0, 3).join(", ")} and so on to ${corners.at(-1)!}`;
+  const numbers = corners.map(sideNumber);
+  if (numbers.length === 1) return `corner ${numbers[0]!}`;
+  if (numbers.length > NAMED_CORNERS) {
+    return `${numbers.length} corners: ${numbers.slice(0, 3).join(", ")} and so on to ${numbers.at(-1)!}`;
   }
-  return `corners ${corners.slice(0, -1).join(", ")} and ${corners.at(-1)!}`;
+  return `corners ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)!}`;
 }
 
 /**
@@ -80,7 +82,7 @@ function cornerList(corners: readonly number[]): string {
  * odd one in a chain that lacks one piece, which is cut to fit (`closingPiece`). Common practice, no printed source.
  *
  * @param options - sides and slope
- * @returns the stages, how the last joints are made, and the cauls; corner k is where piece k starts
+ * @returns the stages, how the last joints are made, and the cauls; corner k is where piece k starts, both from 0
  * @throws {InputError} when a value is missing or out of range
  * @example
  * ```ts
@@ -101,7 +103,7 @@ export function glueUp(options: GlueUpOptions): GlueUp {
   const corners = even ? [0, half] : [0, sides - 1];
   const words = even
     ? `Trim both halves straight and glue them together, at ${cornerList(corners)}.`
-    : `Cut piece ${sides - 1} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
+    : `Cut piece ${sideNumber(sides - 1)} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
   return {
     stages: [...pairings(rows, even ? [] : [sides - 1]), { corners, assemblies: [range(0, sides)], words }],
     last: even ? "trimmed-halves" : "closing-piece",

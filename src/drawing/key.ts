@@ -2,10 +2,10 @@ import { drawLine, drawText, type Canvas } from "./canvas.js";
 import { LINE_HEIGHT, TEXT_SIZE, type Look } from "./looks.js";
 import { wrapText } from "./text-width.js";
 
-/** An entry of the key under a picture: what a kind of line or a letter stands for. */
+/** An entry of the key under a picture: what a kind of line or a short name stands for. */
 export interface KeyEntry {
-  /** The kind of line; or a letter; or neither, for a plain remark. */
-  readonly sign?: { readonly look: Look } | { readonly letter: string };
+  /** The kind of line; or a letter or another short name in the picture; or neither, for a plain remark. */
+  readonly sign?: { readonly look: Look } | { readonly name: string };
   /** What it stands for. */
   readonly text: string;
 }
@@ -34,7 +34,7 @@ export function drawKey(canvas: Canvas, entries: readonly KeyEntry[], x: number,
         { x: x + SAMPLE, y: baseline - 4 },
       ]);
     } else if (sign !== undefined) {
-      drawText(canvas, { x: x + SAMPLE / 2, y: baseline }, sign.letter, { anchor: "middle" });
+      drawText(canvas, { x: x + SAMPLE / 2, y: baseline }, sign.name, { anchor: "middle" });
     }
     for (const line of wrapText(text, TEXT_SIZE, width - indent)) {
       drawText(canvas, { x: x + indent, y: baseline }, line);

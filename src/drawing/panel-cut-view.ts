@@ -1,11 +1,13 @@
 import { checkInteger, checkObject } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { Point } from "../core/geometry-types.js";
+import { sideNumber } from "../core/side-number.js";
 import type { PanelCut, PanelPlan } from "../panel/index.js";
 import { panelPlan } from "../panel/stored-panel.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
+import { swingLabel } from "./swing-label.js";
 import { LABEL_RISE, SMALL_SIZE } from "./looks.js";
 import { placeLabel } from "./place-label.js";
 import { textWidth } from "./text-width.js";
@@ -103,7 +105,7 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
     const half = between(a, b, 0.5);
     const inward = Math.hypot(middle.x - half.x, middle.y - half.y);
     const at = between(half, middle, NUMBER_INSIDE / inward);
-    drawText(canvas, { x: at.x, y: at.y + 3.4 }, String(side), { anchor: "middle", size: SMALL_SIZE });
+    drawText(canvas, { x: at.x, y: at.y + 3.4 }, String(sideNumber(side)), { anchor: "middle", size: SMALL_SIZE });
   };
   number(cut.against);
   number(cut.side);
@@ -111,7 +113,7 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
   const half = Math.max(...words.map((word) => textWidth(word, SMALL_SIZE).width)) / 2;
   // In the middle where there is room, else at the free place nearest to it.
   placeLabel(canvas, { at: middle, lines: words, toward: 180, reach: -half, size: SMALL_SIZE });
-  const swung = `gauge ${ready.angle(cut.setting)} ${cut.swing}`;
+  const swung = `gauge ${ready.angle(cut.setting)}, ${swingLabel(cut.swing)}`;
   drawText(canvas, { x: blade, y: box.y0 - BEYOND - LABEL_RISE }, swung, { anchor: "middle", accent: true });
   drawText(canvas, { x: blade, y: box.y1 + BEYOND + 13 }, "you stand here", {
     anchor: "middle",
@@ -121,6 +123,6 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
   return finishDrawing(
     canvas,
     `Cut ${step} of the panel at the miter gauge`,
-    `Side ${cut.against} of the panel lies against the gauge, ${cut.up} up. The gauge is swung ${ready.angle(cut.setting)} from square, so that the kept part between gauge and blade has ${cut.swing === "closed" ? "less" : "more"} than a right angle. The blade makes side ${cut.side}.`,
+    `Side ${sideNumber(cut.against)} of the panel lies against the gauge, ${cut.up} up. The gauge is swung ${ready.angle(cut.setting)} from square, so that the kept part between gauge and blade has ${cut.swing === "closed" ? "less" : "more"} than a right angle. The blade makes side ${sideNumber(cut.side)}.`,
   );
 }

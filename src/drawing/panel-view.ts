@@ -1,6 +1,8 @@
 import { readStored } from "../core/stored.js";
 import { atan2Deg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
+import { sideNumber } from "../core/side-number.js";
+import { numberingText } from "../frame/numbering-text.js";
 import type { PanelPlan } from "../panel/index.js";
 import { panelPlan } from "../panel/stored-panel.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
@@ -53,7 +55,7 @@ function locateHidden(
 ): KeyEntry[] {
   const hidden = hiddenCorners(panel);
   if (hidden.length > MOST_LABELS) return [];
-  for (const { index, letter } of hidden) {
+  for (const { index, name } of hidden) {
     const at = outline[index]!;
     drawShape(canvas, "corner", "dot", [
       { x: at.x - 2, y: at.y },
@@ -63,15 +65,15 @@ function locateHidden(
     ]);
     placeLabel(canvas, {
       at,
-      lines: [letter],
+      lines: [name],
       toward: cornerDirection(outline, index),
       turn: 180,
       reach: 3,
       size: SMALL_SIZE,
     });
   }
-  return hidden.map(({ letter, fromSide, fromBase }) => ({
-    sign: { letter },
+  return hidden.map(({ name, fromSide, fromBase }) => ({
+    sign: { name },
     text: `${length(fromSide.distance)} from the ${fromSide.edge} edge, ${length(fromBase.distance)} from the ${fromBase.edge}`,
   }));
 }
@@ -103,7 +105,7 @@ function cornerDirection(outline: readonly Point[], index: number): number {
  */
 export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 260);
-  const { blank, corners, existing } = readStored(panel, "panel", panelPlan);
+  const { blank, corners, existing, pose } = readStored(panel, "panel", panelPlan);
   const { width, height } = blank;
   const scale = (ready.width - 2 * LANE - 12) / Math.max(width, height);
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: (height - y) * scale });
@@ -124,10 +126,11 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
       y: (from.y + to.y) / 2 - (INSIDE * (to.x - from.x)) / size + 3.4,
     };
     // Of short sides only as many are numbered as there is room for.
-    const half = textWidth(String(side), SMALL_SIZE).width / 2;
+    const number = String(sideNumber(side));
+    const half = textWidth(number, SMALL_SIZE).width / 2;
     const box = { x0: place.x - half, x1: place.x + half, y0: place.y - 8, y1: place.y + 2 };
     if (canvas.texts.some((text) => boxesMeet(text, box, 4))) return;
-    drawText(canvas, place, String(side), { anchor: "middle", size: SMALL_SIZE });
+    drawText(canvas, place, number, { anchor: "middle", size: SMALL_SIZE });
   });
   numberCuts(canvas, panel, outline);
   const hiddenKey = locateHidden(canvas, panel, outline, ready.length);
@@ -152,10 +155,10 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   const there =
     existing.length === 0
       ? "None of its sides is"
-      : `Of its sides ${existing.join(", ")} ${existing.length === 1 ? "is" : "are"}`;
+      : `Of its sides ${existing.map(sideNumber).join(", ")} ${existing.length === 1 ? "is" : "are"}`;
   return finishDrawing(
     canvas,
     `Panel of ${sides} sides in its squared blank`,
-    `A panel of ${sides} sides, front up, in a blank ${ready.length(width)} wide and ${ready.length(height)} high. ${there} an edge of the blank.`,
+    `A panel of ${sides} sides, front up, in a blank ${ready.length(width)} wide and ${ready.length(height)} high. ${numberingText(pose)} ${there} an edge of the blank.`,
   );
 }

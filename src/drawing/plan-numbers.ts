@@ -1,4 +1,5 @@
 import type { Point } from "../core/geometry-types.js";
+import { sideNumber } from "../core/side-number.js";
 import { drawText } from "./canvas.js";
 import { SMALL_SIZE } from "./looks.js";
 import { boxesMeet, strokeMeetsBox, type PaperBox } from "./paper.js";
@@ -20,7 +21,7 @@ function between(from: Point, to: Point, share: number): Point {
 }
 
 /**
- * Numbers the sides of a frame from 0, as many of them as there is room for.
+ * Numbers the sides of a frame from 1, as many of them as there is room for.
  *
  * @param sheet - the plan view
  */
@@ -33,12 +34,12 @@ export function numberSides(sheet: PlanSheet): void {
   if (!(middle * scale > size)) return;
   const line = corners(middle);
   const side = Math.hypot(line[1]!.x - line[0]!.x, line[1]!.y - line[0]!.y);
-  const width = textWidth(String(sides - 1), size).width;
+  const width = textWidth(String(sideNumber(sides - 1)), size).width;
   const step = STEPS.find((every) => every * side >= width + 6) ?? sides;
   // Lines of dimensions that run through the figure; the frame's own lines may cross a number's rim.
   const crossing = canvas.strokes.filter(([from, to]) => Math.hypot(to.x - from.x, to.y - from.y) > 60);
   for (let index = 0; index < sides; index += step) {
-    const label = String(index);
+    const label = String(sideNumber(index));
     const half = textWidth(label, size).width / 2;
     const boxAt = ({ x, y }: Point): PaperBox => ({ x0: x - half, x1: x + half, y0: y - 4, y1: y + 4 });
     const places = PLACES.map((share) => between(line[index]!, line[(index + 1) % sides]!, share));

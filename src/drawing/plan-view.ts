@@ -1,5 +1,6 @@
 import type { Box, Point } from "../core/geometry-types.js";
 import type { FrameContents } from "../frame/index.js";
+import { numberingText } from "../frame/numbering-text.js";
 import { polygonCorners, polygonExtent } from "../polygon/index.js";
 import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
@@ -146,6 +147,6 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
   return finishDrawing(
     canvas,
     `Frame of ${sides} sides seen from above`,
-    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. Its sides are numbered from 0 counter-clockwise. Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(" ")}`.trim(),
+    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. ${numberingText(pose)} Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(" ")}`.trim(),
   );
 }

@@ -86,7 +86,7 @@ function rabbetText(hold: RabbetHold, letters: Readonly<Record<string, string>>,
 function keyOf(geometry: FrameGeometry, options: ReadyOptions): KeyEntry[] {
   const letters = arrisLetters(Object.keys(geometry.arrises));
   const entries: KeyEntry[] = Object.keys(geometry.arrises).map((arris) => ({
-    sign: { letter: letters[arris]! },
+    sign: { name: letters[arris]! },
     text: arrisLabel(arris),
   }));
   if (geometry.profile === null) {

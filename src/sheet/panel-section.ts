@@ -1,5 +1,7 @@
 import { drawPanel, drawPanelCut } from "../drawing/index.js";
+import { sideNumber } from "../core/side-number.js";
 import { hiddenCorners } from "../drawing/hidden-corners.js";
+import { numberingText } from "../frame/numbering-text.js";
 import type { FramePlan } from "../frame/index.js";
 import type { PanelPlan } from "../panel/index.js";
 import { element, table, type Markup } from "./html.js";
@@ -16,15 +18,16 @@ function cornersTable(panel: PanelPlan, caption: string, { length }: Words): Mar
   const hidden = hiddenCorners(panel);
   if (hidden.length === 0) return [];
   const rest = hidden.length - MOST_CUTS;
+  const named = `${caption}: P and the number of the side that starts there`;
   const rows = hidden
     .slice(0, MOST_CUTS)
-    .map(({ letter, fromSide, fromBase }) => [
-      letter,
+    .map(({ name, fromSide, fromBase }) => [
+      name,
       `${length(fromSide.distance)} from ${fromSide.edge}`,
       `${length(fromBase.distance)} from ${fromBase.edge}`,
     ]);
   return [
-    table({ caption, heads: ["corner", "from the side", "from the base"], rows }),
+    table({ caption: named, heads: ["corner", "from the side", "from the base"], rows }),
     ...(rest > 0 ? [element("p", `${rest} more corners follow in the same way.`)] : []),
   ];
 }
@@ -73,8 +76,8 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
     .slice(0, MOST_CUTS)
     .map(({ step, side, against, up, middle }) => [
       String(step),
-      String(side),
-      String(against),
+      String(sideNumber(side)),
+      String(sideNumber(against)),
       up,
       `${middle.fromSide.edge} ${length(middle.fromSide.distance)}, ${middle.fromBase.edge} ${length(middle.fromBase.distance)}`,
     ]);
@@ -86,7 +89,10 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
       'div class="panel keep"',
       element(
         "div",
-        element("p", `${start} Cut its sides in this order with one setting of the gauge.${panes}`),
+        element(
+          "p",
+          `${start} Cut its sides in this order with one setting of the gauge. ${numberingText(panel.pose)}${panes}`,
+        ),
         table({ caption, heads, rows }),
         ...cornersTable(panel, "Corners inside the blank, marked before the first cut", words),
       ),

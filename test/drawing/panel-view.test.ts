@@ -25,7 +25,8 @@ describe.each([3, 4, 5, 6, 8, 9, 12])("the panel of %d sides", (sides) => {
 
   test("has its sides numbered and those that exist marked", () => {
     const texts = read.texts.map(({ text }) => text);
-    expect(texts).toEqual(expect.arrayContaining(panel.corners.map((_, side) => String(side))));
+    expect(texts).toEqual(expect.arrayContaining(panel.corners.map((_, side) => String(side + 1))));
+    expect(texts).not.toContain("0");
     const outline = read.parts("panel")[0]!;
     expect(read.parts("existing")).toEqual(panel.existing.map((side) => [outline[side], outline[(side + 1) % sides]]));
   });
@@ -48,6 +49,10 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
   test("leave no corner inside the blank without its two distances", () => {
     const hidden = panel.corners.filter(({ inside }) => inside);
     expect(read.parts("corner")).toHaveLength(hidden.length);
+    // No letter alone, which would name an arris.
+    const names = texts.filter((text) => /^(?:[A-Za-z]|P\d+)$/.test(text));
+    const expected = panel.corners.flatMap(({ inside }, index) => (inside ? [`P${index + 1}`] : []));
+    expect([...new Set(names)].sort()).toEqual(expected.sort());
     const words = texts.join(" ");
     for (const { fromSide, fromBase } of hidden) {
       expect(words).toContain(`${WORDS.length(fromSide.distance)} from the ${fromSide.edge} edge`);
@@ -72,14 +77,29 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
       expect(swung).toBeCloseTo(cut.setting, 0);
       expect(shown.texts.map(({ text }) => text)).toEqual(
         expect.arrayContaining([
-          `gauge ${WORDS.angle(cut.setting)} ${cut.swing}`,
+          `gauge ${WORDS.angle(cut.setting)}, ${cut.swing === "closed" ? "less" : "more"} than square`,
           `${cut.up} up`,
-          String(cut.side),
-          String(cut.against),
+          String(cut.side + 1),
+          String(cut.against + 1),
         ]),
       );
     }
   });
+});
+
+test("their descriptions count sides from 1 and say which is the first", () => {
+  const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
+  expect(drawPanel(panel, WORDS).description).toMatch(
+    /Sides are numbered counter-clockwise from 1, the side at the bottom\. Of its sides 1 is an edge of the blank\.$/,
+  );
+  const standing = planPanel({ polygon: { sides: 9, apothem: 150 }, pose: "corner-down" });
+  expect(drawPanel(standing, WORDS).description).toContain(
+    "Sides are numbered counter-clockwise from 1, the side to the right of the bottom corner.",
+  );
+  const { against, side } = panel.cuts[0]!;
+  expect([against, side]).toEqual([0, 2]);
+  const { description } = drawPanelCut(panel, { ...WORDS, step: 1 });
+  expect(description).toMatch(/^Side 1 of the panel lies against the gauge.*The blade makes side 3\.$/);
 });
 
 test("drawPanelCut refuses a cut that there is not", () => {

@@ -29,11 +29,11 @@ describe.each([3, 4, 5, 6, 7, 8, 9, 10, 12])("a frame of %d sides", (sides) => {
     expect(read.parts("joint")).toEqual(outer.map((corner, index) => [corner, inner[index]]));
   });
 
-  test("has its sides numbered from 0, each number nearest to its side", () => {
+  test("has its sides numbered from 1, each number nearest to its side", () => {
     const read = readDrawing(drawPlanView(plan({ sides }), WORDS));
     const corners = read.parts("outermost")[0]!;
     for (let side = 0; side < sides; side++) {
-      const label = read.texts.filter(({ text }) => text === String(side));
+      const label = read.texts.filter(({ text }) => text === String(side + 1));
       expect(label).toHaveLength(1);
       const at = { x: (label[0]!.x0 + label[0]!.x1) / 2, y: (label[0]!.y0 + label[0]!.y1) / 2 };
       const away = corners.map((from, index) => {
@@ -42,6 +42,22 @@ describe.each([3, 4, 5, 6, 7, 8, 9, 10, 12])("a frame of %d sides", (sides) => {
       });
       expect(away.indexOf(Math.min(...away))).toBe(side);
     }
+  });
+
+  test.each([
+    ["side-down", "the side at the bottom"],
+    ["corner-down", "the side to the right of the bottom corner"],
+  ] as const)("says which side is the first, standing %s", (pose, first) => {
+    const drawing = drawPlanView(plan({ sides, pose }), WORDS);
+    expect(drawing.description).toContain(`Sides are numbered counter-clockwise from 1, ${first}.`);
+    const read = readDrawing(drawing);
+    const corners = read.parts("outermost")[0]!;
+    const label = read.texts.find(({ text }) => text === "1")!;
+    const lowest = Math.max(...corners.map(({ y }) => y));
+    const middle = (Math.min(...corners.map(({ x }) => x)) + Math.max(...corners.map(({ x }) => x))) / 2;
+    const ends = [corners[0]!, corners[1]!];
+    expect(ends.map(({ y }) => Math.abs(y - lowest) < 0.1)).toEqual([true, pose === "side-down"]);
+    if (pose === "corner-down") expect(label.x0).toBeGreaterThan(middle);
   });
 
   test.each(["side-down", "corner-down"] as const)("is dimensioned through the formatter, standing %s", (pose) => {

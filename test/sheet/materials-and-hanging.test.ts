@@ -59,7 +59,9 @@ describe("the sheet says", () => {
     const { text } = readSheet(shopSheet(hung, SHORT));
     if (hung.hanging?.possible !== true) throw new Error("the tray hangs");
     const { fixings, below, apart, seat, wire, load } = hung.hanging;
-    expect(text).toContain(`By a wire between two hangers, on sides ${fixings[0].side} and ${fixings[1].side}`);
+    expect(text).toContain(
+      `By a wire between two hangers, on sides ${fixings[0].side + 1} and ${fixings[1].side + 1} (counted counter-clockwise from 1`,
+    );
     expect(text).toContain(
       `${SHORT.length(below)} below the top, ${SHORT.length(apart)} apart, which is ${SHORT.length(fixings[0].fromCorner)} from the upper corner`,
     );

@@ -1,5 +1,8 @@
 import { drawPanel, drawPlanView, drawSection } from "miterwright/drawing";
 import { arrisLabel } from "miterwright/frame";
+import { sideNumber } from "../../../src/core/side-number.js";
+import { swingLabel } from "../../../src/drawing/swing-label.js";
+import { numberingText } from "../../../src/frame/numbering-text.js";
 import { html, trusted } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";
@@ -89,15 +92,18 @@ export const panelCard: Card = {
       ...(panes ? ["Glass is not sawn: have it cut by a glazier to these sizes."] : []),
       ...(panel.cuts.length === 0 || !isSawn
         ? []
-        : [`Swing the miter gauge ${angle(panel.setting)} from square, and leave it there for all cuts.`]),
+        : [
+            `Swing the miter gauge ${angle(panel.setting)} from square, and leave it there for all cuts.`,
+            numberingText(panel.pose),
+          ]),
     ];
     const rows = (isSawn ? panel.cuts : [])
       .slice(0, MOST_CUTS)
       .map(({ step, side, against, swing, up, middle }) => [
         step,
-        side,
-        against,
-        swing === "closed" ? "less than square" : "more than square",
+        sideNumber(side),
+        sideNumber(against),
+        swingLabel(swing),
         up,
         `${length(middle.fromSide.distance)} from the ${middle.fromSide.edge}, ${length(middle.fromBase.distance)} from the ${middle.fromBase.edge}`,
       ]);

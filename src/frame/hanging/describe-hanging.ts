@@ -1,4 +1,5 @@
 import { checkObject } from "../../core/check.js";
+import { sideNumber } from "../../core/side-number.js";
 import { orNull, readStored } from "../../core/stored.js";
 import { frameHanging } from "../stored/hanging.js";
 import { checkDescribeOptions, type DescribeOptions } from "../describe-operation.js";
@@ -10,7 +11,7 @@ import type { HungFrame } from "./frame-hanging.js";
 function placeText({ by, fixings, below, apart }: HungFrame, { length }: DescribeOptions): string {
   const [one, other] = fixings;
   const kind = by === "wire" ? "By a wire between two hangers" : "On two hooks, by two hangers";
-  return `${kind}, on sides ${one.side} and ${other.side} (numbered counter-clockwise from the bottom, as in the view from above): ${length(below)} below the top, ${length(apart)} apart, which is ${length(one.fromCorner)} from the upper corner along the outermost line.`;
+  return `${kind}, on sides ${sideNumber(one.side)} and ${sideNumber(other.side)} (counted counter-clockwise from 1 at the bottom, as in the view from above): ${length(below)} below the top, ${length(apart)} apart, which is ${length(one.fromCorner)} from the upper corner along the outermost line.`;
 }
 
 function seatTexts({ seat }: HungFrame, { length, angle }: DescribeOptions): string[] {
