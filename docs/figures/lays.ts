@@ -1,5 +1,6 @@
 import { joinCorner, sawSetting, type LayName } from "miterwright/miter";
 import { lieSection } from "miterwright/saw";
+import { layLabel } from "../../src/frame/lay-label.js";
 import { angle, defineFigure, sides, type Figure } from "./figure.js";
 import { plainMolding } from "./molding.js";
 import { finish, line, shape, text, type Pad, type Point } from "./pad.js";
@@ -37,10 +38,12 @@ export const laysFigure: Figure = defineFigure({
       line(pad, "accent", place(outline[0]!), place(outline.at(-1)!));
       line(pad, "ink", { x: middle - 62, y: table }, { x: middle + 62, y: table });
       const { miter, bevel } = sawSetting(first, lay);
-      text(pad, { x: middle, y: table + 17 }, lay.replaceAll("-", " "), { anchor: "middle" });
+      // A cell has no room for how a stick stands on an edge, but for the edge.
+      const name = layLabel(lay, reader.angle).replace(/^standing /, "");
+      text(pad, { x: middle, y: table + 17 }, name, { anchor: "middle" });
       text(pad, { x: middle, y: table + 32 }, `miter ${reader.angle(miter)}`, { anchor: "middle", accent: true });
       text(pad, { x: middle, y: table + 47 }, `bevel ${reader.angle(bevel)}`, { anchor: "middle", accent: true });
-      return [`${lay.replaceAll("-", " ")}, miter and bevel`, `${reader.angle(miter)} and ${reader.angle(bevel)}`];
+      return [`${name}, miter and bevel`, `${reader.angle(miter)} and ${reader.angle(bevel)}`];
     });
     return {
       svg: finish(

@@ -1,6 +1,7 @@
 import type { Hazard } from "../core/hazard.js";
 import { readStored } from "../core/stored.js";
 import { COMMON_PRACTICE } from "./hazards/common-practice.js";
+import { numberLabel } from "./hazards/number-label.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
 import { hazard as readHazard } from "./stored/hazard.js";
@@ -53,10 +54,9 @@ export function describeHazard(hazard: Hazard, options: DescribeOptions): Hazard
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
   const { small, length } = words;
   const writers = small !== undefined && isLost(lengths, length) ? { ...words, length: small } : words;
-  const named = Object.entries(numbers).map(([name, value]) => {
-    const spaced = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-    return `${spaced} ${quantityText(value, kinds[name], writers)}`;
-  });
+  const named = Object.entries(numbers).map(
+    ([name, value]) => `${numberLabel(name)} ${quantityText(value, kinds[name], writers)}`,
+  );
   return {
     title: SIGNALS[signal],
     sentence,

@@ -12,6 +12,7 @@ import type { JobState, Row } from "../../docs/bench/job-state.js";
 import { planJob } from "../../docs/bench/plan-job.js";
 import { wordsIn, WORDS } from "../../docs/bench/words.js";
 import { writersOf } from "../../docs/bench/writers.js";
+import { codesOf, codesRead } from "../laws/codes.js";
 import { jobOf, TRAY } from "./jobs.js";
 import { meaningOf, tradeWordsIn } from "./trade-words.js";
 
@@ -50,6 +51,22 @@ const JOBS: readonly JobState[] = [
     },
   ),
 ];
+
+test("no card has a code of the plan's data", () => {
+  for (const state of JOBS) {
+    const codes = codesOf(planJob(state).plan);
+    for (const [id, markup] of Object.entries(cardsOf(state)))
+      expect([id, codesRead((markup ?? "").replace(/<[^>]*>/g, " "), codes)]).toEqual([id, []]);
+  }
+});
+
+test("the card of the panel counts its sides from 1", () => {
+  const { panel } = planJob(JOBS[0]!).plan!;
+  const { against, side } = panel!.cuts[0]!;
+  const text = textOf(cardsOf(JOBS[0]!)["panel"]!);
+  expect(text).toMatch(new RegExp(`new side, on the blank 1 ${side + 1} ${against + 1} `));
+  expect(text).toContain("Sides are numbered counter-clockwise from 1, the side at the bottom.");
+});
 
 describe("no trade word stands on the page without its meaning", () => {
   test("in any card", () => {

@@ -31,6 +31,13 @@ describe.each([-70, -35, -5, 5, 20, 45, 70])("the cradle of slope %d", (slope) =
     }
   });
 
+  test("names the higher edge in words", () => {
+    const high = slope > 0 ? "outer edge" : "sight edge";
+    expect(drawing.description).toContain(`holds the stick at its slope with its ${high} above`);
+    expect(drawing.description).not.toMatch(/(?:outer|sight)-edge/);
+    expect(read.texts.map(({ text }) => text).join(" ")).toContain(`The stick's ${high} is the higher.`);
+  });
+
   test("has its sizes labelled, and the center of gravity drawn where it is", () => {
     const texts = read.texts.map(({ text }) => text);
     expect(texts).toEqual(

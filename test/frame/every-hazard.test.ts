@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard, HazardCode } from "miterwright/errors";
-import { planFrame, type FrameBrief } from "miterwright/frame";
+import { describeHazard, planFrame, type FrameBrief } from "miterwright/frame";
 import { issuesOf } from "./briefs.js";
 import { anyBrief } from "../drawing/frames.js";
+import { codesOf, codesRead } from "../laws/codes.js";
 import { listFiles, readProjectFile } from "../house/project.js";
 import { HAZARD_CASES } from "./hazard-cases.js";
 
@@ -68,6 +69,37 @@ test("no plan carries a hazard with a signal that its rule does not have", () =>
       for (const { code, signal } of hazardsOf(brief)) expect(HAZARD_CASES[code].signals).toContain(signal);
     }),
   );
+});
+
+describe.each(Object.entries(HAZARD_CASES))("the hazard %s", (code, { raises }) => {
+  test("is written without a code of its data", () => {
+    for (const brief of raises) {
+      for (const hazard of hazardsOf(brief).filter((one) => one.code === code)) {
+        const { title, sentence, numbers } = describeHazard(hazard, { length: String, angle: String });
+        expect(codesRead(`${title} ${sentence} ${numbers}`, codesOf(hazard))).toEqual([]);
+        expect(numbers).not.toMatch(/graduation|searched/);
+      }
+    }
+  });
+});
+
+test("the numbers of a hazard have paper's names: a line of a scale is a mark", () => {
+  const [reach] = hazardsOf(HAZARD_CASES["reach"].raises[0]!).filter(({ code }) => code === "reach");
+  const { numbers } = reach!;
+  const words = { length: (value: number) => `${value} mm`, angle: (degrees: number) => `${degrees}°` };
+  const said = describeHazard(reach!, words).numbers;
+  expect(said).toContain(`miter mark ${numbers["miterGraduation"]!}°, bevel mark ${numbers["bevelGraduation"]!}°`);
+  expect(said).toContain(`miter off by ${numbers["miterMiss"]!}°, bevel off by ${numbers["bevelMiss"]!}°`);
+});
+
+test("a number of a hazard whose name is not ours is written by its parts", () => {
+  const [hazard] = hazardsOf(HAZARD_CASES["short-piece"].raises[0]!);
+  const own = {
+    ...hazard!,
+    numbers: { legOfStand: 7, constructor: 2 },
+    kinds: { legOfStand: "length", constructor: "length" },
+  };
+  expect(describeHazard(own as never, { length: String, angle: String }).numbers).toBe("leg of stand 7, constructor 2");
 });
 
 test("a printed source is named where the rule has one", () => {

@@ -16,6 +16,7 @@ import { fitStock, type StockFit } from "miterwright/stock";
 import { anyBrief, BATTEN, measuredPlan, plan, SHORT } from "../drawing/frames.js";
 import { layoutFaults } from "../drawing/read-drawing.js";
 import { textOf } from "../drawing/read-xml.js";
+import { codesOf, codesRead } from "../laws/codes.js";
 import { readSheet } from "./read-sheet.js";
 
 const contents = [
@@ -31,6 +32,9 @@ const html = shopSheet(tray, {
   note: "For the long table.\n\nThe lid comes later.",
 });
 const sheet = readSheet(html);
+
+/** How the captions of corners inside a blank say what P3 is. */
+const NAMED = "P and the number of the side that starts there";
 
 describe("the page", () => {
   test("is one document in English with one main heading, sections below it, and nothing from elsewhere", () => {
@@ -228,11 +232,21 @@ describe("the sheet says", () => {
         `Cuts at the miter gauge, swung ${SHORT.angle(panel.setting)} from square: gauge and blade stand at more than a right angle`
       ]!.slice(1);
     expect(rows.map((row) => row.slice(0, 3).map(Number))).toEqual(
-      panel.cuts.map(({ step, side, against }) => [step, side, against]),
+      panel.cuts.map(({ step, side, against }) => [step, side + 1, against + 1]),
     );
     expect(sheet.text).toContain(
       `Square a blank to ${SHORT.length(panel.blank.width)} × ${SHORT.length(panel.blank.height)}.`,
     );
+  });
+
+  test("every name of a corner or an arris for one thing alone", () => {
+    const names = (caption: string): string[] => sheet.tables[caption]!.slice(1).map(([name]) => name!);
+    const corners = names(`Corners inside the blank, marked before the first cut: ${NAMED}`);
+    const inside = tray.panel!.corners.flatMap((corner, index) => (corner.inside ? [`P${index + 1}`] : []));
+    expect(corners).toEqual(inside);
+    const letters = names("Finished length of every piece along every arris");
+    expect(letters.filter((letter) => corners.includes(letter))).toEqual([]);
+    expect(sheet.text).toContain("Sides are numbered counter-clockwise from 1, the side at the bottom.");
   });
 
   test("the cut list, what to take and how good it is", () => {
@@ -334,7 +348,7 @@ describe("the sheet says", () => {
     expect(sheet.text).toContain(`Clamp against blocks of ${SHORT.angle(20)}`);
     expect(sheet.text).toContain("An odd number of sides has no straight halves");
     const even = readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text;
-    expect(even).toContain("Trim both halves straight and glue them together, at corners 0 and 4.");
+    expect(even).toContain("Trim both halves straight and glue them together, at corners 1 and 5.");
     expect(even).not.toContain("Prop every piece");
     const { lastJoint } = plan({ sides: 8 }).assembly;
     if (lastJoint.made !== "trimmed-halves") throw new Error("an even frame");
@@ -430,7 +444,9 @@ describe("without", () => {
       `Glass is not sawn. Have it cut by a glazier: 7 equal sides of ${SHORT.length(panel.side)} at ${SHORT.angle(panel.interiorAngle)}, across flats ${SHORT.length(panel.acrossFlats)}, across corners ${SHORT.length(panel.acrossCorners)}, out of ${SHORT.length(blank.width)} × ${SHORT.length(blank.height)}.`,
     );
     expect(text).not.toMatch(/Square a blank|miter gauge, swung/);
-    expect(tables["Corners inside that rectangle"]).toHaveLength(1 + corners.filter(({ inside }) => inside).length);
+    expect(tables[`Corners inside that rectangle: ${NAMED}`]).toHaveLength(
+      1 + corners.filter(({ inside }) => inside).length,
+    );
     const many = plan({ sides: 100, contents: [{ name: "pane", thickness: 2, material: "glass" }] });
     const inside = many.panel!.corners.filter((corner) => corner.inside).length;
     expect(readSheet(shopSheet(many, SHORT)).text).toContain(`${inside - 60} more corners follow in the same way.`);
@@ -503,7 +519,7 @@ describe("text of the caller", () => {
   });
 });
 
-test("any plan has a well-formed sheet, the same after JSON", () => {
+test("any plan has a well-formed sheet without a code of its data, the same after JSON", () => {
   fc.assert(
     fc.property(anyBrief, (brief) => {
       const frame = planFrame(brief);
@@ -513,6 +529,9 @@ test("any plan has a well-formed sheet, the same after JSON", () => {
       for (const length of Object.values(frame.geometry.pieces[0]!.lengths))
         expect(text).toContain(SHORT.length(length));
       expect(shopSheet(JSON.parse(JSON.stringify(frame)) as FramePlan, SHORT)).toBe(made);
+      // With what the drawings say to those who hear them.
+      const said = made.replace(/<style>.*?<\/style>/s, "").replace(/<[^>]*>/g, " ");
+      expect(codesRead(said, codesOf(frame))).toEqual([]);
     }),
     { numRuns: 40 },
   );
