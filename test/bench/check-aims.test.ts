@@ -87,9 +87,13 @@ describe("the command", () => {
   });
 
   test("ends with an error then, before it measures anything", () => {
-    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "test/bench/run.ts", "--chekc"], {
-      encoding: "utf8",
-    });
+    const { status, stdout, stderr } = spawnSync(
+      process.execPath,
+      ["--import", "tsx", "test/bench/run.ts", "--chekc"],
+      {
+        encoding: "utf8",
+      },
+    );
     expect([status, stdout]).toEqual([1, ""]);
     expect(stderr).toContain("got `--chekc`");
   });
