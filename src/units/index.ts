@@ -6,6 +6,7 @@
  */
 export type { LengthUnit } from "../core/geometry-types.js";
 export { convertLength } from "./convert-length.js";
+export { formatters, type Formats, type FormattersOptions } from "./formatters.js";
 export { type AngleStyle, formatAngle, type FormatAngleOptions } from "./format-angle.js";
 export { formatLength, type FormatLengthOptions, type LengthStyle } from "./format-length.js";
 export type { FormatOptions, UnitLabel } from "./format-options.js";
