@@ -15,6 +15,8 @@ const WRITERS = {
   smallAngle: (degrees: number): string => `${coded(degrees.toFixed(6))}B`,
   mass: (kilograms: number): string => `${coded(kilograms.toFixed(2))}M`,
   force: (newtons: number): string => `${coded(newtons.toFixed(2))}F`,
+  percent: (percent: number): string => `${coded(percent.toFixed(1))}P`,
+  money: (amount: number): string => `${coded(amount.toFixed(2))}C`,
 };
 
 const BRIEF: ProfileBrief = {
