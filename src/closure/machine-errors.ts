@@ -104,10 +104,10 @@ export function machineErrors(options: MachineErrorsOptions): MachineErrors {
   // The line of an end's cut runs to the left, that of a start's to the right, unless the piece lies on its face.
   const startSquare = facesDown ? square : -square;
   // A positive bevel leans over the kept part, in a piece on its face away from it.
-  const toward = kept === "left" ? upright : -upright;
-  const startUpright = keepsSide !== facesDown ? toward : -toward;
+  const overKept = kept === "left" ? upright : -upright;
+  const startUpright = keepsSide !== facesDown ? overKept : -overKept;
   const scale = Math.sign(bevel) * lean;
-  const end = { miter: square + swing + 0, bevel: toward + scale + 0 };
+  const end = { miter: square + swing + 0, bevel: overKept + scale + 0 };
   const start = { miter: startSquare + swing + 0, bevel: startUpright + scale + 0 };
   const joint = { miter: end.miter + start.miter, bevel: end.bevel + start.bevel };
   const closure = regularClosure(sides, miter + joint.miter / 2, bevel + joint.bevel / 2);

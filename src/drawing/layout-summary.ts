@@ -32,7 +32,7 @@ export interface LayoutSummary {
   /** What lies in it, equal neighbors together. */
   readonly rows: readonly LayoutRow[];
   /** How many pieces come out of it. */
-  readonly made: number;
+  readonly pieceCount: number;
   /** Its pieces, equal ones together, in the order of their first. */
   readonly pieces: readonly LayoutPieces[];
   /** Length of the longest offcut. */
@@ -94,7 +94,7 @@ function summarize(value: unknown, path: string, pieces: Pieces, lengths: Readon
     times: checkInteger(layout["times"], `${path}.times`, 1, MOST),
     length,
     rows,
-    made: rows.reduce((sum, { count }) => sum + count, 0),
+    pieceCount: rows.reduce((sum, { count }) => sum + count, 0),
     pieces: [...kinds.values()],
     offcut: checkNumber(layout["offcut"], `${path}.offcut`, 0, length * (1 + ROUNDING)),
     kept: checkArray(layout["kept"], `${path}.kept`).map((rest, k) => checkStretch(rest, `${path}.kept[${k}]`, length)),

@@ -73,13 +73,13 @@ function labelStretch(canvas: Canvas, from: number, to: number, y: number, texts
 
 /** Rows of pieces as blocks; the sequences of one row are one block with all their parts. */
 function drawRows(
-  { rows, made }: LayoutSummary,
+  { rows, pieceCount }: LayoutSummary,
   drawBlock: (from: number, to: number, texts: readonly string[]) => void,
   length: (value: number) => string,
 ): void {
   if (rows.length > MOST) {
     const to = rows.reduce((most, { end, count, pitch }) => Math.max(most, end + (count - 1) * pitch), 0);
-    drawBlock(rows[0]!.start, to, [`${made} pieces`]);
+    drawBlock(rows[0]!.start, to, [`${pieceCount} pieces`]);
     return;
   }
   rows.forEach(({ piece, part, length: size, start, count }, index) => {
@@ -96,7 +96,7 @@ function drawRows(
 function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: number, { length }: ReadyOptions): void {
   const block = (from: number, to: number): Point[] => boxCorners(from * scale, y, to * scale, y + BAR);
   drawShape(canvas, "stick", "edge", block(0, summary.length));
-  if (summary.made > MOST) {
+  if (summary.pieceCount > MOST) {
     const drawBlock = (from: number, to: number, texts: readonly string[]): void => {
       drawShape(canvas, "pieces", "section", block(from, to));
       labelStretch(canvas, from * scale, to * scale, y, texts);

@@ -3,7 +3,7 @@ import { refuse } from "./check.js";
 import type { ExactCorner } from "./derive-corner.js";
 
 /** The same sign for all slopes that can share a corner. */
-function leaning(slope: Decimal): number {
+function slopeSign(slope: Decimal): number {
   return slope.isZero() ? 0 : slope.s;
 }
 
@@ -24,7 +24,7 @@ export function refuseImpossible(
   if (turn.isZero() && !first.slope.eq(second.slope)) {
     refuseSlope("second", "equal to `first.slope`, as sides that run straight on meet at no corner");
   }
-  if (leaning(first.slope) !== leaning(second.slope)) {
+  if (slopeSign(first.slope) !== slopeSign(second.slope)) {
     const flat = first.slope.isZero() || second.slope.isZero();
     const why = flat ? "a flat board and a sloping one" : "boards that slope opposite ways";
     refuseSlope("second", `of the same sign as \`first.slope\`, as ${why} share no joint line`);

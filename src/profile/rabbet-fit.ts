@@ -67,12 +67,12 @@ export function rabbetFit(profile: Pick<Profile<RabbetArris>, "arrises">, option
   const sight = checkArris(arrises, "sightBack");
   const ledge = checkArris(arrises, "wallLedge");
   const mouth = checkArris(arrises, "wallMouth");
-  const seat = seatContents(sight, ledge, mouth, slope, thickness, clearance);
-  if ("reason" in seat) {
-    const { reason, shortBy } = seat;
+  const seating = seatContents(sight, ledge, mouth, slope, thickness, clearance);
+  if ("reason" in seating) {
+    const { reason, shortBy } = seating;
     return { possible: false, slope, reason, shortBy, why: REASONS[reason] };
   }
-  const { front, bearsOn, bearing, opening, lap, depthUsed, depthLeft, roomLost } = seat;
+  const { front, bearsOn, bearing, opening, lap, depthUsed, depthLeft, roomLost } = seating;
   const layers = layersBelow(front, contents);
   return { possible: true, slope, bearsOn, bearing, opening, lap, depthUsed, depthLeft, roomLost, thickness, layers };
 }

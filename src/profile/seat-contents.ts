@@ -11,14 +11,14 @@ import { wallPoint, wallTouch } from "./wall-touch.js";
  */
 const LEVEL_TOLERANCE: number = 1e-12;
 
-/** The seat of contents in a rabbet, before they are told apart. */
-export interface Seat extends Omit<RabbetHold, "possible" | "slope" | "thickness" | "layers"> {
+/** The seating of contents in a rabbet, before the kinds are told apart. */
+export interface Seating extends Omit<RabbetHold, "possible" | "slope" | "thickness" | "layers"> {
   /** Height of the contents' front. */
   readonly front: number;
 }
 
-/** Why there is no seat. */
-export type NoSeat = Pick<RabbetMiss, "reason" | "shortBy">;
+/** Why there is no seating. */
+export type NoSeating = Pick<RabbetMiss, "reason" | "shortBy">;
 
 /**
  * Where level contents come to rest in a tilted rabbet. Unchecked.
@@ -32,7 +32,7 @@ export type NoSeat = Pick<RabbetMiss, "reason" | "shortBy">;
  * @param slope - the slope in degrees
  * @param thickness - thickness of all contents
  * @param clearance - kept free at every side
- * @returns the seat, or why there is none
+ * @returns the seating, or why there is none
  */
 export function seatContents(
   sight: Point,
@@ -41,7 +41,7 @@ export function seatContents(
   slope: number,
   thickness: number,
   clearance: number,
-): Seat | NoSeat {
+): Seating | NoSeating {
   const cos = cosDeg(slope);
   const sin = sinDeg(slope);
   const stand = ({ x, y }: Point): SectionPoint => ({ out: outOf(x, y, cos, sin), up: upOf(x, y, cos, sin) });

@@ -45,7 +45,7 @@ function layersTable(stack: ContentsStack, parts: readonly MaterialPart[], words
 }
 
 /** How the contents sit in the rabbet. */
-function seatLines({ contents, brief }: FramePlan, words: Words): string[] {
+function seatingLines({ contents, brief }: FramePlan, words: Words): string[] {
   const { length } = words;
   const { seating, why, possible, hidden, visible, stack } = contents;
   if (possible === false) return [`They can't be held: ${why ?? ""}`];
@@ -96,7 +96,7 @@ export function contentsBlock(plan: FramePlan, words: Words): Markup {
   if (brief.clearance > 0) lines.push(`Clearance kept at every side: ${length(brief.clearance)}.`);
   if (contained !== null) lines.push(`It must hold ${length(contained.width)} × ${length(contained.height)}.`);
   if (sheet !== null) lines.push(`It is cut from a sheet of ${length(sheet.width)} × ${length(sheet.height)}.`);
-  lines.push(...seatLines(plan, words));
+  lines.push(...seatingLines(plan, words));
   return element(
     'div class="keep"',
     element("h3", "Contents"),

@@ -155,10 +155,13 @@ export function* writeFit(
   });
   // Sums in grid numbers where the grid is exact, so that they come out as the decimals a person would get.
   const length = (sum: number): number => (grid.exact ? fromGrid(sum, grid) : sum);
-  const used = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * (grid.exact ? stick.length : stick.given), 0);
-  let made = 0;
+  const sticksSum = model.sticks.reduce(
+    (sum, stick, k) => sum + counts[k]! * (grid.exact ? stick.length : stick.given),
+    0,
+  );
+  let piecesSum = 0;
   pieces.forEach(({ parts, lengths }, k) => {
-    for (const part of grid.exact ? parts : lengths) made += part * (model.counts[k]! - missing[k]!);
+    for (const part of grid.exact ? parts : lengths) piecesSum += part * (model.counts[k]! - missing[k]!);
   });
   const unplaced = ids.flatMap((piece, k) => (missing[k]! > 0 ? [{ piece, count: missing[k]! }] : []));
   const short = unplaced.length > 0;
@@ -182,9 +185,12 @@ export function* writeFit(
     ...(short ? { shortage: findings.impossible ? ("proven" as const) : ("not-found" as const) } : {}),
     ...(stopped === undefined || status === "optimal" ? {} : { stopped }),
     sticks: model.sticks.flatMap(({ id }, k) => (counts[k]! > 0 ? [{ stick: id, count: counts[k]! }] : [])),
-    sticksLength: length(used),
-    piecesLength: length(made),
+    sticksLength: length(sticksSum),
+    piecesLength: length(piecesSum),
     keptLength,
-    wasteLength: Math.max(0, grid.exact ? fromGrid(used - made - kept, grid) : used - made - keptLength),
+    wasteLength: Math.max(
+      0,
+      grid.exact ? fromGrid(sticksSum - piecesSum - kept, grid) : sticksSum - piecesSum - keptLength,
+    ),
   };
 }

@@ -36,7 +36,7 @@ describe("a length as typed, when the form's unit changes", () => {
     expect(convertText(text, "mm", "in")).toBe(text);
   });
 
-  test("comes back as it was typed, on every mark of a rule", () => {
+  test("comes back as it was typed, on every graduation of a rule", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 500_000 }), fc.integer({ min: 1, max: 12_800 }), (hundredths, parts) => {
         const text = String(hundredths / 100);

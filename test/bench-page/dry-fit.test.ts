@@ -31,9 +31,9 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["a scale that runs down from 90", { ...TRAY, miterReads: "from-fence", bevelReads: "from-table" }],
   ])("%s", (_, answers) => {
     const { geometry, sawing, assembly } = planJob(jobOf(answers)).plan!;
-    const stick = geometry.pieces[0]!;
+    const piece = geometry.pieces[0]!;
     const off = { miter: 0.13, bevel: -0.09 };
-    const set = sawSetting(stick.end, "flat");
+    const set = sawSetting(piece.end, "flat");
     const wrong = { miter: set.miter + off.miter, bevel: set.bevel + off.bevel * Math.sign(set.bevel) };
     const pieces = Array.from({ length: geometry.sides }, () => ({ length: 100, start: wrong, end: wrong }));
     const ring = ringClosure({ pieces, at: "outside", width: assembly.jointWidth });
@@ -56,22 +56,22 @@ describe("the new setting undoes what the saw did wrong", () => {
     expect(down * (bevelTo - bevelFrom)).toBeCloseTo(-off.bevel, 2.7);
   });
 
-  // A true saw that was set to the printed marks: the exact setting is what closes the frame, and nothing but the gap is told.
+  // A true saw that was set to the printed graduations: the exact setting is what closes the frame, and nothing but the gap is told.
   test.each<[string, Answers]>([
     ["a flat heptagon", { ...TRAY, sides: "7", slope: "0" }],
     ["a sloping hexagon", { ...TRAY, sides: "6", slope: "30" }],
-    ["a sloping octagon, whose best marks are not the nearest", { ...TRAY, sides: "8", slope: "30" }],
+    ["a sloping octagon, whose best graduations are not the nearest", { ...TRAY, sides: "8", slope: "30" }],
     ["a miter scale that runs down from 90", { ...TRAY, sides: "7", slope: "20", miterReads: "from-fence" }],
-  ])("%s, cut at the marks that the plan names", (_, answers) => {
-    const { geometry, sawing: sawing, assembly } = planJob(jobOf(answers)).plan!;
+  ])("%s, cut at the graduations that the plan names", (_, answers) => {
+    const { geometry, sawing, assembly } = planJob(jobOf(answers)).plan!;
     const { miter, bevel } = sawing.lay!.first;
     const { best } = sawing.graduations!;
     const cut = {
       miter: answers.miterReads === "from-fence" ? 90 - best.miter : best.miter,
       bevel: best.bevel,
     };
-    const sticks = Array.from({ length: geometry.sides }, () => ({ length: 100, start: cut, end: cut }));
-    const ring = ringClosure({ pieces: sticks, at: "outside", width: assembly.jointWidth });
+    const pieces = Array.from({ length: geometry.sides }, () => ({ length: 100, start: cut, end: cut }));
+    const ring = ringClosure({ pieces, at: "outside", width: assembly.jointWidth });
     expect(ring.jointGap).toBeGreaterThan(0.05);
     const { lines, issues } = ask({
       ...answers,

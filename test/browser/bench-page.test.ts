@@ -49,8 +49,8 @@ describe("from the empty form to a printed plan", () => {
     await fill(page, SPLAYED);
     const { geometry, sawing } = splayedPlan();
     const { miter, bevel } = sawing.lay!.first;
-    const stick = geometry.pieces[0]!;
-    const said = [length(stick.longest.length), formatAngle(miter.reading), formatAngle(bevel.reading)];
+    const piece = geometry.pieces[0]!;
+    const said = [length(piece.longest.length), formatAngle(miter.reading), formatAngle(bevel.reading)];
     const answer = (await page.innerText("#card-answer")).replaceAll("\u00a0", " ");
     for (const number of said) expect(answer).toContain(number);
     await page.waitForSelector("#card-stock .body svg");
@@ -58,7 +58,7 @@ describe("from the empty form to a printed plan", () => {
     for (const format of ["A4", "Letter"] as const) {
       const printed = readPrinted(await printFrom(site, page, "print-sheet", format));
       for (const number of said) expect(printed).toContain(number);
-      for (const size of Object.values(stick.lengths)) expect(printed).toContain(length(size));
+      for (const size of Object.values(piece.lengths)) expect(printed).toContain(length(size));
       expect(printed).toContain("Cut list");
       expect(printed).toContain("Warning");
     }

@@ -127,7 +127,7 @@ describe("laws", () => {
     expect(wanted.miter).toBe(30);
   });
 
-  test("scaling width and V leaves everything", () => {
+  test("scaling width and gap leaves everything", () => {
     const one = correctSetting({ sides: 7, width: 40, seenGap: 0.8, open: "inside", slope: 33, hold: 30 });
     expect(correctSetting({ sides: 7, width: 160, seenGap: 3.2, open: "inside", slope: 33, hold: 30 })).toEqual(one);
   });

@@ -103,30 +103,27 @@ describe("100,000 rings cut at random", () => {
     { sides: 8, slope: 0, width: 40, acceptedGap: 0.25, vary: "miter" },
     { sides: 6, slope: 35, width: 40, acceptedGap: 0.5, vary: "each" },
     { sides: 5, slope: 60, width: 25, acceptedGap: 0.3, vary: "bevel" },
-  ] as const)(
-    "keep within the gap in 95 of 100 cases: %j",
-    ({ sides, slope, width, acceptedGap: acceptedGap, vary }) => {
-      const { random } = gaugeTolerance({ sides, slope, width, acceptedGap });
-      const exact = compoundMiter({ sides, slope });
-      const normal = normalNumbers(sides * 1000 + slope);
-      const deviation = random[vary]!;
-      const perDegree = (width / Math.cos(Math.PI / sides)) * RADIAN;
-      let [within, sum] = [0, 0];
-      for (let ring = 0; ring < RINGS; ring += 1) {
-        const cuts = Array.from({ length: 2 * sides }, () => ({
-          miter: exact.miter + (vary === "bevel" ? 0 : deviation * normal()),
-          bevel: exact.bevel + (vary === "miter" ? 0 : deviation * normal()),
-        }));
-        const seen = Math.abs(openAngle(cuts, slope)) * perDegree;
-        if (seen <= acceptedGap) within += 1;
-        sum += seen * seen;
-      }
-      // Four standard errors of a share, and of a mean square (whose own standard error is sqrt(2 / N) of it).
-      expect(Math.abs(within / RINGS - 0.95)).toBeLessThan(4 * Math.sqrt((0.95 * 0.05) / RINGS));
-      const meanSquare = (acceptedGap / 1.959963984540054) ** 2;
-      expect(Math.abs(sum / RINGS / meanSquare - 1)).toBeLessThan(4 * Math.sqrt(2 / RINGS));
-    },
-  );
+  ] as const)("keep within the gap in 95 of 100 cases: %j", ({ sides, slope, width, acceptedGap, vary }) => {
+    const { random } = gaugeTolerance({ sides, slope, width, acceptedGap });
+    const exact = compoundMiter({ sides, slope });
+    const normal = normalNumbers(sides * 1000 + slope);
+    const deviation = random[vary]!;
+    const perDegree = (width / Math.cos(Math.PI / sides)) * RADIAN;
+    let [within, sum] = [0, 0];
+    for (let ring = 0; ring < RINGS; ring += 1) {
+      const cuts = Array.from({ length: 2 * sides }, () => ({
+        miter: exact.miter + (vary === "bevel" ? 0 : deviation * normal()),
+        bevel: exact.bevel + (vary === "miter" ? 0 : deviation * normal()),
+      }));
+      const seen = Math.abs(openAngle(cuts, slope)) * perDegree;
+      if (seen <= acceptedGap) within += 1;
+      sum += seen * seen;
+    }
+    // Four standard errors of a share, and of a mean square (whose own standard error is sqrt(2 / N) of it).
+    expect(Math.abs(within / RINGS - 0.95)).toBeLessThan(4 * Math.sqrt((0.95 * 0.05) / RINGS));
+    const meanSquare = (acceptedGap / 1.959963984540054) ** 2;
+    expect(Math.abs(sum / RINGS / meanSquare - 1)).toBeLessThan(4 * Math.sqrt(2 / RINGS));
+  });
 });
 
 describe("a tolerance is within a tenth of the true one, or not given", () => {
@@ -136,7 +133,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     const half = Math.acos(Math.cos((miter + dm) * RADIAN) * Math.cos((bevel + db) * RADIAN));
     return (Math.abs(2 * Math.PI - 2 * sides * half) * width) / Math.cos(Math.PI / sides);
   };
-  /** The smallest error that makes a V, either way, by halving; no larger than makes the half turn go back. */
+  /** The smallest error that makes a gap, either way, by halving; no larger than makes the half turn go back. */
   const trueOf = (off: (error: number) => number, gap: number, most: number): number => {
     const oneWay = (sign: 1 | -1, end: number): number => {
       if (off(sign * end) < gap) return Infinity;
@@ -197,7 +194,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
     expect([kept > 300, dropped > 100]).toEqual([true, true]);
   });
 
-  /** The widest V, to the last digit, for which a tolerance is given; `undefined` if it is given for all. */
+  /** The widest accepted gap, to the last digit, for which a tolerance is given; `undefined` if it is given for all. */
   const widest = (given: (acceptedGap: number) => number | null): number | undefined => {
     let [low, high] = [1e-6, 19.999];
     if (given(high) !== null) return undefined;
@@ -358,7 +355,7 @@ describe("laws", () => {
   const anySides = fc.integer({ min: 3, max: 40 });
   const anySlope = fc.oneof(fc.double({ min: -89, max: 89, noNaN: true }), fc.constantFrom(0, 90, -90));
 
-  test("cuts that all have the tolerated error make the tolerated V, as well as the first order can say", () => {
+  test("cuts that all have the tolerated error make the accepted gap, as well as the first order can say", () => {
     fc.assert(
       fc.property(anySides, anySlope, fc.constantFrom("miter", "bevel", "each"), (sides, slope, which) => {
         const [width, acceptedGap] = [40, 1e-4];

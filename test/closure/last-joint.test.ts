@@ -81,15 +81,15 @@ describe("half rings", () => {
             expect(Math.abs(beyond - trims[index]!)).toBeLessThan(1e-9 * flawed.length * flawed.sides);
           }
           expect(half.depth).toBe(Math.max(...trims));
-          // Every arris runs on along its piece until it meets that line.
+          // Every arris goes on along its piece until it meets that line.
           const line = [(b![0] - a![0]) / size, (b![1] - a![1]) / size] as const;
           const met = points.map((point, index) => {
             const pose = poses.at(index < 2 ? 0 : -1)!;
-            const run = less(moved(pose, [1, 0, 0]), moved(pose, [0, 0, 0]));
-            // Cramer's rule for point + t run = a + s line.
+            const direction = less(moved(pose, [1, 0, 0]), moved(pose, [0, 0, 0]));
+            // Cramer's rule for point + t direction = a + s line.
             const [dx, dy] = [a![0] - point[0], a![1] - point[1]];
-            const slant = run[1] * line[0] - run[0] * line[1];
-            return (run[0] * dy - run[1] * dx) / slant;
+            const slant = direction[1] * line[0] - direction[0] * line[1];
+            return (direction[0] * dy - direction[1] * dx) / slant;
           });
           spacings.push([Math.abs(met[2]! - met[0]!), Math.abs(met[3]! - met[1]!)]);
         }
@@ -270,7 +270,7 @@ describe("the order of gluing", () => {
     expect(last).toBe(sides % 2 === 0 ? "trimmed-halves" : "closing-piece");
     let before = sides;
     for (const { corners: glued, assemblies, words } of stages) {
-      // Every piece is in one assembly, every assembly a run of neighbors, and corners within one are glued by then.
+      // Every piece is in one assembly, every assembly a row of neighbors, and corners within one are glued by then.
       expect(assemblies.flat().sort((a, b) => a - b)).toEqual(Array.from({ length: sides }, (_, index) => index));
       for (const assembly of assemblies) {
         for (const [index, piece] of assembly.entries()) expect(piece).toBe(assembly[0]! + index);

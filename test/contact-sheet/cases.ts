@@ -16,7 +16,7 @@ import { fitStock, type StockJob } from "miterwright/stock";
 import { formatAngle, formatLength } from "miterwright/units";
 
 /** What kinds of drawings there are. */
-export type Kind = "plan" | "section" | "stick" | "cut" | "cradle" | "panel" | "panel-cut" | "stock";
+export type Kind = "plan" | "section" | "piece" | "cut" | "cradle" | "panel" | "panel-cut" | "stock";
 
 /** A drawing, and what it is a case of. */
 export interface Case {
@@ -147,7 +147,7 @@ export function listCases(): Case[] {
   for (const { name, plan } of framesOf()) {
     cases.push({ kind: "plan", name, drawing: drawPlanView(plan, WORDS) });
     cases.push({ kind: "section", name, drawing: drawSection(plan, WORDS) });
-    cases.push({ kind: "stick", name, drawing: drawPiece(plan, WORDS) });
+    cases.push({ kind: "piece", name, drawing: drawPiece(plan, WORDS) });
     if (plan.panel !== undefined) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WORDS) });
     if (plan.panel !== undefined && plan.panel.cuts.length > 0) {
       cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WORDS }) });

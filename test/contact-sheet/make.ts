@@ -18,7 +18,7 @@ function pageOf(cases: readonly Case[]): string {
 const cases = listCases();
 mkdirSync(OUT, { recursive: true });
 const browser = await openBrowser();
-for (const kind of ["plan", "section", "stick", "cut", "cradle", "panel", "panel-cut", "stock"] as const) {
+for (const kind of ["plan", "section", "piece", "cut", "cradle", "panel", "panel-cut", "stock"] as const) {
   const ofKind = cases.filter((one) => one.kind === kind);
   for (let start = 0, sheet = 1; start < ofKind.length; start += 16, sheet++) {
     const { page } = await browser.open(

@@ -37,7 +37,7 @@ export function findBlocks(file: string, text: string): Found {
   const leadPattern = file.endsWith(".md") ? PAGE_LEAD : COMMENT_LEAD;
   const blocks: Block[] = [];
   const faults: string[] = [];
-  let open: { readonly mark: string; readonly info: string; readonly line: number; readonly lead: string } | undefined;
+  let open: { readonly fence: string; readonly info: string; readonly line: number; readonly lead: string } | undefined;
   let code: string[] = [];
   let exampleAt: number | undefined;
   const closeExample = (): void => {
@@ -51,7 +51,7 @@ export function findBlocks(file: string, text: string): Found {
       const inside = lead !== undefined && (file.endsWith(".ts") || line.startsWith(open.lead) || line.trim() === "");
       const content = inside ? line.slice(Math.min(open.lead.length, line.length)) : "";
       if (!inside) faults.push(`${file}:${open.line - 1}: a fence that is not closed`);
-      else if (content.trimEnd() !== open.mark) {
+      else if (content.trimEnd() !== open.fence) {
         code.push(content);
         continue;
       }
@@ -69,13 +69,13 @@ export function findBlocks(file: string, text: string): Found {
     const content = line.slice(lead.length);
     if (/^@\w/.test(content)) closeExample();
     if (/^@example\b/.test(content) && file.endsWith(".ts")) exampleAt = index + 1;
-    const [, mark, rest] = FENCE.exec(content) ?? [];
-    if (mark === undefined) continue;
+    const [, fence, rest] = FENCE.exec(content) ?? [];
+    if (fence === undefined) continue;
     const info = rest!.trim();
     if (OTHER_NAMES.test(info) || (/^ts\b/.test(info) && info !== "ts" && info !== "ts no-run"))
       faults.push(`${file}:${index + 1}: write \`\`\`ts or \`\`\`ts no-run instead of \`\`\`${info}`);
     if (/^ts\b/.test(info)) exampleAt = undefined;
-    open = { mark, info, line: index + 2, lead };
+    open = { fence, info, line: index + 2, lead };
     code = [];
   }
   if (open !== undefined) faults.push(`${file}:${open.line - 1}: a fence that is not closed`);

@@ -8,7 +8,7 @@ export interface PrintedValue {
   readonly statementEnd: number;
   /** Where the comment stands in the code; lines that continue the literal belong to it. */
   readonly comment: readonly [start: number, end: number];
-  /** The literal, without comment marks. */
+  /** The literal, without the signs of a comment. */
   readonly text: string;
   /** Line of the comment within the code, from 0. */
   readonly line: number;

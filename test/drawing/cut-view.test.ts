@@ -167,7 +167,7 @@ describe("a cut that follows the instruction is the frame's own cut", () => {
           const solid = lyingPiece(geometry, lay)!;
           const scale = 100 / Math.max(solid.width, solid.height);
           const [least, most] = stick.reach;
-          // The section is mirrored, and listed backward, where its run points left.
+          // The section is mirrored, and listed backward, where the stick points left.
           const lines = placement.along === "right" ? stick.lines : stick.lines.slice().reverse();
           lines.forEach(({ cut: at }, index) => {
             const short = kept === "right" ? at - least : most - at;

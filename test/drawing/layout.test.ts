@@ -51,9 +51,9 @@ describe("the drawings of the contact sheet", () => {
       "cut",
       "panel",
       "panel-cut",
+      "piece",
       "plan",
       "section",
-      "stick",
       "stock",
     ]);
   });
@@ -124,7 +124,7 @@ describe("any frame", () => {
         fc.integer({ min: -60, max: 85 }),
         (factor, sides, slope) => {
           const [one, other] = [1, factor].map((size) =>
-            // The marks to set depend on the accepted gap.
+            // The graduations to set depend on the accepted gap.
             drawAll(tray({ sides, slope, acceptedGap: 0.25 * size }, size), blank).map(({ svg }) => svg),
           );
           one!.forEach((svg, index) => {

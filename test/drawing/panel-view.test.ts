@@ -23,7 +23,7 @@ describe.each([3, 4, 5, 6, 8, 9, 12])("the panel of %d sides", (sides) => {
     );
   });
 
-  test("has its sides numbered and those that exist marked", () => {
+  test("has its sides numbered, and those that exist drawn in bold", () => {
     const texts = read.texts.map(({ text }) => text);
     expect(texts).toEqual(expect.arrayContaining(panel.corners.map((_, side) => String(side + 1))));
     expect(texts).not.toContain("0");

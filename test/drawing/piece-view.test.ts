@@ -8,7 +8,7 @@ import { distance, fromPlumb } from "./shapes.js";
 const wordsOf = ({ texts }: ReadDrawing): string[] => texts.map(({ text }) => text);
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
-describe.each([3, 4, 5, 6, 9, 12])("the stick of a flat frame of %d sides", (sides) => {
+describe.each([3, 4, 5, 6, 9, 12])("the piece of a flat frame of %d sides", (sides) => {
   const frame = plan({ sides, profile: BATTEN });
   const read = readDrawing(drawPiece(frame, WORDS));
   const [inner, outer] = [read.parts("dimension")[1]!, read.parts("dimension")[0]!];
@@ -33,7 +33,7 @@ describe.each([3, 4, 5, 6, 9, 12])("the stick of a flat frame of %d sides", (sid
   });
 });
 
-describe("a splayed stick", () => {
+describe("a splayed piece", () => {
   const frame = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 } });
   const read = readDrawing(drawPiece(frame, WORDS));
   const faces = read.parts("face");
@@ -41,9 +41,9 @@ describe("a splayed stick", () => {
   test("is also seen from its outer edge, where its ends lean by sin s tan h", () => {
     expect(faces).toHaveLength(2);
     const [a, b, c, d] = faces[1]!;
-    const lean = (Math.atan(Math.sin(radians(30)) * Math.tan(radians(30))) * 180) / Math.PI;
-    expect(Math.abs(fromPlumb(a!, d!))).toBeCloseTo(lean, 1);
-    expect(Math.abs(fromPlumb(b!, c!))).toBeCloseTo(lean, 1);
+    const leanAngle = (Math.atan(Math.sin(radians(30)) * Math.tan(radians(30))) * 180) / Math.PI;
+    expect(Math.abs(fromPlumb(a!, d!))).toBeCloseTo(leanAngle, 1);
+    expect(Math.abs(fromPlumb(b!, c!))).toBeCloseTo(leanAngle, 1);
   });
 
   test("shows its sawn ends where they look up", () => {
@@ -108,13 +108,13 @@ describe("a splayed stick", () => {
     };
     const [outer, sight] = places("flat");
     expect(sight.y1).toBeLessThan(outer.y0);
-    // Rolled onto its face the stick has its edges the other way round.
+    // Rolled onto its face the piece has its edges the other way round.
     const [below, above] = places("face-down");
     expect(below.y1).toBeLessThan(above.y0);
   });
 });
 
-describe("a long stick", () => {
+describe("a long piece", () => {
   const read = readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN, opening: { side: 30000 } }), WORDS));
 
   test("is broken in the middle, and its ends keep their angle", () => {
@@ -132,7 +132,7 @@ describe("a long stick", () => {
 });
 
 describe("without a lay or a section", () => {
-  test("a stick that no saw cuts is drawn as it stands in the frame", () => {
+  test("a piece that no saw cuts is drawn as it stands in the frame", () => {
     const saw = tableSaw({
       miter: { left: 1, right: 1, reads: "from-square", step: 1 },
       bevel: { left: 1, right: 1, reads: "from-vertical", step: 1 },

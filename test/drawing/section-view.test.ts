@@ -69,10 +69,10 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
 describe("contents", () => {
   const frame = plan({ slope: 20, contents, clearance: 1 });
   const read = readDrawing(drawSection(frame, WORDS));
-  const fit = frame.geometry.seating!;
+  const seating = frame.geometry.seating!;
 
   test("lie in the rabbet layer by layer, as thick as they are, up to the clearance", () => {
-    if (!fit.possible) throw new Error("the tray holds its contents");
+    if (!seating.possible) throw new Error("the tray holds its contents");
     const { arrises } = frame.geometry;
     const scale = expectSimilar(read.parts("section")[0]!, upright(sectionAt(TRAY, 20).outline));
     const bench = read.parts("bench")[0]![0]!.y;
@@ -80,25 +80,25 @@ describe("contents", () => {
     const left = Math.min(...read.parts("section")[0]!.map(({ x }) => x));
     const inner = Math.min(...sectionAt(TRAY, 20).outline.map(({ out }) => out));
     read.parts("layer").forEach((layer, index) => {
-      const { front, back } = fit.layers[index]!;
+      const { front, back } = seating.layers[index]!;
       const ys = layer.map(({ y }) => (bench - y) / scale + low);
       expect(Math.max(...ys)).toBeCloseTo(front, 1);
       expect(Math.min(...ys)).toBeCloseTo(back, 1);
       const edge = (Math.max(...layer.map(({ x }) => x)) - left) / scale + inner;
-      expect(edge).toBeCloseTo(arrises["sightBack"]!.out + fit.lap, 1);
+      expect(edge).toBeCloseTo(arrises["sightBack"]!.out + seating.lap, 1);
       expect(edge).toBeCloseTo(frame.geometry.deciding.out - 1, 1);
     });
     expect(read.parts("layer")).toHaveLength(2);
   });
 
   test("are named with their thicknesses, and the lap and the rabbet with theirs", () => {
-    if (!fit.possible) throw new Error("the tray holds its contents");
+    if (!seating.possible) throw new Error("the tray holds its contents");
     const words = wordsOf(read).join(" ");
-    expect(words).toContain(WORDS.length(fit.layers[0]!.front - fit.layers[0]!.back));
+    expect(words).toContain(WORDS.length(seating.layers[0]!.front - seating.layers[0]!.back));
     expect(words).toContain("tide chart");
-    expect(words).toContain(`lap ${WORDS.length(fit.lap)}`);
+    expect(words).toContain(`lap ${WORDS.length(seating.lap)}`);
     expect(words).toContain(
-      `Rabbet ${WORDS.length(fit.depthUsed + fit.depthLeft)} deep along its wall (e–f), ${WORDS.length(fit.depthLeft)} of it left behind its contents.`,
+      `Rabbet ${WORDS.length(seating.depthUsed + seating.depthLeft)} deep along its wall (e–f), ${WORDS.length(seating.depthLeft)} of it left behind its contents.`,
     );
   });
 

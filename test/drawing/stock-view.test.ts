@@ -62,7 +62,7 @@ describe("layouts", () => {
     expect(texts.join(" ")).toContain(`tray side ${WORDS.length(246)}`);
   });
 
-  test("mark the offcuts worth keeping", () => {
+  test("show the offcuts worth keeping", () => {
     const kept = fit.layouts.flatMap((layout) => layout.kept);
     expect(kept.length).toBeGreaterThan(0);
     expect(read.parts("kept-offcut")).toHaveLength(kept.length);

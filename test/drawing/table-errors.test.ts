@@ -139,8 +139,8 @@ describe("refused are", () => {
   test("frames and plans that lack what is shown", () => {
     const frame = plan({ slope: 20 });
     const { geometry, sawing } = frame;
-    const [stick] = geometry.pieces;
-    const short = { ...geometry, pieces: [{ ...stick!, lengths: {} }] };
+    const [piece] = geometry.pieces;
+    const short = { ...geometry, pieces: [{ ...piece!, lengths: {} }] };
     expect(refusal(() => tabulateLengths(short, SHORT))).toEqual([
       "missing",
       "Expected `geometry.pieces[0].lengths.sightFace` to be a finite number, got undefined",

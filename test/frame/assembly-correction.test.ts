@@ -38,17 +38,17 @@ describe.each(["flat", "propped", "sight-edge-down", "outer-edge-down", "face-do
         hold?: SeenGap["hold"],
       ): { plan: FramePlan; before: number; after: number; slope: number; said: number } | undefined {
         const plan = planOf({ ...brief, lay, saw });
-        const option = plan.sawing.lay;
-        if (option === null) return undefined;
-        expect(option.first.kept === option.second.kept ? "flip" : "slide").toBe(move);
+        const result = plan.sawing.lay;
+        if (result === null) return undefined;
+        expect(result.first.kept === result.second.kept ? "flip" : "slide").toBe(move);
         // A scale at 0 is not used. Where the correction leaves 0, the scale's own error would come in anew, and be seen in the next ring.
-        const { miter, bevel } = option.first;
+        const { miter, bevel } = result.first;
         const flawed = {
           ...machine,
           ...(miter.toward === "none" ? { swing: 0 } : {}),
           ...(bevel.toward === "none" ? { lean: 0 } : {}),
         };
-        const seen = sawnFrame(plan, option, flawed);
+        const seen = sawnFrame(plan, result, flawed);
         // Too narrow to be seen, or to be told from the rounding of the bench.
         if (seen.gap < 0.01) return undefined;
         const corrected = correctFromGap(plan, {
@@ -118,9 +118,9 @@ describe("pieces that were cut at graduations that are off", () => {
     unit: "in",
   });
   const atGraduations = { miter: 6.5, bevel: 21.5 };
-  const stick = { length: 10, start: atGraduations, end: atGraduations };
+  const piece = { length: 10, start: atGraduations, end: atGraduations };
   const ring = ringClosure({
-    pieces: Array.from({ length: 8 }, () => stick),
+    pieces: Array.from({ length: 8 }, () => piece),
     at: "outside",
     width: planter.assembly.jointWidth,
   });
@@ -154,15 +154,15 @@ describe("pieces that were cut at graduations that are off", () => {
           [5, 70],
         ] as const) {
           const plan = planOf({ sides, slope, lay, saw });
-          const option = plan.sawing.lay;
-          if (option === null) continue;
+          const result = plan.sawing.lay;
+          if (result === null) continue;
           const best = plan.sawing.graduations!.best;
           if (best.jointGap < 1e-6) continue;
           const open = best.opens === "inside" ? "inside" : "outside";
           for (const shown of [undefined, { miter: best.miter, bevel: best.bevel }]) {
             const corrected = correctFromGap(plan, { seenGap: best.jointGap, open, shown });
-            expect(corrected.first.miter.reading).toBeCloseTo(option.first.miter.reading, 6);
-            expect(corrected.first.bevel.reading).toBeCloseTo(option.first.bevel.reading, 6);
+            expect(corrected.first.miter.reading).toBeCloseTo(result.first.miter.reading, 6);
+            expect(corrected.first.bevel.reading).toBeCloseTo(result.first.bevel.reading, 6);
             expect(corrected.slope).toBe(slope);
           }
           seen += 1;
@@ -213,7 +213,7 @@ describe("a correction", () => {
     const usual = correctFromGap(plan, seen);
     const marked = correctFromGap(plan, { ...seen, shown: { miter, bevel } });
     const { first } = plan.sawing.lay!;
-    // Nothing said, the scales stood at the best marks; a slope that is said does not follow from them.
+    // Nothing said, the scales stood at the best graduations; a slope that is said does not follow from them.
     expect(marked).toEqual(usual);
     const planned = { ...seen, slope: 30 };
     const exact = correctFromGap(plan, {

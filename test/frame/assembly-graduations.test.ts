@@ -93,7 +93,7 @@ describe("the graduations of a lay", () => {
         expect(nearest.miterMiss).toBeCloseTo(miter.miss, 9);
         expect(nearest.bevelMiss).toBeCloseTo(bevel.miss, 9);
         const good = rivals.filter(({ gap }) => gap <= limit * 0.98);
-        // What the slope puts the outer edge off by counts like the gap where none is within what is accepted.
+        // What the slope puts the outer edge off by counts like the gap where no graduation keeps within the accepted one.
         const { jointWidth } = plan.assembly;
         const cost = (gap: number, slopeOff: number): number => gap + jointWidth * Math.abs(slopeOff) * (Math.PI / 180);
         const least = cost(best.jointGap, best.slopeOff);
@@ -185,7 +185,7 @@ describe("the hazard on reach", () => {
   const reach = (changes: Partial<ProfileBrief>): FramePlan["hazards"][number] | undefined =>
     planOf(changes).hazards.find(({ code }) => code === "reach");
 
-  test("is raised where the cheapest graduations open more than is accepted, with what they miss", () => {
+  test("is raised where the cheapest graduations open more than the accepted gap, with what they miss", () => {
     const raised = reach({ sides: 7 })!;
     const { best } = planOf({ sides: 7 }).sawing.graduations!;
     expect(raised.numbers).toEqual({
@@ -209,7 +209,7 @@ describe("the hazard on reach", () => {
     expect(reach({ sides: 8, slope: 30 })).toBeUndefined();
   });
 
-  test("follows the gap that is accepted, and never a setting that is on its graduations", () => {
+  test("follows the accepted gap, and never a setting that is on its graduations", () => {
     expect(reach({ sides: 7, acceptedGap: 5 })).toBeUndefined();
     expect(reach({ sides: 7, acceptedGap: 2 })).toBeDefined();
     expect(reach({ sides: 6, acceptedGap: 1e-100 })).toBeUndefined();
@@ -225,8 +225,8 @@ describe("the hazard on reach", () => {
   test("comes with a saw plan alone, whose geometry must say how wide the joint is", () => {
     const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
     expect(sawPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
-    const stick = { ...geometry.pieces[0]!, longest: { ...geometry.pieces[0]!.longest, out: undefined } };
-    expect(() => sawPlan({ ...geometry, pieces: [stick] } as never)).toThrow(
+    const piece = { ...geometry.pieces[0]!, longest: { ...geometry.pieces[0]!.longest, out: undefined } };
+    expect(() => sawPlan({ ...geometry, pieces: [piece] } as never)).toThrow(
       "Expected `geometry.pieces[0].longest.out` to be a finite number, got undefined",
     );
   });

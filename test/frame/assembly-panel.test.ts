@@ -79,9 +79,9 @@ describe("the panel for a glued frame", () => {
           const { panel, clearanceLeft, spread } = panelForOpening(plan, { fromCenter: distances });
           // The cut panel, brought to its center: how far it reaches toward every side of the opening.
           const points = simulatePanel(panel).map(({ x, y }) => [x - panel.center.x, y - panel.center.y] as const);
-          const turned = panel.pose === "side-down" ? -90 : -90 + 180 / shares.length;
+          const rotated = panel.pose === "side-down" ? -90 : -90 + 180 / shares.length;
           for (const [side, distance] of distances.entries()) {
-            const toward = ((turned + (360 * side) / shares.length) * Math.PI) / 180;
+            const toward = ((rotated + (360 * side) / shares.length) * Math.PI) / 180;
             const reach = Math.max(...points.map(([x, y]) => x * Math.cos(toward) + y * Math.sin(toward)));
             expect(reach).toBeLessThan(distance - 1 + 1e-9);
           }

@@ -46,7 +46,7 @@ describe("the order of gluing", () => {
 });
 
 describe("the last joint", () => {
-  /** The frame's sticks, lying flat, all cut with the shared error that just gives its gap. */
+  /** The frame's pieces, lying flat, all cut with the shared error that just gives its gap. */
   function off({ geometry, assembly }: FramePlan, way: 1 | -1): MeasuredPiece[] {
     const { sides, slope, pieces } = geometry;
     const { miter, bevel } = compoundMiter({ turn: (360 - way * assembly.tolerance!.angle) / sides, slope });
@@ -56,7 +56,7 @@ describe("the last joint", () => {
   const ofSlope = (sides: number, slope: number): FramePlan =>
     planOf({ sides, slope, saw: SLIDES, profile: rabbeted, opening: { side: 400 } });
 
-  test.each([4, 6, 8, 10, 12, 40])("of %d sides loses what half rings of such sticks lose", (sides) => {
+  test.each([4, 6, 8, 10, 12, 40])("of %d sides loses what half rings of such pieces lose", (sides) => {
     for (const slope of [0, 30, -50]) {
       const plan = ofSlope(sides, slope);
       const { lastJoint, jointWidth } = plan.assembly;
@@ -96,19 +96,19 @@ describe("the tolerance of the saw", () => {
     );
   });
 
-  test("set wrong by as much on the scales of any lay, gapes as is accepted, put together in space", () => {
+  test("set wrong by as much on the scales of any lay, opens by the accepted gap, put together in space", () => {
     fc.assert(
       fc.property(anyCase, fc.constantFrom("miter" as const, "bevel" as const), ({ sides, slope, lay, saw }, name) => {
         const plan = planOf({ sides, slope, lay, saw, profile: post });
-        const option = plan.sawing.lay;
+        const result = plan.sawing.lay;
         const tolerance = plan.assembly.tolerance?.shared[name] ?? null;
-        fc.pre(option !== null && tolerance !== null);
-        const { miter, bevel } = option.first;
+        fc.pre(result !== null && tolerance !== null);
+        const { miter, bevel } = result.first;
         const [m, b] = [
           miter.degrees + (name === "miter" ? tolerance : 0),
           bevel.degrees + (name === "bevel" ? tolerance : 0),
         ];
-        const { gap } = sawnFrame(plan, { first: setTo(option.first, m, b), second: setTo(option.second, m, b) });
+        const { gap } = sawnFrame(plan, { first: setTo(result.first, m, b), second: setTo(result.second, m, b) });
         expect(gap / plan.brief.acceptedGap).toBeCloseTo(1, 0.9);
       }),
       { numRuns: 60 },
@@ -151,20 +151,20 @@ describe("the faults of a saw", () => {
         fc.constantFrom(0.1, -0.1),
         ({ sides, slope, lay, saw }, name, size) => {
           const plan = planOf({ sides, slope, lay, saw, profile: post });
-          const option = plan.sawing.lay;
-          fc.pre(option !== null);
+          const result = plan.sawing.lay;
+          fc.pre(result !== null);
           const errors = plan.assembly.sawErrors!;
           const { effect, jointGap, slopeOff, step } = faultOf(errors, name);
-          const scale = name === "swing" ? option.first.miter : option.first.bevel;
+          const scale = name === "swing" ? result.first.miter : result.first.bevel;
           if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.toward === "none");
           if (effect === "idle") return;
-          const ring = sawnFrame(plan, option, { ...SOUND, [name]: size });
+          const ring = sawnFrame(plan, result, { ...SOUND, [name]: size });
           const { length } = plan.geometry.pieces[0]!.longest;
           // Where a tenth of a degree is not small beside the angle that is set, its square shows.
           const square = 0.02 * plan.assembly.jointWidth * RADIAN * sides;
           expect(Math.abs(ring.gap - jointGap)).toBeLessThan(0.03 * jointGap + square);
           expect(Math.abs(Math.abs(ring.slope - slope) - slopeOff)).toBeLessThan(0.05 * slopeOff + 0.01);
-          // The simulator's sticks are measured inside, where they are shorter; steps go with the length.
+          // The simulator's pieces are measured inside, where they are shorter; steps go with the length.
           const measured = plan.geometry.pieces[0]!.shortest.length;
           expect(Math.abs(Math.abs(ring.vector.up) * (length / measured) - step)).toBeLessThan(
             0.02 * step + 0.02 * sides,

@@ -69,7 +69,7 @@ function compare(plan: FramePlan, window: number): boolean {
   return closes;
 }
 
-describe("the best marks, against every pair of marks", () => {
+describe("the best graduations, against every pair of graduations", () => {
   test("of ten sides at a slope of 10, with steps of a tenth: 17.7 and 3.3 close the ring", () => {
     const plan = planOf({ sides: 10, slope: 10, step: 0.1, width: 45 });
     const { best } = plan.sawing.graduations!;

@@ -66,16 +66,16 @@ describe("the stack", () => {
       fc.property(fc.double({ min: -35, max: -0.1, noNaN: true }), (slope) => {
         const s = (slope * Math.PI) / 180;
         const { stack } = contentsOf({ slope, contents: [board] });
-        const used = 3 / Math.cos(s) - 11 * Math.tan(s) ** 2;
-        expect(stack!.left).toBeCloseTo((11 - used) * Math.cos(s), 9);
+        const depthUsed = 3 / Math.cos(s) - 11 * Math.tan(s) ** 2;
+        expect(stack!.left).toBeCloseTo((11 - depthUsed) * Math.cos(s), 9);
       }),
     );
   });
 
   test("in a reverse one leaves more than the wall's depth where its back lies above the corner", () => {
     const profile = molding({ width: 60, thickness: 24, rabbet: { width: 12, depth: 10 } });
-    const { stack, seating: fit } = contentsOf({ slope: -45, profile, contents: [pane] });
-    expect(fit).toMatchObject({ possible: true, depthUsed: 0 });
+    const { stack, seating } = contentsOf({ slope: -45, profile, contents: [pane] });
+    expect(seating).toMatchObject({ possible: true, depthUsed: 0 });
     // Its front touches the mouth's plumb line on the ledge: d sin 45 above the corner, which is d cos 45 above the mouth.
     expect(stack!.left).toBeCloseTo(20 * Math.SQRT1_2 - 2, 12);
     expect(stack!.left).toBeCloseTo(12.14, 2);

@@ -125,7 +125,7 @@ describe("what to measure", () => {
     );
   });
 
-  test("measures the sticks where the tape goes", () => {
+  test("measures the pieces where the tape goes", () => {
     const plan = planOf({ slope: 20 });
     const measure = plan.sawing.operations.at(-1)!.measure!;
     expect(checkOf(plan, "piece-length").value).toBe(measure.length);

@@ -8,7 +8,7 @@ import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
 type Vector3 = readonly [number, number, number];
 
 /**
- * Where a section point of a stick's end lies in space, from the stick's length along that point's line and its place in the section alone: the stick is laid
+ * Where a section point of a piece's end lies in space, from the piece's length along that point's line and its place in the section alone: the piece is laid
  * along side 0 with its middle on the axis of symmetry, then carried round to its own side.
  */
 function endPoint(frame: FrameGeometry, arris: string, side: number, end: "start" | "end"): Vector3 {
@@ -24,7 +24,7 @@ function endPoint(frame: FrameGeometry, arris: string, side: number, end: "start
 }
 
 describe("the ring closes", () => {
-  test("every arris of a stick's end meets the same arris of the next stick's start", () => {
+  test("every arris of a piece's end meets the same arris of the next piece's start", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const frame = frameGeometry(brief);
@@ -54,7 +54,7 @@ describe("the ring closes", () => {
     );
   });
 
-  test("the outlines are polygons with the sticks' lengths as sides", () => {
+  test("the outlines are polygons with the pieces' lengths as sides", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const frame = frameGeometry(brief);
@@ -152,7 +152,7 @@ describe("the opening", () => {
     expect(frame.opening.apothem).toBeCloseTo(loose.opening.apothem + 2, 11);
   });
 
-  test("so tight that a stick would have no length is refused with the length it would have", () => {
+  test("so tight that a piece would have no length is refused with the length it would have", () => {
     expect(() => frameGeometry({ sides: 6, profile: plain, opening: { side: 20 }, at: "outerBack" })).toThrow(
       "Expected `opening` to leave the pieces a length at every edge, but at the sight edge at the face it would be -26.1880215352",
     );

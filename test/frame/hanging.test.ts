@@ -208,11 +208,11 @@ describe("the hangers' seat", () => {
           const b = outline[(index + 1) % outline.length]!;
           const [x, y] = [(a.x + b.x) / 2, (a.y + b.y) / 2];
           const width = Math.hypot(b.x - a.x, b.y - a.y);
-          const lean = Math.atan2(b.y - a.y, b.x - a.x) + slope;
+          const leanAngle = Math.atan2(b.y - a.y, b.x - a.x) + slope;
           const matches =
             Math.abs(x * Math.cos(slope) - y * Math.sin(slope) - out) < 1e-7 &&
             Math.abs(width - seat!.width) < 1e-9 &&
-            Math.abs(Math.sin(lean - (seat!.leanAngle * Math.PI) / 180)) < 1e-9;
+            Math.abs(Math.sin(leanAngle - (seat!.leanAngle * Math.PI) / 180)) < 1e-9;
           return matches ? [{ x, y, into: { x: -(b.y - a.y) / width, y: (b.x - a.x) / width } }] : [];
         });
         expect(found.length).toBeGreaterThan(0);

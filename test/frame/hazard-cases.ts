@@ -30,7 +30,7 @@ const solid: ContentsLayer = { name: "panel", thickness: 6, material: { species:
 const still = { radial: 0, tangential: 0, specificGravity: 0.6 };
 const held = { ...calm, profile: rabbeted, species: still, clearance: 3 } as const;
 const wired = { ...held, hanging: { by: "wire" } } as const;
-/** A stick of which no more is known than how wide it is, taken level, and how wide its lip is. */
+/** A molding of which no more is known than how wide it is, taken level, and how wide its lip is. */
 const measured = {
   sides: 4,
   opening: { side: 400 },

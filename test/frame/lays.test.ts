@@ -34,7 +34,7 @@ describe("a rotation that is that of a named lay", () => {
   });
 
   test("is only that, not one nearby", () => {
-    const { sawing: sawing } = plan({ slope: 20, lay: 1e-6 });
+    const { sawing } = plan({ slope: 20, lay: 1e-6 });
     expect(sawing.lays.at(-1)).toMatchObject({ lay: 1e-6, possible: false });
     expect(sawing.lay).toBeNull();
   });
@@ -133,14 +133,14 @@ describe("the lay that is chosen", () => {
       { sides: 8, slope: 75 },
       { sides: 4, slope: 90 },
     ]) {
-      const { sawing: sawing } = plan({ ...brief, profile: board, shows: "back" });
+      const { sawing } = plan({ ...brief, profile: board, shows: "back" });
       expect(sawing.lay).toMatchObject({ lay: "face-down", givenUp: [] });
       for (const { placement } of sawing.operations) {
         expect(placement.tearOut[0]).toMatchObject({ surface: "face", shows: false });
       }
       const flat = plan({ ...brief, profile: board, shows: "back", lay: "flat" });
       expect(flat.sawing.lay!.givenUp).toEqual(["open-side", "showing-side-up"]);
-      // The showing side then lies on the table, and its tear-out is marked.
+      // The showing side then lies on the table, and its tear-out is said to show.
       expect(flat.sawing.operations[0]!.placement.tearOut[0]).toMatchObject({ surface: "back", shows: true });
     }
   });
@@ -199,14 +199,14 @@ describe("the lay that is chosen", () => {
         fc.constantFrom<"face" | "back">("face", "back"),
         (brief, saw, shows) => {
           const { lay, lays } = planFrame({ ...brief, saw, shows }).sawing;
-          const possible = lays.filter((option) => option.possible);
+          const possible = lays.filter((result) => result.possible);
           if (lay === null) {
             expect(possible).toEqual([]);
             return;
           }
           seen.add(`${String(lay.lay)} ${lay.givenUp.join()}`);
           const least = Math.min(...possible.map(weight));
-          expect(lay).toEqual(possible.find((option) => weight(option) === least));
+          expect(lay).toEqual(possible.find((result) => weight(result) === least));
         },
       ),
       { numRuns: 400 },
@@ -216,7 +216,7 @@ describe("the lay that is chosen", () => {
 });
 
 describe("which part lies under the leaning blade", () => {
-  test("is decided by the lay alone: never by the hand that is kept, the saw, or the end", () => {
+  test("is decided by the lay alone: never by the side that is kept, the saw, or the end", () => {
     fc.assert(
       fc.property(briefs, fc.constantFrom<Saw>(leansLeft, leansRight, miterSaw()), (brief, saw) => {
         const { geometry, sawing } = planFrame({ ...brief, saw });

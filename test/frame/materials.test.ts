@@ -28,7 +28,7 @@ function materialsOf(changes: Partial<ProfileBrief>): FrameMaterials {
 
 /**
  * Volume of a ring of molding, by the divergence theorem over its surface: every corner of the section runs round a polygon whose corners are placed with
- * sines and cosines, and every face between them is two triangles. It knows no stick, no miter and no centroid.
+ * sines and cosines, and every face between them is two triangles. It knows no piece, no miter and no centroid.
  */
 function meshVolume(brief: ProfileBrief, apothem: number, at: string): number {
   const slope = ((brief.slope ?? 0) * Math.PI) / 180;

@@ -175,15 +175,15 @@ describe("the stop and the tape", () => {
     expect(plan(0).stop).toMatchObject({ from: 0, to: 19, leanLength: 0 });
   });
 
-  test("give the lean t sin r tan h of a sloping end", () => {
+  test("give the lean length t sin r tan h of a sloping end", () => {
     fc.assert(
       fc.property(fc.integer({ min: 3, max: 12 }), fc.double({ min: -80, max: 80, noNaN: true }), (sides, slope) => {
         const frame = frameGeometry({ sides, slope, profile: plain, opening: { side: 400 } });
         const saw = tableSaw({ bevel: { left: 90, right: 0, reads: "from-vertical", step: 0.5 } });
         const { stop, lay } = sawPlan(frame, { saw, lay: "flat" });
         if (lay === null) return;
-        const lean = 20 * Math.abs(Math.sin((slope * Math.PI) / 180)) * Math.tan(Math.PI / sides);
-        expect(stop!.leanLength).toBeCloseTo(lean, 9);
+        const leanLength = 20 * Math.abs(Math.sin((slope * Math.PI) / 180)) * Math.tan(Math.PI / sides);
+        expect(stop!.leanLength).toBeCloseTo(leanLength, 9);
       }),
     );
   });

@@ -37,7 +37,7 @@ function sawn(plan: FramePlan, placement: CutPlacement, flaws: Flaws): { miter: 
   };
 }
 
-/** A frame whose sticks are all cut by two settings of a flawed saw, put together in space with all joints but the last tight. */
+/** A frame whose pieces are all cut by two settings of a flawed saw, put together in space with all joints but the last tight. */
 export function sawnFrame(
   plan: FramePlan,
   { first, second }: { readonly first: CutPlacement; readonly second: CutPlacement },
@@ -45,14 +45,14 @@ export function sawnFrame(
 ): OpenRing & { readonly slope: number; readonly gap: number } {
   const { slope, sides, pieces } = plan.geometry;
   const { longest, shortest } = pieces[0]!;
-  const stick: MeasuredPiece = {
+  const piece: MeasuredPiece = {
     length: shortest.length,
     start: sawn(plan, second, flaws),
     end: sawn(plan, first, flaws),
   };
   const section = { slope, at: 0, width: longest.out - shortest.out, wood: { width: 40, thickness: 15 } };
   const ring = assemble(
-    Array.from({ length: sides }, () => stick),
+    Array.from({ length: sides }, () => piece),
     Array.from({ length: sides }, () => section),
   );
   return {

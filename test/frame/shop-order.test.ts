@@ -49,7 +49,7 @@ const weigh = ({ settings, bevel, miter }: Cost): number => (settings * 1000 + b
 
 /**
  * The cheapest order of all, by trying every setting at every point and keeping the cheapest way to each state (Dijkstra over what is done of every
- * frame and what the saw shows). It knows no alternation, no block and no run.
+ * frame and what the saw shows). It knows no alternation, no block and no round.
  */
 function cheapest(frames: readonly ShopFrame[]): Cost {
   const chains = frames.map(({ plan, frames: count = 1 }) => {
@@ -364,7 +364,7 @@ describe("the groups", () => {
     const frames = [30, 30.4, 31].map((slope) => ({ name: `${slope}`, plan: frame(6, slope, mitered) }));
     expect(inShort(shopOrder(frames))).toHaveLength(6);
     const order = shopOrder(frames, { tolerance: 0.25 });
-    const groups = order.rounds.flatMap((run) => run.groups);
+    const groups = order.rounds.flatMap((round) => round.groups);
     expect(groups.map(({ cuts }) => cuts.map(({ name }) => name))).toEqual([
       ["30", "30.4"],
       ["30", "30.4"],
@@ -417,7 +417,7 @@ describe("several saws, and frames that none can cut", () => {
         why: "The bevel with the blade's top to the left is more than this saw has.",
       },
     ]);
-    const groups = order.rounds.flatMap((run) => run.groups);
+    const groups = order.rounds.flatMap((round) => round.groups);
     expect(groups.map(({ saw, cuts }) => [saw, cuts.map(({ name }) => name)])).toEqual([
       [0, ["one", "three"]],
       [0, ["one", "three"]],

@@ -22,7 +22,7 @@ import { miterMovement, type Wood } from "miterwright/wood";
 const octagon: RegularPolygon = regularPolygon({ sides: 8, side: 100 });
 const board: Board = { slope: 30, thickness: 18 };
 const corner: Corner = joinCorner({ turn: 45, first: board, second: board });
-const stick = molding({ width: 45, thickness: 18, rabbet: { width: 8, depth: 10 } });
+const rabbeted = molding({ width: 45, thickness: 18, rabbet: { width: 8, depth: 10 } });
 const ownProfile: Profile<"sight" | "back"> = {
   outline: [
     { x: 0, y: 0 },
@@ -36,7 +36,7 @@ const plan: FramePlan = planFrame({
   sides: 5,
   slope: 20,
   opening: { contains: { width: 200, height: 150 } },
-  profile: stick,
+  profile: rabbeted,
   contents: [{ name: "glass", thickness: 2 }],
   clearance: 1.5,
   saw: tableSaw({}),
@@ -45,7 +45,7 @@ const plan: FramePlan = planFrame({
 });
 const wood: Wood = "white oak";
 const cut = { miter: 22.4, bevel: 0 };
-const cutStick: MeasuredPiece = { length: 200, start: cut, end: cut };
+const cutPiece: MeasuredPiece = { length: 200, start: cut, end: cut };
 const job: StockJob = plan.stockJobs[0]!;
 const fit: StockFit = fitStock(job, { stepLimit: 10_000 });
 
@@ -72,10 +72,10 @@ export const answers: Readonly<Record<string, unknown>> = {
   precise: precisePolygon({ sides: 8, side: "100", digits: 30 }),
   miter: compoundMiter({ sides: 8, slope: 30 }),
   corner,
-  widths: [levelWidth(stick, { slope: 20, from: "wallLedge" }), levelWidth(ownProfile, { slope: 20, to: "back" })],
+  widths: [levelWidth(rabbeted, { slope: 20, from: "wallLedge" }), levelWidth(ownProfile, { slope: 20, to: "back" })],
   lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
   panel: planPanel({ polygon: octagon, clearance: 1 }),
-  closure: ringClosure({ pieces: Array.from({ length: 8 }, () => cutStick), at: "outside", width: 40 }),
+  closure: ringClosure({ pieces: Array.from({ length: 8 }, () => cutPiece), at: "outside", width: 40 }),
   correction: correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" }).words,
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),

@@ -6,7 +6,7 @@ import type { MeasuredRing, MeasuredPiece } from "miterwright/closure";
  * Laws of closing rings, as helpers: rings cut with known errors, and the same ring seen otherwise.
  */
 
-/** Errors of one stick: of its two cuts in degrees, and of its length as a share of it. */
+/** Errors of one piece: of its two cuts in degrees, and of its length as a share of it. */
 export interface StickErrors {
   readonly start: SawSetting;
   readonly end: SawSetting;
@@ -40,7 +40,7 @@ const shape = {
   at: fc.oneof(fc.constantFrom("inside" as const, "outside" as const), fc.double({ min: -20, max: 60, noNaN: true })),
 };
 
-/** Rings whose sticks and ends are all alike. */
+/** Rings whose pieces and ends are all alike. */
 export const evenlyFlawed: fc.Arbitrary<FlawedRing> = fc
   .record({ ...shape, error: cutErrors })
   .map(({ error, ...ring }) => ({
@@ -58,7 +58,7 @@ export const unevenlyFlawed: fc.Arbitrary<FlawedRing> = fc.record(shape).chain((
     .map((errors) => ({ ...ring, errors })),
 );
 
-/** The sticks of a ring as they come off the saw, every error multiplied by `share`. */
+/** The pieces of a ring as they come off the saw, every error multiplied by `share`. */
 export function sticksOf({ sides, slope, length, errors }: FlawedRing, share = 1): MeasuredPiece[] {
   const { miter, bevel } = compoundMiter({ sides, slope });
   const cut = (error: SawSetting): SawSetting => ({
@@ -78,28 +78,28 @@ export function measuredRing(ring: FlawedRing, share = 1): MeasuredRing & { read
 }
 
 /** The ring in a mirror that stands upright: read clockwise, every start an end. */
-export function inMirror(sticks: readonly MeasuredPiece[]): MeasuredPiece[] {
-  return sticks.map(({ length, start, end }) => ({ length, start: end, end: start })).reverse();
+export function inMirror(pieces: readonly MeasuredPiece[]): MeasuredPiece[] {
+  return pieces.map(({ length, start, end }) => ({ length, start: end, end: start })).reverse();
 }
 
 /** The same ring with the numbers moved on. */
-export function renumbered(sticks: readonly MeasuredPiece[], by: number): MeasuredPiece[] {
-  return [...sticks.slice(by), ...sticks.slice(0, by)];
+export function renumbered(pieces: readonly MeasuredPiece[], by: number): MeasuredPiece[] {
+  return [...pieces.slice(by), ...pieces.slice(0, by)];
 }
 
 /** Moves some of an angle from one end of a joint to the other, so that the joint's sum stays. */
 export function shifted(
-  sticks: readonly MeasuredPiece[],
+  pieces: readonly MeasuredPiece[],
   joint: number,
   angle: "miter" | "bevel",
   by: number,
 ): MeasuredPiece[] {
-  const next = (joint + 1) % sticks.length;
+  const next = (joint + 1) % pieces.length;
   const change = (cut: SawSetting, amount: number): SawSetting => ({ ...cut, [angle]: cut[angle] + amount });
-  return sticks.map((stick, index) => ({
-    ...stick,
-    end: index === joint ? change(stick.end, by) : stick.end,
-    start: index === next ? change(stick.start, -by) : stick.start,
+  return pieces.map((piece, index) => ({
+    ...piece,
+    end: index === joint ? change(piece.end, by) : piece.end,
+    start: index === next ? change(piece.start, -by) : piece.start,
   }));
 }
 

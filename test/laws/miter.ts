@@ -13,9 +13,9 @@ const cos = (degrees: number): number => Math.cos(degrees * RADIAN);
 /** A point or direction of space: x to the right, y away, z up. */
 export type Vector3 = readonly [x: number, y: number, z: number];
 
-/** A stick's place in the ring: it runs along a heading of the plan, its inner back edge at a distance from the center. */
+/** A piece's place in the ring: it follows a heading of the plan, its inner back edge at a distance from the center. */
 export interface Place {
-  /** Direction it runs in, in degrees from x. */
+  /** Its direction, in degrees from x. */
   readonly heading: number;
   /** Its slope in degrees. */
   readonly slope: number;
@@ -23,7 +23,7 @@ export interface Place {
   readonly distance: number;
 }
 
-/** A point of a stick in its own axes. */
+/** A point of a piece in its own axes. */
 export interface StickPoint {
   readonly along: number;
   readonly across: number;
@@ -32,15 +32,15 @@ export interface StickPoint {
 
 export const dot3 = (a: Vector3, b: Vector3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
-/** A direction of a stick's own axes as one of space. */
+/** A direction of a piece's own axes as one of space. */
 export function directionInSpace({ heading, slope }: Place, { along, across, through }: StickPoint): Vector3 {
   const out = across * cos(slope) - through * sin(slope);
   const up = across * sin(slope) + through * cos(slope);
-  // Outward is to the right of the heading, as the ring runs counter-clockwise.
+  // Outward is to the right of the heading, as the ring goes counter-clockwise.
   return [along * cos(heading) + out * sin(heading), along * sin(heading) - out * cos(heading), up];
 }
 
-/** A point of a stick as one of space; along is counted from the middle of its side. */
+/** A point of a piece as one of space; along is counted from the middle of its side. */
 export function pointInSpace(place: Place, point: StickPoint): Vector3 {
   const [x, y, z] = directionInSpace(place, point);
   return [x + place.distance * sin(place.heading), y - place.distance * cos(place.heading), z];

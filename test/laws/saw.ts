@@ -1,5 +1,5 @@
 /**
- * A saw made of vectors alone: it reads the words of an instruction (what lies down, what is at the fence, where the line of cut runs, how the blade toward,
+ * A saw made of vectors alone: it reads the words of an instruction (what lies down, what is at the fence, where the line of cut runs, how the blade leans,
  * which side is kept), puts a stick there, and says which plane the blade cuts in the stick's own axes. It shares no formula with the library.
  */
 

@@ -56,7 +56,7 @@ export const anyWidth: fc.Arbitrary<number> = fc.double({ min: 1, max: 2000, noN
 export interface MovedEnd {
   /** Half the turn of the corner, in degrees. */
   readonly planMiter: number;
-  /** Slope of the stick, in degrees. */
+  /** Slope of the piece, in degrees. */
   readonly slope: number;
   readonly width: number;
   readonly thickness: number;
@@ -77,8 +77,8 @@ export interface OpenJoint {
 /**
  * Presses two like ends together and measures what stays open, by moving the four arrises of one of them.
  *
- * Where an arris comes to the end, it is cut by the upright plane that halves the corner. Then the section stretches while no point moves along the stick,
- * and the stick is pushed along its length until the first arris reaches the plane again. The other stick is its mirror image in that plane.
+ * Where an arris comes to the end, it is cut by the upright plane that halves the corner. Then the section stretches while no point moves along the piece, and
+ * the piece is pushed along its length until the first arris reaches the plane again. The other piece is its mirror image in that plane.
  *
  * @param end - the end and how it has moved
  * @returns the gap and where it is
@@ -94,7 +94,7 @@ export function pressTogether(end: MovedEnd): OpenJoint {
     [0, end.thickness].map((through) => {
       const before = inFrame(across, through);
       const after = inFrame(across * (1 + end.acrossWidth), through * (1 + end.acrossThickness));
-      // Seen from above, the plane goes through the origin at half the turn from square to the stick.
+      // Seen from above, the plane goes through the origin at half the turn from square to the piece.
       const along = before.out * Math.tan(half);
       return { out: after.out, beyond: along * Math.cos(half) - after.out * Math.sin(half) };
     }),
@@ -143,7 +143,7 @@ export function strayFromSide(
   };
 }
 
-/** A ring of sticks whose wood has moved. */
+/** A ring of pieces whose wood has moved. */
 export interface MovedRing {
   readonly sides: number;
   /** In degrees. */
@@ -174,7 +174,7 @@ function cross([a, p]: readonly [number, number], [b, q]: readonly [number, numb
 /**
  * Presses a whole ring together after its wood has moved, and measures it.
  *
- * Every section point's line is crossed with its neighbor's, which gives both sticks the same end there. Then the section is stretched, so that each stick
+ * Every section point's line is crossed with its neighbor's, which gives both pieces the same end there. Then the section is stretched, so that each piece
  * carries its end outward along its own normal. The whole ring is let out until no end reaches into its neighbor any more, which is found by halving an
  * interval. What two ends that were one are apart then is the gap.
  *

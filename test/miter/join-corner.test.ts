@@ -177,7 +177,7 @@ describe("joinCorner at edges against the plan, 60 digits", () => {
 });
 
 describe("joinCorner in a butt joint against the surfaces it ends on, 60 digits", () => {
-  /** A surface's normal, as it points out of the stick that is cut along it. */
+  /** A surface's normal, as it points out of the board that is cut along it. */
   const outOf = (surface: Space, along: Space, sign: number): Space =>
     times(surface, dec(inner(surface, along).times(sign).isNegative() ? -1 : 1).div(length(surface)));
 

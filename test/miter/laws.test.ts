@@ -105,7 +105,7 @@ describe("laws of one cut", () => {
   });
 });
 
-describe("sticks sawn from settings alone close the ring", () => {
+describe("pieces sawn from settings alone close the ring", () => {
   test("the cut faces of neighbors in a regular frame coincide, in any lay", () => {
     const sides = fc.integer({ min: 3, max: 24 });
     const slope = fc.double({ min: -88, max: 88, noNaN: true });

@@ -36,7 +36,7 @@ export interface Slab {
 
 const UP: Space = [new D(0), new D(0), new D(1)];
 
-/** A stick that runs in the given direction of the plan, sloping up outward. */
+/** A board that lies in the given direction of the plan, sloping up outward. */
 export function axesAt(heading: Exact, slope: Exact): Axes & { readonly outward: Space } {
   const along: Space = [cosine(heading), sine(heading), new D(0)];
   const outward = outer(along, UP);
@@ -84,7 +84,7 @@ export function settingFlat(axes: Axes, normal: Space, end: "start" | "end"): { 
   const table = axes.through;
   const trace = outer(normal, table);
   const outwardTrace = times(trace, new D(inner(trace, axes.across).isNegative() ? -1 : 1));
-  // How far the cut has come along the stick, toward its end, when it has gone out across by 1: the outer part is longer by it.
+  // How far the cut has come along the board, toward its end, when it has gone out across by 1: the outer part is longer by it.
   const longer = inner(outwardTrace, axes.along).times(end === "end" ? 1 : -1);
   const upright = outer(table, trace);
   const level = times(upright, new D(inner(upright, normal).isNegative() ? -1 : 1));
@@ -98,7 +98,7 @@ export function settingFlat(axes: Axes, normal: Space, end: "start" | "end"): { 
 export function dihedralOf(first: Axes, second: Axes): Exact {
   const line = outer(first.through, second.through);
   if (length(line).isZero()) return new D(180);
-  // In each face, the direction away from the joint: back along the first stick, on along the second.
+  // In each face, the direction away from the joint: back along the first board, on along the second.
   const into = (axes: Axes, sign: number): Space => {
     const square = outer(line, axes.through);
     return times(square, new D(inner(square, axes.along).times(sign).isNegative() ? -1 : 1).div(length(square)));

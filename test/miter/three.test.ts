@@ -4,11 +4,11 @@ import { describe, expect, test } from "vitest";
 import { compoundMiter, joinCorner } from "miterwright/miter";
 
 /** The plane of a side's face, as three.js has it: a level face tilted about its sight edge, then carried round to its side. */
-function facePlane(slope: number, turned: number): Plane {
+function facePlane(slope: number, heading: number): Plane {
   const sightEdge = new Vector3(1, 0, 0);
   // Side 0 lies at the bottom, its outward direction -y; a positive slope raises the outer edge.
   const tilt = new Matrix4().makeRotationAxis(sightEdge, MathUtils.degToRad(-slope));
-  const round = new Matrix4().makeRotationZ(MathUtils.degToRad(turned));
+  const round = new Matrix4().makeRotationZ(MathUtils.degToRad(heading));
   const normal = new Vector3(0, 0, 1).applyMatrix4(tilt).applyMatrix4(round);
   return new Plane(normal, 0);
 }

@@ -94,7 +94,7 @@ describe("what is wrong with outputs", () => {
     cell_type: "code",
     id: "a",
     source,
-    outputs: outputs,
+    outputs,
     execution_count: count,
   });
   const faultsOf = (...cells: readonly Cell[]): string[] =>

@@ -14,7 +14,7 @@ import { refuses } from "./refusals.js";
 import { exact } from "../exact.js";
 import { exactTrig, expectSum } from "./expect-sum.js";
 
-const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+const rabbeted = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
 const plain = molding({ width: 40, thickness: 20 });
 
 describe("levelWidth", () => {
@@ -22,8 +22,8 @@ describe("levelWidth", () => {
     expect(levelWidth(plain, { slope: 0 })).toBe(40);
     expect(levelWidth(plain, { slope: 90 })).toBe(20);
     expect(levelWidth(plain, { slope: -90 })).toBe(20);
-    expect(levelWidth(stick, { slope: 0 })).toBe(32);
-    expect(levelWidth(stick, { slope: 0, from: "sightFace" })).toBe(40);
+    expect(levelWidth(rabbeted, { slope: 0 })).toBe(32);
+    expect(levelWidth(rabbeted, { slope: 0, from: "sightFace" })).toBe(40);
   });
 
   test("is more than the flat width times cos s: the thickness leans out too", () => {
@@ -34,10 +34,10 @@ describe("levelWidth", () => {
   test("starts at the point of the wall that decides the contents' size", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-89, 89), (profile, slope) => {
-        const fit = rabbetFit(profile, { slope, contents: [] });
-        fc.pre(fit.possible);
+        const seating = rabbetFit(profile, { slope, contents: [] });
+        fc.pre(seating.possible);
         const { outer } = sectionExtent(profile, slope);
-        expect(Math.abs(levelWidth(profile, { slope }) - (outer - fit.opening.out))).toBeLessThan(
+        expect(Math.abs(levelWidth(profile, { slope }) - (outer - seating.opening.out))).toBeLessThan(
           1e-13 * sizeOf(profile),
         );
       }),
@@ -155,7 +155,7 @@ describe("levelWidth", () => {
           'Expected `from` to be one of "sightFace", "sightBack", "outerFace", "outerBack", got "wallMouth" (string)',
       }),
     );
-    expect(levelWidth(stick, { slope: 0, from: "wallMouth" })).toBe(32);
+    expect(levelWidth(rabbeted, { slope: 0, from: "wallMouth" })).toBe(32);
   });
 });
 

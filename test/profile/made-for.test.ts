@@ -78,7 +78,7 @@ describe("a molding made for a slope, standing at it", () => {
     );
   });
 
-  test("comes from a stick of its thickness: lowest at 0, highest at the face", () => {
+  test("comes from stock of its thickness: lowest at 0, highest at the face", () => {
     fc.assert(
       fc.property(milled, (options) => {
         const heights = standing(options)?.profile.outline.map(({ y }) => y);

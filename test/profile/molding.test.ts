@@ -33,8 +33,8 @@ describe("molding", () => {
   });
 
   test("has the rabbet taken out of its back at the sight edge", () => {
-    const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 12 } });
-    expect(stick.outline).toEqual([
+    const rabbeted = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 12 } });
+    expect(rabbeted.outline).toEqual([
       { x: 0, y: 12 },
       { x: 8, y: 12 },
       { x: 8, y: 0 },
@@ -42,13 +42,13 @@ describe("molding", () => {
       { x: 40, y: 20 },
       { x: 0, y: 20 },
     ]);
-    expect(stick.arrises.sightBack).toEqual({ x: 0, y: 12 });
-    expect(stick.arrises.wallLedge).toEqual({ x: 8, y: 12 });
-    expect(stick.arrises.wallMouth).toEqual({ x: 8, y: 0 });
+    expect(rabbeted.arrises.sightBack).toEqual({ x: 0, y: 12 });
+    expect(rabbeted.arrises.wallLedge).toEqual({ x: 8, y: 12 });
+    expect(rabbeted.arrises.wallMouth).toEqual({ x: 8, y: 0 });
   });
 
   test("has its face chamfered by width and depth or by width and angle", () => {
-    const stick = molding({
+    const rabbeted = molding({
       width: 40,
       thickness: 20,
       face: [
@@ -56,7 +56,7 @@ describe("molding", () => {
         { cut: "chamfer", at: "sightFace", width: 5, angle: 45 },
       ],
     });
-    expect(stick.outline).toEqual([
+    expect(rabbeted.outline).toEqual([
       { x: 0, y: 0 },
       { x: 40, y: 0 },
       { x: 40, y: 17 },
@@ -64,10 +64,10 @@ describe("molding", () => {
       { x: 5, y: 20 },
       { x: 0, y: 15 },
     ]);
-    expect(stick.arrises.sightFace).toEqual({ x: 5, y: 20 });
-    expect(stick.arrises.sightCut).toEqual({ x: 0, y: 15 });
-    expect(stick.arrises.outerFace).toEqual({ x: 34, y: 20 });
-    expect(stick.arrises.outerCut).toEqual({ x: 40, y: 17 });
+    expect(rabbeted.arrises.sightFace).toEqual({ x: 5, y: 20 });
+    expect(rabbeted.arrises.sightCut).toEqual({ x: 0, y: 15 });
+    expect(rabbeted.arrises.outerFace).toEqual({ x: 34, y: 20 });
+    expect(rabbeted.arrises.outerCut).toEqual({ x: 40, y: 17 });
   });
 
   test("chamfers at the angle that was asked for, also where the edges are not square", () => {
@@ -100,9 +100,9 @@ describe("molding", () => {
       fc.property(rabbetedSizes, between(0.01, 0.9), between(0.01, 0.9), (sizes, across, down) => {
         const { width, thickness, rabbet } = sizes;
         const cut = { width: across * rabbet.width, depth: down * (thickness - rabbet.depth) };
-        const stick = molding({ ...sizes, face: [{ cut: "chamfer", at: "sightFace", ...cut }] });
+        const rabbeted = molding({ ...sizes, face: [{ cut: "chamfer", at: "sightFace", ...cut }] });
         const area = width * thickness - rabbet.width * rabbet.depth - (cut.width * cut.depth) / 2;
-        expect(Math.abs(sectionArea(stick) - area)).toBeLessThan(1e-13 * width * thickness);
+        expect(Math.abs(sectionArea(rabbeted) - area)).toBeLessThan(1e-13 * width * thickness);
       }),
     );
   });
@@ -114,12 +114,12 @@ describe("molding", () => {
         const depth = (sizes.rabbet.depth / sizes.thickness) * sizes.width;
         const size = 4 * sizes.width;
         const options = { width: size, thickness: size, rabbet: { ...sizes.rabbet, depth } };
-        const stick = molding({ ...options, madeFor: { slope, back } });
-        expect(profileFromPoints(stick)).toEqual(stick);
-        const heights = stick.outline.map(({ y }) => y);
+        const rabbeted = molding({ ...options, madeFor: { slope, back } });
+        expect(profileFromPoints(rabbeted)).toEqual(rabbeted);
+        const heights = rabbeted.outline.map(({ y }) => y);
         expect(Math.min(...heights)).toBe(0);
         expect(Math.max(...heights)).toBe(options.thickness);
-        expect(stick.arrises.sightBack.x).toBe(0);
+        expect(rabbeted.arrises.sightBack.x).toBe(0);
       }),
     );
   });
@@ -132,10 +132,10 @@ describe("molding", () => {
       face: [{ cut: "chamfer", at: "sightFace", width: 5, angle: 30 }],
       madeFor: { slope: -20, outer: false, inner: true, rabbet: false, back: false },
     } as const;
-    const stick = molding(deepFrozen(options));
-    numbersAreClean(stick);
-    expect(molding(JSON.parse(JSON.stringify(options)) as MoldingOptions)).toEqual(stick);
-    expect(JSON.parse(JSON.stringify(stick))).toEqual(stick);
+    const rabbeted = molding(deepFrozen(options));
+    numbersAreClean(rabbeted);
+    expect(molding(JSON.parse(JSON.stringify(options)) as MoldingOptions)).toEqual(rabbeted);
+    expect(JSON.parse(JSON.stringify(rabbeted))).toEqual(rabbeted);
   });
 
   test("scales bit for bit", () => {
@@ -184,10 +184,10 @@ describe("the arrises of a molding, in types", () => {
   });
 
   test("fit where any profile, or one with fewer arrises, is asked for", () => {
-    const stick = molding({ width: 40, thickness: 20, rabbet });
-    expectTypeOf(stick).toExtend<Profile>();
-    expectTypeOf(stick).toExtend<Profile<"wallMouth">>();
-    expectTypeOf<Profile<"wallMouth">>().not.toExtend<typeof stick>();
+    const rabbeted = molding({ width: 40, thickness: 20, rabbet });
+    expectTypeOf(rabbeted).toExtend<Profile>();
+    expectTypeOf(rabbeted).toExtend<Profile<"wallMouth">>();
+    expectTypeOf<Profile<"wallMouth">>().not.toExtend<typeof rabbeted>();
   });
 
   test("a wrong call does not compile", () => {

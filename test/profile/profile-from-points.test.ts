@@ -38,7 +38,7 @@ describe("profileFromPoints", () => {
     expect(profileFromPoints({ outline: [a, a, b, c, c, c, d, a, a], arrises: {} }).outline).toEqual(square);
   });
 
-  test("takes marks as points on the outline or as indexes of the corners as given", () => {
+  test("takes arrises as points on the outline or as indexes of the corners as given", () => {
     const [a, b, c, d] = square as [Point, Point, Point, Point];
     const { arrises } = profileFromPoints({
       outline: [a, a, d, c, b],

@@ -28,21 +28,21 @@ import { exactTrig, expectSum } from "./expect-sum.js";
 import { distanceToOutline, overlap, placeByTrial, restHeight } from "./place-contents.js";
 import { refuses } from "./refusals.js";
 
-const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+const rabbeted = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
 const glazing = [
   { name: "glass", thickness: 2 },
   { name: "mat", thickness: 1.5 },
   { name: "backing", thickness: 3 },
 ];
 const hold = (profile: Profile<RabbetArris>, options: RabbetFitOptions): RabbetHold => {
-  const fit = rabbetFit(profile, options);
-  if (!fit.possible) throw new Error(fit.why);
-  return fit;
+  const seating = rabbetFit(profile, options);
+  if (!seating.possible) throw new Error(seating.why);
+  return seating;
 };
 
 describe("rabbetFit of a square-cut rabbet", () => {
   test("holds contents flat on the ledge of a flat frame", () => {
-    expect(rabbetFit(stick, { slope: 0, contents: glazing })).toEqual({
+    expect(rabbetFit(rabbeted, { slope: 0, contents: glazing })).toEqual({
       possible: true,
       slope: 0,
       bearsOn: "ledge",
@@ -67,16 +67,16 @@ describe("rabbetFit of a square-cut rabbet", () => {
       fc.property(held, ({ sizes, steepness, thickness }) => {
         const { width, depth } = sizes.rabbet;
         const slope = steepness * 0.999999 * ((Math.atan(depth / width) * 180) / Math.PI);
-        const fit = hold(molding(sizes), { slope, contents: [{ name: "panel", thickness }] });
+        const seating = hold(molding(sizes), { slope, contents: [{ name: "panel", thickness }] });
         const { sin, cos, tan } = exactTrig(slope);
         const [w, d, t] = [exact(width), exact(depth), exact(thickness)];
-        expect(fit.bearsOn).toBe("sight-edge");
-        expect(fit.bearing).toEqual(sectionAt(molding(sizes), slope).arrises.sightBack);
-        expectSum(fit.lap, [w.div(cos)]);
-        expectSum(fit.depthUsed, [w.mul(tan), t.div(cos)]);
-        expectSum(fit.depthLeft, [d, w.mul(tan).neg(), t.div(cos).neg()]);
-        expectSum(fit.roomLost, [t.mul(tan)]);
-        expectSum(fit.opening.out, [w.div(cos), d.mul(sin).neg()]);
+        expect(seating.bearsOn).toBe("sight-edge");
+        expect(seating.bearing).toEqual(sectionAt(molding(sizes), slope).arrises.sightBack);
+        expectSum(seating.lap, [w.div(cos)]);
+        expectSum(seating.depthUsed, [w.mul(tan), t.div(cos)]);
+        expectSum(seating.depthLeft, [d, w.mul(tan).neg(), t.div(cos).neg()]);
+        expectSum(seating.roomLost, [t.mul(tan)]);
+        expectSum(seating.opening.out, [w.div(cos), d.mul(sin).neg()]);
       }),
     );
   });
@@ -86,15 +86,15 @@ describe("rabbetFit of a square-cut rabbet", () => {
       fc.property(rabbetedSizes, between(0.001, 0.999), between(0.01, 60), (sizes, steepness, thickness) => {
         const { width, depth } = sizes.rabbet;
         const slope = -steepness * ((Math.atan(width / depth) * 180) / Math.PI);
-        const fit = hold(molding(sizes), { slope, contents: [{ name: "panel", thickness }] });
+        const seating = hold(molding(sizes), { slope, contents: [{ name: "panel", thickness }] });
         const { sin, cos, tan } = exactTrig(-slope);
         const [w, d, t] = [exact(width), exact(depth), exact(thickness)];
-        expect(fit.bearsOn).toBe("corner");
-        expect(fit.opening).toEqual(sectionAt(molding(sizes), slope).arrises.wallMouth);
-        expectSum(fit.lap, [w.mul(cos), d.mul(sin).neg()]);
-        expectSum(fit.roomLost, [d.mul(sin)]);
+        expect(seating.bearsOn).toBe("corner");
+        expect(seating.opening).toEqual(sectionAt(molding(sizes), slope).arrises.wallMouth);
+        expectSum(seating.lap, [w.mul(cos), d.mul(sin).neg()]);
+        expectSum(seating.roomLost, [d.mul(sin)]);
         // With a clearance c the arris bears d sin|s| + c before the corner, where the ledge is so much times tan|s| higher.
-        const clearance = fit.lap / 4;
+        const clearance = seating.lap / 4;
         const free = rabbetFit(molding(sizes), { slope, contents: [{ name: "panel", thickness }], clearance });
         const [c, below] = [exact(clearance), d.mul(sin).add(exact(clearance)).mul(tan).div(cos)];
         if (!free.possible) throw new Error(free.why);
@@ -104,19 +104,19 @@ describe("rabbetFit of a square-cut rabbet", () => {
         }
         const corner = sectionAt(molding(sizes), slope).arrises.wallLedge;
         expect(corner.out - free.bearing.out).toBeCloseTo(depth * Number(sin) + clearance, 9);
-        const used = t.div(cos).sub(d.mul(tan).mul(tan));
-        if (used.isPositive()) expectSum(fit.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg()]);
-        else expect(fit.depthUsed).toBeLessThan(1e-12 * depth);
-        expect(fit.opening).toEqual(hold(molding(sizes), { slope, contents: [] }).opening);
+        const depthUsed = t.div(cos).sub(d.mul(tan).mul(tan));
+        if (depthUsed.isPositive()) expectSum(seating.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg()]);
+        else expect(seating.depthUsed).toBeLessThan(1e-12 * depth);
+        expect(seating.opening).toEqual(hold(molding(sizes), { slope, contents: [] }).opening);
       }),
     );
   });
 
   test("cannot hold what lies past the mouth: w tan s > d", () => {
     // w = 8 and d = 10 meet at atan(10 / 8) = 51.34 degrees.
-    expect(rabbetFit(stick, { slope: 51.3, contents: [] }).possible).toBe(true);
-    const fit = rabbetFit(stick, { slope: 60, contents: glazing });
-    expect(fit).toEqual({
+    expect(rabbetFit(rabbeted, { slope: 51.3, contents: [] }).possible).toBe(true);
+    const seating = rabbetFit(rabbeted, { slope: 60, contents: glazing });
+    expect(seating).toEqual({
       possible: false,
       slope: 60,
       reason: "past-mouth",
@@ -132,8 +132,8 @@ describe("rabbetFit of a square-cut rabbet", () => {
   });
 
   test("drops what gets through a mouth no wider than the sight opening: w cos s <= d sin|s|", () => {
-    expect(rabbetFit(stick, { slope: -38, contents: [] }).possible).toBe(true);
-    expect(rabbetFit(stick, { slope: -45, contents: glazing })).toEqual({
+    expect(rabbetFit(rabbeted, { slope: -38, contents: [] }).possible).toBe(true);
+    expect(rabbetFit(rabbeted, { slope: -45, contents: glazing })).toEqual({
       possible: false,
       slope: -45,
       reason: "falls-through",
@@ -143,19 +143,19 @@ describe("rabbetFit of a square-cut rabbet", () => {
   });
 
   test("drops contents whose clearance is as wide as the lap", () => {
-    expect(hold(stick, { slope: 0, contents: [], clearance: 7 }).lap).toBe(1);
-    expect(rabbetFit(stick, { slope: 0, contents: [], clearance: 8 })).toMatchObject({
+    expect(hold(rabbeted, { slope: 0, contents: [], clearance: 7 }).lap).toBe(1);
+    expect(rabbetFit(rabbeted, { slope: 0, contents: [], clearance: 8 })).toMatchObject({
       reason: "falls-through",
       shortBy: 0,
     });
-    expect(rabbetFit(stick, { slope: 0, contents: [], clearance: 10 })).toMatchObject({
+    expect(rabbetFit(rabbeted, { slope: 0, contents: [], clearance: 10 })).toMatchObject({
       reason: "falls-through",
       shortBy: 2,
     });
   });
 
   test.each([90, -90])("is too steep for level contents at %d", (slope) => {
-    expect(rabbetFit(stick, { slope, contents: glazing })).toEqual({
+    expect(rabbetFit(rabbeted, { slope, contents: glazing })).toEqual({
       possible: false,
       slope,
       reason: "too-steep",
@@ -165,55 +165,56 @@ describe("rabbetFit of a square-cut rabbet", () => {
   });
 
   test("lets contents stand proud of the mouth, and says by how much", () => {
-    expect(hold(stick, { slope: 0, contents: [{ name: "canvas", thickness: 18 }] }).depthLeft).toBe(-8);
+    expect(hold(rabbeted, { slope: 0, contents: [{ name: "canvas", thickness: 18 }] }).depthLeft).toBe(-8);
   });
 });
 
 describe("rabbetFit against contents placed by trial", () => {
-  /** Holds a fit against trial placement; gives what it found, so that a test can see that it met every case. */
+  /** Holds a seating against trial placement; gives what it found, so that a test can see that it met every case. */
   const compare = (profile: Rabbeted, slope: number, thickness: number, clearance: number): string => {
-    const fit: RabbetFit = rabbetFit(profile, { slope, contents: [{ name: "panel", thickness }], clearance });
+    const seating: RabbetFit = rabbetFit(profile, { slope, contents: [{ name: "panel", thickness }], clearance });
     const { sight, edge, wood, slack } = placeByTrial(profile, slope);
     const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
-    if (!fit.possible && fit.reason === "too-steep") {
+    if (!seating.possible && seating.reason === "too-steep") {
       // A wall that rises toward its mouth, or a ledge that faces outward, is none whatever a trial finds.
       const overhangs = wallLedge.up < sight.up && wallLedge.out <= sight.out + slack;
       expect(wallLedge.up - wallMouth.up <= slack || overhangs).toBe(true);
-      return fit.reason;
+      return seating.reason;
     }
     if (edge === null) {
       // Right at the boundary either answer is right to rounding.
-      if (fit.possible) expect(Math.min(fit.lap, Math.abs(fit.bearing.up - wallMouth.up))).toBeLessThan(1e4 * slack);
-      return fit.possible ? "boundary" : fit.reason;
+      if (seating.possible)
+        expect(Math.min(seating.lap, Math.abs(seating.bearing.up - wallMouth.up))).toBeLessThan(1e4 * slack);
+      return seating.possible ? "boundary" : seating.reason;
     }
     // Bisection stops when the wood is within the slack in height; along a wall that lies nearly level that is farther.
     const loose = 10 * slack * (1 + Math.abs((wallMouth.out - wallLedge.out) / (wallLedge.up - wallMouth.up)));
-    if (!fit.possible) {
+    if (!seating.possible) {
       expect(edge - clearance - sight.out).toBeLessThan(loose + 1e4 * slack);
-      return fit.reason;
+      return seating.reason;
     }
     const reach = edge - clearance;
-    expect(Math.abs(fit.opening.out - edge)).toBeLessThan(loose);
-    expect(Math.abs(fit.lap - (reach - sight.out))).toBeLessThan(loose);
+    expect(Math.abs(seating.opening.out - edge)).toBeLessThan(loose);
+    expect(Math.abs(seating.lap - (reach - sight.out))).toBeLessThan(loose);
 
     // They rest where the trial rests, touch wood where they are said to bear, and meet no wood on their way in.
-    const { front, back } = fit.layers[0]!;
+    const { front, back } = seating.layers[0]!;
     const steep = 1 + Math.abs((wallLedge.up - sight.up) / (wallLedge.out - sight.out));
     expect(Math.abs(front - restHeight(wood, reach - loose))).toBeLessThan(2 * loose * steep);
-    expect(fit.bearing.up).toBe(front);
-    expect(fit.bearing.out).toBeLessThanOrEqual(reach + loose);
-    expect(distanceToOutline(wood, fit.bearing)).toBeLessThan(slack);
+    expect(seating.bearing.up).toBe(front);
+    expect(seating.bearing.out).toBeLessThanOrEqual(reach + loose);
+    expect(distanceToOutline(wood, seating.bearing)).toBeLessThan(slack);
     const size = Math.max(...wood.map(({ out, up }) => Math.hypot(out, up)));
     expect(overlap(wood, reach, -10 * size, front)).toBeLessThan(10 * loose * size);
     expect(back).toBe(front - thickness);
 
     // The wall's depth down to the contents' back, measured with a rule laid on the tilted wall.
     const wall = Math.hypot(wallMouth.out - wallLedge.out, wallMouth.up - wallLedge.up);
-    const used = ((wallLedge.up - back) / (wallLedge.up - wallMouth.up)) * wall;
+    const depthUsed = ((wallLedge.up - back) / (wallLedge.up - wallMouth.up)) * wall;
     const scale = (wall / (wallLedge.up - wallMouth.up)) * 1e-12 * (size + thickness);
-    expect(Math.abs(fit.depthUsed - Math.max(0, used))).toBeLessThan(scale);
-    expect(Math.abs(fit.depthUsed + fit.depthLeft - wall)).toBeLessThan(scale);
-    return fit.bearsOn;
+    expect(Math.abs(seating.depthUsed - Math.max(0, depthUsed))).toBeLessThan(scale);
+    expect(Math.abs(seating.depthUsed + seating.depthLeft - wall)).toBeLessThan(scale);
+    return seating.bearsOn;
   };
 
   test.each<[string, fc.Arbitrary<Rabbeted>, fc.Arbitrary<number>, string[]]>([
@@ -237,12 +238,12 @@ describe("rabbetFit against contents placed by trial", () => {
 describe("rabbetFit", () => {
   test("of a rabbet made for its slope is as if the frame were flat", () => {
     const milled = molding({ width: 60, thickness: 40, rabbet: { width: 8, depth: 10 }, madeFor: { slope: 35 } });
-    const fit = hold(milled, { slope: 35, contents: glazing });
-    expect(fit.bearsOn).toBe("ledge");
-    expect(fit.lap).toBeCloseTo(8, 12);
-    expect(fit.depthUsed).toBeCloseTo(6.5, 12);
-    expect(fit.depthLeft).toBeCloseTo(3.5, 12);
-    expect(fit.roomLost).toBeLessThan(1e-12);
+    const seating = hold(milled, { slope: 35, contents: glazing });
+    expect(seating.bearsOn).toBe("ledge");
+    expect(seating.lap).toBeCloseTo(8, 12);
+    expect(seating.depthUsed).toBeCloseTo(6.5, 12);
+    expect(seating.depthLeft).toBeCloseTo(3.5, 12);
+    expect(seating.roomLost).toBeLessThan(1e-12);
     expect(hold(milled, { slope: 34.99, contents: glazing }).bearsOn).toBe("corner");
     expect(hold(milled, { slope: 35.01, contents: glazing }).bearsOn).toBe("sight-edge");
   });
@@ -281,27 +282,27 @@ describe("rabbetFit", () => {
 
   test("holds contents under a sight edge that the ledge rises from inward, up to the wall behind it", () => {
     const arrises = { sightBack: { x: 0, y: 4 }, wallLedge: { x: -2, y: 10 }, wallMouth: { x: 8, y: 0 } };
-    const fit = hold({ outline: [], arrises }, { slope: 0, contents: [{ name: "panel", thickness: 1 }] });
-    expect(fit).toMatchObject({
+    const seating = hold({ outline: [], arrises }, { slope: 0, contents: [{ name: "panel", thickness: 1 }] });
+    expect(seating).toMatchObject({
       bearsOn: "sight-edge",
       bearing: { out: 0, up: 4 },
       opening: { out: 4, up: 4 },
       lap: 4,
     });
-    expect(fit.depthUsed).toBeCloseTo(7 * Math.SQRT2, 12);
+    expect(seating.depthUsed).toBeCloseTo(7 * Math.SQRT2, 12);
   });
 
   test("passes the mouth of a wall that leans inward to the bit", () => {
     fc.assert(
       fc.property(handDrawnRabbets, between(-80, 80), (profile, slope) => {
         const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
-        const fit = rabbetFit(profile, { slope, contents: [] });
-        if (fit.possible && wallMouth.out < wallLedge.out - 1e-9) expect(fit.opening).toEqual(wallMouth);
+        const seating = rabbetFit(profile, { slope, contents: [] });
+        if (seating.possible && wallMouth.out < wallLedge.out - 1e-9) expect(seating.opening).toEqual(wallMouth);
       }),
     );
     // 10 + (0.1 - 10) is not 0.1 in doubles.
     const arrises = { sightBack: { x: -5, y: 10 }, wallLedge: { x: 10, y: 10 }, wallMouth: { x: 0.1, y: 0 } };
-    expect(hold({ outline: [], arrises: arrises }, { slope: 0, contents: [] }).opening).toEqual({ out: 0.1, up: 0 });
+    expect(hold({ outline: [], arrises }, { slope: 0, contents: [] }).opening).toEqual({ out: 0.1, up: 0 });
   });
 
   test("reaches no farther past a flared wall's corner than the corner, when the ledge falls toward it", () => {
@@ -380,23 +381,23 @@ describe("rabbetFit", () => {
     );
   });
 
-  test("takes frozen and parsed profiles, reads only three marks and returns clean numbers", () => {
+  test("takes frozen and parsed profiles, reads only three arrises and returns clean numbers", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-90, 90), between(0, 3), (profile, slope, clearance) => {
-        const fit = rabbetFit(deepFrozen(profile), deepFrozen({ slope, contents: glazing, clearance }));
-        numbersAreClean(fit);
-        expect(JSON.parse(JSON.stringify(fit))).toEqual(fit);
+        const seating = rabbetFit(deepFrozen(profile), deepFrozen({ slope, contents: glazing, clearance }));
+        numbersAreClean(seating);
+        expect(JSON.parse(JSON.stringify(seating))).toEqual(seating);
         const { sightBack, wallLedge, wallMouth } = profile.arrises;
         const parsed = JSON.parse(JSON.stringify({ arrises: { sightBack, wallLedge, wallMouth } })) as typeof profile;
-        expect(rabbetFit(parsed, { slope, contents: glazing, clearance })).toEqual(fit);
+        expect(rabbetFit(parsed, { slope, contents: glazing, clearance })).toEqual(seating);
       }),
     );
   });
 
   test("stays finite a hair from upright, and at the ends of the range of lengths", () => {
     const cases = [
-      { profile: stick, slope: 90 - 1e-14 },
-      { profile: stick, slope: -90 + 1e-14 },
+      { profile: rabbeted, slope: 90 - 1e-14 },
+      { profile: rabbeted, slope: -90 + 1e-14 },
       { profile: molding({ width: 1e100, thickness: 1e100, rabbet: { width: 1e99, depth: 1e99 } }), slope: 90 - 1e-14 },
       { profile: molding({ width: 1e100, thickness: 1e100, rabbet: { width: 1e99, depth: 1e99 } }), slope: -30 },
       { profile: molding({ width: 1e-99, thickness: 1e-99, rabbet: { width: 1e-100, depth: 1e-100 } }), slope: 30 },
@@ -410,19 +411,19 @@ describe("rabbetFit", () => {
     const plain = molding({ width: 40, thickness: 20 });
     // @ts-expect-error -- a molding without a rabbet has no wall
     expect(() => rabbetFit(plain, { slope: 0, contents: [] })).toThrow();
-    const fit = rabbetFit(stick, { slope: 0, contents: [] });
+    const seating = rabbetFit(rabbeted, { slope: 0, contents: [] });
     // @ts-expect-error -- only what is possible has an opening
-    expect(fit.opening).toEqual({ out: 8, up: 10 });
-    if (fit.possible) expectTypeOf(fit.lap).toEqualTypeOf<number>();
-    else expectTypeOf(fit.why).toEqualTypeOf<string>();
+    expect(seating.opening).toEqual({ out: 8, up: 10 });
+    if (seating.possible) expectTypeOf(seating.lap).toEqualTypeOf<number>();
+    else expectTypeOf(seating.why).toEqualTypeOf<string>();
   });
 });
 
 describe("rabbetFit refuses", () => {
   const at =
-    (options: unknown, profile: unknown = stick) =>
+    (options: unknown, profile: unknown = rabbeted) =>
     () =>
-      rabbetFit(profile as typeof stick, options as RabbetFitOptions);
+      rabbetFit(profile as typeof rabbeted, options as RabbetFitOptions);
   refuses([
     ["Expected `options` to be an object, got null", "type", "options", at(null)],
     [

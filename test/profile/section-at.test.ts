@@ -6,20 +6,20 @@ import { refuses } from "./refusals.js";
 import { exact } from "../exact.js";
 import { exactTrig, expectSum } from "./expect-sum.js";
 
-const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+const rabbeted = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
 
 describe("sectionAt", () => {
   test("is exact lying flat and standing upright either way", () => {
-    expect(sectionAt(stick, 0).arrises.wallLedge).toEqual({ out: 8, up: 10 });
-    expect(sectionAt(stick, 90).arrises.wallLedge).toEqual({ out: -10, up: 8 });
-    expect(sectionAt(stick, -90).arrises.wallLedge).toEqual({ out: 10, up: -8 });
-    expect(sectionAt(stick, -0).slope).toBe(0);
+    expect(sectionAt(rabbeted, 0).arrises.wallLedge).toEqual({ out: 8, up: 10 });
+    expect(sectionAt(rabbeted, 90).arrises.wallLedge).toEqual({ out: -10, up: 8 });
+    expect(sectionAt(rabbeted, -90).arrises.wallLedge).toEqual({ out: 10, up: -8 });
+    expect(sectionAt(rabbeted, -0).slope).toBe(0);
   });
 
   test("raises the outer edge at a positive slope and the sight edge at a negative one", () => {
-    const tray = sectionAt(stick, 30).arrises;
+    const tray = sectionAt(rabbeted, 30).arrises;
     expect(tray.outerBack.up).toBeGreaterThan(tray.sightBack.up);
-    const reverse = sectionAt(stick, -30).arrises;
+    const reverse = sectionAt(rabbeted, -30).arrises;
     expect(reverse.outerBack.up).toBeLessThan(reverse.sightBack.up);
   });
 
@@ -71,7 +71,7 @@ describe("sectionAt", () => {
   });
 
   test("types its arrises like the profile's", () => {
-    expectTypeOf(sectionAt(stick, 30).arrises.wallMouth).toEqualTypeOf<SectionPoint>();
+    expectTypeOf(sectionAt(rabbeted, 30).arrises.wallMouth).toEqualTypeOf<SectionPoint>();
     const plain = molding({ width: 40, thickness: 20 });
     // @ts-expect-error -- a molding without a rabbet has no wall
     expect(sectionAt(plain, 30).arrises.wallMouth).toBeUndefined();
@@ -86,10 +86,10 @@ describe("sectionAt refuses", () => {
   ];
   const at = (profile: unknown, slope: unknown) => () => sectionAt(profile as Profile, slope as number);
   refuses([
-    ["Expected `slope` to be degrees from -90 to 90, got 91 (number)", "range", "slope", at(stick, 91)],
-    ["Expected `slope` to be degrees from -90 to 90, got NaN (number)", "range", "slope", at(stick, NaN)],
-    ['Expected `slope` to be degrees from -90 to 90, got "30" (string)', "type", "slope", at(stick, "30")],
-    ["Expected `slope` to be degrees from -90 to 90, got undefined", "missing", "slope", at(stick, undefined)],
+    ["Expected `slope` to be degrees from -90 to 90, got 91 (number)", "range", "slope", at(rabbeted, 91)],
+    ["Expected `slope` to be degrees from -90 to 90, got NaN (number)", "range", "slope", at(rabbeted, NaN)],
+    ['Expected `slope` to be degrees from -90 to 90, got "30" (string)', "type", "slope", at(rabbeted, "30")],
+    ["Expected `slope` to be degrees from -90 to 90, got undefined", "missing", "slope", at(rabbeted, undefined)],
     ["Expected `profile` to be an object, got undefined", "missing", "profile", at(undefined, 0)],
     ["Expected `profile` to be an object, got an empty array", "type", "profile", at([], 0)],
     [

@@ -15,7 +15,7 @@ import { describe, expect, expectTypeOf, test } from "vitest";
 import { anyProfile, between, deepFrozen, numbersAreClean, rabbetedSizes, sizeOf, slopes } from "../laws/profile.js";
 import { refuses } from "./refusals.js";
 
-const stick = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
+const rabbeted = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
 const line = {
   outline: [
     { x: 0, y: 0 },
@@ -60,9 +60,9 @@ describe("sectionExtent", () => {
   });
 
   test("is exact in quarter turns", () => {
-    expect(sectionExtent(stick, 0)).toEqual({ width: 40, height: 20, inner: 0, outer: 40, bottom: 0, top: 20 });
-    expect(sectionExtent(stick, 180)).toEqual({ width: 40, height: 20, inner: -40, outer: 0, bottom: -20, top: 0 });
-    expect(sectionExtent(stick, -90)).toEqual({ width: 20, height: 40, inner: 0, outer: 20, bottom: -40, top: 0 });
+    expect(sectionExtent(rabbeted, 0)).toEqual({ width: 40, height: 20, inner: 0, outer: 40, bottom: 0, top: 20 });
+    expect(sectionExtent(rabbeted, 180)).toEqual({ width: 40, height: 20, inner: -40, outer: 0, bottom: -20, top: 0 });
+    expect(sectionExtent(rabbeted, -90)).toEqual({ width: 20, height: 40, inner: 0, outer: 20, bottom: -40, top: 0 });
   });
 });
 
@@ -78,13 +78,16 @@ describe("outermostPoint and innermostPoint", () => {
   });
 
   test("have the name of the arris that they are, and none if they are none", () => {
-    expect(outermostPoint(stick, 20)).toEqual({ ...sectionAt(stick, 20).arrises.outerBack, arris: "outerBack" });
-    expect(outermostPoint(stick, -20)).toEqual({ ...sectionAt(stick, -20).arrises.outerFace, arris: "outerFace" });
+    expect(outermostPoint(rabbeted, 20)).toEqual({ ...sectionAt(rabbeted, 20).arrises.outerBack, arris: "outerBack" });
+    expect(outermostPoint(rabbeted, -20)).toEqual({
+      ...sectionAt(rabbeted, -20).arrises.outerFace,
+      arris: "outerFace",
+    });
     // Of the two ends of a plumb edge it is the first in the outline.
-    expect(outermostPoint(stick, 0).arris).toBe("outerBack");
-    expect(innermostPoint(stick, 20).arris).toBe("sightFace");
-    expect(innermostPoint(stick, -20).arris).toBe("sightBack");
-    expect(outermostPoint({ ...stick, arrises: {} }, 20)).not.toHaveProperty("arris");
+    expect(outermostPoint(rabbeted, 0).arris).toBe("outerBack");
+    expect(innermostPoint(rabbeted, 20).arris).toBe("sightFace");
+    expect(innermostPoint(rabbeted, -20).arris).toBe("sightBack");
+    expect(outermostPoint({ ...rabbeted, arrises: {} }, 20)).not.toHaveProperty("arris");
     expectTypeOf(outermostPoint(molding({ width: 4, thickness: 2 }), 20).arris).toEqualTypeOf<
       "sightFace" | "sightBack" | "outerFace" | "outerBack" | undefined
     >();
@@ -146,10 +149,10 @@ describe("sectionArea and sectionCentroid", () => {
 
 describe("parseProfile", () => {
   test("gives back a copy of what a profile has, typed", () => {
-    const parsed: unknown = { ...stick, madeFor: -0, note: NaN };
-    expect(parseProfile(parsed)).toStrictEqual({ ...stick, madeFor: 0 });
-    expect(parseProfile(stick)).toStrictEqual(stick);
-    expect(parseProfile(stick).outline[0]).not.toBe(stick.outline[0]);
+    const parsed: unknown = { ...rabbeted, madeFor: -0, note: NaN };
+    expect(parseProfile(parsed)).toStrictEqual({ ...rabbeted, madeFor: 0 });
+    expect(parseProfile(rabbeted)).toStrictEqual(rabbeted);
+    expect(parseProfile(rabbeted).outline[0]).not.toBe(rabbeted.outline[0]);
     expectTypeOf(parseProfile(parsed)).toEqualTypeOf<Profile>();
   });
 
@@ -208,32 +211,32 @@ describe("an outline that is not one of a molding", () => {
 
   test("is refused by parseProfile where it crosses or touches itself", () => {
     const touching = [...outline.slice(0, 3), { x: 20, y: 20 }, ...outline.slice(3)];
-    expect(() => parseProfile({ outline: touching, arrises: arrises })).toThrow(
+    expect(() => parseProfile({ outline: touching, arrises })).toThrow(
       "Expected `profile.outline` not to cross or touch itself, but the edges from its points",
     );
   });
 });
 
 describe("refused", () => {
-  const { outline } = stick;
+  const { outline } = rabbeted;
   refuses([
     [
       "Expected `tilt` to be degrees from -360 to 360, got 361 (number)",
       "range",
       "tilt",
-      () => sectionExtent(stick, 361),
+      () => sectionExtent(rabbeted, 361),
     ],
     [
       "Expected `slope` to be degrees from -90 to 90, got 91 (number)",
       "range",
       "slope",
-      () => outermostPoint(stick, 91),
+      () => outermostPoint(rabbeted, 91),
     ],
     [
       "Expected `slope` to be degrees from -90 to 90, got -91 (number)",
       "range",
       "slope",
-      () => innermostPoint(stick, -91),
+      () => innermostPoint(rabbeted, -91),
     ],
     [
       "Expected `profile.outline` to be an outline that encloses an area, got an array of 3",
@@ -263,7 +266,7 @@ describe("refused", () => {
       "Expected `profile.madeFor` to be degrees from -90 to 90, got 91 (number)",
       "range",
       "profile.madeFor",
-      () => parseProfile({ ...stick, madeFor: 91 }),
+      () => parseProfile({ ...rabbeted, madeFor: 91 }),
     ],
   ]);
 });

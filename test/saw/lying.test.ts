@@ -4,7 +4,7 @@ import { joinCorner, type Lay } from "miterwright/miter";
 import { molding } from "miterwright/profile";
 import { cradleFor, lieSection, stopContact } from "miterwright/saw";
 
-const stick = molding({ width: 40, thickness: 20 });
+const plain = molding({ width: 40, thickness: 20 });
 const rabbeted = molding({ width: 52, thickness: 19, rabbet: { width: 9, depth: 11 } });
 const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "sight-edge-down", "outer-edge-down"];
 
@@ -15,7 +15,7 @@ describe("lieSection", () => {
     ["sight-edge-down", 20, 40, true],
     ["outer-edge-down", 20, 40, true],
   ])("%s, flat stock is %d wide and %d high", (lay, width, height, steady) => {
-    const lying = lieSection(stick, { slope: 25, lay });
+    const lying = lieSection(plain, { slope: 25, lay });
     expect(lying.width).toBeCloseTo(width, 12);
     expect(lying.height).toBeCloseTo(height, 12);
     expect(lying.steady).toBe(steady);
@@ -44,10 +44,10 @@ describe("lieSection", () => {
   });
 
   test("refuses a slope and a lay that are none", () => {
-    expect(() => lieSection(stick, { slope: 95, lay: "flat" })).toThrow(
+    expect(() => lieSection(plain, { slope: 95, lay: "flat" })).toThrow(
       "Expected `slope` to be degrees from -90 to 90, got 95 (number)",
     );
-    expect(() => lieSection(stick, { slope: 5, lay: "askew" as never })).toThrow(/^Expected `lay` to be one of/);
+    expect(() => lieSection(plain, { slope: 5, lay: "askew" as never })).toThrow(/^Expected `lay` to be one of/);
     expect(() => lieSection({} as never, { slope: 5, lay: "flat" })).toThrow(/^Expected `profile/);
   });
 });
@@ -58,25 +58,25 @@ describe("stopContact", () => {
 
   test("touches both ends of a regular stick with the same arris, however it lies", () => {
     for (const lay of LAYS) {
-      expect(stopContact(end, stick, { slope: 30, lay }).arris).toBe("outerBack");
-      expect(stopContact(start, stick, { slope: 30, lay }).arris).toBe("outerBack");
+      expect(stopContact(end, plain, { slope: 30, lay }).arris).toBe("outerBack");
+      expect(stopContact(start, plain, { slope: 30, lay }).arris).toBe("outerBack");
     }
   });
 
   test("finds it at the height where it lies", () => {
-    expect(stopContact(end, stick, { slope: 30, lay: "flat" })).toMatchObject({ from: 0, to: 0 });
-    expect(stopContact(end, stick, { slope: 30, lay: "face-down" }).from).toBeCloseTo(20, 12);
-    expect(stopContact(end, stick, { slope: 30, lay: "sight-edge-down" }).from).toBeCloseTo(40, 12);
+    expect(stopContact(end, plain, { slope: 30, lay: "flat" })).toMatchObject({ from: 0, to: 0 });
+    expect(stopContact(end, plain, { slope: 30, lay: "face-down" }).from).toBeCloseTo(20, 12);
+    expect(stopContact(end, plain, { slope: 30, lay: "sight-edge-down" }).from).toBeCloseTo(40, 12);
   });
 
   test("leans back over the stick's height by t sin r tan h", () => {
-    const lean = stopContact(end, stick, { slope: 30, lay: "flat" }).leanLength;
-    expect(lean).toBeCloseTo(20 * Math.sin(Math.PI / 6) * Math.tan(Math.PI / 6), 12);
-    expect(stopContact(end, stick, { slope: 30, lay: "propped" }).leanLength).toBeCloseTo(0, 12);
+    const leanLength = stopContact(end, plain, { slope: 30, lay: "flat" }).leanLength;
+    expect(leanLength).toBeCloseTo(20 * Math.sin(Math.PI / 6) * Math.tan(Math.PI / 6), 12);
+    expect(stopContact(end, plain, { slope: 30, lay: "propped" }).leanLength).toBeCloseTo(0, 12);
   });
 
   test("refuses a cut without a plane", () => {
-    expect(() => stopContact({} as never, stick, { slope: 30, lay: "flat" })).toThrow(
+    expect(() => stopContact({} as never, plain, { slope: 30, lay: "flat" })).toThrow(
       "Expected `cut.plane` to be an object, got undefined",
     );
   });
@@ -110,10 +110,10 @@ describe("cradleFor", () => {
   });
 
   test("is not needed where the stick has a surface to lie on", () => {
-    for (const slope of [0, 90, -90]) expect(cradleFor(stick, slope)).toBeNull();
+    for (const slope of [0, 90, -90]) expect(cradleFor(plain, slope)).toBeNull();
   });
 
   test("refuses a slope that is none", () => {
-    expect(() => cradleFor(stick, 91)).toThrow("Expected `slope` to be degrees from -90 to 90, got 91 (number)");
+    expect(() => cradleFor(plain, 91)).toThrow("Expected `slope` to be degrees from -90 to 90, got 91 (number)");
   });
 });

@@ -60,7 +60,7 @@ describe("what placeCut says of the two ends", () => {
 describe("the scales", () => {
   const { end } = cutsOf(6, 30);
 
-  test("a gauge that reads from the blade shows the complement", () => {
+  test("a gauge that reads from the fence shows the complement", () => {
     const saw = tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 1 } });
     const { miter } = placeCut(end, { lay: "flat", saw, kept: "left" });
     expect(miter.reading).toBeCloseTo(90 - miter.degrees, 12);

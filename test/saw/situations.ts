@@ -5,7 +5,7 @@ import { miterSaw, tableSaw, type Hand, type Saw } from "miterwright/saw";
 /** The named lays. */
 export const LAYS: readonly Lay[] = ["flat", "propped", "face-down", "sight-edge-down", "outer-edge-down"];
 
-/** Both end cuts of a regular frame's stick. */
+/** Both end cuts of a regular frame's piece. */
 export function cutsOf(sides: number, slope: number): { start: EndCut; end: EndCut } {
   const board = { slope, thickness: 1 };
   const { first, second } = joinCorner({ turn: 360 / sides, first: board, second: board });

@@ -68,7 +68,7 @@ describe("the page", () => {
     }
   });
 
-  test("holds well-made drawings: from above, section, stick, sticks, both steps, the panel and its first cut", () => {
+  test("holds well-made drawings: from above, section, piece, sticks, both steps, the panel and its first cut", () => {
     const drawings = html.match(/<svg.*?<\/svg>/gs)!;
     const titles = drawings.map((svg) => /<title>(.*?)<\/title>/.exec(svg)![1]);
     expect(titles).toEqual([
@@ -110,28 +110,28 @@ describe("the sheet says", () => {
   });
 
   test("the length at every arris, with the letter of the section, and where the tape goes", () => {
-    const stick = tray.geometry.pieces[0]!;
+    const piece = tray.geometry.pieces[0]!;
     const arrises = Object.keys(tray.geometry.arrises);
     expect(sheet.tables["Finished length of every piece along every arris"]).toEqual([
       ["letter", "arris", "length", "tape"],
       ...arrises.map((arris, index) => [
         "abcdefg"[index],
         arrisLabel(arris),
-        SHORT.length(stick.lengths[arris]!),
+        SHORT.length(piece.lengths[arris]!),
         arris === "outerBack" ? "measure here" : "",
       ]),
     ]);
   });
 
-  test("what each scale must show, and the best mark where the scale can't show it", () => {
+  test("what each scale must show, and the best graduation where the scale can't show it", () => {
     const { miter, bevel } = tray.sawing.lay!.first;
     const { best } = tray.sawing.graduations!;
     const exact = [
       [miter.reading, best.miter],
       [bevel.reading, best.bevel],
     ].map(
-      ([reading, arris]) =>
-        `${SHORT.angle(reading!)} (best mark ${SHORT.angle(arris!)}, marks every ${SHORT.angle(0.5)})`,
+      ([reading, graduation]) =>
+        `${SHORT.angle(reading!)} (best mark ${SHORT.angle(graduation!)}, marks every ${SHORT.angle(0.5)})`,
     );
     expect(sheet.tables["What the scales must show for either end"]).toEqual([
       ["scale", "must show", "it reads"],
@@ -355,7 +355,7 @@ describe("the sheet says", () => {
     expect(even).toContain(`the frame becomes ${SHORT.length(lastJoint.loss!)} narrower there`);
   });
 
-  test("how true the saw must be and what its faults do, and which marks make up for each other", () => {
+  test("how true the saw must be and what its faults do, and which graduations make up for each other", () => {
     const { tolerance, sawErrors } = tray.assembly;
     expect(sheet.text).toContain(`the miter to ${SHORT.angle(tolerance!.shared.miter!)} where all cuts are off alike`);
     for (const { words, effect } of sawErrors!.faults) expect(sheet.text.includes(words)).toBe(effect !== "idle");

@@ -97,7 +97,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         briefs,
         fc.constantFrom("flat", "propped", "sight-edge-down", "outer-edge-down", "face-down"),
         (brief, lay) => {
-          const plan = planFrame({ ...brief, saw, lay: lay });
+          const plan = planFrame({ ...brief, saw, lay });
           if (plan.sawing.lay === null) return;
           seen.add(lay);
           const lengths = lengthsOf(makePiece(plan));

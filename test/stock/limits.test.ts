@@ -60,7 +60,7 @@ describe("limits", () => {
   test("more steps never makes a plan worse or a bound lower", () => {
     let last = fitStock(hard, { stepLimit: 0 });
     for (const stepLimit of [1e5, 1e6, 1e7]) {
-      const fit = fitStock(hard, { stepLimit: stepLimit });
+      const fit = fitStock(hard, { stepLimit });
       expect(fit.cost).toBeLessThanOrEqual(last.cost);
       expect(fit.bound).toBeGreaterThanOrEqual(last.bound);
       last = fit;

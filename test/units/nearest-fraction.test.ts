@@ -53,7 +53,7 @@ describe("nearestFraction", () => {
     [1e-300, 10, "up", "1/10"],
     [-1e-300, 10, "up", "0"],
     [-1e-300, 10, "down", "-1/10"],
-    // 0.1 is a little more in binary and 0.3 a little less, but both are the doubles nearest to the mark.
+    // 0.1 is a little more in binary and 0.3 a little less, but both are the doubles nearest to the graduation.
     [0.1, 10, "up", "1/10"],
     [0.1, 10, "down", "1/10"],
     [-0.1, 10, "down", "-1/10"],

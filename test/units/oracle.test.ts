@@ -90,7 +90,7 @@ describe("against decimals of 1300 digits", () => {
       fc.property(anyDistance, anyUnit, anyLengthFormat, (value, unit, options) => {
         const steps = stepsPerUnit(options);
         const exact = inUnit(exactly(value), unit, options.as, steps);
-        // A value that is the double nearest to a mark is on the mark.
+        // A value that is the double nearest to a graduation is on it.
         const nearest = roundExactly(exact, "nearest");
         const isOn = isNearest(value, quotient(inUnit(nearest, options.as, unit), steps));
         const expected = isOn ? nearest : roundExactly(exact, options.rounding!);
@@ -128,7 +128,7 @@ describe("against decimals of 1300 digits", () => {
 });
 
 describe("against fraction.js", () => {
-  test("nearestFraction takes the mark that its rounding asks for", () => {
+  test("nearestFraction takes the graduation that its rounding asks for", () => {
     fc.assert(
       fc.property(anyDistance, anyDenominator, anyRounding, (value, denominator, rounding) => {
         const exact = new Fraction(...ratioOf(value));

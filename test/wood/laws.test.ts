@@ -221,7 +221,7 @@ test("what is given as JSON is taken the same, and results survive it", () => {
       );
     }
   }
-  const stick = { sides: 5, species: "red maple", grain: "rift-sawn", width: 40, from: 12, to: 7 } as const;
+  const piece = { sides: 5, species: "red maple", grain: "rift-sawn", width: 40, from: 12, to: 7 } as const;
   const panel = {
     polygon: { sides: 5, apothem: 90 },
     species: "red maple",
@@ -230,7 +230,7 @@ test("what is given as JSON is taken the same, and results survive it", () => {
     seasons: [6, 12],
   } as const;
   const pane = { sheet: "glass", length: 300, from: 20, to: 30 } as const;
-  expect(again(miterMovement(again(stick)))).toEqual(miterMovement(stick));
+  expect(again(miterMovement(again(piece)))).toEqual(miterMovement(piece));
   expect(again(panelRoom(again(panel)))).toEqual(panelRoom(panel));
   expect(again(thermalExpansion(again(pane)))).toEqual(thermalExpansion(pane));
 });

@@ -63,10 +63,10 @@ describe("two ends that are pressed together", () => {
 });
 
 describe("a joint", () => {
-  const stick = { sides: 4, species: "white oak", grain: "flat-sawn", width: 70 } as const;
+  const piece = { sides: 4, species: "white oak", grain: "flat-sawn", width: 70 } as const;
 
   test("whose moisture stays does nothing", () => {
-    expect(miterMovement({ ...stick, from: 8, to: 8 })).toEqual({
+    expect(miterMovement({ ...piece, from: 8, to: 8 })).toEqual({
       opens: "nowhere",
       jointGap: 0,
       angle: 0,
@@ -82,7 +82,7 @@ describe("a joint", () => {
   test("opens inside in the heated room and outside in the damp one", () => {
     const fitted = { temperature: 18, humidity: 50 };
     const at = (humidity: number): MiterMovement =>
-      miterMovement({ ...stick, from: fitted, to: { temperature: 18, humidity } });
+      miterMovement({ ...piece, from: fitted, to: { temperature: 18, humidity } });
     expect([at(25).opens, at(75).opens]).toEqual(["inside", "outside"]);
     expect(at(25).miter).toBeGreaterThan(45);
     expect(at(75).miter).toBeLessThan(45);
@@ -90,28 +90,28 @@ describe("a joint", () => {
 
   test("opens by twice what the width moves times the sine of the miter: on a square frame 1.41 times the movement", () => {
     const { change } = seasonalMovement({ species: "white oak", width: 70, grain: "flat-sawn", from: 9, to: 6 });
-    const { jointGap } = miterMovement({ ...stick, from: 9, to: 6 });
+    const { jointGap } = miterMovement({ ...piece, from: 9, to: 6 });
     expect(jointGap / -change).toBeCloseTo(Math.SQRT2, 12);
   });
 
   test("of many sides opens less than one of few, and a turn says the same as a number of sides", () => {
-    const gaps = [3, 4, 5, 6, 8, 12].map((sides) => miterMovement({ ...stick, sides, from: 9, to: 6 }).jointGap);
+    const gaps = [3, 4, 5, 6, 8, 12].map((sides) => miterMovement({ ...piece, sides, from: 9, to: 6 }).jointGap);
     expect([...gaps].sort((a, b) => b - a)).toEqual(gaps);
     const rest = { species: "white oak", grain: "flat-sawn", width: 70, from: 9, to: 6 } as const;
     expect(miterMovement({ ...rest, turn: 72 })).toEqual(miterMovement({ ...rest, sides: 5 }));
   });
 
   test("of an upright box opens by its thickness alone, and its grain there is that of the thickness", () => {
-    const box = { ...stick, slope: 90, thickness: 20, from: 9, to: 6 } as const;
-    const flat = { ...stick, width: 20, grain: "quarter-sawn", from: 9, to: 6 } as const;
+    const box = { ...piece, slope: 90, thickness: 20, from: 9, to: 6 } as const;
+    const flat = { ...piece, width: 20, grain: "quarter-sawn", from: 9, to: 6 } as const;
     expect(miterMovement(box)).toEqual(miterMovement(flat));
     expect(miterMovement({ ...box, slope: -90 })).toEqual(miterMovement(box));
     expect(miterMovement({ ...box, width: 300 })).toEqual(miterMovement(box));
   });
 
-  test("scales to the bit with the stick", () => {
-    const one = miterMovement({ ...stick, slope: 35, thickness: 21, from: 9, to: 6 });
-    const many = miterMovement({ ...stick, width: 70 * 1024, slope: 35, thickness: 21 * 1024, from: 9, to: 6 });
+  test("scales to the bit with the piece", () => {
+    const one = miterMovement({ ...piece, slope: 35, thickness: 21, from: 9, to: 6 });
+    const many = miterMovement({ ...piece, width: 70 * 1024, slope: 35, thickness: 21 * 1024, from: 9, to: 6 });
     expect(many).toEqual({
       ...one,
       jointGap: one.jointGap * 1024,

@@ -124,11 +124,11 @@ test("a miter's gap and wedge, by the angles of the ends before and after", () =
       fc.tuple(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 30 })),
       (sides, width, species, [from, to]) => {
         fc.pre(from !== to);
-        const stick = { sides, species, grain: "flat-sawn", width, from, to } as const;
+        const piece = { sides, species, grain: "flat-sawn", width, from, to } as const;
         const stretch = sizeAt(species.tangential, 30, to).div(sizeAt(species.tangential, 30, from));
         const half = PI.div(sides);
         const after = half.tan().div(stretch).atan();
-        const { jointGap, angle, miter } = miterMovement(stick);
+        const { jointGap, angle, miter } = miterMovement(piece);
         const degrees = (radians: Exact): Exact => radians.times(180).div(PI);
         expect(ulps(miter, degrees(after))).toBeLessThan(8);
         expect(ulps(angle, degrees(after.minus(half).abs().times(2)))).toBeLessThan(24);

@@ -8,7 +8,7 @@ import type { RoughPiece } from "../rough-length.js";
 import { glassHazards } from "./glass-hazards.js";
 import { hangingHazards } from "./hanging-hazards.js";
 import { heavyHazard } from "./heavy-hazard.js";
-import { seatHazards } from "./seat-hazards.js";
+import { seatingHazards } from "./seating-hazards.js";
 import { stickHazards } from "./stick-hazards.js";
 
 /** What the hazards of a whole plan look at. */
@@ -40,7 +40,7 @@ function knownMass({ materials, hanging }: PlanFacts): number | null {
 export function planHazards(brief: FilledBrief, facts: PlanFacts): Hazard[] {
   const { contents, rest, piece, materials, hanging } = facts;
   return [
-    ...seatHazards(contents, rest, brief),
+    ...seatingHazards(contents, rest, brief),
     ...stickHazards(brief, piece),
     ...heavyHazard(knownMass(facts), brief.unit),
     ...glassHazards(brief, contents, materials),

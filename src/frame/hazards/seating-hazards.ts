@@ -28,14 +28,14 @@ function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { cleara
 }
 
 /**
- * The hazards of how the contents sit in the rabbet.
+ * The hazards of how the contents are seated in the rabbet.
  *
  * @param contents - what goes into the frame
  * @param rest - how a rectangle that a square frame contains lies on its lip; `null` where there is none
  * @param brief - the filled brief
  * @returns the hazards
  */
-export function seatHazards(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Hazard[] {
+export function seatingHazards(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Hazard[] {
   const { seating, why, possible, panel, stack } = contents;
   if (possible === false) {
     if (panel === null) {
