@@ -8,7 +8,7 @@ import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } 
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { swingLabel } from "./swing-label.js";
-import { LABEL_RISE, SMALL_SIZE } from "./looks.js";
+import { LABEL_RISE, LINE_HEIGHT, SMALL_SIZE } from "./looks.js";
 import { placeLabel } from "./place-label.js";
 import { textWidth } from "./text-width.js";
 
@@ -113,8 +113,12 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
   const half = Math.max(...words.map((word) => textWidth(word, SMALL_SIZE).width)) / 2;
   // In the middle where there is room, else at the free place nearest to it.
   placeLabel(canvas, { at: middle, lines: words, toward: 180, reach: -half, size: SMALL_SIZE });
-  const swung = `gauge ${ready.angle(cut.setting)}, ${swingLabel(cut.swing)}`;
-  drawText(canvas, { x: blade, y: box.y0 - BEYOND - LABEL_RISE }, swung, { anchor: "middle", accent: true });
+  // In two lines, since one of them would reach far to the right of the blade, where nothing else is.
+  const swung = [swingLabel(cut.swing), `gauge ${ready.angle(cut.setting)}`];
+  for (const [index, line] of swung.entries()) {
+    const y = box.y0 - BEYOND - LABEL_RISE - index * LINE_HEIGHT;
+    drawText(canvas, { x: blade, y }, line, { anchor: "middle", accent: true });
+  }
   drawText(canvas, { x: blade, y: box.y1 + BEYOND + 13 }, "you stand here", {
     anchor: "middle",
     size: SMALL_SIZE,

@@ -77,7 +77,8 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
       expect(swung).toBeCloseTo(cut.setting, 0);
       expect(shown.texts.map(({ text }) => text)).toEqual(
         expect.arrayContaining([
-          `gauge ${WORDS.angle(cut.setting)}, ${cut.swing === "closed" ? "less" : "more"} than square`,
+          `gauge ${WORDS.angle(cut.setting)}`,
+          `${cut.swing === "closed" ? "less" : "more"} than square`,
           `${cut.up} up`,
           String(cut.side + 1),
           String(cut.against + 1),
