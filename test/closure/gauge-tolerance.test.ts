@@ -128,7 +128,7 @@ describe("100,000 rings cut at random", () => {
 
 describe("a tolerance is within a tenth of the true one, or not given", () => {
   /** The gap of a ring whose cuts are all off by the same. */
-  const vGapOff = (sides: number, width: number, slope: number, dm: number, db: number): number => {
+  const jointGapOff = (sides: number, width: number, slope: number, dm: number, db: number): number => {
     const { miter, bevel } = compoundMiter({ sides, slope });
     const half = Math.acos(Math.cos((miter + dm) * RADIAN) * Math.cos((bevel + db) * RADIAN));
     return (Math.abs(2 * Math.PI - 2 * sides * half) * width) / Math.cos(Math.PI / sides);
@@ -150,7 +150,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
 
   test("of 19 sides at a slope of 76, whose miter opens the gap when it is 0.553 off, not 0.615", () => {
     const given = { sides: 19, width: 20, acceptedGap: 2, slope: 76 };
-    const truth = trueOf((dm) => vGapOff(19, 20, 76, dm, 0), 2, compoundMiter(given).miter);
+    const truth = trueOf((dm) => jointGapOff(19, 20, 76, dm, 0), 2, compoundMiter(given).miter);
     expect(truth.toFixed(3)).toBe("0.553");
     const { miter } = gaugeTolerance(given).shared;
     expect(miter === null || Math.abs(miter / truth - 1) <= 0.1).toBe(true);
@@ -168,7 +168,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
             miter: Math.cos(slope * RADIAN),
             bevel: Math.cos(miter * RADIAN) * Math.sin(Math.abs(slope) * RADIAN),
           };
-          const v = (dm: number, db: number): number => vGapOff(sides, 20, Math.abs(slope), dm, db);
+          const v = (dm: number, db: number): number => jointGapOff(sides, 20, Math.abs(slope), dm, db);
           const truths = {
             miter: trueOf((dm) => v(dm, 0), acceptedGap, miter),
             bevel: trueOf((db) => v(0, db), acceptedGap, bevel),
@@ -222,7 +222,7 @@ describe("a tolerance is within a tenth of the true one, or not given", () => {
       [40, 80],
     ] as const) {
       const { miter, bevel } = compoundMiter({ sides, slope: Math.abs(slope) });
-      const v = (dm: number, db: number): number => vGapOff(sides, 20, Math.abs(slope), dm, db);
+      const v = (dm: number, db: number): number => jointGapOff(sides, 20, Math.abs(slope), dm, db);
       for (const name of ["miter", "bevel"] as const) {
         const given = (gap: number): number | null =>
           gaugeTolerance({ sides, width: 20, acceptedGap: gap, slope }).shared[name];
