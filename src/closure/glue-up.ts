@@ -63,7 +63,7 @@ function pairings(rows: readonly (readonly number[])[], loose: readonly number[]
   return stages;
 }
 
-/** Corners that a sentence names one by one; of more it names the first three and the last. */
+/** The most corners that a sentence names one by one. Of more, it names the first three and the last. */
 const NAMED_CORNERS: number = 12;
 
 function cornerList(corners: readonly number[]): string {

@@ -45,15 +45,16 @@ export interface RingClosure {
   /** By how many degrees the first piece is rolled against the last one at their joint; positive when its outer edge is the lower. */
   readonly roll: number;
   /**
-   * By how far the corners that the ring stands on are out of one plane, its last joint closed by half from either side: the distance between the two planes that hold them all and are parallel to
-   * the plane that fits them best, by least squares of heights. Other parallel planes may hold them at a smaller distance. A ring that is flat has 0.
+   * How far the corners that the ring stands on are out of one plane, its last joint closed by half from either side: the distance between the two planes that
+   * hold them all and are parallel to the plane that fits them best, by least squares of heights. Other parallel planes may hold them at a smaller distance. A
+   * ring that is flat has 0.
    */
   readonly outOfFlat: number;
   /** Whether it rocks on a flat bench: `outOfFlat` is more than a billionth of the longest piece. */
   readonly rocks: boolean;
 }
 
-/** As a share of the longest piece, what is out of flat by less is rounding. */
+/** A ring out of flat by less than this, as a share of the longest piece, is flat but for rounding. */
 const ROCKS: number = 1e-9;
 
 /** Angle of a rotation's part about an axis, in degrees, -360 to 360. */

@@ -31,8 +31,8 @@ function flatsAcross(sides: number, side: number, t: number): number {
  * How far measures across a ring are off at most when all its cuts share the error of an open angle, opened either way, and all joints but the
  * last are tight.
  *
- * These measures shrink as the joints turn more, and the faster the more they turn. So the larger turn decides, and in an odd ring the longer
- * part between the corners farthest apart, (n + 1)/2 sides, where the open joint lies in the shorter one.
+ * These measures shrink as the joints turn more, at a growing rate, so the larger turn decides. In an odd ring the longer part between the corners farthest
+ * apart decides, (n + 1)/2 sides, with the open joint in the shorter part.
  *
  * @param sides - n
  * @param side - length of a side along the line that is measured at

@@ -214,7 +214,7 @@ function quoted(names: readonly string[]): string[] {
   return names.map((name) => `\`${name}\``);
 }
 
-/** Runs checks that do not wait for one another: until the first refusal, or all of them so that each has its say. */
+/** Runs independent checks: until the first refusal, or all of them, so that each reports its own. */
 export type RunChecks = <T>(checks: readonly (() => T)[]) => T[];
 
 /**

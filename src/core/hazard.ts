@@ -66,7 +66,7 @@ export type HazardCode =
 export type QuantityKind = "length" | "angle" | "mass" | "force" | "percent";
 
 /**
- * A warning that a plan carries, computed from its own numbers.
+ * A hazard that a plan carries, computed from its own numbers.
  *
  * It never replaces the saw's manual, local codes for glazing and hanging, or qualified advice.
  */

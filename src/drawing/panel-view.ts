@@ -20,7 +20,7 @@ import { textWidth } from "./text-width.js";
 const LANE: number = 20;
 /** Distance of a side's number from the side. */
 const INSIDE: number = 11;
-/** Of more cuts or hidden corners than this not every one is labelled: the picture would be all labels. */
+/** With more cuts or hidden corners than this only some are labelled: the picture would be all labels. */
 const MOST_LABELS: number = 16;
 
 /** Direction in which a side faces, in degrees counter-clockwise from the right. */
@@ -125,7 +125,7 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
       x: (from.x + to.x) / 2 + (INSIDE * (to.y - from.y)) / size,
       y: (from.y + to.y) / 2 - (INSIDE * (to.x - from.x)) / size + 3.4,
     };
-    // Of short sides only as many are numbered as there is room for.
+    // Where sides are short, only as many are numbered as there is room for.
     const number = String(sideNumber(side));
     const half = textWidth(number, SMALL_SIZE).width / 2;
     const box = { x0: place.x - half, x1: place.x + half, y0: place.y - 8, y1: place.y + 2 };

@@ -40,7 +40,7 @@ function rectangleCorners({ box, center }: Rectangle): Point[] {
   return boxCorners(center.x - x, center.y - y, center.x + x, center.y + y);
 }
 
-/** Joints, of many corners only every so manieth. */
+/** The joints; where there are many, only some of them. */
 function drawJoints({ canvas, geometry, corners, sight }: PlanSheet): number {
   const outer = corners(geometry.overall.polygon.apothem);
   const inner = corners(sight);

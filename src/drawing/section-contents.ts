@@ -14,7 +14,7 @@ const AWAY: number = 14;
 /** Widest line of a name. */
 const NAME_WIDTH: number = 108;
 
-/** Names of layers, moved apart so that none meets the next, their order kept. */
+/** Moves the names of layers apart so that none meets the next; their order stays. */
 function spread(heights: readonly number[], wished: readonly number[]): number[] {
   const total = heights.reduce((sum, height) => sum + height, 0);
   const middle = wished.reduce((sum, y) => sum + y, 0) / wished.length;
@@ -32,7 +32,7 @@ function spread(heights: readonly number[], wished: readonly number[]): number[]
 /**
  * The names and thicknesses of what lies in a rabbet, broken into lines.
  *
- * @param seating - how the contents sit
+ * @param seating - the seating of the contents
  * @param options - the formatters
  * @returns the lines of every layer, from the front
  */
@@ -51,7 +51,7 @@ function nameLayers(seating: RabbetHold, options: ReadyOptions): string[][] {
 /**
  * How much room contents and their names take beside the section.
  *
- * @param seating - how the contents sit
+ * @param seating - the seating of the contents
  * @param options - the formatters
  * @returns the width, 0 without contents
  */
@@ -66,7 +66,7 @@ export function contentsWidth(seating: RabbetHold, options: ReadyOptions): numbe
  * Draws what lies in the rabbet, layer by layer, with names and thicknesses.
  *
  * @param sheet - the section view
- * @param seating - how the contents sit
+ * @param seating - the seating of the contents
  * @param edge - how far outward the contents reach
  * @param inner - how far outward the section's innermost point stands
  */

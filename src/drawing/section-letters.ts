@@ -16,7 +16,7 @@ function outwardAt(outline: readonly SectionPoint[], index: number): number {
   const here = outline[index]!;
   const normalTo = (other: SectionPoint, sign: number): SectionPoint => {
     const size = Math.hypot(other.out - here.out, other.up - here.up);
-    // Of a section a billion billion times as wide as thick, corners that differ can stand at one place.
+    // In a section a billion billion times as wide as thick, different corners can stand at one place.
     if (size === 0) return { out: 0, up: 0 };
     return { out: (sign * (other.up - here.up)) / size, up: (-sign * (other.out - here.out)) / size };
   };

@@ -45,7 +45,7 @@ export function textWidth(text: string, size: number): TextWidth {
 function measure(text: string): { readonly sum: number; readonly known: boolean } {
   let sum = 0;
   let known = true;
-  // Decomposed, an accent is a mark of its own that takes no room. Nor do signs for directions.
+  // In decomposed text an accent is a character of its own that takes no room. Signs for directions take none either.
   for (const character of text.normalize("NFD")) {
     if (/[\p{M}\u2066-\u2069]/u.test(character)) continue;
     const row = WIDTHS.find(([, characters]) => characters.includes(character));

@@ -19,7 +19,7 @@ export interface FrameContents {
   readonly work: PanelWork;
   /** Whether panes of glass are among it, which a glazier cuts to the panel's size. */
   readonly panes: boolean;
-  /** How it sits in the rabbet; `null` where there is no rabbet or no section to tell. */
+  /** Its seating in the rabbet; `null` where there is no rabbet or no section to tell. */
   readonly seating: RabbetFit | null;
   /** The polygon that goes in: the opening less the clearance at every side. `null` when the clearance leaves nothing. */
   readonly panel: RegularPolygon | null;
@@ -54,7 +54,7 @@ export interface FrameContents {
  * @param brief - the filled brief
  * @param geometry - the frame
  * @param movement - what the seasons do to the molding; `null` where its wood is not known
- * @returns the panel, what is seen and hidden of it, and how it sits
+ * @returns the panel, what is seen and hidden of it, and its seating
  */
 export function planContents(
   brief: FilledBrief,

@@ -78,7 +78,7 @@ function depthLeft(seating: RabbetFit | null, geometry: FrameGeometry, thickness
     if (seating.depthUsed === 0) return { left: seating.layers.at(-1)!.back - arrises["wallMouth"]!.up!, wall: drop };
     return { left: seating.depthLeft * (drop / Math.hypot(x, y)), wall: drop };
   }
-  // Of a sloping rabbet that is known by level measures nobody can tell how much of its depth lies in front of the contents.
+  // Level measures of a sloping rabbet do not tell how much of its depth lies in front of the contents.
   const wall = slope === 0 ? measured?.depth : undefined;
   return wall === undefined ? null : { left: wall - thickness, wall };
 }

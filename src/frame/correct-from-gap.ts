@@ -78,7 +78,7 @@ function readPlan(plan: unknown): PlannedCut {
   return { geometry, saw, lay, kept: [first.kept, second.kept], graduations: graduations.best };
 }
 
-/** What was set: the sizes that the scales showed, to the same hands as the exact setting. */
+/** The setting that was made: the readings of the scales, to the same hands as the exact setting. */
 function settingShown(shown: unknown, path: string, exact: SawSetting, saw: Saw): SawSetting {
   const given = checkObject(shown, path);
   const size = (name: "miter" | "bevel", downFrom90: boolean): number => {
@@ -93,7 +93,7 @@ function settingShown(shown: unknown, path: string, exact: SawSetting, saw: Saw)
 
 /** By how many degrees the slope at which pieces of a setting close is more than that of the exact one. */
 function slopeOffAt({ miter, bevel }: SawSetting, rotation: number): number {
-  // Nothing set is a straight stick, which closes nowhere.
+  // With both angles at 0 the pieces are straight and close nowhere.
   if (miter === 0 && bevel === 0) return 0;
   const closes = atan2Deg(sinDeg(bevel), sinDeg(miter) * cosDeg(bevel));
   return closes - rotation + 360 * Math.round((rotation - closes) / 360);

@@ -19,7 +19,7 @@ function showingText({ first }: LayResult): string {
     : `Its showing side does not lie up, so it can tear out where it meets the fence: ${remedy}`;
 }
 
-/** What is said of each wish that is given up. */
+/** The sentence for each wish that is given up. */
 const GIVEN_UP: { readonly [K in LayWish]: (lay: LayResult) => string } = {
   steady: steadyText,
   "open-side": () => "The piece lies under the leaning blade: clamp it.",
@@ -27,7 +27,7 @@ const GIVEN_UP: { readonly [K in LayWish]: (lay: LayResult) => string } = {
 };
 
 /**
- * Says how the stick lies, and what this lay gives up of what is wanted of one.
+ * Says how the stick lies, and which wishes this lay does not meet.
  *
  * @param lay - one of a saw plan's lays
  * @param options - how to write angles

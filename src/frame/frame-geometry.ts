@@ -52,7 +52,7 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
   readonly arrises: { readonly [K in M]: PlacedArris };
   /** The polygon that every named arris runs on. */
   readonly polygons: { readonly [K in M]: PolygonLike };
-  /** How the contents sit in the rabbet; `null` without a rabbet or a section. */
+  /** The seating of the contents in the rabbet; `null` without a rabbet or a section. */
   readonly seating: RabbetFit | null;
   /** Level distance from the deciding point to the outermost. */
   readonly levelWidth: number;

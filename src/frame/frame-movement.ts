@@ -15,7 +15,10 @@ export interface SeasonMovement extends OpenMiter {
   readonly levelWidthChange: number;
   /** Change of the lip's level width, from the innermost point to where the contents touch; positive when it swells. */
   readonly lip: number;
-  /** How far the innermost point has drawn back at every side, 0 or more: what the lip laps less. Of several innermost points the one that draws back most counts. */
+  /**
+   * How far the innermost point has drawn back at every side, 0 or more: the lip laps so much less. Where several points are innermost, the one that draws back
+   * most counts.
+   */
   readonly sightOpens: number;
   /** The names of the innermost arrises that draw back so far: several where they tie, none where the point has no name. */
   readonly sightArrises: readonly string[];
@@ -55,7 +58,7 @@ function openBy(
   const outsAt = (extreme: number): readonly [number, number] =>
     rangeOf(points.filter((point) => Math.abs(shift(point) - extreme) <= ALIKE * change).map((point) => point.out));
   const [touching, open] = [outsAt(least), outsAt(most)];
-  // Of points that move alike, those farthest apart.
+  // Where points move alike, take those farthest apart.
   const [inside, outside] = [touching[1] - open[0], open[1] - touching[0]];
   return inside >= outside ? openMiter(planMiter, inside, -change) : openMiter(planMiter, outside, change);
 }

@@ -65,7 +65,7 @@ export function graduationsFor(
   lay: LayResult,
 ): Graduations {
   const twin = flatTwin(lay.rotation);
-  // Sizes alone: which way the blade leans is the lay's, and a graduation beyond 0 would be on the other hand.
+  // Only sizes are looked at: the lay decides to which hand the blade leans, and a graduation beyond 0 would be on the other hand.
   const { nearest, best, slopeRange } = closingGraduations({
     sides,
     width,

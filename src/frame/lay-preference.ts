@@ -35,10 +35,11 @@ function isSteady({ placement, lying }: WeighedLay): boolean {
 }
 
 /**
- * What a lay gives up of what is wanted.
+ * The wishes that a lay does not meet.
  *
  * A stick on its back or its face is taken to be steady wherever its center of gravity is above what it rests on: it is as low as it can be, and the fence is
- * beside it. One that stands on an edge is not where it is high and narrow, nor is one in a cradle, which has to be made and held. Common practice, no printed source.
+ * beside it. A stick on an edge is not steady where it is high and narrow. A stick in a cradle is not either, since the cradle has to be made and held. Common
+ * practice, no printed source.
  *
  * @param lay - how the stick lies
  * @returns the wishes that it does not meet, the weightiest first
@@ -59,7 +60,7 @@ interface Rival {
   readonly givenUp: readonly LayWish[];
 }
 
-/** How much a lay is worth less for what it gives up: each wish weighs more than all that follow it. */
+/** What a lay loses by the wishes that it does not meet: each wish weighs more than all that follow it. */
 function loss({ depthInDoubt, givenUp }: Rival): number {
   const wishes: readonly LayWish[] = ["showing-side-up", "open-side", "steady"];
   return wishes.reduce((sum, wish, rank) => sum + (givenUp.includes(wish) ? 2 ** rank : 0), depthInDoubt ? 8 : 0);

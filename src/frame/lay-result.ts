@@ -53,7 +53,7 @@ export interface LayResult {
    * practice, no printed source).
    */
   readonly depthInDoubt: boolean;
-  /** What this lay gives up of what is wanted of one, the weightiest first; empty when nothing. */
+  /** The wishes that this lay does not meet, the weightiest first; empty when it meets all. */
   readonly givenUp: readonly LayWish[];
   /** Why not; empty when possible. */
   readonly obstacles: readonly Obstacle[];
@@ -145,7 +145,7 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
 }
 
 /**
- * Both ends on the saw, each tried with the kept part on either side of the blade.
+ * Places both ends on the saw, each tried with the kept part on either side of the blade.
  *
  * A blade that leans one way can only keep the same side, so the stick is flipped end for end. Where it leans both ways the stick keeps its edge at the fence
  * and slides past the blade, which spares the errors of a stick whose edges are not parallel. The side that is kept does not decide which part lies under the
@@ -179,7 +179,7 @@ function placeBoth(
 }
 
 /**
- * Works out one lay: settings of both ends, how the stick lies, and what stands in the way.
+ * Works out one lay: settings of both ends, how the stick lies, and the obstacles.
  *
  * @param question - lay, cuts, section and saw
  * @returns the result

@@ -1,7 +1,7 @@
 import type { Obstacle } from "../saw/index.js";
 
 /**
- * What stands in the way of a lay, with its numbers.
+ * An obstacle to a lay in words, with its numbers.
  *
  * @param obstacle - from a lay of a plan
  * @param angle - writes an angle

@@ -16,8 +16,8 @@ export interface Operation {
   /** Which way the stick lies, which edge is at the fence, how the saw is set and which side is kept. */
   readonly placement: CutPlacement;
   /**
-   * The graduations to set where the scales cannot be set finer, in degrees as they read: together those of `Graduations` that cost least at the last joint, which need not be the
-   * nearest ones.
+   * The graduations to set where the scales cannot be set finer, in degrees as they read: together those of `Graduations` that cost least at the last joint,
+   * which need not be the nearest ones.
    */
   readonly graduations: Pick<GraduationSetting, "miter" | "bevel">;
   /** How the stick comes from where the operation before left it; `null` for a fresh stick. */

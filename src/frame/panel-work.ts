@@ -5,7 +5,7 @@ import { isPane } from "./layer-names.js";
 export type PanelWork = "none" | "glass" | "sawn";
 
 /**
- * How the polygon that goes into a frame is made. Glass and mirrors are never sawn; another layer that does not say what it is made of is taken to be.
+ * How the polygon that goes into a frame is made. Glass and mirrors are never sawn; any other layer without a material is taken to be sawn.
  *
  * @param brief - the filled brief
  * @param hidden - how much of it a lip hides

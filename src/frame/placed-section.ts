@@ -17,7 +17,7 @@ export interface PlacedSection {
   readonly points: readonly PlacedArris[];
   /** The point that decides where contents touch; without a rabbet the innermost point. */
   readonly deciding: PlacedArris;
-  /** How the contents sit; `null` where there is no rabbet or no section to tell. */
+  /** The seating of the contents; `null` where there is no rabbet or no section to tell. */
   readonly seating: RabbetFit | null;
 }
 

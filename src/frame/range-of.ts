@@ -1,5 +1,5 @@
 /**
- * The least and the greatest of numbers, of any count.
+ * The least and the greatest of any number of values.
  *
  * @param numbers - one or more
  * @returns both; infinities where there is none

@@ -30,7 +30,7 @@ export interface SawFaultEffect {
 export interface SawErrors {
   /** How the stick comes from the cut of its end to that of its start: end for end with the other edge at the fence, or past the blade. */
   readonly move: "flip" | "slide";
-  /** What that makes of the ends in words. */
+  /** How the ends come out, in words. */
   readonly words: string;
   /** The faults. */
   readonly faults: readonly SawFaultEffect[];

@@ -28,9 +28,9 @@ export interface SectionMovement {
 /**
  * How the section of a brief's molding moves.
  *
- * Its width stretches by e and its thickness by f. A point at x and y of the section stands at out = x cos s - y sin s, so it moves outward by
- * e x cos s - f y sin s = out (e cos² s + f sin² s) + up (e - f) sin s cos s. Of a molding that is known by level measures alone the second part is not
- * known unless it is zero, at slope 0 and upright.
+ * Its width stretches by e and its thickness by f. A point at x and y of the section stands at out = x cos s - y sin s, so it moves outward by e x cos s - f y
+ * sin s = out (e cos² s + f sin² s) + up (e - f) sin s cos s. For a molding known by level measures alone the second part is not known, except at slope 0 and
+ * upright, where it is zero.
  *
  * @param brief - the filled brief, with a species
  * @param geometry - the frame

@@ -69,7 +69,7 @@ function unchangedByHalfRoll(profile: Profile): boolean {
   );
 }
 
-/** What neighbors save when they share a slanted cut: the level span of the section times tan h. */
+/** What neighbors save when they share a slanted cut: the joint width times tan h. */
 function sharedCut(geometry: FrameGeometry, wanted: boolean): { share?: { key: string; saving: number } } {
   if (!wanted || geometry.profile === null || !unchangedByHalfRoll(geometry.profile)) return {};
   const { longest, shortest } = geometry.pieces[0]!;

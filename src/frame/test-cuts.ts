@@ -12,7 +12,7 @@ export interface TestPair {
   readonly angle: number;
   /** Angle between their faces, inside, in degrees; 180 in a flat frame. */
   readonly dihedral: number;
-  /** How long each leg must be for the error that just gives the accepted gap in the frame to show as such a gap at the end of a leg. */
+  /** How long each leg must be, so that the error that makes the accepted gap in the frame makes as wide a gap at the end of a leg. */
   readonly legs: number;
 }
 
@@ -52,7 +52,7 @@ export interface TestCuts {
   readonly ring: TestRing;
   /** With an even number of sides: half the pieces show it more clearly still. */
   readonly half: TestRing | null;
-  /** For a gap of the accepted size, by how many degrees the plan angle of either end of every piece is off: a 2n-th of the open angle. */
+  /** By how many degrees the plan angle of every end is off when the joint gap is the accepted one: a 2n-th of the open angle. */
   readonly perEnd: number;
   /** Whether the frame slopes, so that the slope of the ring is read together with its gap. */
   readonly sloped: boolean;

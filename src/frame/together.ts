@@ -2,7 +2,7 @@ import { checkFields, checkObject, isRecord } from "../core/check.js";
 import { InputError } from "../core/input-error.js";
 
 /**
- * Runs checks that do not wait for one another, so that each has its say.
+ * Runs independent checks, so that each reports its own refusal.
  *
  * @param checks - the checks
  * @returns what they return

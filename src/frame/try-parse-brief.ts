@@ -6,7 +6,7 @@ import { readBrief } from "./read-brief.js";
 /**
  * Reads a brief from anywhere (a form, a file, a link), or reports every issue at once.
  *
- * Of a profile and of the measures of a saw or a wood, which come as a whole, the first issue stands for all. A key that is not known is an issue too, wherever
+ * A profile, and the measures of a saw or a wood, come as a whole: the first issue in each stands for all. A key that is not known is an issue too, wherever
  * in the brief it stands but in a profile, which may carry data of your own; so is what `fitStock` would refuse of the sticks.
  *
  * @param brief - anything

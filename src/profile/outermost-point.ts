@@ -37,7 +37,7 @@ function named<M extends string>(
 /**
  * The corner of a molding that stands farthest out in the finished frame: the one a tape across the flats would touch.
  *
- * The greatest x cos s - y sin s of the outline. Of an edge that stands plumb it is either end.
+ * The greatest x cos s - y sin s of the outline. Where a plumb edge stands there, either of its ends is returned.
  *
  * @param profile - the molding's section
  * @param slope - angle of the face to the bench plane in degrees, -90 to 90
@@ -61,7 +61,7 @@ export function outermostPoint<M extends string>(
 /**
  * The corner of a molding that stands farthest in: the one that bounds what is seen through the frame from straight above.
  *
- * The least x cos s - y sin s of the outline. Of an edge that stands plumb it is either end.
+ * The least x cos s - y sin s of the outline. Where a plumb edge stands there, either of its ends is returned.
  *
  * @param profile - the molding's section
  * @param slope - angle of the face to the bench plane in degrees, -90 to 90

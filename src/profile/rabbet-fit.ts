@@ -34,7 +34,7 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
 }
 
 /**
- * How level contents sit in a molding's rabbet once it is tilted.
+ * The seating of level contents in a molding's rabbet once it is tilted.
  *
  * Contents go in from the back and rise until they bear. For a square-cut rabbet of width w and depth d, and contents of total thickness T, these hold. Slope s > 0: they
  * bear on the sight edge's back arris and touch the wall at their front; lap w / cos s, depth used w tan s + T / cos s, room lost at their back T tan s;

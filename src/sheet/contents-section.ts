@@ -44,7 +44,7 @@ function layersTable(stack: ContentsStack, parts: readonly MaterialPart[], words
   return table({ caption: "Layers from the front", hasNames: true, heads, rows });
 }
 
-/** How the contents sit in the rabbet. */
+/** The seating of the contents in the rabbet. */
 function seatingLines({ contents, brief }: FramePlan, words: Words): string[] {
   const { length } = words;
   const { seating, why, possible, hidden, visible, stack } = contents;

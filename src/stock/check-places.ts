@@ -108,7 +108,7 @@ function checkRow(inspection: Inspection, noise: bigint, { records, start, end }
   const { piece, count, pitch, path } = records[0]!;
   if (count === 1n) return;
   const least = piece.length + kerf - piece.saving;
-  // What each is short of is felt by all that follow. The parts of a sequence may lie a little apart.
+  // Each shortfall moves all pieces that follow. The parts of a sequence may lie a little apart.
   if ((count - 1n) * (least - pitch) > noise || end - start + kerf - piece.saving - pitch > noise)
     report("gap", path, `Expected a pitch of at least ${doubleOf(least)}, got ${doubleOf(pitch)}`);
 }

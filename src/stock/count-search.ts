@@ -78,7 +78,7 @@ export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): St
       const { bound: reached, last } = yield* relax(master, node, beyond(box), budget);
       if (isSpent(budget)) return;
       if (reached >= beyond(box)) {
-        // What refutes one combination refutes others like it. Kinds of which this one has none were not priced.
+        // What refutes one combination refutes others like it. Kinds that this combination does not use were not priced.
         const { prices, worths: priced } = last!;
         const worths = priced.slice();
         for (let kind = 0; kind < worths.length; kind++) {

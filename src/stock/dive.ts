@@ -41,7 +41,7 @@ export function* completeGreedily(dive: Dive, node: Subproblem): Steps<void> {
   }
 }
 
-/** A fraction this close to a whole number is one. */
+/** A fraction this close to a whole number counts as whole. */
 const NEARLY = 1e-4;
 
 /**

@@ -125,7 +125,7 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
  * @throws {InputError} when a piece is longer than every stick, or the resolution is too fine
  */
 export function integerModel(job: CheckedJob): StockModel {
-  // Those that are alike once.
+  // Each kind of piece once.
   const distinct = [...new Set(job.pieces)];
   const longest = largestOf(
     job.sticks.map(({ length }) => length),

@@ -22,7 +22,7 @@ export interface Kind {
  * The problem in bare integers: cover the demand for items by sticks at least cost.
  *
  * With n pieces in a stretch there are n - 1 kerfs between them, so each piece takes its length and one kerf, and the
- * stretch has its length and one kerf. Of m pieces of one share key the first also takes the key's saving, and each of them
+ * stretch has its length and one kerf. Where m pieces have one share key, the first also takes the key's saving, and each of them
  * that much less. Both are exact.
  */
 export interface Problem {

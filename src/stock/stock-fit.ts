@@ -3,7 +3,7 @@ import type { Stretch } from "./stock-job.js";
 /**
  * Equal pieces that follow one another in a stick, or one piece alone. `start` and `end` are those of the first; piece k, from 0, lies `k * pitch` further on.
  *
- * Of sequences that follow one another each part has one record: they have the same `count`, and their `pitch` is that from sequence to sequence.
+ * Where sequences follow one another, each part has one record: the records have the same `count`, and their `pitch` is that from sequence to sequence.
  */
 export interface PlacedPiece extends Stretch {
   /** Id of the piece. */

@@ -5,8 +5,8 @@ export interface ShareKey {
   /** Pieces of one key share cuts with each other, pieces of different keys don't. */
   readonly key: string;
   /**
-   * Length saved in every gap between two neighbors of this key, in the job's unit; from 0 to half the length of the
-   * shortest piece of the key, so that its two neighbors do not reach each other, and the same for all of them. With a level width W and a plan miter h it is W tan h.
+   * Length saved in every gap between two neighbors of this key, in the job's unit; from 0 to half the length of the shortest piece of the key, so that its two
+   * neighbors do not reach each other, and the same for all of them. With a joint width W and a plan miter h it is W tan h.
    */
   readonly saving: number;
 }

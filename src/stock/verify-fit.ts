@@ -30,7 +30,7 @@ function readNumber(value: unknown, path: string): number {
   return checkNumber(value, path, -Number.MAX_VALUE, Number.MAX_VALUE);
 }
 
-/** What sums of decimals may be off for the rounding of doubles: 2^-40 of their size. */
+/** By how much rounding may move a sum of decimals: 2^-40 of its size. */
 function noiseOf(size: bigint): bigint {
   return (size < 0n ? -size : size) >> 40n;
 }
@@ -53,8 +53,8 @@ function compare(
 }
 
 /**
- * How far the plan's grid may make it give away: nothing where all lengths of the job are steps of it, else some steps. A grid that holds them not all is
- * the one that was asked for, or fine: a hundred-thousandth of the longest stick at most.
+ * How far the plan's grid may make it give away: nothing where all lengths of the job are steps of it, else some steps. A grid that does not hold them all is
+ * the one that was asked for, or a fine one: a hundred-thousandth of the longest stick at most.
  */
 function slackOf(job: StockJob, resolution: number, report: Inspection["report"]): bigint {
   const { trim = 0, pieces, sticks } = job;

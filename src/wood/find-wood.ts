@@ -35,7 +35,7 @@ function likeness(first: string, second: string): number {
  * The names most like a text, the best first, each with what it lacks.
  *
  * A word that both have counts more than any letters, and the last word, which names the kind, twice: who looks for a red oak is served by another oak, not by
- * a red pine. Of names as good as each other those come first with which a mass is known.
+ * a red pine. Among equally good names, those whose mass is known come first.
  */
 function similarNames(text: string): string[] {
   const given = sortedWords(text.slice(0, LONGEST));

@@ -41,9 +41,9 @@ function topOf({ sides, pose, overall }: FrameGeometry): number {
  * Where to fix the hangers of a frame: on the two sides that mirror each other and come nearest to a third of the frame's height below its top.
  *
  * Hangers run on a polygon of apothem A, the line along the sticks into which their screws go. Side k looks in the direction f = 360 k / n - 90 degrees, and 180 / n more
- * when the frame stands on a corner; its point u from its middle is as high as A sin f + u cos f. Of u, a sixth of the side at each end is left to the joint.
+ * when the frame stands on a corner; its point u from its middle is as high as A sin f + u cos f. A sixth of the side at each end is left to the joint.
  * The height aimed at is a third of the overall height below the top, or an eighth of it above the center where that is higher, as in a triangle that
- * hangs with a corner down. Frames that come as near on two pairs of sides take the upper.
+ * hangs with a corner down. Where two pairs of sides come equally near, the upper pair is taken.
  *
  * @param geometry - the frame
  * @param apothem - how far from the center the line of the screws runs

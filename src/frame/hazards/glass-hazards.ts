@@ -41,7 +41,7 @@ export function glassHazards(brief: FilledBrief, contents: FrameContents, materi
   const panes = brief.contents.flatMap((one, layer) => (isPane(one) ? [{ thickness: one.thickness, layer }] : []));
   if (panes.length === 0 || panel === null) return [];
   const masses = panes.map(({ layer }) => materials.parts.find((part) => part.layer === layer)?.mass ?? null);
-  // Of a pane that is one by its name alone no mass is known.
+  // A pane that is known by its name alone has no known mass.
   const mass = masses.some((one) => one === null) ? null : masses.reduce<number>((sum, one) => sum + one!, 0);
   const handling =
     "Glass cuts: wear gloves that it does not cut through and eye protection, and take its edges off. Where people can fall against it or pass under it, local codes ask for safety glazing: tempered or laminated glass, or acrylic.";

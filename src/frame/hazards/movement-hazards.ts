@@ -32,7 +32,7 @@ function sourceOf(material: LayerMaterial | undefined): string {
   return isListed ? HANDBOOK : OWN_FIGURES;
 }
 
-/** What lacks less room than this bears on its edges, and no more; common practice, no printed source. */
+/** A layer that lacks less room than this only bears on its edges; common practice, no printed source. */
 const SLIGHT: RoundLength = { millimeters: 0.1, inches: 0.004 };
 
 function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Hazard[] {

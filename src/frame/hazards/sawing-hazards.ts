@@ -138,7 +138,7 @@ const dust: PieceRule = () =>
     "Wear eye and ear protection, and keep wood dust out of your lungs with extraction and a mask.",
   );
 
-/** What holds of the pieces, however they lie. */
+/** The rules that hold for the pieces however they lie. */
 const PIECE_RULES: readonly PieceRule[] = [shortPiece, thrownOffcut, endGrain, ripFence, dust];
 
 const RULES: readonly SawingRule[] = [
@@ -159,7 +159,7 @@ const RULES: readonly SawingRule[] = [
   dust,
 ];
 
-/** No lay suits the saw, or not the one that was asked for; by whose fault in a lay that is not possible. */
+/** The hazard of a saw that no lay suits, or not the lay that was asked for, with the obstacles. */
 function beyondSaw({ lays, saw }: SawPlan, wanted: Lay | undefined): StepHazard {
   const asked = wanted === undefined ? undefined : lays.find(({ lay }) => lay === wanted);
   const { first, obstacles, size, bevel } = asked ?? lays[0]!;

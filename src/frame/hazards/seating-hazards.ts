@@ -21,7 +21,7 @@ function stackHazards({ verdict, sentence, left, leftAtLeast }: ContentsStack, r
   return [makeHazard("shallow-rabbet", "notice", sentence, { length: { left, limit: room } })];
 }
 
-/** How far the lip laps what it holds at least, and how far that can slide to one side. */
+/** The least by which the lip laps what it holds, and how far that can slide to one side. */
 function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { clearance }: FilledBrief): [number, number] {
   if (rest?.pose !== "side-down") return [lap, clearance];
   return [-Math.max(rest.pastAcross, rest.pastUp), Math.max(rest.roomAcross, rest.roomUp)];
@@ -69,7 +69,7 @@ export function seatingHazards(contents: FrameContents, rest: ContainedRest | nu
   }
   const [lap, room] = lapAndRoom(contents, rest, brief);
   const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
-  // What misses the lip altogether is said elsewhere.
+  // Another hazard says that contents miss the lip altogether.
   if (seating?.possible === true && lap > 0 && lap < limit) {
     const sentence =
       "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.";

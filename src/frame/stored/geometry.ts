@@ -103,7 +103,7 @@ export function possibleOrNot<A extends { possible: true }, B extends { possible
   return possible ? record(value, path, can) : record(value, path, cannot);
 }
 
-/** How contents sit in a rabbet. */
+/** The seating of contents in a rabbet. */
 export const rabbetFit: Reader<RabbetFit> = (value, path) => possibleOrNot(value, path, HOLD, MISS);
 
 const PLANE: Fields<CutPlane> = { along: finite, across: finite, through: finite };
