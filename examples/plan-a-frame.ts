@@ -8,6 +8,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import {
   verifyFit,
   describeHazard,
+  describeLay,
   fitStock,
   formatAngle,
   formatLength,
@@ -58,7 +59,7 @@ console.log(
   `  each piece: ${length(piece.longest.length)} at the long points, ${length(piece.shortest.length)} at the short ones`,
 );
 console.log(
-  `  lying ${String(sawing.lay!.lay)}: miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0]!.dihedral)}`,
+  `  ${describeLay(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0]!.dihedral)}`,
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(`  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${fit.status})`);
