@@ -58,9 +58,9 @@ export function minus(a: Vector, b: Vector): Vector {
 const PAST_UPRIGHT: number = -0.5;
 
 /**
- * Upward: the normal of the polygon that the measured lines make, closed by a straight line, on the side that `toward` looks to: the planned
- * upward direction, or where no slope is planned the faces', which may look down a little in sides that lean past upright. Pieces in one straight
- * line have no polygon; there it is the mean of `toward` itself.
+ * Upward: the normal of the polygon that the measured lines make, closed by a straight line. It is taken on the side that `toward` looks to: the planned upward
+ * direction, or the direction of the faces where no slope is planned. Faces may look down a little in sides that lean past upright. Pieces in one straight line
+ * have no polygon; there it is the mean of `toward` itself.
  */
 function upwardOf(corners: readonly Vector[], toward: Vector, least: number): Vector {
   let area: Vector = [0, 0, 0];
@@ -80,8 +80,8 @@ function upwardOf(corners: readonly Vector[], toward: Vector, least: number): Ve
 /**
  * Joins pieces one after the other.
  *
- * Each start is pressed face to face against the end before it, so that the measured lines meet in one point and the backs in one line
- * across the joint, as a bench, a caul or a finger across the joint makes them.
+ * Each start is pressed face to face against the end before it. The measured lines then meet in one point, and the backs in one line across the joint, as on a
+ * bench or a caul, or under a finger.
  *
  * @param ring - the pieces, checked
  * @returns the chain

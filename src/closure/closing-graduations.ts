@@ -69,12 +69,13 @@ function bevelsAt(half: number, error: number, miter: number, task: ClosingGradu
 /**
  * The graduations of both scales that cost least, among all that can matter, on bare numbers, unchecked.
  *
- * Of the graduations that keep within the accepted gap and within 2 degrees of the slope, the ones with the truest slope; where there are none, the ones with the smallest sum of the gap and of
- * what the slope puts the outer edge off, width times the slope's error in radians. An angle that has to be 0 stays at 0: it is not set.
+ * Where graduations keep within the accepted gap and within 2 degrees of the slope, those with the truest slope are taken. Where none do, those with the
+ * smallest cost are taken: the gap plus what the slope puts the outer edge off, width times the slope's error in radians. An angle that has to be 0 stays at 0:
+ * it is not set.
  *
- * Every miter graduation is tried, outward from the exact angle to both hands. At one miter, gap and slope depend on the bevel alone, the slope steadily, so only the bevels
- * beside a few values count. With a joint's half turn within e of h, the slope of a ring of miter m lies between acos(tan m / tan(h - e)) and acos(tan m / tan(h + e)), which
- * moves away from what is planned as m does: the search ends where that alone costs more than the best graduations found.
+ * Every miter graduation is tried, outward from the exact angle to both hands. At one miter, gap and slope depend on the bevel alone, the slope steadily, so
+ * only the bevels beside a few values count. With a joint's half turn within e of h, the slope of a ring of miter m lies between acos(tan m / tan(h - e)) and
+ * acos(tan m / tan(h + e)), which moves away from what is planned as m does. The search ends where that alone costs more than the best graduations found.
  *
  * @param task - ring, scales and accepted gap
  * @returns the graduations and how far they were looked for

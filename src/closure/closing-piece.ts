@@ -32,9 +32,9 @@ function settingOf(normal: Vector, along: Vector, inward: Vector, through: Vecto
  * The last piece of a ring, cut to fit the others: for an odd number of sides, which has no straight halves, and for a last piece that
  * was spoiled.
  *
- * The pieces but the last are joined. The piece takes the line from where the last of them ends to where the first one starts, stands at the ring's slope, and its
- * cuts lie against these two: in a flat frame its two miters are what the other joints leave of 360 degrees, each less what its neighbor has.
- * In a twisted ring the piece closes the joints level, but its back is flush at neither: no straight piece takes a twist out.
+ * The pieces but the last are joined. The closing piece takes the line from where the last of them ends to where the first one starts. It stands at the ring's
+ * slope, and its cuts lie against these two ends. In a flat frame its two miters are what the other joints leave of 360 degrees, each less what its neighbor
+ * has. In a twisted ring the piece closes the joints level, but its back is flush at neither: no straight piece takes a twist out.
  *
  * @param options - the pieces as for `ringClosure` without the closing piece, 2 to 1000, in order from the one after it
  * @returns the piece, or why there is none

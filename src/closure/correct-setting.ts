@@ -135,10 +135,9 @@ export function correctionKernel(
 /**
  * The correction of the saw's setting from the gap seen at the last joint.
  *
- * A gap of g shows the open angle g / (width / cos h), all of it from 2n cuts alike. Each joint then really turns by 360/n less its n-th
- * part, and with the slope at which the pieces stand that fixes the miter and bevel that were cut; the correction is what leads from these to
- * the right ones, to all orders. Scales may show what they like: add the correction to what they show. A gap that does not come back in a second
- * ring has other causes; see `machineErrors`.
+ * A gap of g shows the open angle g / (width / cos h), all of it from 2n cuts alike. Each joint then really turns by 360/n less its n-th part. With the slope
+ * at which the pieces stand, that fixes the miter and bevel that were cut. The correction leads from these to the right ones, to all orders. Scales may show
+ * what they like: add the correction to what they show. A gap that does not come back in a second ring has other causes; see `machineErrors`.
  *
  * @param options - sides, joint width, gap, which end is open, the slope seen, and what to hold
  * @returns the correction of miter and bevel in degrees, and in words

@@ -143,11 +143,11 @@ export function toleranceKernel(sides: number, width: number, acceptedGap: numbe
 /**
  * How far off the saw may be set before the last joint gapes by more than a given gap.
  *
- * A gap of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest
- * plan error of a cut is a 2n-th of it; independent ones add up as their squares do, so their standard deviation is
- * 1 / (1.96 sqrt(2n)) of it. This is the law of first order. A tolerance is given where it is within a tenth of the true one: the error that makes the gap to all
- * orders, the other angle right, or, by second order, the standard deviation with which 95 of 100 rings keep within it. Elsewhere it is `null`. A shared `each` is always given: the
- * law is off by less than 7 % at the widest gap.
+ * A gap of g needs the open angle g cos h / width. Shared by all cuts, errors open 2n |cos s dm + cos m sin s db|, so the largest plan error of a cut is a
+ * 2n-th of it. Independent errors add up as their squares do, so their standard deviation is 1 / (1.96 sqrt(2n)) of it. This is the law of first order. A
+ * tolerance is given where it is within a tenth of the true one. For shared errors the true one is the error that makes the gap to all orders, with the other
+ * angle right. For random errors it is, by second order, the standard deviation with which 95 of 100 rings keep within the gap. Elsewhere it is `null`. A
+ * shared `each` is always given: the law is off by less than 7 % at the widest gap.
  *
  * @param options - sides, joint width, the accepted gap and the slope
  * @returns tolerances of miter and bevel in degrees, positive

@@ -33,8 +33,8 @@ export interface HalfRings {
   /** How much narrower the ring becomes across the seam by trimming: the depths of both halves. */
   readonly loss: number;
   /**
-   * By how much the two trimmed halves differ along the seam, from end to end, at the inner or the outer arris, whichever is more: so large a step is left, in both joints together.
-   * 0 for halves that are alike.
+   * By how much the two trimmed halves differ along the seam, from end to end, at the inner or the outer arris, whichever is more. A step of that size is left,
+   * in both joints together. 0 for halves that are alike.
    */
   readonly mismatch: number;
 }
@@ -124,9 +124,9 @@ function trimmed(ring: CheckedRing, from: number, to: number): SpacedHalf {
  * The last two joints of a ring of an even number of sides, made straight: each half is joined, then its two ends are cut or planed in one
  * line.
  *
- * A half ring of equal pieces that lacks half of the open angle has two ends of which each stands a quarter of it off the straight line. The line
- * that takes least leaves their one points standing and takes a wedge of (width / cos h) sin(angle / 4) off the others, in each half;
- * the ring becomes narrower across the seam by two of these, about half of the gap. Angles along the seam are then right whatever the saw did.
+ * A half ring of equal pieces that lacks half of the open angle has two ends of which each stands a quarter of it off the straight line. The line that takes
+ * least leaves one point of each end standing and takes a wedge of (width / cos h) sin(angle / 4) off the rest. The ring becomes narrower across the seam by
+ * two of these, about half of the gap. Angles along the seam are then right whatever the saw did.
  *
  * @param options - the pieces as for `ringClosure`, an even number of them, 4 to 1000
  * @returns what is taken off every end of both halves, what the ring loses across the seam, and how far the halves do not match along it

@@ -68,11 +68,10 @@ export interface MachineErrors {
 /**
  * What an error of the machine does to a ring, by how the piece is moved between its two ends.
  *
- * Whether the gauge is swung to the other hand for the second end decides about a gauge off square: swung over (`flip`, `slide`) its
- * error is +g at one end and -g at the other and cancels in the open angle of every joint, though the pieces of a splayed ring then climb like
- * a stair; left as it is (`roll`, `tumble`) it is +g at both, and opens the ring by 2n g. A wrong scale always adds. A blade
- * off upright by l is +l at both ends after `flip` and `roll`, and dishes the frame; after `slide` and `tumble` it is +l and -l, and
- * the faces still meet, slanted together.
+ * What a gauge off square does depends on whether it is swung to the other hand for the second end. Swung over (`flip`, `slide`), its error is +g at one end
+ * and -g at the other. It cancels in the open angle of every joint, though the pieces of a splayed ring then climb like a stair. Left as it is (`roll`,
+ * `tumble`), its error is +g at both ends and opens the ring by 2n g. A wrong scale always adds. A blade off upright by l is +l at both ends after `flip` and
+ * `roll`, and dishes the frame; after `slide` and `tumble` it is +l and -l, and the faces still meet, slanted together.
  *
  * @param options - sides, slope, how the piece is moved, and the errors in degrees (-5 to 5)
  * @returns the errors at both ends and in the joint, whether each adds or cancels, and what the ring does

@@ -39,7 +39,7 @@ export interface RingCheck {
 /**
  * What to measure on the pieces, on the dry and on the glued ring, with tolerances that follow from the accepted gap.
  *
- * The accepted gap shows an open angle; when all cuts share it and all joints but the last are tight, the ring is a polygon of known sides and turns, and the
+ * The accepted gap shows an open angle. When all cuts share it and all joints but the last are tight, the ring is a polygon of known sides and turns. The
  * tolerance of a measure across it is the most by which that polygon is off, opened either way. The lengths may scatter by what opens the last joint as far:
  * q/2 each, where half of the ring too long by it and half too short leaves a closing vector of q sin(floor(n/2) 180/n) / sin(180/n). The tolerance of flatness
  * is a fold along a line through the center, whose joints gape by the accepted gap over their thickness.

@@ -13,8 +13,8 @@ function finite(value: unknown, path: string): number {
 /**
  * A table of the finished length of every piece of a frame, at every arris and along its longest and shortest line.
  *
- * A piece whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan h, h being the plan miter; so the table shows
- * beside each length how far out its arris lies.
+ * A piece whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan h, with h the plan miter. So the table also shows
+ * how far out each arris lies.
  *
  * @param frame - the frame's geometry, or a plan that holds it
  * @param options - formatters and caption

@@ -48,7 +48,10 @@ export interface ContentsStack {
   readonly sentence: string | null;
 }
 
-/** What rounding may do to a depth, as a share of the depths that it was taken from: sums of thicknesses that a shop writes down are exact to less. */
+/**
+ * By how much rounding may move a depth, as a share of the depths that it is the difference of. Sums of thicknesses that a shop writes down are closer than
+ * that.
+ */
 const ROUNDING: number = 1e-12;
 
 const SENTENCES: Readonly<Record<StackVerdict, string>> = {

@@ -150,8 +150,9 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
 };
 
 /**
- * Writes an operation as instructions for a person at the saw: which surface lies down, which edge is at the fence, to which side the miter and the
- * blade go, which part is kept, how high the blade stands, where a stop may stand, where the wood tears out and what length results. Never a sign.
+ * Writes an operation as instructions for a person at the saw. They say which surface lies down, which edge is at the fence, and to which side the miter and
+ * the blade go. They also say which part is kept, how high the blade stands, where a stop may stand, where the wood tears out and what length results. They
+ * never use a sign.
  *
  * @param operation - one of a saw plan
  * @param options - how to write lengths and angles

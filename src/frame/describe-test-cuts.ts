@@ -9,8 +9,8 @@ const MOVES: Readonly<Record<TestCuts["move"], string>> = {
 };
 
 /**
- * Writes how a setting is proved on scrap, as instructions for a person at the saw: cut two pieces and try the corner, close a ring, read the gap, correct the
- * setting and begin again, until the gap is within the accepted one; then cut the molding.
+ * Writes how a setting is proved on scrap, as instructions for a person at the saw. Cut two pieces and try the corner, close a ring, read the gap, correct the
+ * setting and begin again. Once the gap is within the accepted one, cut the molding.
  *
  * @param testCuts - of a saw plan
  * @param options - how to write lengths and angles

@@ -148,8 +148,8 @@ export function geometryOf(brief: FilledBrief): FrameGeometry {
 /**
  * The geometry of a regular frame: every length, both end cuts, the corners, and the polygon at every arris.
  *
- * A piece whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan(180/n), where out is the level distance of
- * a section point once the section is tilted to the slope.
+ * A piece whose point r runs on a polygon of apothem A has at point p the length 2 (A + out(p) - out(r)) tan(180/n). Here out is the level distance of a
+ * section point once the section is tilted to the slope.
  *
  * @param brief - sides, slope, opening and molding; see {@link FrameBrief}
  * @returns the geometry, in the brief's length unit and degrees

@@ -27,13 +27,14 @@ export interface Graduations {
   /** Each angle at its nearest graduation. */
   readonly nearest: GraduationSetting;
   /**
-   * The graduations to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones: of those that keep within the accepted gap and within
-   * `slopeRange`, they have the truest slope; where none does, they have the smallest sum of the gap and of how far the outer edge is off for the slope, width times `slopeOff` in radians.
+   * The graduations to set. Miter and bevel that are both off can make up for each other, so these may not be the nearest ones. Of those that keep within the
+   * accepted gap and within `slopeRange`, they have the truest slope. Where none do, they have the smallest sum of the gap and of how far the slope puts the
+   * outer edge off, width times `slopeOff` in radians.
    */
   readonly best: GraduationSetting;
   /**
-   * How far graduations that close the ring were looked for: all at which its slope is off by no more than this, in degrees. 2, less where 500 graduations do not reach so far, on scales finer
-   * than a hundredth of a degree. 0 where one angle is 0: it stays there, and the slope with it.
+   * How far graduations that close the ring were looked for: all at which its slope is off by no more than this, in degrees. It is 2, or less on scales finer
+   * than a hundredth of a degree, where 500 graduations do not reach so far. It is 0 where one angle is 0: that angle stays at 0, and the slope with it.
    */
   readonly slopeRange: number;
 }
@@ -47,8 +48,8 @@ function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel
 /**
  * The graduations of both scales that cost least at the last joint, for a stick in its lay.
  *
- * Rolled by r away from its place in the frame, a stick is cut as one of a frame of slope r is that lies flat, and a ring of such cuts opens alike; the slope at which it
- * closes is off by as much. So the graduations are looked for at the slope r, among those that the saw reaches.
+ * Rolled by r away from its place in the frame, a stick is cut like a stick that lies flat, of a frame of slope r. A ring of such cuts opens alike, and the
+ * slope at which it closes is off by as much. So the graduations are looked for at the slope r, among those that the saw reaches.
  *
  * @param sides - number of sides
  * @param width - joint width

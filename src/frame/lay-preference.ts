@@ -1,8 +1,8 @@
 import type { CutPlacement, LyingSection, ShowingSide, StickSurface } from "../saw/index.js";
 
 /**
- * What is wanted of a lay, the weightiest first: that the stick lies steady by itself, that the piece that is kept lies on the open side of a leaning blade, and
- * that the side that shows lies up, away from where the teeth leave.
+ * The wishes for a lay, the weightiest first: the stick lies steady by itself, the kept piece lies on the open side of a leaning blade, and the side that shows
+ * lies up, away from where the teeth leave.
  */
 export type LayWish = "steady" | "open-side" | "showing-side-up";
 
@@ -67,8 +67,8 @@ function loss({ depthInDoubt, givenUp }: Rival): number {
 }
 
 /**
- * The lay to choose: of those that the saw can cut, first one that it surely cuts deep enough, then one that is steady, then one with the piece on the open side
- * of the blade, then one with the showing side up; among equals the first.
+ * The lay to choose among those that the saw can cut. One that it surely cuts deep enough comes first, then a steady one, then one with the piece on the open
+ * side of the blade, then one with the showing side up. Among equals the first is taken.
  *
  * @param lays - the lays
  * @returns the best of those that are possible, or `null`

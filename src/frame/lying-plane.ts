@@ -3,8 +3,8 @@ import type { CutPlane, SawSetting } from "../miter/index.js";
 import { settingKernel } from "../miter/setting-kernel.js";
 
 /**
- * The slope of the frame whose sticks, lying flat, would be cut as a stick is that lies rolled by an angle: the angle itself, or half a turn from it, which swaps
- * hands and changes no size.
+ * The slope of the frame whose sticks, lying flat, are cut like a stick rolled by an angle. It is the angle itself, or half a turn from it, which swaps hands
+ * and changes no size.
  *
  * @param rotation - the roll in degrees, -360 to 360
  * @returns degrees, -90 to 90

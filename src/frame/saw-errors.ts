@@ -76,8 +76,8 @@ const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
 /**
  * What the faults of a saw do to a frame, in its lay and with its move.
  *
- * Rolled by r away from its place in the frame, a stick is cut as one of a frame of slope r is that lies flat; so errors add up or cancel, open and tip as in that one.
- * Errors that are opposite at both ends leave the pieces climbing by what they are worth in the frame itself.
+ * Rolled by r away from its place in the frame, a stick is cut like a stick that lies flat, of a frame of slope r. So errors add up or cancel, open and tip as
+ * in that frame. Errors that are opposite at both ends leave the pieces climbing by what they are worth in the frame itself.
  *
  * @param geometry - the frame
  * @param width - joint width

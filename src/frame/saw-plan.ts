@@ -21,7 +21,7 @@ import { graduationsFor } from "./graduations.js";
 import { testCuts } from "./test-cuts.js";
 import { usualAcceptedGap, usualKerf } from "./usual-lengths.js";
 
-/** Among lays that are wanted alike the first is chosen: low ones that need nothing to be made come first. */
+/** Among lays that give up as much the first is chosen: low ones that need nothing to be made come first. */
 const LAYS: readonly LayName[] = ["flat", "face-down", "propped", "sight-edge-down", "outer-edge-down"];
 /** Rotations that differ by less are the same, in degrees: far below what a saw can be set to, far above what rounding leaves of a difference. */
 const SAME_ROTATION: number = 1e-9;
@@ -150,11 +150,12 @@ export function planSawing(
 /**
  * Plans how a frame's pieces are cut: every lay with its settings and whether it can be done, then the instructions in order of work.
  *
- * Of the lays that the saw can cut, the one is chosen that gives up least, in this order: that the stick lies steady by itself, that the piece lies on the open side of
- * a leaning blade, that the side that shows lies up (common practice, no printed source). Before all that, the saw has to cut deep enough for sure.
+ * Among the lays that the saw can cut, one that it surely cuts deep enough comes first. Then the plan takes the lay that gives up least, in this order: the
+ * stick lies steady by itself, the piece lies on the open side of a leaning blade, the side that shows lies up (common practice, no printed source).
  *
  * The stick's `end` is cut first and its `start` against a stop. On a saw whose blade leans one way, the stick is flipped end for end between the two, so that
- * the other edge is at the fence and the miter swings the other way; on one whose blade leans both ways, miter and bevel are mirrored and the stick slides past the blade.
+ * the other edge is at the fence and the miter swings the other way. On a saw whose blade leans both ways, miter and bevel are mirrored and the stick slides
+ * past the blade.
  *
  * @param geometry - from `frameGeometry`
  * @param options - saw, kerf, rough, lay, unit, the accepted gap and the side that shows

@@ -106,11 +106,11 @@ function countChanges(rounds: readonly ShopRound[]): ShopOrder["changes"] {
 /**
  * The order in which the jobs of several frames are done, grouped by setting, so that each setting is made once where it can be.
  *
- * Every frame keeps the order of its own steps: roughs are crosscut first, and an end is cut before its second end. Under this rule the order has, on each
- * saw, (1) the fewest settings; (2) among these orders the fewest changes of bevel, since tilting the blade to an angle and proving it takes longer than
- * swinging the miter; (3) the miter left as it is from one bevel to the next where the settings allow it, as long as no frame is left half cut for another.
- * Pieces cut on the stick itself need both settings in turn for every piece; frames with the same two go through these rounds together, each with a stick of
- * its own in hand. Set the stop anew for every length.
+ * Every frame keeps the order of its own steps: roughs are crosscut first, and an end is cut before its second end. Under this rule the order has, on each saw,
+ * (1) the fewest settings. (2) Among these orders it has the fewest changes of bevel, since tilting the blade to an angle and proving it takes longer than
+ * swinging the miter. (3) It leaves the miter as it is from one bevel to the next where the settings allow it, as long as no frame is left half cut for
+ * another. Pieces cut on the stick itself need both settings in turn for every piece; frames with the same two go through these rounds together, each with a
+ * stick of its own in hand. Set the stop anew for every length.
  *
  * @param plans - the frames with names of your own, from `planFrame`; up to hundreds
  * @param options - the tolerance within which settings are shared
@@ -151,7 +151,7 @@ export function shopOrder(plans: readonly ShopFrame[], options: ShopOrderOptions
         }
       }
       const before = rounds.at(-1);
-      // What is gone through once goes on with what was gone through once.
+      // Rounds that are made once are joined into one.
       if (times === 1 && before?.times === 1)
         rounds[rounds.length - 1] = { ...before, groups: [...before.groups, ...groups] };
       else rounds.push({ times, groups, again: times === 1 ? [] : changesFrom(groups.at(-1)!, groups[0]!) });

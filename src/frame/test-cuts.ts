@@ -25,8 +25,8 @@ export interface TestRing {
 }
 
 /**
- * What proves a setting: a ring of scrap; half of one, where a whole would take more than half as much molding as the frame; the frame's own pieces, cut longer
- * at first, where half a ring would too, or the number of sides is odd.
+ * What proves a setting: a ring of scrap, half a ring, or the frame's own pieces. Half a ring is taken where a whole one would take more than half as much
+ * molding as the frame. The frame's own pieces, cut longer at first, are taken where half a ring would take too much as well, or the number of sides is odd.
  */
 export type TestProof = "ring" | "half-ring" | "own-pieces";
 
@@ -64,10 +64,10 @@ const IN_PROPORTION: number = 0.5;
 /**
  * How a setting is proved on scrap.
  *
- * The cuts share the error of the setting. A ring of n pieces, however short, has the gap of the frame itself: (W / cos h) times its open angle, for the joint's
- * width W. Two pieces are off by an n-th of that angle, which on legs of n W / cos h shows as the same gap. The ends of
- * half a ring are off by half the open angle; with one of them tight on a straightedge, the outer corner of the other stands off it by a quarter of that angle across
- * the ring's width, l / sin h for pieces of length l.
+ * The cuts share the error of the setting. A ring of n pieces, however short, has the gap of the frame itself: (W / cos h) times its open angle, for the
+ * joint's width W. Two pieces are off by an n-th of that angle, which on legs of n W / cos h shows as the same gap. The ends of half a ring are off by half the
+ * open angle. With one of them tight on a straightedge, the outer corner of the other stands off it by a quarter of the open angle across the ring's width, l /
+ * sin h for pieces of length l.
  *
  * @param geometry - the frame
  * @param lay - how its sticks lie

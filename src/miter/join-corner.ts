@@ -79,13 +79,12 @@ function cornerPlanes(
 /**
  * The two end cuts of a corner between two boards, which may differ in slope, thickness and width.
  *
- * Meeting at faces, the joint plane holds the line where the two faces meet and the line where the two backs meet; its
- * normal is t2 n1 - t1 n2, from the thicknesses and the unit normals of the faces. Meeting at edges, it stands upright and
- * holds the points where the inner edges and where the outer edges meet as seen from above, which is how flat boards of two
- * widths are joined; sloping boards then meet in height too only if they rise equally. In a butt joint `first` ends on that
- * face of `second` that looks into the ring (its inner edge, if they meet at edges), and `second` is cut flush with the
- * outside of `first`; at a reflex corner inside and outside change places. Equal boards, mitered, have the cut of
- * {@link compoundMiter}, and at a turn of 0 boards of one slope are cut square.
+ * Meeting at faces, the joint plane holds the line where the two faces meet and the line where the two backs meet; its normal is t2 n1 - t1 n2, from the
+ * thicknesses and the unit normals of the faces. Meeting at edges, it stands upright and holds the points where the inner edges and where the outer edges meet
+ * as seen from above, which is how flat boards of two widths are joined. Sloping boards then meet in height only if they rise equally. In a butt joint `first`
+ * ends on that face of `second` that looks into the ring (its inner edge, if they meet at edges), and `second` is cut flush with the outside of `first`. At a
+ * reflex corner inside and outside change places. Equal boards, mitered, have the cut of {@link compoundMiter}, and at a turn of 0 boards of one slope are cut
+ * square.
  *
  * @param options - the turn (degrees between -180 and 180, bounds excluded), the two boards, and how they meet
  * @returns the cut of each board, as it lies flat on the saw, and the dihedral, in degrees

@@ -36,10 +36,9 @@ export interface PreciseCompoundMiter {
 /**
  * The compound miter on real numbers.
  *
- * The two pieces mirror each other in the joint, so its plane is square to the sum of their directions. The miter is the
- * angle in the first piece's face from a square cut to the line where the joint comes out there, the bevel the angle of the
- * plane to that face less a right one, and the dihedral the angle between the two directions that are square to that line
- * and run in the faces away from it.
+ * The two pieces mirror each other in the joint, so its plane is square to the sum of their directions. The miter is the angle in the first piece's face from a
+ * square cut to the line where the joint comes out there. The bevel is the angle of the plane to that face less a right angle. The dihedral is the angle
+ * between the two directions that are square to that line and lie in the faces, away from it.
  *
  * @param field - the arithmetic to work in
  * @param turn - turn of the corner in degrees

@@ -88,8 +88,8 @@ function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSettin
  * Places one cut on a saw: which way the stick points, which surface is at the fence, and how miter and bevel are set.
  *
  * The line of cut of a piece's `end` runs to the left as it goes away from you when the miter is positive, that of its `start` to the right, whichever way the
- * stick points; with a positive bevel the blade leans over the part that is kept. The part farther from the frame's center lies nearer to you when the
- * stick's counter-clockwise direction points right.
+ * stick points. With a positive bevel the blade leans over the part that is kept. The part farther from the frame's center lies nearer to you when the stick's
+ * counter-clockwise direction points right.
  *
  * @param cut - the cut, from `joinCorner` or a frame's geometry
  * @param options - lay, saw and the side that is kept

@@ -4,7 +4,7 @@ import type { ContainedRest } from "../contained-rest.js";
 import { isPane } from "../layer-names.js";
 import { makeHazard } from "./make-hazard.js";
 
-/** What rounding may leave of a distance, as a share of the contents' size. */
+/** A distance this small is rounding, as a share of the contents' size. */
 const ROUNDING: number = 1e-12;
 
 const SOURCE: string = "geometry of the opening";

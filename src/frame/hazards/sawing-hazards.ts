@@ -67,8 +67,8 @@ const depthNotKnown: SawingRule = ({ unit, lay, cutSteps }) => {
 };
 
 /**
- * What falls off is a wedge between two pieces that are cut straight from the stick, and at the end of a rough its spare length with one wedge's half, or with
- * both where the rough was parted at the finished cut of its neighbor.
+ * Between two pieces that are cut straight from the stick, a wedge falls off. At the end of a rough, its spare length falls off with half a wedge, or with a
+ * whole one where the rough was parted at the finished cut of its neighbor.
  */
 const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   const { longest, shortest } = geometry.pieces[0]!;
