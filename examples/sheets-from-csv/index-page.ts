@@ -34,6 +34,16 @@ svg { max-width: 100%; height: auto }
 
 const CUTS = { crosscut: "crosscut the rough", "first-end": "first end", "second-end": "second end" } as const;
 
+/** What is set anew for a group. */
+const CHANGES = { saw: "the saw", bevel: "bevel", miter: "miter", lay: "how the sticks lie" } as const;
+
+/** How good a fit is. */
+const GOOD = {
+  optimal: "no cheaper way exists",
+  feasible: "a cheaper way may exist",
+  short: "not enough for all pieces",
+} as const;
+
 /** Text as it may stand between two tags: the names of jobs are anybody's words. */
 function escape(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;" })[sign] ?? "&quot;");
@@ -59,14 +69,14 @@ function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup,
     surfaceLabel(atFence),
     kept,
   ]);
-  return `<section><h3>${swung}, ${tilted}</h3><p>Sticks lie with their ${surfaceLabel(down)} ${cradled ? "in the cradle" : "on the table"}. Set anew: ${anew.join(", ") || "nothing"}.</p>
+  return `<section><h3>${swung}, ${tilted}</h3><p>Sticks lie with their ${surfaceLabel(down)} ${cradled ? "in the cradle" : "on the table"}. Set anew: ${anew.map((change) => CHANGES[change]).join(", ") || "nothing"}.</p>
 ${table(["frame", "cut", "how often", "length", "at the fence", "kept side"], rows)}</section>`;
 }
 
 function fitSection({ molding, job, fit }: MoldingFit, { length, angle }: Batch): string {
   const bought = fit.sticks.map(({ stick, count }) => `${count} of ${escape(stick)}`).join(", ");
   const missing = fit.unplaced.map(({ piece, count }) => `${count} of ${escape(piece)}`).join(", ");
-  return `<section><h3>${escape(molding)}</h3><p>Sticks: ${bought || "none"} (${fit.status}).${missing === "" ? "" : ` <strong>Not enough: no room for ${missing}.</strong>`}</p>
+  return `<section><h3>${escape(molding)}</h3><p>Sticks: ${bought || "none"} (${GOOD[fit.status]}).${missing === "" ? "" : ` <strong>Not enough: no room for ${missing}.</strong>`}</p>
 ${fit.layouts.length === 0 ? "" : drawStock(job, fit, { length, angle }).svg}</section>`;
 }
 

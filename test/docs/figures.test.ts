@@ -135,6 +135,13 @@ describe("a page's figure", () => {
   });
 });
 
+test("the figure of lays says how the stick lies in the shop sheet's words", () => {
+  const { svg, facts } = FIGURES.get("lays")!.draw(valuesFrom(FIGURES.get("lays")!), mm);
+  const names = ["propped at its slope", "flat on its back", "face down", "on its sight edge", "on its outer edge"];
+  expect(facts.map(([name]) => name)).toEqual(names.map((name) => `${name}, miter and bevel`));
+  for (const name of names) expect(svg).toContain(`>${name}</text>`);
+});
+
 describe("the ring's figure", () => {
   const ring = FIGURES.get("ring")!;
   const drawn = (values: Values): ReturnType<Figure["draw"]> => ring.draw({ ...valuesFrom(ring), ...values }, mm);

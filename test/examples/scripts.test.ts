@@ -74,6 +74,7 @@ test("the size field answers a sound form with sizes, and a wrong one with every
 test("the main job plans, fits and writes its shop sheet", () => {
   const lines = linesOf("plan-a-frame.ts");
   expect(lines[0]).toBe("Nine sides at 35°, round 340 mm x 260 mm");
+  expect(lines.some((line) => line.startsWith("  The stick lies face down. Miter "))).toBe(true);
   const path = lines.at(-1)!.replace("Shop sheet written to ", "");
   expect(existsSync(join(folder, path))).toBe(true);
   expect(readFileSync(join(folder, path), "utf8")).toContain("Nine-sided tray for the relief model");

@@ -89,8 +89,12 @@ test("the batch of the example is done without a complaint", () => {
   ]);
   // By hand: 4 x 511 + 16 x 260.3 + 36 x 183.4 mm and 56 cuts of 3.2 mm are 12,990 mm, so more than 5 sticks of 2400 mm; and 7 roughs of
   // 261.5 mm or more go into 2100 mm, but not 8, so 30 take 5 sticks.
-  expect(index).toContain("Sticks: 6 of birch 40 (optimal).");
-  expect(index).toContain("Sticks: 5 of ash tray (optimal).");
+  expect(index).toContain("Sticks: 6 of birch 40 (no cheaper way exists).");
+  expect(index).toContain("Sticks: 5 of ash tray (no cheaper way exists).");
+  // What is set anew is said in words, never by its code.
+  expect(index).toContain("Set anew: the saw, ");
+  expect(index).toMatch(/Set anew: [^.]*how the sticks lie/);
+  expect(index).not.toMatch(/Set anew: [^.]*\blay\b/);
   // Two jobs of one setting are cut together, and the print of 297 x 420 mm with 1.5 mm of room is a square one.
   expect(cuts.filter(({ setting }) => setting.includes("27.62")).map(({ cells }) => cells[0])).toEqual([
     "Moth study",
