@@ -19,8 +19,8 @@ export interface CorrectSettingOptions extends Pick<GaugeToleranceOptions, "side
   /** The slope at which the pieces stand with their joints tight, as measured, in degrees, -90 to 90; default 0. */
   readonly slope?: number | undefined;
   /**
-   * What the correction holds: a slope for the frame in degrees, -90 to 90 (default: the one it has), or `"bevel"` or `"miter"` to leave
-   * that angle as it is set and let the slope go where it must.
+   * What the correction holds: a slope for the frame in degrees, -90 to 90 (default: the one it has), or `"bevel"` or `"miter"`. These leave that angle as it
+   * is set and let the slope go where it must.
    */
   readonly hold?: number | "bevel" | "miter" | undefined;
 }

@@ -63,8 +63,8 @@ export function pieceTolerance(sides: number, acceptedGap: number): number {
 }
 
 /**
- * How high a corner lifts off a flat bench: two joints that gape by acceptedGap / thickness fold the ring along a line through its center, and the corner
- * farthest from the fold is a circumradius off it.
+ * How high a corner lifts off a flat bench. Two joints that gape by acceptedGap / thickness fold the ring along a line through its center. The corner farthest
+ * from the fold is a circumradius off it.
  *
  * @param circumradius - of the line that the ring stands on
  * @param thickness - height of the joint over which it gapes

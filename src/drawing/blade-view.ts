@@ -20,8 +20,8 @@ const REMARK: string = "looking away from you";
 const APART: number = 20;
 
 /**
- * Draws the lean of the blade beside a view from above, looking along the line of cut away from the person at the saw: the table, the blade, and the wood on
- * both sides, hatched where it is kept.
+ * Draws the lean of the blade beside a view from above. One looks along the line of cut, away from the person at the saw, at the table, the blade, and the wood
+ * on both sides, hatched where it is kept.
  *
  * @param canvas - the picture with the view from above
  * @param placement - how the blade leans and what is kept

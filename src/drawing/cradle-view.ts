@@ -23,8 +23,8 @@ const LEDGE: number = 7;
 const LANE: number = 22;
 
 /**
- * Draws the section of the cradle that holds a stick at its slope, with the stick on it: run, rise, top and angle, the ledge at the thin end, and where the
- * stick's center of gravity is.
+ * Draws the section of the cradle that holds a stick at its slope, with the stick on it. It shows level run, rise, top and angle, the ledge at the thin end,
+ * and the stick's center of gravity.
  *
  * @param plan - a plan whose lay needs a cradle; also one that was read back from JSON
  * @param options - how to write lengths and angles, and the width to aim at (default 320)

@@ -123,7 +123,7 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
 }
 
 /**
- * Draws a finished piece as it lies on the saw, seen from above and, where the blade leans, from the side: both cuts, its longest and shortest line,
+ * Draws a finished piece as it lies on the saw, seen from above and, where the blade leans, from the side. It shows both cuts, the longest and shortest line,
  * where the tape goes and which edge is at the fence. A long piece is drawn with a part taken out of its middle.
  *
  * @param plan - a plan, or a geometry and its saw plan; also one that was read back from JSON

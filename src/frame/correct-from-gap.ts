@@ -124,10 +124,10 @@ function checkHeld(value: unknown, turns: number): Held {
  * The new setting of the saw from the gap seen at the dry fit, in the lay that the plan uses and on the scales of its saw.
  *
  * A stick rolled by r away from its place in the frame is cut like a stick that lies flat, of a frame of slope r. The saw holds it at a tilt that stays, so
- * pieces that close at another slope than planned were cut as if rolled by as much more. There `correctSetting` applies: the gap shows how far every joint
- * really turns, that and the slope fix what was really cut, and the difference from what closes is added to what the scales showed, with their errors. Where no
- * slope is said, it is the one that the readings give: at graduations that are off, another one than planned. A gap of 0 with nothing else said leaves the
- * setting as it is.
+ * pieces that close at another slope than planned were cut as if rolled by as much more. There `correctSetting` applies. The gap shows how far every joint
+ * really turns; that and the slope fix what was really cut. The difference from what closes is added to what the scales showed, with their errors. Where no
+ * slope is given, the readings give it: at graduations that are off, it differs from the planned one. A gap of 0 with nothing else said leaves the setting as
+ * it is.
  *
  * @param plan - from `planFrame`, with a lay; also one that was read back from JSON
  * @param seen - the gap and which end of it is open, and where wanted the slope seen, what to hold, and what the scales showed

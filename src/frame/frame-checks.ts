@@ -36,8 +36,8 @@ export interface FrameCheck {
   /** What it must be. */
   readonly value: number;
   /**
-   * By how much it may be off either way if the last joint is to keep within the accepted gap: what a ring is off whose cuts all share the error that just gives it. `null` where none
-   * follows from the gap, or too little is known of the molding.
+   * By how much it may be off either way if the last joint is to keep within the accepted gap. A ring whose cuts all share the error that just makes that gap
+   * is off by so much. `null` where none follows from the gap, or too little is known of the molding.
    */
   readonly tolerance: number | null;
 }
@@ -66,8 +66,8 @@ const SAME_PLACE: number = 1e-9;
 /**
  * The arris at which the opening can be measured.
  *
- * Where the frame slopes, the rabbet's wall leans, and the line where the contents touch it lies somewhere on it; a tape finds its edge at the back, which stays in reach
- * however the wall leans. Without a rabbet the opening is decided by an arris as it is.
+ * Where the frame slopes, the rabbet's wall leans, and the contents touch it along a line somewhere on it. A tape finds the wall's edge at the back, which
+ * stays in reach however the wall leans. Without a rabbet the opening is decided by an arris as it is.
  *
  * @param geometry - the frame
  * @returns the arris

@@ -37,7 +37,7 @@ function isSteady({ placement, lying }: WeighedLay): boolean {
 /**
  * The wishes that a lay does not meet.
  *
- * A stick on its back or its face is taken to be steady wherever its center of gravity is above what it rests on: it is as low as it can be, and the fence is
+ * A stick on its back or its face is taken to be steady wherever its center of gravity is above what it rests on. It is as low as it can be, and the fence is
  * beside it. A stick on an edge is not steady where it is high and narrow. A stick in a cradle is not either, since the cradle has to be made and held. Common
  * practice, no printed source.
  *

@@ -42,8 +42,8 @@ export interface LayResult {
   /** Height of the work, depth along the blade and length of the cut across the table, for either end; `null` where no section is known. */
   readonly size: CutSize | null;
   /**
-   * How high the blade of a table saw is set, plumb from the table to its highest tooth: 6 mm or 1/4 in above the work, so that its gullets clear it (common practice, no
-   * printed source), or as high as it goes. `null` on a saw whose blade comes down from above, and where no section is known.
+   * How high the blade of a table saw is set, plumb from the table to its highest tooth. That is 6 mm or 1/4 in above the work, so that its gullets clear it
+   * (common practice, no printed source), or as high as it goes. `null` on a saw whose blade comes down from above, and where no section is known.
    */
   readonly bladeHeight: number | null;
   /** Whether the saw can make both cuts and the stick lies still, as far as the saw's limits are given; see `depthInDoubt`. */

@@ -38,9 +38,9 @@ function locateCorner(point: Point, blank: Box): PanelCorner {
 /**
  * Plans how a panel is cut from a squared blank with one setting of the gauge.
  *
- * With side k against the gauge, side k + j is cut at |360 j / n - 90| degrees from square. The blank is the panel's bounding box, so some sides exist already;
- * of all j whose chain of cuts reaches every other side the one with the smallest setting is taken (on a tie both chains are equally long). The best setting of a side-down
- * panel is 90 / n for odd n, 180 / n for n = 4k + 2, 360 / n for n = 4k, and the cuts are n - 1, n - 2 and n - 4.
+ * With side k against the gauge, side k + j is cut at |360 j / n - 90| degrees from square. The blank is the panel's bounding box, so some sides exist already.
+ * Among all j whose chain of cuts reaches every other side, the one with the smallest setting is taken (on a tie both chains are equally long). The best
+ * setting of a side-down panel is 90 / n for odd n, 180 / n for n = 4k + 2, 360 / n for n = 4k, and the cuts are n - 1, n - 2 and n - 4.
  *
  * @param options - the opening, the clearance at every side, the pose and the way round
  * @returns the panel, its blank, the cuts in order, and where every corner lies

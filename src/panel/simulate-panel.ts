@@ -29,8 +29,8 @@ function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
 }
 
 /**
- * Cuts a panel from its blank as the plan says: each cut takes its direction from the side at the fence, as that side was really cut, and its place from the
- * middle of the side marked on the blank.
+ * Cuts a panel from its blank as the plan says. Each cut takes its direction from the side at the fence, as that side was really cut. It takes its place from
+ * the middle of the side, marked on the blank.
  *
  * It is the plan's own check: without an error of the setting it must return the panel. With one, the error of every side's direction is the error times the
  * cut's `errorMultiple`.

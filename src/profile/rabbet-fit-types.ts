@@ -35,8 +35,8 @@ export interface RabbetHold {
   /** The slope in degrees. */
   readonly slope: number;
   /**
-   * What the contents' front rests on: the sight edge's back arris (a ledge that rises outward), the whole ledge (a level
-   * one), or, with their outer arris only, the ledge where it falls outward toward its corner with the wall (`"corner"`); they stay short of the corner itself.
+   * What the contents' front rests on. `"sight-edge"`: the sight edge's back arris, where the ledge rises outward. `"ledge"`: the whole ledge, where it is
+   * level. `"corner"`: the ledge near its corner with the wall, where it falls outward; only the contents' outer arris rests there, short of the corner itself.
    */
   readonly bearsOn: "sight-edge" | "ledge" | "corner";
   /** The point where they bear; of a level ledge its inner end. */
@@ -67,9 +67,8 @@ export interface RabbetMiss {
   /** The slope in degrees. */
   readonly slope: number;
   /**
-   * What is wrong: the wall ends before the contents' front (`past-mouth`), the contents are too small for the lip to
-   * hold (`falls-through`), or ledge and wall no longer face the contents, the wall not going down from the ledge to its
-   * mouth or the ledge not facing down (`too-steep`).
+   * What is wrong. `past-mouth`: the wall ends before the contents' front. `falls-through`: the contents are too small for the lip to hold. `too-steep`: ledge
+   * and wall no longer face the contents; the wall does not go down from the ledge to its mouth, or the ledge does not face down.
    */
   readonly reason: "past-mouth" | "falls-through" | "too-steep";
   /** The same in a sentence for people. */

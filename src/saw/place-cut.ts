@@ -35,8 +35,8 @@ export interface PlaceCutOptions {
   /** On which side of the blade the part lies that is kept. */
   readonly kept: Hand;
   /**
-   * The molding's section. With it a stick that lies on a surface of its own needs no cradle at any tilt, and the angles where the teeth leave are those of its own
-   * surfaces; without it edges are taken to be square.
+   * The molding's section. With it, a stick that lies on a surface of its own needs no cradle at any tilt, and the angles where the teeth leave are those of
+   * its own surfaces. Without it, edges are taken to be square.
    */
   readonly profile?: Profile | undefined;
   /** The side that shows in the finished frame; default the face. */

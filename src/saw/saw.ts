@@ -45,8 +45,8 @@ export interface Saw {
   /** Longest line of cut across the table, in the caller's length unit; unknown when absent. */
   readonly crosscut?: number | undefined;
   /**
-   * How far the gauge's fence can be from the blade's front, with the table still guiding the gauge: the deepest work that a panel's cut can begin on, in the
-   * caller's length unit; unknown when absent.
+   * How far the gauge's fence can be from the blade's front, with the table still guiding the gauge, in the caller's length unit; unknown when absent. It is
+   * the deepest work that a panel's cut can begin on.
    */
   readonly gaugeReach?: number | undefined;
 }

@@ -15,8 +15,8 @@ export interface ScaleSetting {
 }
 
 /**
- * Angles this close to 0 are 0, and this close to the end of a scale are on it, in degrees: far below what a saw can be set to, far above the rounding of a
- * rotated plane.
+ * In degrees: angles this close to 0 are 0, and angles this close to the end of a scale are on it. It is far below what a saw can be set to, and far above the
+ * rounding of a rotated plane.
  */
 const SCALE_TOLERANCE: number = 1e-9;
 

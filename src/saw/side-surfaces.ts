@@ -20,8 +20,8 @@ export const SQUARE_SIDES: SideSurfaces = {
 };
 
 /**
- * The surfaces of a section that face one of its sides, at the points that reach farthest there: of the two beside such a point, the one that faces the side
- * more, or both where they face it alike.
+ * The surfaces of a section that face one of its sides, at the points that reach farthest there. Of the two surfaces beside such a point, it is the one that
+ * faces the side more, or both where they face it alike.
  */
 function facing(profile: Profile, [across, through]: Direction): Direction[] {
   const { outline } = profile;

@@ -29,8 +29,8 @@ function defaultTitle({ geometry }: FramePlan, { angle }: Words): string {
 /**
  * The shop sheet of a frame: one self-contained, printable HTML page with all that a maker at the saw needs.
  *
- * It has the pictures, the lengths at every arris, the sticks and how they are cut up, the hazards, the saw's settings and the steps in shop order, the panel,
- * and what to check before gluing. It prints on A4 and on Letter, holds no script and loads nothing. All text of the caller is escaped.
+ * It has the pictures, the lengths at every arris, the sticks and how they are cut up, and the hazards. Then come the saw's settings and the steps in shop
+ * order, the panel, and what to check before gluing. It prints on A4 and on Letter, holds no script and loads nothing. All text of the caller is escaped.
  *
  * @param plan - from `planFrame`; also one that was read back from JSON
  * @param options - how to write lengths and angles, and if wanted the stock fit, a title and a note

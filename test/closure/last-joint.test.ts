@@ -369,7 +369,7 @@ function solve(rows: readonly (readonly number[])[]): number[] {
   return left.map((row, k) => row[size]! / row[k]!);
 }
 
-describe("the gap that is seen", () => {
+describe("the seen gap", () => {
   test.each([4, 5, 6, 8, 9, 12, 24])(
     "in a ring of %d is a third of the law's where the other joints open as well, by the least rotation",
     (sides) => {

@@ -151,7 +151,7 @@ function groupBy<T>(items: readonly T[], key: (item: T) => string): T[][] {
  *
  * The two ends of a piece take two settings in turn, for pieces cut on the stick as many times as there are pieces. All jobs with the same two settings are
  * served by one row in which they alternate. Where the blade goes to the other hand for the second end, all rows with the same two bevels are laid side by
- * side, so that the blade is set over once for all of them.
+ * side. The blade is then set over once for all of them.
  *
  * @param jobs - the jobs with their settings
  * @returns the blocks
