@@ -1,6 +1,6 @@
 import { checkArray, checkInteger, checkNumber, checkObject, checkText, refuse } from "../core/check.js";
 import { isolate } from "../core/isolate.js";
-import { checkJob } from "../stock/check-job.js";
+import { checkJob } from "../stock/internal.js";
 import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 
 /** Equal pieces of one layout. */

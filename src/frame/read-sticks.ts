@@ -1,5 +1,5 @@
 import { plainCopy } from "../core/plain-copy.js";
-import { checkSticks } from "../stock/check-sticks.js";
+import { checkSticks } from "../stock/internal.js";
 import type { StockStick } from "../stock/index.js";
 import { together } from "./together.js";
 

@@ -11,7 +11,7 @@ import { tanDeg } from "../core/degrees.js";
 import type { Profile } from "../profile/index.js";
 import type { StockJob, StockStick } from "../stock/index.js";
 import type { RoughMethod } from "./brief.js";
-import { checkSticks } from "../stock/check-sticks.js";
+import { checkSticks } from "../stock/internal.js";
 import { checkGeometry } from "./check-geometry.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { checkRough } from "./check-rough.js";

@@ -3,7 +3,7 @@ import { maybe, readStored } from "../core/stored.js";
 import { checkDrawingOptions, checkFormatter } from "../drawing/drawing-options.js";
 import type { FramePlan } from "../frame/index.js";
 import { framePlan } from "../frame/stored/plan.js";
-import { stockFit } from "../stock/stored-fit.js";
+import { stockFit } from "../stock/internal.js";
 import { hazardSection, firstWord } from "./hazard-section.js";
 import { checkSection } from "./check-section.js";
 import { contentsBlock } from "./contents-section.js";

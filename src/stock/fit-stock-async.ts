@@ -2,9 +2,9 @@ import { checkObject } from "../core/check.js";
 import { checkOptions } from "./check-options.js";
 import type { FitAsyncOptions, FitSignal } from "./fit-options.js";
 import { nextTurn, readClock } from "./host.js";
-import { runSearch } from "./run-search.js";
-import type { StockFit } from "./stock-fit.js";
-import type { StockJob } from "./stock-job.js";
+import { runSearch } from "./search/run-search.js";
+import type { StockFit } from "./fit/stock-fit.js";
+import type { StockJob } from "./job/stock-job.js";
 
 /** Milliseconds of work between two turns of the event loop: short enough for a smooth page. */
 const TURN = 10;

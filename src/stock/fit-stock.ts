@@ -1,9 +1,9 @@
-import { finish } from "./budget.js";
+import { finish } from "./steps.js";
 import { checkOptions } from "./check-options.js";
 import type { FitOptions } from "./fit-options.js";
-import { runSearch } from "./run-search.js";
-import type { StockFit } from "./stock-fit.js";
-import type { StockJob } from "./stock-job.js";
+import { runSearch } from "./search/run-search.js";
+import type { StockFit } from "./fit/stock-fit.js";
+import type { StockJob } from "./job/stock-job.js";
 
 /**
  * Fits pieces into sticks at least cost, and says how good the plan is.

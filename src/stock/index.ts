@@ -3,10 +3,10 @@
  *
  * @module
  */
-export { verifyFit, type FitCheck, type FitFails, type FitHolds } from "./verify-fit.js";
+export { verifyFit, type FitCheck, type FitFails, type FitHolds } from "./verify/verify-fit.js";
 export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-options.js";
 export { fitStock } from "./fit-stock.js";
 export { fitStockAsync } from "./fit-stock-async.js";
-export type { FitFault } from "./inspection.js";
-export type { PieceCount, StickCount, PlacedPiece, StockFit, StockLayout, StopReason } from "./stock-fit.js";
-export type { ShareKey, StockJob, StockPiece, StockStick, Stretch, Trims } from "./stock-job.js";
+export type { FitFault } from "./verify/inspection.js";
+export type { PieceCount, StickCount, PlacedPiece, StockFit, StockLayout, StopReason } from "./fit/stock-fit.js";
+export type { ShareKey, StockJob, StockPiece, StockStick, Stretch, Trims } from "./job/stock-job.js";

@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { findFaults, HOUSE, readSpecifiers, type FileImports, type House } from "./import-graph.js";
+import { filesBehind, findFaults, HOUSE, readSpecifiers, type FileImports, type House } from "./import-graph.js";
 import { listEntries, listFiles, readProjectFile, ROOT } from "./project.js";
 
 const sources = listFiles("src", ".ts").map((file) => readSpecifiers(file, readProjectFile(file)));
@@ -24,6 +24,16 @@ describe("the imports of src", () => {
     const modules = folders.filter((folder) => folder !== "core" && folder !== "precise");
     expect([...root.specifiers].sort()).toEqual(modules.map((module) => `./${module}/index.js`).sort());
   });
+});
+
+test("the verifier of stock plans shares nothing with the search but the first look at the job", () => {
+  const behind = filesBehind(sources, "src/stock/verify/verify-fit.ts");
+  expect([...behind]).toContain("src/stock/job/check-job.ts");
+  expect([...behind]).toContain("src/stock/verify/check-places.ts");
+  // The types of a plan, and what reads a long list in steps and sums it.
+  const shared = ["src/stock/fit/stock-fit.ts", "src/stock/steps.ts", "src/stock/sums.ts"];
+  const allowed = /^src\/(core|stock\/job|stock\/verify)\//;
+  expect([...behind].filter((file) => !allowed.test(file)).sort()).toEqual(shared);
 });
 
 test("package.json exports every folder of src but core, and nothing else", () => {
@@ -137,6 +147,15 @@ describe("the checker", () => {
       "an import of what stands beside the house",
       { "src/attic/index.ts": 'import { shed } from "../shed/index.js";' },
       "src/attic/index.ts imports src/shed/index.ts: nothing imports shed, which stands beside the house",
+    ],
+    [
+      "an import past the doors of a module with rooms",
+      {
+        "src/left/internal.ts": "",
+        "src/left/room/a.ts": "",
+        "src/attic/index.ts": 'import { a } from "../left/room/a.js";\nimport { b } from "../left/internal.js";',
+      },
+      "src/attic/index.ts imports src/left/room/a.ts: other modules import only src/left/index.ts and src/left/internal.ts",
     ],
     [
       "a root entry that reaches past an entry",

@@ -73,6 +73,25 @@ function faultOfModules(house: House, file: string, target: string): string | un
   return `${says}that goes up, from floor ${floorOf(from)} to floor ${floorOf(to)}`;
 }
 
+/** A module with an `internal.ts` has rooms of its own behind it: other modules import that file or the entry, and no deeper. */
+function faultOfDoors(files: ReadonlySet<string>, file: string, target: string): string | undefined {
+  const to = moduleOf(target);
+  const doors = [`src/${to}/index.ts`, `src/${to}/internal.ts`];
+  if (moduleOf(file) === to || !files.has(doors[1]!) || doors.includes(target)) return undefined;
+  return `${file} imports ${target}: other modules import only ${doors.join(" and ")}`;
+}
+
+/** Every file that a file imports, or one that it imports, and so on. */
+export function filesBehind(files: readonly FileImports[], file: string, found: Set<string> = new Set()): Set<string> {
+  for (const specifier of files.find((one) => one.file === file)?.specifiers ?? []) {
+    const target = resolve(file, specifier);
+    if (target === undefined || found.has(target)) continue;
+    found.add(target);
+    filesBehind(files, target, found);
+  }
+  return found;
+}
+
 /** Every set of files that import each other in a circle, found by following the imports depth first. */
 function findCircles(edges: ReadonlyMap<string, readonly string[]>): string[] {
   const done = new Set<string>();
@@ -98,6 +117,7 @@ function findCircles(edges: ReadonlyMap<string, readonly string[]>): string[] {
 export function findFaults(files: readonly FileImports[], house: House): string[] {
   const faults: string[] = [];
   const edges = new Map<string, string[]>(files.map(({ file }) => [file, []]));
+  const names = new Set(edges.keys());
   const known = [".", ...house.floors.flat(), ...Object.keys(house.beside)];
   for (const module of new Set(files.map(({ file }) => moduleOf(file)))) {
     if (!known.includes(module)) faults.push(`src/${module} stands on no floor of the house`);
@@ -111,7 +131,7 @@ export function findFaults(files: readonly FileImports[], house: House): string[
       else if (!edges.has(target)) fault = `${file} imports "${specifier}": there is no ${target}`;
       else {
         edges.get(file)!.push(target);
-        fault = faultOfModules(house, file, target);
+        fault = faultOfModules(house, file, target) ?? faultOfDoors(names, file, target);
       }
       if (fault !== undefined) faults.push(fault);
     }

@@ -1,10 +1,10 @@
 import type { StockJob } from "miterwright/stock";
 import { isInputError } from "miterwright/errors";
-import { finish } from "../../src/stock/budget.js";
-import { checkJob } from "../../src/stock/check-job.js";
-import { fromGrid } from "../../src/stock/grid.js";
-import { integerModel, type StockModel } from "../../src/stock/integer-model.js";
-import { type Problem, stateProblem } from "../../src/stock/problem.js";
+import { finish } from "../../src/stock/steps.js";
+import { checkJob } from "../../src/stock/job/check-job.js";
+import { fromGrid } from "../../src/stock/model/grid.js";
+import { integerModel, type StockModel } from "../../src/stock/model/integer-model.js";
+import { type Problem, stateProblem } from "../../src/stock/model/problem.js";
 import { cheapestByForce } from "./stock.js";
 
 /** A small job as the parts of the search see it, and what brute force says of it. */

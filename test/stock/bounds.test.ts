@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { StockJob } from "miterwright/stock";
-import { materialBound } from "../../src/stock/bounds.js";
-import { makeBudget } from "../../src/stock/budget.js";
-import { relax, type Relaxation } from "../../src/stock/column-generation.js";
-import { enumeratePatterns } from "../../src/stock/enumerate.js";
-import { makeMaster } from "../../src/stock/master.js";
-import { priceKind } from "../../src/stock/pricing.js";
-import { patternName, type Problem } from "../../src/stock/problem.js";
-import { roundPrices, safeBound } from "../../src/stock/safe-bound.js";
-import { wholeProblem } from "../../src/stock/subproblem.js";
+import { materialBound } from "../../src/stock/bounds/material-bound.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import { relax, type Relaxation } from "../../src/stock/linear/column-generation.js";
+import { enumeratePatterns } from "../../src/stock/patterns/enumerate-patterns.js";
+import { makeMaster } from "../../src/stock/linear/master.js";
+import { priceKind } from "../../src/stock/patterns/pricing.js";
+import { patternName, type Problem } from "../../src/stock/model/problem.js";
+import { roundPrices, safeBound } from "../../src/stock/bounds/safe-bound.js";
+import { wholeProblem } from "../../src/stock/model/subproblem.js";
 import { runSteps, stateJob } from "../laws/stated-problem.js";
 import { smallJob } from "../laws/stock.js";
 

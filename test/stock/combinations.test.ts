@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { makeBudget } from "../../src/stock/budget.js";
-import { leastCombinations } from "../../src/stock/combinations.js";
-import type { Kind, Problem } from "../../src/stock/problem.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import { leastCombinations } from "../../src/stock/bounds/combinations.js";
+import type { Kind, Problem } from "../../src/stock/model/problem.js";
 import { runSteps } from "../laws/stated-problem.js";
 
 const kindOf = fc.record({

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { commonGrid, fineGrid, fromGrid, gcd, toGrid } from "../../src/stock/grid.js";
+import { commonGrid, fineGrid, fromGrid, gcd, toGrid } from "../../src/stock/model/grid.js";
 
 const step = (values: number[]): number | undefined => {
   const grid = commonGrid(values);

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { makeBudget } from "../../src/stock/budget.js";
-import * as branching from "../../src/stock/knapsack.js";
-import type { Filling, Knapsack } from "../../src/stock/knapsack.js";
-import * as table from "../../src/stock/knapsack-table.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import * as branching from "../../src/stock/patterns/knapsack.js";
+import type { Filling, Knapsack } from "../../src/stock/patterns/knapsack.js";
+import * as table from "../../src/stock/patterns/knapsack-table.js";
 import { runSteps } from "../laws/stated-problem.js";
 
 const fillRoom = (knapsack: Knapsack): Filling => runSteps(branching.fillRoom(knapsack, makeBudget(Infinity)));

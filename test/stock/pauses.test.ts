@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { verifyFit, fitStock, fitStockAsync, type StockJob } from "miterwright/stock";
 import { LARGE, randomJob } from "../bench/stock/overrun-jobs.js";
-import { makeBudget } from "../../src/stock/budget.js";
-import { nothingFound } from "../../src/stock/incumbent.js";
-import { search } from "../../src/stock/search.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import { nothingFound } from "../../src/stock/search/incumbent.js";
+import { search } from "../../src/stock/search/find-plan.js";
 import { problemOf } from "../laws/stated-problem.js";
 
 afterEach(() => {

@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { makeBudget } from "../../src/stock/budget.js";
-import { diveForPlan } from "../../src/stock/dive.js";
-import { type Fill, fillGreedily } from "../../src/stock/greedy.js";
-import { type Findings, nothingFound, offerRest } from "../../src/stock/incumbent.js";
-import { makeMaster } from "../../src/stock/master.js";
-import { searchPatterns } from "../../src/stock/pattern-tree.js";
-import { patternSum, planCost, type Problem, roomsTaken, type Use } from "../../src/stock/problem.js";
-import { searchShortage } from "../../src/stock/shortage.js";
-import { wholeProblem } from "../../src/stock/subproblem.js";
-import { fillBySubsetSum } from "../../src/stock/subset-sum.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import { diveForPlan } from "../../src/stock/search/dive.js";
+import { type Fill, fillGreedily } from "../../src/stock/search/greedy.js";
+import { type Findings, nothingFound, offerRest } from "../../src/stock/search/incumbent.js";
+import { makeMaster } from "../../src/stock/linear/master.js";
+import { searchPatterns } from "../../src/stock/search/pattern-tree.js";
+import { patternSum, planCost, type Problem, roomsTaken, type Use } from "../../src/stock/model/problem.js";
+import { searchShortage } from "../../src/stock/search/shortage.js";
+import { wholeProblem } from "../../src/stock/model/subproblem.js";
+import { fillBySubsetSum } from "../../src/stock/patterns/subset-sum.js";
 import { runSteps, stateJob } from "../laws/stated-problem.js";
 import { smallJob } from "../laws/stock.js";
 

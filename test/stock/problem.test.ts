@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type Kind, withoutDominated } from "../../src/stock/problem.js";
+import { type Kind, withoutDominated } from "../../src/stock/model/problem.js";
 
 test("a kind is dropped only if an endless one is no shorter and no dearer, and then always", () => {
   const kind = fc.record({

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import loadHighs from "highs";
 import { describe, expect, test } from "vitest";
-import { missed, programValue } from "../../src/stock/basis.js";
-import { addColumn, makeProgram, setBarred, setRhs } from "../../src/stock/change-program.js";
-import { makeBudget } from "../../src/stock/budget.js";
-import type { LinearProgram } from "../../src/stock/linear-program.js";
-import { solveProgram as stepsOf, type SolveState } from "../../src/stock/simplex.js";
+import { missed, programValue } from "../../src/stock/linear/basis.js";
+import { addColumn, makeProgram, setBarred, setRhs } from "../../src/stock/linear/change-program.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import type { LinearProgram } from "../../src/stock/linear/linear-program.js";
+import { solveProgram as stepsOf, type SolveState } from "../../src/stock/linear/simplex.js";
 import { runSteps } from "../laws/stated-problem.js";
 
 const highs = await loadHighs();

@@ -4,8 +4,8 @@
  */
 import loadHighs from "highs";
 import type { StockJob } from "miterwright/stock";
-import { makeBudget } from "../../../src/stock/budget.js";
-import { fillRoomByTable } from "../../../src/stock/knapsack-table.js";
+import { makeBudget } from "../../../src/stock/search/budget.js";
+import { fillRoomByTable } from "../../../src/stock/patterns/knapsack-table.js";
 
 /** What it came to. */
 export interface OtherFit {

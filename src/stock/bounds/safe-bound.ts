@@ -1,0 +1,103 @@
+import { gcd } from "../model/grid.js";
+import type { Prices } from "../patterns/pricing.js";
+import { mostLeft, type Problem } from "../model/problem.js";
+import type { Subproblem } from "../model/subproblem.js";
+import { largestOf, sumOf } from "../sums.js";
+
+/** Largest integer that sums of prices may reach, so that doubles hold them exactly. */
+const MOST_WORTH = 2 ** 51;
+
+/**
+ * Rounds prices down to integers of as fine a unit as doubles can add exactly.
+ *
+ * @param problem - the problem
+ * @param node - what is left of it
+ * @param duals - prices of the items in steps of the cost grid; negative ones count as 0
+ * @returns the integer prices
+ */
+export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Array): Prices {
+  const { sizes, demand, kinds, credit } = problem;
+  const longest = largestOf(
+    kinds.map(({ rooms }) => sumOf(rooms)),
+    0,
+  );
+  let most = largestOf(
+    kinds.map(({ cost }) => cost),
+    credit * longest,
+  );
+  sizes.forEach((size, item) => {
+    most += Math.max(0, duals[item]!) * Math.min(demand[item]!, longest / size);
+  });
+  // Beyond that there is no safe integer price but none: the bound is then weak, never wrong.
+  if (most > MOST_WORTH) return { items: new Float64Array(duals.length), scale: 1 };
+  let scale = 2 ** 30;
+  while (most * scale > MOST_WORTH) scale /= 2;
+  const items = duals.map((dual, item) => (node.demand[item]! > 0 && dual > 0 ? Math.floor(dual * scale) : 0));
+  return { items, scale };
+}
+
+/**
+ * The step between costs that a plan can have: every bound may be rounded up to it.
+ *
+ * @param problem - the problem
+ * @returns the greatest common divisor of the costs and the credit, in steps of the cost grid
+ */
+export function costStep(problem: Problem): number {
+  const step = problem.kinds.reduce((common, { cost }) => gcd(common, cost), problem.credit);
+  return step === 0 ? 1 : step;
+}
+
+/** A lower bound and what it was made from. */
+export interface SafeBound {
+  /** No plan for what is left costs less; in steps of the cost grid, rounded up to what a plan can cost. */
+  readonly bound: number;
+  /** The same in units of the prices, not rounded up. */
+  readonly worth: number;
+  /** For each kind what every stick of it was counted at beyond the worth of what is cut from it. */
+  readonly rests: Float64Array;
+}
+
+/**
+ * A lower bound that holds whatever prices it is computed from.
+ *
+ * Every plan for what is left makes the demand, so it costs at least the demand's worth, plus for each stick its cost less
+ * the worth of its pattern, which is at least the cost less the largest worth. Where that is negative and the kind endless,
+ * all prices are lowered by the same factor first, as far as no stick earns any more (Farley's bound). All of it is done in
+ * integers of any size.
+ *
+ * @param problem - the problem
+ * @param node - what is left of it
+ * @param prices - integer prices
+ * @param worths - for each kind a worth that none of its patterns exceeds, at these prices
+ * @returns the bound
+ * @see A. A. Farley, A note on bounding a class of linear programming problems, including cutting stock problems, Operations Research 38 (1990), 922-923.
+ */
+export function safeBound(problem: Problem, node: Subproblem, prices: Prices, worths: Float64Array): SafeBound {
+  const scale = BigInt(prices.scale);
+  // Prices are lowered to above / below of what they are.
+  let above = 1n;
+  let below = 1n;
+  const kinds = problem.kinds.map((kind, k) => {
+    const most = mostLeft(kind);
+    const cost = BigInt(kind.cost) * scale;
+    // The least that a stick of this kind can cost, whatever is cut from it.
+    const least = cost - BigInt(problem.credit) * scale * BigInt(most);
+    const rest = cost - BigInt(worths[k]!);
+    // A stick of an endless kind never earns when it is empty: its least cost is 0 or more, so the new divisor is above 0.
+    if (node.most[k] === Infinity && least * below < above * (least - rest)) [above, below] = [least, least - rest];
+    return { least, rest };
+  });
+  let demanded = 0n;
+  prices.items.forEach((price, item) => (demanded += BigInt(price) * BigInt(node.demand[item]!)));
+  let sum = demanded * above;
+  const rests = new Float64Array(kinds.length);
+  kinds.forEach(({ least, rest }, k) => {
+    // With lower prices the rest is a mixture of the two, and at least that.
+    const mixed = above * rest + (below - above) * least;
+    rests[k] = Number(mixed / below);
+    sum += mixed * BigInt(mixed < 0n ? node.most[k]! : node.least[k]!);
+  });
+  const unit = scale * below * BigInt(costStep(problem));
+  const whole = sum / unit + (sum % unit > 0n ? 1n : 0n);
+  return { bound: Number(whole) * costStep(problem), worth: Number(sum / below), rests };
+}

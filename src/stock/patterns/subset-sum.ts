@@ -1,0 +1,57 @@
+import type { Budget } from "../search/budget.js";
+import type { Steps } from "../steps.js";
+import { fillRoom, type Knapsack } from "./knapsack.js";
+import { type Entry, makePattern, type Pattern, type Problem, setupOf } from "../model/problem.js";
+
+/** Branches after which a filling is good enough. */
+const MOST_BRANCHES = 500;
+
+/**
+ * Fills a stick as full as possible around the largest item that fits: it is the one that will be hardest to place later.
+ *
+ * @param problem - the problem
+ * @param kind - index of the kind
+ * @param remaining - how many of each item are needed
+ * @param budget - where the steps are counted
+ * @returns the pattern, or undefined if nothing fits
+ * @yields {undefined} nothing, at each pause
+ */
+export function* fillBySubsetSum(
+  problem: Problem,
+  kind: number,
+  remaining: Float64Array,
+  budget: Budget,
+): Steps<Pattern | undefined> {
+  const { sizes, keys, setups, kinds } = problem;
+  const profits = sizes.map((size) => Math.floor((size + 1e-3) * 2 ** 20));
+  const left = remaining.slice();
+  const entries: Entry[] = [];
+  for (const [place, room] of kinds[kind]!.rooms.entries()) {
+    const fits = (count: number, item: number): boolean => count > 0 && sizes[item]! + setupOf(problem, item) <= room;
+    const first = left.findIndex(fits);
+    if (first < 0) continue;
+    const key = keys[first]!;
+    left[first] = left[first]! - 1;
+    // The set-up of the first item's key is paid with it.
+    const free = setups.map((setup, k) => (k === key ? 0 : setup));
+    const knapsack: Knapsack = {
+      profits,
+      sizes,
+      most: left,
+      keys,
+      setups: free,
+      setupRate: 0,
+      room: room - sizes[first]! - setupOf(problem, first),
+      above: 0,
+      branchLimit: MOST_BRANCHES,
+    };
+    const filling = yield* fillRoom(knapsack, budget);
+    const best = new Map<number, number>([[first, 1]]);
+    for (const [item, count] of filling.found.at(-1) ?? []) {
+      best.set(item, (best.get(item) ?? 0) + count);
+      left[item] = left[item]! - count;
+    }
+    for (const [item, count] of best) entries.push([item, count, place]);
+  }
+  return entries.length === 0 ? undefined : makePattern(problem, kind, entries);
+}

@@ -1,0 +1,179 @@
+import { type Budget, isSpent, spend } from "./budget.js";
+import type { Steps } from "../steps.js";
+import {
+  type Entry,
+  makePattern,
+  type Pattern,
+  patternSum,
+  type Problem,
+  setupOf,
+  type Use,
+} from "../model/problem.js";
+import { sumOf } from "../sums.js";
+
+/** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
+const MOST_KINDS_TRIED = 64;
+/** What one of them takes to be put in order, in entries of the simplex. */
+const STEPS_OF_A_KIND = 10;
+/** What a layout takes besides its entries. */
+const STEPS_OF_A_LAYOUT = 50;
+/** Kinds times items that are tried for each stick, if that means fewer kinds, but never fewer than four. */
+const MOST_TRIED = 2000;
+
+/** The first item from some place on that is still needed; ways past those that aren't are made shorter as they are gone. */
+function nextNeeded(skip: Int32Array, from: number): number {
+  let item = from;
+  while (skip[item] !== item) {
+    skip[item] = skip[skip[item]!]!;
+    item = skip[item]!;
+  }
+  return item;
+}
+
+/** The first item from some place on that is no larger than what is left. */
+function firstSmall(sizes: Float64Array, left: number, from: number): number {
+  let [low, high] = [from, sizes.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sizes[middle]! > left) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Fills a stick with the largest items that fit, the first-fit decreasing rule; undefined if nothing fits. */
+function* fillFirstFit(
+  problem: Problem,
+  kind: number,
+  remaining: Float64Array,
+  budget: Budget,
+  skip: Int32Array,
+): Steps<Pattern | undefined> {
+  const { sizes, keys, kinds } = problem;
+  const { rooms } = kinds[kind]!;
+  const entries: Entry[] = [];
+  const rest = rooms.length > 1 ? remaining.slice() : remaining;
+  for (const [room, space] of rooms.entries()) {
+    let left = space;
+    let looked = 0;
+    const paid = new Set<number>();
+    for (let item = 0; ; item++) {
+      item = nextNeeded(skip, firstSmall(sizes, left, item));
+      if (item >= sizes.length) break;
+      looked++;
+      const size = sizes[item]!;
+      const key = keys[item]!;
+      const setup = paid.has(key) ? 0 : setupOf(problem, item);
+      const count = Math.min(rest[item]!, Math.floor((left - setup) / size));
+      if (!(count > 0)) continue;
+      paid.add(key);
+      left -= setup + count * size;
+      entries.push([item, count, room]);
+      if (rest !== remaining) rest[item] = rest[item]! - count;
+    }
+    if (spend(budget, STEPS_OF_A_LAYOUT + 10 * looked)) yield;
+  }
+  return entries.length === 0 ? undefined : makePattern(problem, kind, entries);
+}
+
+/** Fills one stick of a kind; undefined if nothing fits. `skip` leads past the items that are not needed any more. */
+export type Fill = (
+  problem: Problem,
+  kind: number,
+  remaining: Float64Array,
+  budget: Budget,
+  skip: Int32Array,
+) => Steps<Pattern | undefined>;
+
+/** A plan and what it leaves over. */
+export interface PartialPlan {
+  /** The sticks. */
+  readonly plan: readonly Use[];
+  /** How many of each item have no place. */
+  readonly remaining: Float64Array;
+}
+
+/**
+ * How often a pattern can be used before an item or its kind runs out.
+ *
+ * @param pattern - the pattern
+ * @param remaining - how many of each item are needed
+ * @param available - how many sticks of each kind are left
+ * @returns the number of times
+ */
+export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
+  const need = new Map<number, number>();
+  for (const [item, count] of pattern.entries) need.set(item, (need.get(item) ?? 0) + count);
+  let times = available[pattern.kind]!;
+  for (const [item, count] of need) times = Math.min(times, Math.floor(remaining[item]! / count));
+  return times;
+}
+
+/**
+ * Takes what a pattern makes off the demand.
+ *
+ * @param pattern - the pattern
+ * @param times - how often it is used
+ * @param remaining - how many of each item are needed; changed
+ * @param available - how many sticks of each kind are left; changed
+ */
+export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
+  for (const [item, count] of pattern.entries) remaining[item] = remaining[item]! - count * times;
+  available[pattern.kind] = available[pattern.kind]! - times;
+}
+
+/**
+ * Fills stick after stick, each time the one that costs least per length made.
+ *
+ * @param problem - the problem
+ * @param demand - how many of each item to place
+ * @param available - how many sticks of each kind there are
+ * @param budget - where the steps are counted
+ * @param fill - fills one stick of a kind; undefined if nothing fits
+ * @param whole - whether to go on once the budget is spent: then, if time is up, with the kind that costs least per length
+ * @returns a plan that makes as much as it found room for
+ * @yields {undefined} nothing, at each pause
+ */
+export function* fillGreedily(
+  problem: Problem,
+  demand: Float64Array,
+  available: Float64Array,
+  budget: Budget,
+  fill: Fill = fillFirstFit,
+  whole = false,
+): Steps<PartialPlan> {
+  const remaining = demand.slice();
+  const left = available.slice();
+  const skip = Int32Array.from({ length: demand.length + 1 }, (_, item) => (demand[item] === 0 ? item + 1 : item));
+  const perRoom = problem.kinds.map(({ cost, rooms }) => cost / sumOf(rooms));
+  const order = problem.kinds.map((_, kind) => kind).sort((a, b) => perRoom[a]! - perRoom[b]! || a - b);
+  if (spend(budget, STEPS_OF_A_KIND * order.length + demand.length)) yield;
+  const mostTried = Math.min(MOST_KINDS_TRIED, Math.max(4, Math.floor(MOST_TRIED / problem.sizes.length)));
+  const plan: Use[] = [];
+  for (;;) {
+    const spent = isSpent(budget);
+    if (spent && !whole) return { plan, remaining };
+    // The number of steps decides what is found, so it alone never makes a plan simpler.
+    const most = spent && budget.stopped !== "steps" ? 1 : mostTried;
+    let best: Pattern | undefined;
+    let bestRate = Infinity;
+    const open: number[] = [];
+    let looked = 0;
+    for (; looked < order.length && open.length < most; looked++) {
+      const kind = order[looked]!;
+      const pattern = left[kind]! > 0 ? yield* fill(problem, kind, remaining, budget, skip) : undefined;
+      // What does not fit now never will, since the demand only shrinks.
+      if (pattern === undefined) continue;
+      open.push(kind);
+      const rate = pattern.cost / patternSum(pattern, problem.sizes);
+      if (rate < bestRate) [best, bestRate] = [pattern, rate];
+    }
+    order.splice(0, looked, ...open);
+    if (best === undefined) return { plan, remaining };
+    const times = mostTimes(best, remaining, left);
+    takeOff(best, times, remaining, left);
+    for (const [item] of best.entries) if (remaining[item] === 0) skip[item] = item + 1;
+    plan.push({ pattern: best, times });
+    if (spend(budget, STEPS_OF_A_LAYOUT + looked)) yield;
+  }
+}
