@@ -26,14 +26,17 @@ export interface GlueUp {
   readonly stages: readonly GlueStage[];
   /** How the last joints are made: two halves trimmed straight, or a closing piece cut to fit. */
   readonly last: "trimmed-halves" | "closing-piece";
-  /** What holds the pieces. */
-  readonly cauls: {
-    /** Angle of the wedge under every piece, in degrees, 0 to 90; 0 needs none. */
-    readonly bed: number;
+  /** What holds every piece at its slope. */
+  readonly bevelBlocks: {
+    /** Angle of the block under the piece, in degrees, 0 to 90; 0 needs none. */
+    readonly angle: number;
     /** Which edge of the piece is the higher on it. */
     readonly high: "outer-edge" | "sight-edge" | "neither";
-    /** Angle at the point of the blocks that are fixed to the outside so that clamps pull square to a joint, in degrees: 180 / n. */
-    readonly blocks: number;
+  };
+  /** What takes the clamps: wedges fixed to the outside of the pieces. */
+  readonly cauls: {
+    /** Angle at a caul's point that makes the clamps pull square to a joint, in degrees: 180 / n. */
+    readonly angle: number;
   };
 }
 
@@ -82,7 +85,7 @@ function cornerList(corners: readonly number[]): string {
  * odd one in a chain that lacks one piece, which is cut to fit (`closingPiece`). Common practice, no printed source.
  *
  * @param options - sides and slope
- * @returns the stages, how the last joints are made, and the cauls; corner k is where piece k starts, both from 0
+ * @returns the stages, how the last joints are made, the bevel blocks and the cauls; corner k is where piece k starts, both from 0
  * @throws {InputError} when a value is missing or out of range
  * @example
  * ```ts
@@ -107,10 +110,10 @@ export function glueUp(options: GlueUpOptions): GlueUp {
   return {
     stages: [...pairings(rows, even ? [] : [sides - 1]), { corners, assemblies: [range(0, sides)], words }],
     last: even ? "trimmed-halves" : "closing-piece",
-    cauls: {
-      bed: Math.abs(slope),
+    bevelBlocks: {
+      angle: Math.abs(slope),
       high: slope === 0 ? "neither" : slope > 0 ? "outer-edge" : "sight-edge",
-      blocks: 180 / sides,
     },
+    cauls: { angle: 180 / sides },
   };
 }

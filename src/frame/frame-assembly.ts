@@ -11,7 +11,7 @@ import { sawErrors, type SawErrors } from "./saw-errors.js";
 export interface FrameAssembly {
   /** Joint width: level, from the innermost point of the molding to the outermost, its lip included: the gap of the last joint is seen across it. */
   readonly jointWidth: number;
-  /** In which order the joints are glued, on which cauls and blocks. */
+  /** In which order the joints are glued, on which bevel blocks, and with which cauls. */
   readonly glueUp: GlueUp;
   /** How the last joints are made, and what that takes at the accepted gap. */
   readonly lastJoint: LastJoint;

@@ -14,18 +14,19 @@ function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words)
 }
 
 /**
- * Order of gluing, cauls and blocks, and how the last joint is made.
+ * Order of gluing, bevel blocks and cauls, and how the last joint is made.
  *
  * @param plan - the plan
  * @param words - the formatters
  * @returns the block
  */
 export function glueBlock(plan: FramePlan, words: Words): Markup {
-  const { stages, cauls } = plan.assembly.glueUp;
-  const bed =
-    cauls.high === "neither"
+  const { stages, bevelBlocks, cauls } = plan.assembly.glueUp;
+  const { angle: slope, high } = bevelBlocks;
+  const propped =
+    high === "neither"
       ? ""
-      : `Prop every piece on a caul of ${words.angle(cauls.bed)}, its ${surfaceLabel(cauls.high)} the higher. `;
+      : `Prop every piece on a bevel block of ${words.angle(slope)}, its ${surfaceLabel(high)} the higher. `;
   return element(
     "div",
     element("h3", "Gluing up"),
@@ -35,7 +36,7 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
     ),
     element(
       "p",
-      `${bed}Clamp against blocks of ${words.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint. Corner 1 starts side 1.`,
+      `${propped}Clamp against cauls of ${words.angle(cauls.angle)} fixed to the outside, so that the pull is square to the joint. Corner 1 starts side 1.`,
     ),
     element("p", lastJointText(plan, finely(words))),
   );

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { closingPiece, glueUp, halfRings, ringClosure, type MeasuredPiece } from "miterwright/closure";
+import { closingPiece, glueUp, halfRings, ringClosure, type GlueUp, type MeasuredPiece } from "miterwright/closure";
 import { regularClosingRoom, regularTrim } from "../../src/closure/regular-last-joint.js";
 import { compoundMiter } from "miterwright/miter";
 import { evenlyFlawed, frozen, inMirror, measuredRing, unevenlyFlawed, type FlawedRing } from "../laws/closure.js";
@@ -308,10 +308,15 @@ describe("the order of gluing", () => {
     );
   });
 
-  test("lays the pieces on cauls at the slope", () => {
-    expect(glueUp({ sides: 8, slope: 30 }).cauls).toEqual({ bed: 30, high: "outer-edge", blocks: 22.5 });
-    expect(glueUp({ sides: 8, slope: -30 }).cauls).toEqual({ bed: 30, high: "sight-edge", blocks: 22.5 });
-    expect(glueUp({ sides: 8 }).cauls).toEqual({ bed: 0, high: "neither", blocks: 22.5 });
+  test("lays the pieces on bevel blocks at the slope, and has cauls of half the turn", () => {
+    const of = (slope?: number): Pick<GlueUp, "bevelBlocks" | "cauls"> => {
+      const { bevelBlocks, cauls } = glueUp({ sides: 8, slope });
+      return { bevelBlocks, cauls };
+    };
+    const cauls = { angle: 22.5 };
+    expect(of(30)).toEqual({ bevelBlocks: { angle: 30, high: "outer-edge" }, cauls });
+    expect(of(-30)).toEqual({ bevelBlocks: { angle: 30, high: "sight-edge" }, cauls });
+    expect(of()).toEqual({ bevelBlocks: { angle: 0, high: "neither" }, cauls });
   });
 
   test("survives JSON", () => {

@@ -28,7 +28,7 @@ const anyCase = fc.record({
 });
 
 describe("the order of gluing", () => {
-  test("is that of glueUp, on cauls and blocks of the frame", () => {
+  test("is that of glueUp, with the bevel blocks and cauls of the frame", () => {
     for (const [sides, slope] of [
       [3, 0],
       [8, 30],

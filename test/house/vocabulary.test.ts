@@ -58,6 +58,8 @@ const RETIRED_KEYS: readonly string[] = [
   "FramePlan.cutting",
   "FramePlan.job",
   "GaugeToleranceOptions.gap",
+  "GlueUp.bed",
+  "GlueUp.blocks",
   "GraduationSetting.gap",
   "HangerSeat.lean",
   "MeasuredRing.sticks",

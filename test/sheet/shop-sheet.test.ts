@@ -341,11 +341,11 @@ describe("the sheet says", () => {
     }
   });
 
-  test("in which order it is glued, on which cauls, and how its last joint is made", () => {
+  test("in which order it is glued, on which bevel blocks, and how its last joint is made", () => {
     const { stages } = tray.assembly.glueUp;
     for (const { words } of stages) expect(sheet.text).toContain(words);
-    expect(sheet.text).toContain(`Prop every piece on a caul of ${SHORT.angle(20)}, its outer edge the higher.`);
-    expect(sheet.text).toContain(`Clamp against blocks of ${SHORT.angle(20)}`);
+    expect(sheet.text).toContain(`Prop every piece on a bevel block of ${SHORT.angle(20)}, its outer edge the higher.`);
+    expect(sheet.text).toContain(`Clamp against cauls of ${SHORT.angle(20)}`);
     expect(sheet.text).toContain("An odd number of sides has no straight halves");
     const even = readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text;
     expect(even).toContain("Trim both halves straight and glue them together, at corners 1 and 5.");

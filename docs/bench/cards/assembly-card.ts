@@ -10,12 +10,13 @@ export const assemblyCard: Card = {
   column: "frame",
   write: ({ plan, writers }) => {
     const { glueUp, lastJoint, tolerance } = plan.assembly;
-    const { stages, cauls } = glueUp;
+    const { stages, bevelBlocks, cauls } = glueUp;
+    const { angle: slope, high } = bevelBlocks;
     const lines: Part[] = [
-      ...(cauls.high === "neither"
+      ...(high === "neither"
         ? []
-        : [`Prop every stick on a caul of ${writers.angle(cauls.bed)}, its ${surfaceLabel(cauls.high)} the higher.`]),
-      `Clamp against blocks of ${writers.angle(cauls.blocks)} fixed to the outside, so that the pull is square to the joint.`,
+        : [`Prop every piece on a bevel block of ${writers.angle(slope)}, its ${surfaceLabel(high)} the higher.`]),
+      `Clamp against cauls of ${writers.angle(cauls.angle)} fixed to the outside, so that the pull is square to the joint.`,
       lastJoint.words,
       ...(tolerance === null
         ? []

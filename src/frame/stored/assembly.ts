@@ -22,14 +22,15 @@ const STAGE: Fields<GlueStage> = {
   assemblies: (value, path) => list(value, path, (row, at) => list(row, at, count)),
   words: text,
 };
-const CAULS: Fields<GlueUp["cauls"]> = {
-  bed: finite,
+const BEVEL_BLOCKS: Fields<GlueUp["bevelBlocks"]> = {
+  angle: finite,
   high: (value, path) => word(value, path, { "outer-edge": true, "sight-edge": true, neither: true }),
-  blocks: finite,
 };
+const CAULS: Fields<GlueUp["cauls"]> = { angle: finite };
 const GLUE_UP: Fields<GlueUp> = {
   stages: (value, path) => list(value, path, (stage, at) => record(stage, at, STAGE)),
   last: (value, path) => word(value, path, { "trimmed-halves": true, "closing-piece": true }),
+  bevelBlocks: (value, path) => record(value, path, BEVEL_BLOCKS),
   cauls: (value, path) => record(value, path, CAULS),
 };
 
