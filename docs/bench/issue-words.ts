@@ -1,3 +1,5 @@
+import type { Expected } from "miterwright/errors";
+
 /** What an error of the library says, and of what kind it is. */
 export interface Refusal {
   /** What is wrong, in one word. */
@@ -6,10 +8,28 @@ export interface Refusal {
   readonly path: string;
   /** The library's sentence. */
   readonly message: string;
+  /** What would have been taken. */
+  readonly expected: Expected;
+  /** Of a text that can't be read: why. */
+  readonly reason?: string;
 }
 
 /** `opening.contains.width` as a programmer reads it; beside its own field the page needs no name. */
 const QUOTED: RegExp = /`([^`]+)`/g;
+
+function unquoted(text: string): string {
+  return text.replaceAll(QUOTED, (_, name: string) => name.replace(/^.*\./, ""));
+}
+
+/** What a field would have taken, in the words of the form. */
+function allowed(expected: Expected, clause: string): string {
+  if (expected.kind === "integer") return `a whole number from ${expected.min} to ${expected.max}`;
+  if (expected.kind === "text") return "a word";
+  if (expected.kind === "number" && expected.of === "length") {
+    return expected.min > 0 ? "a positive length" : expected.min === 0 ? "zero or a positive length" : "a length";
+  }
+  return unquoted(clause);
+}
 
 /**
  * Says an error of the library in the words of the form, for a place beside the field that it is about.
@@ -19,17 +39,13 @@ const QUOTED: RegExp = /`([^`]+)`/g;
  * @param refusal - the error
  * @returns a sentence
  */
-export function issueWords({ code, path, message }: Refusal): string {
+export function issueWords({ code, path, message, expected, reason }: Refusal): string {
   if (code === "impossible" && path === "opening") {
     return "The opening is too small for this molding and number of sides: the sides would have no length at the inside.";
   }
-  const typed = /^Expected `text` to be (an? \w+), got .*?: at character \d+, (.*)$/s.exec(message);
-  if (typed !== null) return `This can't be read as ${typed[1]!}: ${typed[2]!}.`;
-  const plain = /^Expected `[^`]+` to be (.*), got .*$/s.exec(message);
-  const said = plain === null ? message : `This has to be ${plain[1]!}.`;
-  return said
-    .replaceAll(/ \((?:1e-100 to|up to) 1e100\)/g, "")
-    .replaceAll(QUOTED, (_, name: string) => name.replace(/^.*\./, ""))
-    .replace("an integer", "a whole number")
-    .replace("a string that is not empty", "a word");
+  const { clause } = expected;
+  if (clause === null) return unquoted(message);
+  return reason === undefined
+    ? `This has to be ${allowed(expected, clause)}.`
+    : `This can't be read as ${clause}: ${reason}.`;
 }

@@ -39,8 +39,8 @@ function attempt<T>(issues: FieldIssue[], holds: string, prefix: string, work: (
     return work();
   } catch (error) {
     if (!isInputError(error)) throw error;
-    const { code, path, message } = error;
-    issues.push(fieldIssue({ code, path: prefix + path, message }, holds));
+    const { code, path, message, expected } = error;
+    issues.push(fieldIssue({ code, path: prefix + path, message, expected }, holds));
     return null;
   }
 }

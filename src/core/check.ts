@@ -1,5 +1,5 @@
 import { nearestName } from "./nearest-name.js";
-import { InputError, type InputErrorCode } from "./input-error.js";
+import { InputError, type Expected, type ExpectedKind, type InputErrorCode } from "./input-error.js";
 
 /** Smallest length that functions take. Squares and cubes of it stay clear of the subnormal doubles. */
 export const MIN_LENGTH: number = 1e-100;
@@ -59,15 +59,18 @@ export function describeValue(value: unknown): string {
  * @param code - what is wrong, in one word
  * @param path - where
  * @param value - the offending value
- * @param expected - what is allowed, completing "Expected `path` to be"
+ * @param clause - what is allowed, completing "Expected `path` to be"
+ * @param expected - the same as data; by default the clause
  */
-export function refuse(code: InputErrorCode, path: string, value: unknown, expected: string): never {
-  reject(
-    value === undefined ? "missing" : code,
-    path,
-    value,
-    `Expected \`${path}\` to be ${expected}, got ${describeValue(value)}`,
-  );
+export function refuse(
+  code: InputErrorCode,
+  path: string,
+  value: unknown,
+  clause: string,
+  expected: ExpectedKind = { kind: "other" },
+): never {
+  const message = `Expected \`${path}\` to be ${clause}, got ${describeValue(value)}`;
+  reject(value === undefined ? "missing" : code, path, value, message, { clause, ...expected });
 }
 
 /**
@@ -77,9 +80,22 @@ export function refuse(code: InputErrorCode, path: string, value: unknown, expec
  * @param path - where
  * @param value - the offending value
  * @param message - the whole sentence
+ * @param expected - what would have been taken, as data; by default nothing but the sentence
  */
-export function reject(code: InputErrorCode, path: string, value: unknown, message: string): never {
-  throw new InputError({ code, path, value, message });
+export function reject(
+  code: InputErrorCode,
+  path: string,
+  value: unknown,
+  message: string,
+  expected?: Expected,
+): never {
+  throw new InputError({ code, path, value, message, expected });
+}
+
+/** The bounds of a number as data; what it counts is told by the words for it. */
+function bounded(min: number, max: number, what: string, isInteger = false): ExpectedKind {
+  const of = what.includes("degrees from") ? "degrees" : /\b(?:length|distance)\b/.test(what) ? "length" : "number";
+  return { kind: isInteger ? "integer" : "number", min, max, bounds: "included", of: isInteger ? "count" : of };
 }
 
 /**
@@ -95,7 +111,8 @@ export function reject(code: InputErrorCode, path: string, value: unknown, messa
 export function checkNumber(value: unknown, path: string, min: number, max: number, what?: string): number {
   // The text is only made where it is needed: it would cost more than the check.
   if (typeof value === "number" && value >= min && value <= max) return value + 0;
-  return refuse(typeof value === "number" ? "range" : "type", path, value, what ?? `a number from ${min} to ${max}`);
+  const clause = what ?? `a number from ${min} to ${max}`;
+  return refuse(typeof value === "number" ? "range" : "type", path, value, clause, bounded(min, max, clause));
 }
 
 /**
@@ -109,8 +126,9 @@ export function checkNumber(value: unknown, path: string, min: number, max: numb
  */
 export function checkInside(value: unknown, path: string, min: number, max: number): number {
   if (typeof value === "number" && value > min && value < max) return value + 0;
-  const expected = `a number between ${min} and ${max}, bounds excluded`;
-  return refuse(typeof value === "number" ? "range" : "type", path, value, expected);
+  const clause = `a number between ${min} and ${max}, bounds excluded`;
+  const expected = { kind: "number", min, max, bounds: "excluded", of: "number" } as const;
+  return refuse(typeof value === "number" ? "range" : "type", path, value, clause, expected);
 }
 
 /**
@@ -157,9 +175,9 @@ export function checkDistance(value: unknown, path: string): number {
  */
 export function checkInteger(value: unknown, path: string, min: number, max: number): number {
   if (Number.isInteger(value) && (value as number) >= min && (value as number) <= max) return (value as number) + 0;
-  const expected = `an integer from ${min} to ${max}`;
-  checkNumber(value, path, min, max, expected);
-  return refuse("integer", path, value, expected);
+  const clause = `an integer from ${min} to ${max}`;
+  const code = typeof value !== "number" ? "type" : value >= min && value <= max ? "integer" : "range";
+  return refuse(code, path, value, clause, bounded(min, max, clause, true));
 }
 
 /**
@@ -194,8 +212,11 @@ export function checkSlope(value: unknown, path = "slope"): number {
  */
 export function checkWord<W extends string>(value: unknown, path: string, words: readonly W[]): W {
   if (words.includes(value as W)) return value as W;
-  const expected = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
-  return refuse(typeof value === "string" ? "unknown" : "type", path, value, expected);
+  const clause = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
+  return refuse(typeof value === "string" ? "unknown" : "type", path, value, clause, {
+    kind: "one-of",
+    words: [...words],
+  });
 }
 
 /**
@@ -206,7 +227,7 @@ export function checkWord<W extends string>(value: unknown, path: string, words:
  * @returns the object, its fields still unchecked
  */
 export function checkObject(value: unknown, path = "options"): Readonly<Record<string, unknown>> {
-  return isRecord(value) ? value : refuse("type", path, value, "an object");
+  return isRecord(value) ? value : refuse("type", path, value, "an object", { kind: "object" });
 }
 
 /** Names as they stand in error texts. */
@@ -248,7 +269,9 @@ export function checkFields(
       const meant = nearest === undefined ? "" : `; did you mean \`${nearest}\`?`;
       const known = `no key but ${quoted(keys).join(", ")}`;
       const message = `Expected ${path && `\`${path}\` to have `}${known}, got \`${key}\`${meant}`;
-      reject("unknown", (path && `${path}.`) + key, object[key], message);
+      const clause = path === "" ? known : `an object with ${known}`;
+      const expected = { clause, kind: "no-other-key", keys: [...keys], nearest: nearest ?? null } as const;
+      reject("unknown", (path && `${path}.`) + key, object[key], message, expected);
     }),
   );
   return object;
@@ -264,7 +287,7 @@ export function checkFields(
  */
 export function checkArray(value: unknown, path: string, what = "an array"): readonly unknown[] {
   if (typeof value !== "object" || value === null || kindOfObject(value) !== "array") {
-    return refuse("type", path, value, what);
+    return refuse("type", path, value, what, { kind: "array" });
   }
   const array = value as readonly unknown[];
   for (let index = 0; index < array.length; index++) {
@@ -285,7 +308,7 @@ export function checkArray(value: unknown, path: string, what = "an array"): rea
  */
 export function checkText(value: unknown, path: string): string {
   if (typeof value === "string" && value !== "") return value;
-  return refuse(value === "" ? "range" : "type", path, value, "a string that is not empty");
+  return refuse(value === "" ? "range" : "type", path, value, "a string that is not empty", { kind: "text" });
 }
 
 /**
@@ -306,6 +329,11 @@ export function checkOneOf<K extends string>(
   if (first !== undefined && second === undefined) return first;
   const got = first === undefined ? "none" : quoted(given).join(" and ");
   const message = `Expected exactly one of ${quoted(keys).join(", ")}${path && ` in \`${path}\``}, got ${got}`;
-  if (second === undefined) return reject("missing", path, object, message);
-  return reject("conflict", (path && `${path}.`) + second, object[second], message);
+  const expected = {
+    clause: `exactly one of ${quoted(keys).join(", ")}`,
+    kind: "exactly-one",
+    keys: [...keys],
+  } as const;
+  if (second === undefined) return reject("missing", path, object, message, expected);
+  return reject("conflict", (path && `${path}.`) + second, object[second], message, expected);
 }

@@ -17,6 +17,31 @@ export type InputErrorCode =
   /** Text that does not follow the rules of its notation. */
   | "syntax";
 
+/**
+ * What would have been taken, as data, so that an app can word the error itself.
+ *
+ * A `number` or an `integer` lies from `min` to `max`, or strictly between them; `of` says what it counts. `one-of` is a word of a list. `no-other-key` is about a
+ * key that is not known: the keys that are, and the nearest of them. `exactly-one` is about keys of which one has to be given. Whatever is none of these is `other`.
+ */
+export type Expected = {
+  /** What is allowed, in English: it completes "Expected ... to be". `null` where the message is of another form. */
+  readonly clause: string | null;
+} & ExpectedKind;
+
+/** What {@link Expected} tells of each kind. */
+export type ExpectedKind =
+  | {
+      readonly kind: "number" | "integer";
+      readonly min: number;
+      readonly max: number;
+      readonly bounds: "included" | "excluded";
+      readonly of: "length" | "degrees" | "count" | "number";
+    }
+  | { readonly kind: "one-of"; readonly words: readonly string[] }
+  | { readonly kind: "no-other-key"; readonly keys: readonly string[]; readonly nearest: string | null }
+  | { readonly kind: "exactly-one"; readonly keys: readonly string[] }
+  | { readonly kind: "object" | "array" | "text" | "other" };
+
 /** What an {@link InputError} is made from. */
 export interface InputErrorFacts {
   /** What is wrong, in one word. */
@@ -27,6 +52,8 @@ export interface InputErrorFacts {
   readonly value: unknown;
   /** The sentence that says what is allowed. */
   readonly message: string;
+  /** What would have been taken, as data; default `other`, without a clause. */
+  readonly expected?: Expected | undefined;
 }
 
 /**
@@ -44,6 +71,7 @@ export interface InputErrorFacts {
  *   if (!isInputError(error)) throw error;
  *   error.path; //=> "sides"
  *   error.message; //=> "Expected `sides` to be an integer from 3 to 1000000, got 2.5 (number)"
+ *   error.expected.kind === "integer" && error.expected.min; //=> 3
  * }
  * ```
  */
@@ -56,11 +84,13 @@ export class InputError extends RangeError {
   readonly path: string;
   /** The offending value, as it was given. */
   readonly value: unknown;
+  /** What would have been taken. */
+  readonly expected: Expected;
 
   /**
    * Makes an error from its facts.
    *
-   * @param facts - code, path, value and message
+   * @param facts - code, path, value, message and what was expected
    */
   constructor(facts: InputErrorFacts) {
     super(facts.message);
@@ -69,5 +99,6 @@ export class InputError extends RangeError {
     this.code = facts.code;
     this.path = facts.path;
     this.value = facts.value;
+    this.expected = facts.expected ?? { clause: null, kind: "other" };
   }
 }

@@ -1,4 +1,4 @@
-import type { InputError, InputErrorCode } from "../core/input-error.js";
+import type { Expected, InputError, InputErrorCode } from "../core/input-error.js";
 import { together } from "./together.js";
 
 /** One thing that is wrong with a brief, for the form field it belongs to. */
@@ -11,6 +11,8 @@ export interface InputIssue {
   readonly value: unknown;
   /** The sentence that says what is allowed. */
   readonly message: string;
+  /** What would have been taken, as data. */
+  readonly expected: Expected;
 }
 
 /** What was read, or everything that is wrong with it. */
@@ -40,8 +42,8 @@ export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined 
     return together([check])[0];
   } catch (error) {
     if (!(error instanceof AggregateError)) throw error;
-    for (const { code, path, value, message } of error.errors as InputError[])
-      issues.push({ code, path, value, message });
+    for (const { code, path, value, message, expected } of error.errors as InputError[])
+      issues.push({ code, path, value, message, expected });
     return undefined;
   }
 }

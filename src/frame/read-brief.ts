@@ -80,8 +80,15 @@ interface OptionalFields {
 function checkMoldingKind(given: Readonly<Record<string, unknown>>): void {
   const { profile, measured } = given;
   // A form has no field of an empty name, which is where `checkOneOf` would put it.
-  if (profile === undefined && measured === undefined)
-    reject("missing", "profile", undefined, "Expected exactly one of `profile`, `measured`, got none");
+  if (profile === undefined && measured === undefined) {
+    const message = "Expected exactly one of `profile`, `measured`, got none";
+    const expected = {
+      clause: "exactly one of `profile`, `measured`",
+      kind: "exactly-one",
+      keys: ["profile", "measured"],
+    } as const;
+    reject("missing", "profile", undefined, message, expected);
+  }
   checkOneOf(given, "", ["profile", "measured"]);
 }
 
@@ -101,7 +108,17 @@ export function readBrief(value: unknown): ReadBrief {
   const issues: InputIssue[] = [];
   if (!isRecord(value)) {
     const message = `Expected the brief to be an object, got ${describeValue(value)}`;
-    return { issues: [{ code: value === undefined ? "missing" : "type", path: "", value, message }] };
+    return {
+      issues: [
+        {
+          code: value === undefined ? "missing" : "type",
+          path: "",
+          value,
+          message,
+          expected: { clause: "an object", kind: "object" },
+        },
+      ],
+    };
   }
   const given = value;
   const read = <T>(key: string, fallback: T, check: (field: unknown) => T): T | undefined =>
@@ -126,6 +143,7 @@ export function readBrief(value: unknown): ReadBrief {
       path: "at",
       value: at,
       message: `Expected \`at\` to be "opening" where the opening is made to hold or to be filled by something, got ${describeValue(at)}`,
+      expected: { clause: '"opening"', kind: "one-of", words: ["opening"] },
     });
   }
   const contents = read("contents", [], readContents);

@@ -39,6 +39,7 @@ export function fail(
     value: text,
     // People count from 1.
     message: `Expected \`text\` to be ${noun}, got ${describeValue(text)}: at character ${position + 1}, ${why}`,
+    expected: { clause: noun, kind: "other" },
     position,
     reason: why,
   });

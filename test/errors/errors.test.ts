@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { InputError, isInputError, ParseError } from "miterwright/errors";
+import { InputError, isInputError, ParseError, type Expected } from "miterwright/errors";
+import { compoundMiter } from "miterwright/miter";
+import { POLYGON_MEASURES, regularPolygon } from "miterwright/polygon";
+import { fitStock } from "miterwright/stock";
+import { formatLength, formatters } from "miterwright/units";
 
 const facts = {
   code: "range",
@@ -14,6 +18,89 @@ describe("InputError", () => {
     expect(error).toBeInstanceOf(RangeError);
     expect(error).toMatchObject({ name: "InputError", ...facts });
     expect(String(error)).toBe(`InputError: ${facts.message}`);
+  });
+});
+
+describe("what was expected", () => {
+  const expectedBy = (call: () => unknown): unknown => {
+    try {
+      call();
+    } catch (error) {
+      if (isInputError(error)) return error.expected;
+      throw error;
+    }
+    return undefined;
+  };
+
+  test.each<[string, () => unknown, Expected]>([
+    [
+      "a count",
+      () => regularPolygon({ sides: 2, side: 1 }),
+      { clause: "an integer from 3 to 1000000", kind: "integer", min: 3, max: 1e6, bounds: "included", of: "count" },
+    ],
+    [
+      "a length",
+      () => regularPolygon({ sides: 3, side: -1 }),
+      {
+        clause: "a positive length (1e-100 to 1e100)",
+        kind: "number",
+        min: 1e-100,
+        max: 1e100,
+        bounds: "included",
+        of: "length",
+      },
+    ],
+    [
+      "an angle",
+      () => compoundMiter({ sides: 6, slope: 91 }),
+      { clause: "degrees from -90 to 90", kind: "number", min: -90, max: 90, bounds: "included", of: "degrees" },
+    ],
+    [
+      "a number whose bounds are excluded",
+      () => compoundMiter({ turn: 180, slope: 0 }),
+      {
+        clause: "a number between -180 and 180, bounds excluded",
+        kind: "number",
+        min: -180,
+        max: 180,
+        bounds: "excluded",
+        of: "number",
+      },
+    ],
+    [
+      "a word",
+      () => formatLength(1, "yd" as never),
+      { clause: 'one of "mm", "cm", "m", "in", "ft"', kind: "one-of", words: ["mm", "cm", "m", "in", "ft"] },
+    ],
+    ["an object", () => regularPolygon(null as never), { clause: "an object", kind: "object" }],
+    [
+      "one of several keys",
+      () => regularPolygon({ sides: 3 } as never),
+      {
+        clause: `exactly one of ${POLYGON_MEASURES.map((name) => `\`${name}\``).join(", ")}`,
+        kind: "exactly-one",
+        keys: POLYGON_MEASURES,
+      },
+    ],
+  ])("is data: %s", (_, call, expected) => {
+    expect(expectedBy(call)).toEqual(expected);
+  });
+
+  test("names the nearest key of those that are known", () => {
+    expect(expectedBy(() => fitStock({ pieces: [], stiks: [] } as never))).toEqual({
+      clause: "an object with no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`",
+      kind: "no-other-key",
+      keys: ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"],
+      nearest: "sticks",
+    });
+  });
+
+  test("is the clause of the sentence where it is nothing of these, and nothing where an error was made by hand", () => {
+    expect(expectedBy(() => formatters({ unit: "mm", money: 3 as never }))).toEqual({
+      kind: "other",
+      clause: "a function that writes an amount of money",
+    });
+    expect(new InputError(facts).expected).toEqual({ clause: null, kind: "other" });
   });
 });
 

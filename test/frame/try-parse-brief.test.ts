@@ -18,7 +18,8 @@ function onlyIssue(changes: Record<string, unknown>): string {
     planFrame(brief as unknown as FrameBrief);
   } catch (error) {
     if (!isInputError(error)) throw error;
-    expect({ code: error.code, path: error.path, value: error.value, message: error.message }).toEqual(issues[0]);
+    const { code, path, value, message, expected } = error;
+    expect({ code, path, value, message, expected }).toEqual(issues[0]);
     return error.message;
   }
   throw new Error("planFrame took what tryParseBrief refuses");
@@ -236,6 +237,11 @@ describe("tryParseBrief", () => {
         path: "profile",
         value: undefined,
         message: "Expected exactly one of `profile`, `measured`, got none",
+        expected: {
+          clause: "exactly one of `profile`, `measured`",
+          kind: "exactly-one",
+          keys: ["profile", "measured"],
+        },
       },
     ]);
   });
