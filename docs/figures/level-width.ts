@@ -1,4 +1,4 @@
-import { levelWidth, molding, rabbetFit, sectionAt } from "miterwright/profile";
+import { levelWidth, molding, rabbetSeating, sectionAt } from "miterwright/profile";
 import { regularPolygon } from "miterwright/polygon";
 import { angle, defineFigure, length, sides, type Figure } from "./figure.js";
 import { angleArc, dimension, finish, line, shape, text, type Pad, type Point } from "./pad.js";
@@ -36,7 +36,7 @@ export const levelWidthFigure: Figure = defineFigure({
       y: MIDDLE.y - (up - middle.up) * scale,
     });
     // Where the wall decides the contents' size, whatever they are; where it can hold none, its mouth is as good.
-    const fit = rabbetFit(profile, { slope, contents: [] });
+    const fit = rabbetSeating(profile, { slope, contents: [] });
     const wall = fit.possible ? fit.opening : section.arrises.wallMouth;
     const outermost = section.outline.reduce((best, point) => (point.out > best.out ? point : best));
     const level = levelWidth(profile, { slope });

@@ -1,4 +1,4 @@
-import { molding, rabbetFit, sectionAt, type SectionPoint } from "miterwright/profile";
+import { molding, rabbetSeating, sectionAt, type SectionPoint } from "miterwright/profile";
 import { angle, defineFigure, length, type Figure } from "./figure.js";
 import { dimension, dot, fitInto, finish, line, shape, text, type Pad, type Point } from "./pad.js";
 
@@ -27,7 +27,7 @@ export const rabbetFigure: Figure = defineFigure({
   draw: ({ slope, width, depth, contents, clearance }, reader) => {
     const profile = molding({ width: WIDTH, thickness: THICKNESS, rabbet: { width, depth } });
     const section = sectionAt(profile, slope);
-    const fit = rabbetFit(profile, { slope, contents: [{ name: "contents", thickness: contents }], clearance });
+    const fit = rabbetSeating(profile, { slope, contents: [{ name: "contents", thickness: contents }], clearance });
     // As if it were tilted about its middle, so that it stays in place and of one size at every slope.
     const [c, s] = [Math.cos((slope * Math.PI) / 180), Math.sin((slope * Math.PI) / 180)];
     const middle = { x: (WIDTH / 2) * c - (THICKNESS / 2) * s, y: (WIDTH / 2) * s + (THICKNESS / 2) * c };

@@ -13,7 +13,7 @@ import { regularClosure } from "./regular-closure.js";
  * is set anew. `tumble`: end over end, face down, the same edge at the fence; the same side is kept and only a
  * leaning blade goes to the other hand. The last two are for stock with two good faces.
  */
-export type StickMove = "flip" | "slide" | "roll" | "tumble";
+export type StickMove = "flip-end-for-end" | "slide-past-the-blade" | "roll" | "tumble";
 
 /** Options of {@link machineErrors}. */
 export interface MachineErrorsOptions {
@@ -81,7 +81,7 @@ export interface MachineErrors {
  * import { machineErrors } from "miterwright/closure";
  *
  * // A gauge 0.1 degrees off square and a blade 0.1 degrees off upright, in an octagon.
- * const flipped = machineErrors({ sides: 8, move: "flip", square: 0.1, upright: 0.1 });
+ * const flipped = machineErrors({ sides: 8, move: "flip-end-for-end", square: 0.1, upright: 0.1 });
  * flipped.effect; //=> { square: "cancels", swing: "adds", upright: "adds", lean: "idle" }
  * flipped.joint; //=> { miter: 0, bevel: 0.2 }
  * machineErrors({ sides: 8, move: "roll", square: 0.1 }).angle.toFixed(3); //=> "-1.600"
@@ -91,7 +91,7 @@ export function machineErrors(options: MachineErrorsOptions): MachineErrors {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
   const slope = checkSlope(given["slope"] ?? 0);
-  const move = checkWord(given["move"], "move", ["flip", "slide", "roll", "tumble"]);
+  const move = checkWord(given["move"], "move", ["flip-end-for-end", "slide-past-the-blade", "roll", "tumble"]);
   const kept = checkWord(given["kept"] ?? "left", "kept", ["left", "right"]);
   const [square, swing, upright, lean] = (["square", "swing", "upright", "lean"] as const).map((name) =>
     checkNumber(given[name] ?? 0, name, -5, 5, "degrees from -5 to 5"),
@@ -99,7 +99,7 @@ export function machineErrors(options: MachineErrorsOptions): MachineErrors {
 
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
   const facesDown = move === "roll" || move === "tumble";
-  const keepsSide = move === "flip" || move === "tumble";
+  const keepsSide = move === "flip-end-for-end" || move === "tumble";
   // The line of an end's cut runs to the left, that of a start's to the right, unless the piece lies on its face.
   const startSquare = facesDown ? square : -square;
   // A positive bevel leans over the kept part, in a piece on its face away from it.

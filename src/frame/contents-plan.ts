@@ -1,6 +1,6 @@
 import type { Box, Point } from "../core/geometry-types.js";
 import { offsetPolygon, polygonExtent, type RegularPolygon } from "../polygon/index.js";
-import type { RabbetFit } from "../profile/index.js";
+import type { RabbetSeating } from "../profile/index.js";
 import type { FilledBrief } from "./brief.js";
 import { stackContents, type ContentsStack } from "./contents-stack.js";
 import { contentsRoom, type LayerRoom } from "./contents-room.js";
@@ -20,7 +20,7 @@ export interface FrameContents {
   /** Whether panes of glass are among it, which a glazier cuts to the panel's size. */
   readonly panes: boolean;
   /** Its seating in the rabbet; `null` where there is no rabbet or no section to tell. */
-  readonly seating: RabbetFit | null;
+  readonly seating: RabbetSeating | null;
   /** The polygon that goes in: the opening less the clearance at every side. `null` when the clearance leaves nothing. */
   readonly panel: RegularPolygon | null;
   /** The upright rectangle that it is cut from, as it stands in its pose; `null` when the clearance leaves nothing. */

@@ -1,6 +1,6 @@
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import type { RabbetFit } from "../profile/index.js";
+import type { RabbetSeating } from "../profile/index.js";
 import type { FilledBrief } from "./brief.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { glassTolerance } from "./glass-tolerance.js";
@@ -70,7 +70,7 @@ interface DepthLeft {
   readonly wall: number;
 }
 
-function depthLeft(seating: RabbetFit | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
+function depthLeft(seating: RabbetSeating | null, geometry: FrameGeometry, thickness: number): DepthLeft | null {
   const { measured, profile, slope, arrises } = geometry;
   if (seating?.possible === true) {
     // Differences in the section, tilted afterward: those of places in the frame would lose what they have in common.
@@ -89,7 +89,7 @@ function depthLeft(seating: RabbetFit | null, geometry: FrameGeometry, thickness
 /**
  * Holds the contents' stack against the rabbet as it stands at the slope.
  *
- * On the wall, from the ledge, contents use the depth that `rabbetFit` gives; what is left of it counts plumb, by the wall's fall over its length. On a ledge
+ * On the wall, from the ledge, contents use the depth that `rabbetSeating` gives; what is left of it counts plumb, by the wall's fall over its length. On a ledge
  * that falls outward their back may lie above the corner: then it counts from there. Glass may be thicker than its name, layer by layer in the same direction.
  *
  * @param brief - the filled brief

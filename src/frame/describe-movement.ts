@@ -43,7 +43,7 @@ function jointLine(movement: FrameMovement, length: DescribeOptions["length"]): 
 
 function openingLines({ seasons, sightOpens }: FrameMovement, length: DescribeOptions["length"]): string[] {
   if (!(sightOpens > 0)) return [];
-  const [least, most] = rangeOf([0, ...seasons.map(({ lip }) => lip)]);
+  const [least, most] = rangeOf([0, ...seasons.map(({ lipChange }) => lipChange)]);
   const lip =
     most > least ? `; its lip shrinks by up to ${length(-least + 0)} and swells by up to ${length(most)}` : "";
   return [

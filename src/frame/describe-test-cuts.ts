@@ -4,8 +4,8 @@ import { testCuts as readTestCuts } from "./stored/sawing.js";
 import type { TestCuts } from "./test-cuts.js";
 
 const MOVES: Readonly<Record<TestCuts["move"], string>> = {
-  flip: "flipped and with the gauge swung over",
-  slide: "slid past the blade and with both scales set over",
+  "flip-end-for-end": "flipped and with the gauge swung over",
+  "slide-past-the-blade": "slid past the blade and with both scales set over",
 };
 
 /**

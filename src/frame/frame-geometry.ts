@@ -4,7 +4,7 @@ import { offsetPolygon, polygonExtent, type PolygonLike, type RegularPolygon } f
 import { cornerDirections, cornersFrom } from "../polygon/corner-directions.js";
 import { checkPolygon } from "../polygon/polygon-like.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
-import type { Profile, RabbetFit } from "../profile/index.js";
+import type { Profile, RabbetSeating } from "../profile/index.js";
 import type {
   FilledBrief,
   FrameBrief,
@@ -53,7 +53,7 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
   /** The polygon that every named arris runs on. */
   readonly polygons: { readonly [K in M]: PolygonLike };
   /** The seating of the contents in the rabbet; `null` without a rabbet or a section. */
-  readonly seating: RabbetFit | null;
+  readonly seating: RabbetSeating | null;
   /** Level distance from the deciding point to the outermost. */
   readonly levelWidth: number;
   /** The frame's outermost polygon and the size of the box round it. */

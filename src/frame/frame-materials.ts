@@ -5,7 +5,7 @@ import type { FilledBrief } from "./brief.js";
 import type { FrameContents } from "./contents-plan.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { densityOfLayer, densityOfWood } from "./material-density.js";
-import { blankSection, moldingVolume, type MoldingBlank } from "./molding-volume.js";
+import { lumberSection, moldingVolume, type MoldingLumber } from "./molding-volume.js";
 import { partCost, type PartCost } from "./part-cost.js";
 import { finiteOrNull, partialSum, type PartialSum } from "./partial-sum.js";
 import type { RoughPiece } from "./rough-length.js";
@@ -37,9 +37,9 @@ export interface FrameMaterials {
    * Length that all pieces use up of one stick: their lengths, a cut after each of them, and the cut that squares the stick's end before the first. Each
    * further stick takes one cut more. Offcuts come on top.
    */
-  readonly stickLength: number;
+  readonly moldingLength: number;
   /** The lumber that so much molding is milled from, before planing and waste; `null` where no section is known. */
-  readonly blank: MoldingBlank | null;
+  readonly lumber: MoldingLumber | null;
   /** The molding, then the layers of the contents from the front. */
   readonly parts: readonly MaterialPart[];
   /** Mass of the whole frame in kilograms. */
@@ -53,9 +53,9 @@ function massOf(volume: number | null, density: number | null, unit: LengthUnit)
   return volume === null || density === null ? null : finiteOrNull(volumeIn(volume * density, METERS[unit]));
 }
 
-function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUnit): MoldingBlank | null {
+function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUnit): MoldingLumber | null {
   if (profile === null) return null;
-  const { width, thickness } = blankSection(profile);
+  const { width, thickness } = lumberSection(profile);
   const { boardFeet, cubicMeters } = lumberOf(width * thickness * length, unit);
   return { width, thickness, length, boardFeet, cubicMeters };
 }
@@ -82,8 +82,8 @@ export function frameMaterials(
   const piece = geometry.pieces[0]!;
   const { unit } = brief;
   const { made } = moistureYear(brief.moisture);
-  const stickLength = piece.count * rough.pitch + rough.kerfAlong;
-  const blank = moldingBlank(geometry, stickLength, unit);
+  const moldingLength = piece.count * rough.pitch + rough.kerfAlong;
+  const lumber = moldingBlank(geometry, moldingLength, unit);
   const volume = geometry.profile === null ? null : moldingVolume(geometry, geometry.profile);
   const density = densityOfWood(brief.species, made);
   const { panel, box } = contents;
@@ -100,9 +100,9 @@ export function frameMaterials(
         brief.cost,
         {
           pieces: piece.count,
-          length: stickLength,
-          cubicMeters: blank?.cubicMeters ?? null,
-          boardFeet: blank?.boardFeet ?? null,
+          length: moldingLength,
+          cubicMeters: lumber?.cubicMeters ?? null,
+          boardFeet: lumber?.boardFeet ?? null,
         },
         unit,
       ),
@@ -117,8 +117,8 @@ export function frameMaterials(
   return {
     pieces: piece.count,
     finishedLength: piece.count * piece.longest.length,
-    stickLength,
-    blank,
+    moldingLength,
+    lumber,
     parts,
     mass: partialSum(parts.map((part) => ({ name: part.name, value: part.mass }))),
     cost: parts.every(({ cost }) => cost === null)

@@ -14,7 +14,7 @@ export interface SeasonMovement extends OpenMiter {
   /** Change of the molding's level width, from where the contents touch to the outermost point; positive when it swells. */
   readonly levelWidthChange: number;
   /** Change of the lip's level width, from the innermost point to where the contents touch; positive when it swells. */
-  readonly lip: number;
+  readonly lipChange: number;
   /**
    * How far the innermost point has drawn back at every side, 0 or more: the lip laps so much less. Where several points are innermost, the one that draws back
    * most counts.
@@ -109,7 +109,7 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
       ...openBy(section.points, shift, range, planMiter),
       moisture,
       levelWidthChange: Math.max(...outer.map(shift)) - contents + 0,
-      lip: contents - sight + 0,
+      lipChange: contents - sight + 0,
       sightOpens: Math.max(0, sight - range[0]),
       sightArrises: innerArrises.filter(([, arris]) => sight - shift(arris) <= alike).map(([name]) => name),
       openingGrows: Math.max(0, contents - range[0]),

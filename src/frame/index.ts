@@ -76,7 +76,7 @@ export { panelForOpening, type OpeningPanel, type OpeningPanelOptions } from "./
 export type { ContentsStack, StackLayer, StackVerdict } from "./contents-stack.js";
 export type { FrameMaterials, MaterialPart } from "./frame-materials.js";
 export type { LayerKind } from "./material-density.js";
-export type { MoldingBlank } from "./molding-volume.js";
+export type { MoldingLumber } from "./molding-volume.js";
 export type { PartCost } from "./part-cost.js";
 export type { PartialSum } from "./partial-sum.js";
 export type { Fixing, FixingPair } from "./hanging/fixing-points.js";

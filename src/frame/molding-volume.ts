@@ -3,7 +3,7 @@ import { sectionArea, sectionCentroid, sectionExtent, type Profile } from "../pr
 import type { FrameGeometry } from "./frame-geometry.js";
 
 /** The lumber that a molding is milled from. */
-export interface MoldingBlank {
+export interface MoldingLumber {
   /** Width of the upright box round the section as it is milled, lying on its back. */
   readonly width: number;
   /** Thickness of that box. */
@@ -42,7 +42,7 @@ export function moldingVolume(geometry: FrameGeometry, profile: Profile): number
  * @param profile - the molding's section
  * @returns its width and thickness
  */
-export function blankSection(profile: Profile): Pick<MoldingBlank, "width" | "thickness"> {
+export function lumberSection(profile: Profile): Pick<MoldingLumber, "width" | "thickness"> {
   const { width, height } = sectionExtent(profile, 0);
   return { width, thickness: height };
 }

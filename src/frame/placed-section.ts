@@ -1,8 +1,8 @@
 import {
-  rabbetFit,
+  rabbetSeating,
   sectionAt,
   type Profile,
-  type RabbetFit,
+  type RabbetSeating,
   type RabbetArris,
   type Section,
 } from "../profile/index.js";
@@ -18,7 +18,7 @@ export interface PlacedSection {
   /** The point that decides where contents touch; without a rabbet the innermost point. */
   readonly deciding: PlacedArris;
   /** The seating of the contents; `null` where there is no rabbet or no section to tell. */
-  readonly seating: RabbetFit | null;
+  readonly seating: RabbetSeating | null;
 }
 
 function measuredSection({ levelWidth, lap }: MeasuredMolding): PlacedSection {
@@ -51,7 +51,7 @@ export function placeSection(brief: FilledBrief): PlacedSection {
   const { outline, arrises }: Section = sectionAt(profile, slope);
   const rabbeted = rabbetArrises(profile);
   if (rabbeted === null) return { arrises, points: outline, deciding: innermost(outline), seating: null };
-  const seating = rabbetFit(rabbeted, { slope, contents, clearance });
+  const seating = rabbetSeating(rabbeted, { slope, contents, clearance });
   const deciding = seating.possible ? seating.opening : innermost([arrises["wallLedge"]!, arrises["wallMouth"]!]);
   return { arrises, points: outline, deciding, seating };
 }

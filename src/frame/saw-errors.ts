@@ -29,7 +29,7 @@ export interface SawFaultEffect {
 /** What the faults of a saw do to the frame, as its pieces are moved between their ends. */
 export interface SawErrors {
   /** How the stick comes from the cut of its end to that of its start: end for end with the other edge at the fence, or past the blade. */
-  readonly move: "flip" | "slide";
+  readonly move: "flip-end-for-end" | "slide-past-the-blade";
   /** How the ends come out, in words. */
   readonly words: string;
   /** The faults. */
@@ -69,8 +69,10 @@ function sentence(
 }
 
 const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
-  flip: "The stick is flipped between its ends: the gauge swings to the other hand, the blade stays as it is.",
-  slide: "The stick slides past the blade between its ends: gauge and blade both go to the other hand.",
+  "flip-end-for-end":
+    "The stick is flipped between its ends: the gauge swings to the other hand, the blade stays as it is.",
+  "slide-past-the-blade":
+    "The stick slides past the blade between its ends: gauge and blade both go to the other hand.",
 };
 
 /**
@@ -87,7 +89,7 @@ const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
 export function sawErrors(geometry: FrameGeometry, width: number, lay: LayResult): SawErrors {
   const { sides, slope } = geometry;
   const { first, second, rotation } = lay;
-  const move = first.kept === second.kept ? "flip" : "slide";
+  const move = first.kept === second.kept ? "flip-end-for-end" : "slide-past-the-blade";
   const twin = flatTwin(rotation);
   const exact = compoundMiterKernel(180 / sides, twin);
   const perDegree = gapPerDegree(sides, width);

@@ -33,7 +33,7 @@ export type TestProof = "ring" | "half-ring" | "own-pieces";
 /** How a setting is proved on scrap before the molding is cut. */
 export interface TestCuts {
   /** How the stick is moved between its two ends; test pieces are cut with the same move, or they do not show the same errors. */
-  readonly move: "flip" | "slide";
+  readonly move: "flip-end-for-end" | "slide-past-the-blade";
   /** Length of each test piece along its longest line: enough for a hold-down. */
   readonly length: number;
   /** What proves the setting in proportion to the job. */
@@ -98,7 +98,7 @@ export function testCuts(
   const isFor = (pieces: number): boolean => scrapFor(pieces) <= IN_PROPORTION * molding;
   const proof = isFor(sides) ? "ring" : sides % 2 === 0 && isFor(sides / 2) ? "half-ring" : "own-pieces";
   return {
-    move: lay.first.kept === lay.second.kept ? "flip" : "slide",
+    move: lay.first.kept === lay.second.kept ? "flip-end-for-end" : "slide-past-the-blade",
     length,
     proof,
     ringScrap: scrapFor(sides),

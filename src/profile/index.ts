@@ -19,15 +19,15 @@ export type {
 export type { Profile, RabbetArris, Section, SectionPoint } from "./profile.js";
 export { innermostPoint, outermostPoint, type NamedSectionPoint } from "./outermost-point.js";
 export { profileFromPoints, type ProfilePoints } from "./profile-from-points.js";
-export { rabbetFit } from "./rabbet-fit.js";
+export { rabbetSeating } from "./rabbet-seating.js";
 export type {
   RabbetContent,
-  RabbetFit,
-  RabbetFitOptions,
+  RabbetSeating,
+  RabbetSeatingOptions,
   RabbetHold,
   RabbetLayer,
   RabbetMiss,
-} from "./rabbet-fit-types.js";
+} from "./rabbet-seating-types.js";
 export { sectionArea } from "./section-area.js";
 export { sectionCentroid } from "./section-centroid.js";
 export { sectionExtent, type SectionExtent } from "./section-extent.js";

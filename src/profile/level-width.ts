@@ -13,7 +13,7 @@ export interface LevelWidthOptions<M extends string = string> {
   readonly slope: number;
   /**
    * The arris to measure from. Default: the rabbet's wall at the point that decides the contents' size (`opening` of
-   * {@link rabbetFit}; the wall's mouth where nothing can be held); the innermost point of the outline when the profile has no rabbet.
+   * {@link rabbetSeating}; the wall's mouth where nothing can be held); the innermost point of the outline when the profile has no rabbet.
    */
   readonly from?: M | undefined;
   /** The arris to measure to. Default: the outermost point of the outline. */

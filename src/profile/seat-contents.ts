@@ -1,7 +1,7 @@
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { SectionPoint } from "./profile.js";
-import type { RabbetHold, RabbetMiss } from "./rabbet-fit-types.js";
+import type { RabbetHold, RabbetMiss } from "./rabbet-seating-types.js";
 import { outOf, upOf } from "./tilt.js";
 import { wallPoint, wallTouch } from "./wall-touch.js";
 

@@ -53,7 +53,7 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
     ...fact("level width of the molding", length(levelWidth)),
     ...height,
     ...fact("pieces", `${pieces[0]!.count}${inAll}, longest line ${length(pieces[0]!.longest.length)}`),
-    ...fact(`molding needed${each}`, length(materials.stickLength)),
+    ...fact(`molding needed${each}`, length(materials.moldingLength)),
     ...sumFact(`mass${each}`, materials.mass, (mass) => quantityText(mass, "mass", words)),
     ...sumFact(`cost${each}`, materials.cost, costText),
   );

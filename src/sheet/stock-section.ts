@@ -57,7 +57,7 @@ function cutList(job: StockJob, fit: StockFit, { length }: Words): Markup {
 
 /** The lumber that the molding is milled from, and what it weighs and costs; nothing where its wood and its cost are not known. */
 function lumberText({ materials }: FramePlan, words: Words): string {
-  const { blank, parts } = materials;
+  const { lumber, parts } = materials;
   const { mass, cost } = parts[0]!;
   const total = cost?.total ?? null;
   const about = (value: number): string => Number(value.toPrecision(3)).toString();
@@ -66,11 +66,11 @@ function lumberText({ materials }: FramePlan, words: Words): string {
     ...(total === null ? [] : [`costs ${costText(total)}`]),
   ];
   if (facts.length === 0) return "";
-  const lumber =
-    blank === null
+  const bought =
+    lumber === null
       ? ""
-      : ` Before waste it is ${about(blank.boardFeet)} board feet (${about(blank.cubicMeters)}\u00a0m³) of lumber of ${words.length(blank.width)} × ${words.length(blank.thickness)}.`;
-  return ` It ${facts.join(" and ")}.${lumber}`;
+      : ` Before waste it is ${about(lumber.boardFeet)} board feet (${about(lumber.cubicMeters)}\u00a0m³) of lumber of ${words.length(lumber.width)} × ${words.length(lumber.thickness)}.`;
+  return ` It ${facts.join(" and ")}.${bought}`;
 }
 
 /**
@@ -85,7 +85,7 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
   const { length } = words;
   const { method, length: size, kerfAlong } = sawing.rough;
   const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
-  const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.stickLength)} of molding: one cut before the first piece and one after each take ${length(kerfAlong)} a cut, and each further stick takes one cut more.${lumberText(plan, words)}`;
+  const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.moldingLength)} of molding: one cut before the first piece and one after each take ${length(kerfAlong)} a cut, and each further stick takes one cut more.${lumberText(plan, words)}`;
   return element('p class="keep"', needed);
 }
 

@@ -8,7 +8,7 @@ import { assemble, RADIAN } from "./assemble.js";
 
 type Hand = "left" | "right";
 const HANDS: readonly Hand[] = ["left", "right"];
-const MOVES: readonly StickMove[] = ["flip", "slide", "roll", "tumble"];
+const MOVES: readonly StickMove[] = ["flip-end-for-end", "slide-past-the-blade", "roll", "tumble"];
 const other = (hand: Hand): Hand => (hand === "left" ? "right" : "left");
 
 /** How a piece lies, and which side of the blade is kept. */
@@ -21,8 +21,8 @@ interface Lying {
 /** What each move does to the piece, as its words say. */
 function moved({ down, atFence, kept }: Lying, move: StickMove): Lying {
   const swapped = atFence === "outer-edge" ? "sight-edge" : "outer-edge";
-  if (move === "flip") return { down, atFence: swapped, kept };
-  if (move === "slide") return { down, atFence, kept: other(kept) };
+  if (move === "flip-end-for-end") return { down, atFence: swapped, kept };
+  if (move === "slide-past-the-blade") return { down, atFence, kept: other(kept) };
   if (move === "roll") return { down: "face", atFence: swapped, kept: other(kept) };
   return { down: "face", atFence, kept };
 }
@@ -109,8 +109,8 @@ describe("against a saw made of vectors, and a piece moved by the words", () => 
       return [move, a![0] !== b![0], a![1] !== b![1]];
     });
     expect(reset).toEqual([
-      ["flip", true, false],
-      ["slide", true, true],
+      ["flip-end-for-end", true, false],
+      ["slide-past-the-blade", true, true],
       ["roll", false, false],
       ["tumble", false, true],
     ]);
@@ -153,9 +153,9 @@ describe("errors told apart by how the piece was moved", () => {
   });
 
   test("a blade off upright dishes a flat frame cut by flips, and a frame cut by slides closes flat all the same", () => {
-    const dished = machineErrors({ sides: 4, move: "flip", upright: 0.5 });
+    const dished = machineErrors({ sides: 4, move: "flip-end-for-end", upright: 0.5 });
     expect(dished.slopeOff).toBeCloseTo(0.5 / Math.SQRT1_2, 2);
-    const level = machineErrors({ sides: 4, move: "slide", upright: 0.5 });
+    const level = machineErrors({ sides: 4, move: "slide-past-the-blade", upright: 0.5 });
     expect([level.slopeOff, level.joint.bevel]).toEqual([0, 0]);
     const off = (error: SawSetting): SawSetting => ({ miter: 45 + error.miter, bevel: error.bevel });
     const piece = { length: 200, start: off(level.start), end: off(level.end) };
@@ -165,22 +165,34 @@ describe("errors told apart by how the piece was moved", () => {
   });
 
   test("survives JSON and writes to nothing", () => {
-    const result = machineErrors(frozen({ sides: 7, move: "flip", slope: 10, lean: 0.2 }));
+    const result = machineErrors(frozen({ sides: 7, move: "flip-end-for-end", slope: 10, lean: 0.2 }));
     expect(JSON.parse(JSON.stringify(result))).toEqual(result);
   });
 });
 
 test.each([
   [[], "Expected `options` to be an object, got an empty array"],
-  [{ sides: 2, move: "flip" }, "Expected `sides` to be an integer from 3 to 1000000, got 2 (number)"],
-  [{ sides: 6 }, 'Expected `move` to be one of "flip", "slide", "roll", "tumble", got undefined'],
-  [{ sides: 6, move: "turn" }, 'Expected `move` to be one of "flip", "slide", "roll", "tumble", got "turn" (string)'],
-  [{ sides: 6, move: "flip", kept: "both" }, 'Expected `kept` to be one of "left", "right", got "both" (string)'],
-  [{ sides: 6, move: "flip", slope: 91 }, "Expected `slope` to be degrees from -90 to 90, got 91 (number)"],
-  [{ sides: 6, move: "flip", square: 6 }, "Expected `square` to be degrees from -5 to 5, got 6 (number)"],
-  [{ sides: 6, move: "flip", swing: "1" }, 'Expected `swing` to be degrees from -5 to 5, got "1" (string)'],
-  [{ sides: 6, move: "flip", upright: NaN }, "Expected `upright` to be degrees from -5 to 5, got NaN (number)"],
-  [{ sides: 6, move: "flip", lean: -5.1 }, "Expected `lean` to be degrees from -5 to 5, got -5.1 (number)"],
+  [{ sides: 2, move: "flip-end-for-end" }, "Expected `sides` to be an integer from 3 to 1000000, got 2 (number)"],
+  [
+    { sides: 6 },
+    'Expected `move` to be one of "flip-end-for-end", "slide-past-the-blade", "roll", "tumble", got undefined',
+  ],
+  [
+    { sides: 6, move: "turn" },
+    'Expected `move` to be one of "flip-end-for-end", "slide-past-the-blade", "roll", "tumble", got "turn" (string)',
+  ],
+  [
+    { sides: 6, move: "flip-end-for-end", kept: "both" },
+    'Expected `kept` to be one of "left", "right", got "both" (string)',
+  ],
+  [{ sides: 6, move: "flip-end-for-end", slope: 91 }, "Expected `slope` to be degrees from -90 to 90, got 91 (number)"],
+  [{ sides: 6, move: "flip-end-for-end", square: 6 }, "Expected `square` to be degrees from -5 to 5, got 6 (number)"],
+  [{ sides: 6, move: "flip-end-for-end", swing: "1" }, 'Expected `swing` to be degrees from -5 to 5, got "1" (string)'],
+  [
+    { sides: 6, move: "flip-end-for-end", upright: NaN },
+    "Expected `upright` to be degrees from -5 to 5, got NaN (number)",
+  ],
+  [{ sides: 6, move: "flip-end-for-end", lean: -5.1 }, "Expected `lean` to be degrees from -5 to 5, got -5.1 (number)"],
 ])("machineErrors refuses %j", (options, message) => {
   expect(() => machineErrors(options as never)).toThrow(message);
 });

@@ -28,8 +28,8 @@ describe.each(["flat", "propped", "sight-edge-down", "outer-edge-down", "face-do
   "a frame cut %s",
   (lay) => {
     describe.each([
-      ["flip", FLIPS],
-      ["slide", SLIDES],
+      ["flip-end-for-end", FLIPS],
+      ["slide-past-the-blade", SLIDES],
     ] as const)("with a %s between its ends", (move, saw) => {
       /** Cuts a frame on a flawed saw, looks, corrects, cuts again on the same saw: what it gaped, and what it gapes then. */
       function twice(
@@ -40,7 +40,7 @@ describe.each(["flat", "propped", "sight-edge-down", "outer-edge-down", "face-do
         const plan = planOf({ ...brief, lay, saw });
         const result = plan.sawing.lay;
         if (result === null) return undefined;
-        expect(result.first.kept === result.second.kept ? "flip" : "slide").toBe(move);
+        expect(result.first.kept === result.second.kept ? "flip-end-for-end" : "slide-past-the-blade").toBe(move);
         // A scale at 0 is not used. Where the correction leaves 0, the scale's own error would come in anew, and be seen in the next ring.
         const { miter, bevel } = result.first;
         const flawed = {

@@ -181,10 +181,28 @@ describe("the faults of a saw", () => {
   };
 
   test("add up or cancel by how the stick is moved between its ends", () => {
-    expect(told({ saw: FLIPS, slope: 30, lay: "flat" })).toEqual(["flip", "cancels", "adds", "adds", "adds"]);
-    expect(told({ saw: SLIDES, slope: 30, lay: "flat" })).toEqual(["slide", "cancels", "adds", "cancels", "adds"]);
-    expect(told({ saw: FLIPS, lay: "flat" })).toEqual(["flip", "cancels", "adds", "adds", "idle"]);
-    expect(told({ saw: SLIDES, lay: "outer-edge-down" })).toEqual(["slide", "cancels", "idle", "cancels", "adds"]);
+    expect(told({ saw: FLIPS, slope: 30, lay: "flat" })).toEqual([
+      "flip-end-for-end",
+      "cancels",
+      "adds",
+      "adds",
+      "adds",
+    ]);
+    expect(told({ saw: SLIDES, slope: 30, lay: "flat" })).toEqual([
+      "slide-past-the-blade",
+      "cancels",
+      "adds",
+      "cancels",
+      "adds",
+    ]);
+    expect(told({ saw: FLIPS, lay: "flat" })).toEqual(["flip-end-for-end", "cancels", "adds", "adds", "idle"]);
+    expect(told({ saw: SLIDES, lay: "outer-edge-down" })).toEqual([
+      "slide-past-the-blade",
+      "cancels",
+      "idle",
+      "cancels",
+      "adds",
+    ]);
   });
 
   test("are told in words that fit: a leaning blade dishes a flat frame, opens a standing one, and tips a propped one", () => {

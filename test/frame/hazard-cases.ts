@@ -195,12 +195,12 @@ export const HAZARD_CASES: Readonly<Record<HazardCode, HazardCase>> = {
     raises: [{ ...calm, opening: { side: 20 }, clearance: 20 }],
     quiet: { ...calm, opening: { side: 20 }, clearance: 5 },
   },
-  "seat-impossible": {
+  "seating-impossible": {
     signals: ["notice"],
     raises: [{ ...held, sides: 6, slope: 70, contents: [board] }],
     quiet: { ...held, sides: 6, slope: 20, contents: [board] },
   },
-  "seat-not-known": {
+  "seating-not-known": {
     signals: ["notice"],
     raises: [{ ...measured, slope: 20, contents: [board] }],
     quiet: { ...measured, slope: 0, contents: [board] },

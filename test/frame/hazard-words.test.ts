@@ -222,7 +222,7 @@ describe("a hazard in words", () => {
 
 describe("in the rabbet", () => {
   test("what can't be held is said to, with what to change", () => {
-    expect(raised({ slope: 70, contents: [board] }, "seat-impossible")).toMatchObject([
+    expect(raised({ slope: 70, contents: [board] }, "seating-impossible")).toMatchObject([
       {
         signal: "notice",
         sentence:
@@ -251,11 +251,11 @@ describe("in the rabbet", () => {
 
   test("it is said what level measures do not tell", () => {
     const sloping = { ...LEVEL, slope: 20, contents: [board] } as Partial<FrameBrief>;
-    expect(raised(sloping, "seat-not-known").map(({ sentence }) => sentence)).toEqual([
+    expect(raised(sloping, "seating-not-known").map(({ sentence }) => sentence)).toEqual([
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.",
     ]);
-    expect(raised({ ...sloping, slope: 0 }, "seat-not-known")).toEqual([]);
-    expect(raised({ ...sloping, contents: [] }, "seat-not-known")).toEqual([]);
+    expect(raised({ ...sloping, slope: 0 }, "seating-not-known")).toEqual([]);
+    expect(raised({ ...sloping, contents: [] }, "seating-not-known")).toEqual([]);
   });
 
   test("too little room is a notice, and a caution for glass that lacks more than a hair", () => {

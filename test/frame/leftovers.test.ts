@@ -23,7 +23,7 @@ test("what four pieces of 23 leave of a stick of 96 is said alike everywhere, a 
   const fit = fitStock(plan.stockJobs[0]!);
   expect(plan.sawing.rough.length).toBe(23);
   // One cut squares the stick's end, and one parts each piece.
-  expect(plan.materials.stickLength).toBe(4 * 23 + 5 * 0.125);
+  expect(plan.materials.moldingLength).toBe(4 * 23 + 5 * 0.125);
   const short = plan.hazards.find(({ code }) => code === "short-rest");
   expect(short?.numbers).toMatchObject({ rest: 3.375 });
   expect(fit.layouts.map(({ offcut }) => offcut)).toEqual([96 - 92 - 5 * 0.125]);

@@ -87,20 +87,20 @@ describe("the molding's volume", () => {
   });
 });
 
-describe("the blank", () => {
+describe("the lumber", () => {
   test("is the box round the section as milled, by the length of stick that is used up", () => {
-    const { blank, stickLength } = materialsOf({ slope: 40 });
-    expect(blank).toMatchObject({ width: 52, thickness: 19, length: stickLength });
-    expect(blank!.cubicMeters).toBeCloseTo((52 * 19 * stickLength) / 1e9, 12);
+    const { lumber, moldingLength } = materialsOf({ slope: 40 });
+    expect(lumber).toMatchObject({ width: 52, thickness: 19, length: moldingLength });
+    expect(lumber!.cubicMeters).toBeCloseTo((52 * 19 * moldingLength) / 1e9, 12);
     // A board foot is a foot by a foot by an inch.
-    expect(blank!.boardFeet).toBeCloseTo((52 * 19 * stickLength) / (304.8 * 304.8 * 25.4), 12);
+    expect(lumber!.boardFeet).toBeCloseTo((52 * 19 * moldingLength) / (304.8 * 304.8 * 25.4), 12);
   });
 
   test("holds all of the molding", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
-        const { blank, parts } = planFrame({ ...brief, unit: "m" }).materials;
-        expect(blank!.cubicMeters).toBeGreaterThan(parts[0]!.volume! * (1 - 1e-12));
+        const { lumber, parts } = planFrame({ ...brief, unit: "m" }).materials;
+        expect(lumber!.cubicMeters).toBeGreaterThan(parts[0]!.volume! * (1 - 1e-12));
       }),
     );
   });
@@ -162,13 +162,13 @@ describe("mass", () => {
     const wood = materialsOf({ species: { radial: 4, tangential: 8 } }).parts[0]!;
     expect(wood.volume).toBeGreaterThan(0);
     expect(wood).toMatchObject({ density: null, mass: null });
-    const { parts, blank } = planFrame({
+    const { parts, lumber } = planFrame({
       sides: 5,
       measured: { levelWidth: 40 },
       opening: { side: 300 },
       species: "white ash",
     }).materials;
-    expect(blank).toBeNull();
+    expect(lumber).toBeNull();
     expect(parts[0]).toMatchObject({ volume: null, mass: null });
   });
 
@@ -183,12 +183,12 @@ describe("cost", () => {
   const near = (value: number): number => expect.closeTo(value, 10) as number;
 
   test("of molding by its length or its lumber", () => {
-    const { stickLength, blank } = materialsOf({});
+    const { moldingLength, lumber } = materialsOf({});
     const totalOf = (unit: CostUnit): number => materialsOf({ cost: per(10, unit) }).parts[0]!.cost!.total!;
-    expect(totalOf("meter")).toBeCloseTo(stickLength / 100, 10);
-    expect(totalOf("foot")).toBeCloseTo(stickLength / 30.48, 10);
-    expect(totalOf("cubic-meter")).toBeCloseTo(10 * blank!.cubicMeters, 12);
-    expect(totalOf("board-foot")).toBeCloseTo(10 * blank!.boardFeet, 12);
+    expect(totalOf("meter")).toBeCloseTo(moldingLength / 100, 10);
+    expect(totalOf("foot")).toBeCloseTo(moldingLength / 30.48, 10);
+    expect(totalOf("cubic-meter")).toBeCloseTo(10 * lumber!.cubicMeters, 12);
+    expect(totalOf("board-foot")).toBeCloseTo(10 * lumber!.boardFeet, 12);
   });
 
   test("of molding by hand: four sides of 300 mm of a molding of 50 by 20 mm, cut with a kerf of 0", () => {
@@ -266,7 +266,7 @@ describe("cost", () => {
     const { cost } = materialsOf({ cost: per(12, "meter"), contents: [pane, { ...board, cost: 5 }] });
     expect(cost!.complete).toBe(false);
     expect(cost!.missing).toEqual(["pane"]);
-    expect(cost!.total).toBeCloseTo(5 + 12 * (materialsOf({}).stickLength / 1000), 10);
+    expect(cost!.total).toBeCloseTo(5 + 12 * (materialsOf({}).moldingLength / 1000), 10);
     expect(materialsOf({ contents: [pane] }).cost).toBeNull();
   });
 
@@ -333,7 +333,7 @@ describe("laws", () => {
           expect(other!.parts[index]!.volume! / part.volume!).toBeCloseTo(k ** 3, 6);
           expect(other!.parts[index]!.mass! / part.mass! / k ** 3).toBeCloseTo(1, 9);
         });
-        expect(other!.blank!.boardFeet / one!.blank!.boardFeet / k ** 3).toBeCloseTo(1, 9);
+        expect(other!.lumber!.boardFeet / one!.lumber!.boardFeet / k ** 3).toBeCloseTo(1, 9);
       }),
     );
   });
@@ -347,7 +347,7 @@ describe("laws", () => {
           expect(other.parts[index]!.mass! / part.mass!).toBeCloseTo(1, 9);
           expect(other.parts[index]!.density).toBe(part.density);
         });
-        expect(other.blank!.boardFeet / one.blank!.boardFeet).toBeCloseTo(1, 9);
+        expect(other.lumber!.boardFeet / one.lumber!.boardFeet).toBeCloseTo(1, 9);
         expect(other.cost!.total! / one.cost!.total!).toBeCloseTo(1, 9);
       }),
     );

@@ -67,7 +67,7 @@ describe("innermost arrises that tie", () => {
     const { sightFace: first, ...rest } = plumb.arrises;
     const reordered: Profile = { outline: plumb.outline, arrises: { ...rest, sightFace: first } };
     const [same] = planFrame(briefOf({ slope: 30, profile: reordered })).movement!.seasons;
-    expect([same!.sightOpens, same!.lip]).toEqual([dry!.sightOpens, dry!.lip]);
+    expect([same!.sightOpens, same!.lipChange]).toEqual([dry!.sightOpens, dry!.lipChange]);
   });
 
   test("are both named where they draw back alike, and the one that there is where there is one", () => {
@@ -119,7 +119,7 @@ describe("a ring of which every point is moved and that is pressed together", ()
         const { deciding } = plan.geometry;
         const opened = ring.growthAt(deciding.out, deciding.up!);
         expect(Math.abs(moved!.openingGrows - opened)).toBeLessThan(1e-10);
-        expect(Math.abs(moved!.lip - (opened - grown))).toBeLessThan(1e-10);
+        expect(Math.abs(moved!.lipChange - (opened - grown))).toBeLessThan(1e-10);
         expect(Math.abs(moved!.levelWidthChange - (ring.growthAt(longest.out, longest.up!) - opened))).toBeLessThan(
           1e-10,
         );
@@ -176,9 +176,9 @@ describe("a frame of plain stock", () => {
     const [dry, damp] = seasons;
     expect(dry!.sightOpens).toBeCloseTo(dry!.jointGap / Math.SQRT2, 12);
     expect(damp!.sightOpens).toBe(0);
-    expect(damp!.openingGrows).toBeCloseTo(damp!.lip, 12);
-    expect(dry!.openingGrows - dry!.sightOpens).toBeCloseTo(dry!.lip, 12);
-    expect([Math.sign(dry!.lip), Math.sign(damp!.lip)]).toEqual([-1, 1]);
+    expect(damp!.openingGrows).toBeCloseTo(damp!.lipChange, 12);
+    expect(dry!.openingGrows - dry!.sightOpens).toBeCloseTo(dry!.lipChange, 12);
+    expect([Math.sign(dry!.lipChange), Math.sign(damp!.lipChange)]).toEqual([-1, 1]);
   });
 });
 
@@ -200,7 +200,7 @@ describe("laws", () => {
           miter: 45,
           moisture: at,
           levelWidthChange: 0,
-          lip: 0,
+          lipChange: 0,
           sightOpens: 0,
           openingGrows: 0,
         });
@@ -240,7 +240,7 @@ describe("laws", () => {
     for (const key of ["inside", "outside", "acceptedGap", "sightOpens"] as const)
       expect(many[key]).toBe(one[key] * 1024);
     for (const [index, season] of one.seasons.entries()) {
-      for (const key of ["jointGap", "levelWidthChange", "lip", "sightOpens", "openingGrows"] as const) {
+      for (const key of ["jointGap", "levelWidthChange", "lipChange", "sightOpens", "openingGrows"] as const) {
         expect(many.seasons[index]![key]).toBe(season[key] * 1024);
       }
       expect(many.seasons[index]!.angle).toBe(season.angle);

@@ -142,7 +142,7 @@ describe("checks and materials", () => {
   test("add up what the sticks must give", () => {
     const { materials, sawing } = planOf({});
     expect(materials.pieces).toBe(6);
-    expect(materials.stickLength).toBeCloseTo(6 * sawing.rough.pitch + sawing.rough.kerfAlong, 10);
+    expect(materials.moldingLength).toBeCloseTo(6 * sawing.rough.pitch + sawing.rough.kerfAlong, 10);
     expect(materials.finishedLength).toBeCloseTo(6 * sawing.rough.length, 10);
   });
 });
@@ -168,7 +168,7 @@ describe("hazards", () => {
     ["short-stick", { sticks: [{ id: "rest", length: 300 }] }, { sticks: [{ id: "ash", length: 2000 }] }],
     ["flip-error", {}, { slope: 60, sides: 3, lay: "flat" }],
     ["end-grain", { sides: 9 }, { sides: 8 }],
-    ["seat-impossible", { slope: 70 }, { contents: [glass] }],
+    ["seating-impossible", { slope: 70 }, { contents: [glass] }],
     ["shallow-rabbet", { contents: [{ name: "panel", thickness: 12 }] }, { contents: [glass] }],
     ["narrow-lip", { profile: molding({ width: 40, thickness: 20, rabbet: { width: 2, depth: 10 } }) }, {}],
     ["reach", { sides: 7 }, { sides: 6 }],

@@ -264,7 +264,7 @@ describe("the words", () => {
   test("are refused for what is no proof", () => {
     expect(() => describeTestCuts(null as never, words)).toThrow("Expected `testCuts` to be an object, got null");
     expect(() => describeTestCuts({} as never, words)).toThrow(
-      'Expected `testCuts.move` to be one of "flip", "slide", got undefined',
+      'Expected `testCuts.move` to be one of "flip-end-for-end", "slide-past-the-blade", got undefined',
     );
     expect(() => describeTestCuts(proofOf(8, 0), {} as never)).toThrow(
       "Expected `length` to be a function that writes a length, got undefined",

@@ -618,5 +618,5 @@ test("what is well-formed but cannot be made is data, not an error", () => {
   });
   expect(plan.contents).toMatchObject({ possible: false });
   expect(plan.contents.why).toMatch(/too shallow/);
-  expect(plan.hazards.map((hazard) => hazard.code)).toContain("seat-impossible");
+  expect(plan.hazards.map((hazard) => hazard.code)).toContain("seating-impossible");
 });

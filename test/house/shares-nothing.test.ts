@@ -13,7 +13,7 @@ import { closingPiece, measuredOpening, ringClosure } from "miterwright/closure"
 import { joinCorner } from "miterwright/miter";
 import { planPanel, simulatePanel } from "miterwright/panel";
 import { offsetPolygon, polygonAround, polygonCorners, polygonExtent, polygonWithin } from "miterwright/polygon";
-import { parseProfile, molding, profileFromPoints, rabbetFit, sectionAt } from "miterwright/profile";
+import { parseProfile, molding, profileFromPoints, rabbetSeating, sectionAt } from "miterwright/profile";
 import { parseSaw, cradleFor, lieSection, placeCut, stopContact, tableSaw } from "miterwright/saw";
 import { verifyFit, fitStock } from "miterwright/stock";
 import { panelRoom } from "miterwright/wood";
@@ -89,7 +89,7 @@ const CALLS: readonly (readonly [string, (...given: never[]) => unknown, readonl
   ["profileFromPoints", profileFromPoints, [{ outline: brief.profile.outline, arrises: brief.profile.arrises }]],
   ["parseProfile", parseProfile, [{ ...brief.profile, madeFor: 20 }]],
   ["sectionAt", sectionAt, [brief.profile, 20]],
-  ["rabbetFit", rabbetFit, [brief.profile, { slope: 10, contents: [{ name: "pane", thickness: 2 }] }]],
+  ["rabbetSeating", rabbetSeating, [brief.profile, { slope: 10, contents: [{ name: "pane", thickness: 2 }] }]],
   ["parseSaw", parseSaw, [brief.saw]],
   ["tableSaw", tableSaw, [{ miter: brief.saw.miter }]],
   ["placeCut", placeCut, [cut, { lay: "flat", saw: brief.saw, kept: "left" }]],

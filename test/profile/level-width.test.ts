@@ -2,7 +2,7 @@ import fc from "fast-check";
 import {
   levelWidth,
   molding,
-  rabbetFit,
+  rabbetSeating,
   sectionAt,
   sectionExtent,
   type LevelWidthOptions,
@@ -34,7 +34,7 @@ describe("levelWidth", () => {
   test("starts at the point of the wall that decides the contents' size", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-89, 89), (profile, slope) => {
-        const seating = rabbetFit(profile, { slope, contents: [] });
+        const seating = rabbetSeating(profile, { slope, contents: [] });
         fc.pre(seating.possible);
         const { outer } = sectionExtent(profile, slope);
         expect(Math.abs(levelWidth(profile, { slope }) - (outer - seating.opening.out))).toBeLessThan(

@@ -419,7 +419,7 @@ describe("without", () => {
 
   test("a fit it says how much molding is needed", () => {
     const { text, tables } = readSheet(shopSheet(tray, SHORT));
-    expect(text).toContain(`use up ${SHORT.length(tray.materials.stickLength)} of molding`);
+    expect(text).toContain(`use up ${SHORT.length(tray.materials.moldingLength)} of molding`);
     expect(tables["Cut list"]).toBeUndefined();
   });
 

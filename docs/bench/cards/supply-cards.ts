@@ -17,7 +17,7 @@ export const materialsCard: Card = {
   column: "work",
   write: ({ plan, writers }) => {
     const { materials, contents } = plan;
-    const { blank, parts, mass, cost } = materials;
+    const { lumber, parts, mass, cost } = materials;
     const money = (value: number): string => value.toFixed(2);
     const rows = parts.map(({ name, mass: weighs, cost: part }): Part[] => [
       name,
@@ -27,13 +27,13 @@ export const materialsCard: Card = {
     const knowsParts = mass.total !== null || cost !== null;
     const { box, panel } = contents;
     return html`${facts([
-      ["molding used up, cuts included", writers.length(materials.stickLength)],
-      ...(blank === null
+      ["molding used up, cuts included", writers.length(materials.moldingLength)],
+      ...(lumber === null
         ? []
         : [
             [
               "milled from, before waste",
-              `${about(blank.boardFeet)} board feet (${about(1000 * blank.cubicMeters)} liters) of ${writers.length(blank.width)} × ${writers.length(blank.thickness)}`,
+              `${about(lumber.boardFeet)} board feet (${about(1000 * lumber.cubicMeters)} liters) of ${writers.length(lumber.width)} × ${writers.length(lumber.thickness)}`,
             ] as const,
           ]),
       ...(box === null || panel === null

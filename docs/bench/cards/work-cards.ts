@@ -49,7 +49,7 @@ export const answerCard: Card = {
       <p>
         The stick lies ${[`${layName(option, angle)}.`, ...describeLay(option, writers).slice(1)].join(" ")} The length
         is taken along the ${arrisLabel(arris)}, from end to end. All pieces together use up
-        ${length(materials.stickLength)} of one stick, saw cuts included.
+        ${length(materials.moldingLength)} of one stick, saw cuts included.
       </p>`;
   },
 };

@@ -53,7 +53,7 @@ export function seatingHazards(contents: FrameContents, rest: ContainedRest | nu
     const sentence = `${why ?? ""}. Choose another rabbet, slope or molding before you cut.`;
     return [
       makeHazard(
-        "seat-impossible",
+        "seating-impossible",
         "notice",
         sentence,
         { angle: { slope: brief.slope } },
@@ -65,7 +65,7 @@ export function seatingHazards(contents: FrameContents, rest: ContainedRest | nu
   if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {
     const sentence =
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.";
-    hazards.push(makeHazard("seat-not-known", "notice", sentence, { angle: { slope: brief.slope } }));
+    hazards.push(makeHazard("seating-not-known", "notice", sentence, { angle: { slope: brief.slope } }));
   }
   const [lap, room] = lapAndRoom(contents, rest, brief);
   const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);

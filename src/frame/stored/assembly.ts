@@ -69,7 +69,7 @@ const FAULT: Fields<SawFaultEffect> = {
   words: text,
 };
 const ERRORS: Fields<SawErrors> = {
-  move: (value, path) => word(value, path, { flip: true, slide: true }),
+  move: (value, path) => word(value, path, { "flip-end-for-end": true, "slide-past-the-blade": true }),
   words: text,
   faults: (value, path) => list(value, path, (fault, at) => record(fault, at, FAULT)),
 };

@@ -20,7 +20,7 @@ import type { LayerRoom } from "../contents-room.js";
 import type { ContentsStack, StackLayer, StackVerdict } from "../contents-stack.js";
 import type { LayerKind } from "../material-density.js";
 import type { PanelWork } from "../panel-work.js";
-import { rabbetFit } from "./geometry.js";
+import { rabbetSeating } from "./geometry.js";
 
 const KINDS: Readonly<Record<LayerKind, true>> = { glass: true, acrylic: true, sheet: true, wood: true };
 const STACK_LAYER: Fields<StackLayer> = {
@@ -64,7 +64,7 @@ const CONTENTS: Fields<FrameContents> = {
   why: textOrNull,
   work: (value, path) => word(value, path, WORK),
   panes: flag,
-  seating: (value, path) => orNull(value, path, rabbetFit),
+  seating: (value, path) => orNull(value, path, rabbetSeating),
   panel: (value, path) => orNull(value, path, regularPolygon),
   box: (value, path) => orNull(value, path, box),
   stack: (value, path) => orNull(value, path, (v, p) => record(v, p, STACK)),

@@ -24,7 +24,7 @@ import { polygonLike, regularPolygon } from "../../polygon/stored-polygon.js";
 import {
   parseProfile,
   type Profile,
-  type RabbetFit,
+  type RabbetSeating,
   type RabbetHold,
   type RabbetLayer,
   type RabbetMiss,
@@ -104,7 +104,7 @@ export function possibleOrNot<A extends { possible: true }, B extends { possible
 }
 
 /** The seating of contents in a rabbet. */
-export const rabbetFit: Reader<RabbetFit> = (value, path) => possibleOrNot(value, path, HOLD, MISS);
+export const rabbetSeating: Reader<RabbetSeating> = (value, path) => possibleOrNot(value, path, HOLD, MISS);
 
 const PLANE: Fields<CutPlane> = { along: finite, across: finite, through: finite };
 const plane: Reader<CutPlane> = (value, path) => {
@@ -153,7 +153,7 @@ const GEOMETRY: Fields<FrameGeometry> = {
   deciding: placedArris,
   arrises: (value, path) => named(value, path, placedArris),
   polygons: (value, path) => named(value, path, polygonLike),
-  seating: (value, path) => orNull(value, path, rabbetFit),
+  seating: (value, path) => orNull(value, path, rabbetSeating),
   levelWidth: finite,
   overall: (value, path) => record(value, path, OVERALL),
   profile: (value, path) => orNull(value, path, profile),

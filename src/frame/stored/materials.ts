@@ -13,11 +13,11 @@ import {
 } from "../../core/stored.js";
 import type { FrameMaterials, MaterialPart } from "../frame-materials.js";
 import type { FrameMovement, SeasonMovement } from "../frame-movement.js";
-import type { MoldingBlank } from "../molding-volume.js";
+import type { MoldingLumber } from "../molding-volume.js";
 import type { PartCost } from "../part-cost.js";
 import type { PartialSum } from "../partial-sum.js";
 
-const BLANK: Fields<MoldingBlank> = {
+const BLANK: Fields<MoldingLumber> = {
   width: finite,
   thickness: finite,
   length: finite,
@@ -42,8 +42,8 @@ const sum: Reader<PartialSum> = (value, path) => record(value, path, SUM);
 const MATERIALS: Fields<FrameMaterials> = {
   pieces: count,
   finishedLength: finite,
-  stickLength: finite,
-  blank: (value, path) => orNull(value, path, (v, p) => record(v, p, BLANK)),
+  moldingLength: finite,
+  lumber: (value, path) => orNull(value, path, (v, p) => record(v, p, BLANK)),
   parts: (value, path) => list(value, path, (part, at) => record(part, at, PART), 1),
   mass: sum,
   cost: (value, path) => orNull(value, path, sum),
@@ -54,7 +54,7 @@ export const frameMaterials: Reader<FrameMaterials> = (value, path) => record(va
 const SEASON: Fields<SeasonMovement> = {
   moisture: finite,
   levelWidthChange: finite,
-  lip: finite,
+  lipChange: finite,
   sightOpens: finite,
   sightArrises: (value, path) => list(value, path, text),
   openingGrows: finite,

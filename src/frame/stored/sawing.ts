@@ -70,7 +70,7 @@ const RING: Fields<TestRing> = { pieces: count, accept: finite };
 const testRing: Reader<TestRing> = (value, path) => record(value, path, RING);
 const PROOFS: Readonly<Record<TestProof, true>> = { ring: true, "half-ring": true, "own-pieces": true };
 const TEST_CUTS: Fields<TestCuts> = {
-  move: (value, path) => word(value, path, { flip: true, slide: true }),
+  move: (value, path) => word(value, path, { "flip-end-for-end": true, "slide-past-the-blade": true }),
   length: finite,
   proof: (value, path) => word(value, path, PROOFS),
   ringScrap: finite,

@@ -1,7 +1,13 @@
 import { checkArray, checkLength, checkLengthOrZero, checkObject, checkSlope, checkText } from "../core/check.js";
 import { checkArris, arrisesOf } from "./parse-profile.js";
 import type { Profile, RabbetArris } from "./profile.js";
-import type { RabbetContent, RabbetFit, RabbetFitOptions, RabbetLayer, RabbetMiss } from "./rabbet-fit-types.js";
+import type {
+  RabbetContent,
+  RabbetSeating,
+  RabbetSeatingOptions,
+  RabbetLayer,
+  RabbetMiss,
+} from "./rabbet-seating-types.js";
 import { seatContents } from "./seat-contents.js";
 
 const REASONS: Readonly<Record<RabbetMiss["reason"], string>> = {
@@ -49,16 +55,19 @@ function layersBelow(front: number, contents: readonly RabbetContent[]): RabbetL
  * @throws {InputError} when an option is out of range or a rabbet arris is missing
  * @example
  * ```ts
- * import { molding, rabbetFit } from "miterwright/profile";
+ * import { molding, rabbetSeating } from "miterwright/profile";
  *
  * const profile = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 10 } });
- * const flat = rabbetFit(profile, { slope: 0, contents: [{ name: "glass", thickness: 2 }] });
+ * const flat = rabbetSeating(profile, { slope: 0, contents: [{ name: "glass", thickness: 2 }] });
  * flat.possible && flat.depthLeft; //=> 8
- * const steep = rabbetFit(profile, { slope: 60, contents: [{ name: "glass", thickness: 2 }] });
+ * const steep = rabbetSeating(profile, { slope: 60, contents: [{ name: "glass", thickness: 2 }] });
  * steep.possible; //=> false
  * ```
  */
-export function rabbetFit(profile: Pick<Profile<RabbetArris>, "arrises">, options: RabbetFitOptions): RabbetFit {
+export function rabbetSeating(
+  profile: Pick<Profile<RabbetArris>, "arrises">,
+  options: RabbetSeatingOptions,
+): RabbetSeating {
   const given = checkObject(options);
   const slope = checkSlope(given["slope"]);
   const { contents, thickness } = readContents(given["contents"]);

@@ -3,11 +3,11 @@ import {
   levelWidth,
   molding,
   profileFromPoints,
-  rabbetFit,
+  rabbetSeating,
   sectionAt,
   type Profile,
-  type RabbetFit,
-  type RabbetFitOptions,
+  type RabbetSeating,
+  type RabbetSeatingOptions,
   type RabbetHold,
   type RabbetArris,
 } from "miterwright/profile";
@@ -34,15 +34,15 @@ const glazing = [
   { name: "mat", thickness: 1.5 },
   { name: "backing", thickness: 3 },
 ];
-const hold = (profile: Profile<RabbetArris>, options: RabbetFitOptions): RabbetHold => {
-  const seating = rabbetFit(profile, options);
+const hold = (profile: Profile<RabbetArris>, options: RabbetSeatingOptions): RabbetHold => {
+  const seating = rabbetSeating(profile, options);
   if (!seating.possible) throw new Error(seating.why);
   return seating;
 };
 
-describe("rabbetFit of a square-cut rabbet", () => {
+describe("rabbetSeating of a square-cut rabbet", () => {
   test("holds contents flat on the ledge of a flat frame", () => {
-    expect(rabbetFit(rabbeted, { slope: 0, contents: glazing })).toEqual({
+    expect(rabbetSeating(rabbeted, { slope: 0, contents: glazing })).toEqual({
       possible: true,
       slope: 0,
       bearsOn: "ledge",
@@ -95,7 +95,7 @@ describe("rabbetFit of a square-cut rabbet", () => {
         expectSum(seating.roomLost, [d.mul(sin)]);
         // With a clearance c the arris bears d sin|s| + c before the corner, where the ledge is so much times tan|s| higher.
         const clearance = seating.lap / 4;
-        const free = rabbetFit(molding(sizes), { slope, contents: [{ name: "panel", thickness }], clearance });
+        const free = rabbetSeating(molding(sizes), { slope, contents: [{ name: "panel", thickness }], clearance });
         const [c, below] = [exact(clearance), d.mul(sin).add(exact(clearance)).mul(tan).div(cos)];
         if (!free.possible) throw new Error(free.why);
         expectSum(free.lap, [w.mul(cos), d.mul(sin).neg(), c.neg()]);
@@ -114,8 +114,8 @@ describe("rabbetFit of a square-cut rabbet", () => {
 
   test("cannot hold what lies past the mouth: w tan s > d", () => {
     // w = 8 and d = 10 meet at atan(10 / 8) = 51.34 degrees.
-    expect(rabbetFit(rabbeted, { slope: 51.3, contents: [] }).possible).toBe(true);
-    const seating = rabbetFit(rabbeted, { slope: 60, contents: glazing });
+    expect(rabbetSeating(rabbeted, { slope: 51.3, contents: [] }).possible).toBe(true);
+    const seating = rabbetSeating(rabbeted, { slope: 60, contents: glazing });
     expect(seating).toEqual({
       possible: false,
       slope: 60,
@@ -128,12 +128,12 @@ describe("rabbetFit of a square-cut rabbet", () => {
   test("holds at the mouth's very arris, where w tan s = d to the last bit", () => {
     const even = molding({ width: 40, thickness: 20, rabbet: { width: 8, depth: 8 } });
     expect(hold(even, { slope: 45, contents: [] }).opening).toEqual(sectionAt(even, 45).arrises.wallMouth);
-    expect(rabbetFit(even, { slope: -45, contents: [] })).toMatchObject({ reason: "falls-through", shortBy: 0 });
+    expect(rabbetSeating(even, { slope: -45, contents: [] })).toMatchObject({ reason: "falls-through", shortBy: 0 });
   });
 
   test("drops what gets through a mouth no wider than the sight opening: w cos s <= d sin|s|", () => {
-    expect(rabbetFit(rabbeted, { slope: -38, contents: [] }).possible).toBe(true);
-    expect(rabbetFit(rabbeted, { slope: -45, contents: glazing })).toEqual({
+    expect(rabbetSeating(rabbeted, { slope: -38, contents: [] }).possible).toBe(true);
+    expect(rabbetSeating(rabbeted, { slope: -45, contents: glazing })).toEqual({
       possible: false,
       slope: -45,
       reason: "falls-through",
@@ -144,18 +144,18 @@ describe("rabbetFit of a square-cut rabbet", () => {
 
   test("drops contents whose clearance is as wide as the lap", () => {
     expect(hold(rabbeted, { slope: 0, contents: [], clearance: 7 }).lap).toBe(1);
-    expect(rabbetFit(rabbeted, { slope: 0, contents: [], clearance: 8 })).toMatchObject({
+    expect(rabbetSeating(rabbeted, { slope: 0, contents: [], clearance: 8 })).toMatchObject({
       reason: "falls-through",
       shortBy: 0,
     });
-    expect(rabbetFit(rabbeted, { slope: 0, contents: [], clearance: 10 })).toMatchObject({
+    expect(rabbetSeating(rabbeted, { slope: 0, contents: [], clearance: 10 })).toMatchObject({
       reason: "falls-through",
       shortBy: 2,
     });
   });
 
   test.each([90, -90])("is too steep for level contents at %d", (slope) => {
-    expect(rabbetFit(rabbeted, { slope, contents: glazing })).toEqual({
+    expect(rabbetSeating(rabbeted, { slope, contents: glazing })).toEqual({
       possible: false,
       slope,
       reason: "too-steep",
@@ -169,10 +169,14 @@ describe("rabbetFit of a square-cut rabbet", () => {
   });
 });
 
-describe("rabbetFit against contents placed by trial", () => {
+describe("rabbetSeating against contents placed by trial", () => {
   /** Holds a seating against trial placement; gives what it found, so that a test can see that it met every case. */
   const compare = (profile: Rabbeted, slope: number, thickness: number, clearance: number): string => {
-    const seating: RabbetFit = rabbetFit(profile, { slope, contents: [{ name: "panel", thickness }], clearance });
+    const seating: RabbetSeating = rabbetSeating(profile, {
+      slope,
+      contents: [{ name: "panel", thickness }],
+      clearance,
+    });
     const { sight, edge, wood, slack } = placeByTrial(profile, slope);
     const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
     if (!seating.possible && seating.reason === "too-steep") {
@@ -235,7 +239,7 @@ describe("rabbetFit against contents placed by trial", () => {
   });
 });
 
-describe("rabbetFit", () => {
+describe("rabbetSeating", () => {
   test("of a rabbet made for its slope is as if the frame were flat", () => {
     const milled = molding({ width: 60, thickness: 40, rabbet: { width: 8, depth: 10 }, madeFor: { slope: 35 } });
     const seating = hold(milled, { slope: 35, contents: glazing });
@@ -272,12 +276,12 @@ describe("rabbetFit", () => {
       },
     });
     const steep = { possible: false, reason: "too-steep", shortBy: 0 };
-    expect(rabbetFit(rabbet(0, 8, 6, 0), { slope: 0, contents: [] })).toMatchObject(steep);
-    expect(rabbetFit(rabbet(-1, 8, 6, 0), { slope: 0, contents: [] })).toMatchObject(steep);
-    expect(rabbetFit(rabbet(6, 10, 9, 10), { slope: 0, contents: [] })).toMatchObject(steep);
-    expect(rabbetFit(rabbet(6, 10, 9, 12), { slope: 0, contents: [] })).toMatchObject(steep);
-    expect(rabbetFit(rabbet(6, 10, 6, 10), { slope: 0, contents: [] })).toMatchObject(steep);
-    expect(rabbetFit(rabbet(6, 0, 1e100, -1e-200), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetSeating(rabbet(0, 8, 6, 0), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetSeating(rabbet(-1, 8, 6, 0), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetSeating(rabbet(6, 10, 9, 10), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetSeating(rabbet(6, 10, 9, 12), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetSeating(rabbet(6, 10, 6, 10), { slope: 0, contents: [] })).toMatchObject(steep);
+    expect(rabbetSeating(rabbet(6, 0, 1e100, -1e-200), { slope: 0, contents: [] })).toMatchObject(steep);
   });
 
   test("holds contents under a sight edge that the ledge rises from inward, up to the wall behind it", () => {
@@ -296,7 +300,7 @@ describe("rabbetFit", () => {
     fc.assert(
       fc.property(handDrawnRabbets, between(-80, 80), (profile, slope) => {
         const { wallLedge, wallMouth } = sectionAt(profile, slope).arrises;
-        const seating = rabbetFit(profile, { slope, contents: [] });
+        const seating = rabbetSeating(profile, { slope, contents: [] });
         if (seating.possible && wallMouth.out < wallLedge.out - 1e-9) expect(seating.opening).toEqual(wallMouth);
       }),
     );
@@ -336,14 +340,14 @@ describe("rabbetFit", () => {
       ],
       arrises: { sightBack: 0, wallLedge: 1, wallMouth: 2 },
     });
-    expect(rabbetFit(hooked, { slope: 0, contents: [] })).toMatchObject({ possible: false, reason: "past-mouth" });
+    expect(rabbetSeating(hooked, { slope: 0, contents: [] })).toMatchObject({ possible: false, reason: "past-mouth" });
   });
 
   test("decides the opening without the contents, and levelWidth starts there", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-89, 89), between(0.1, 30), (profile, slope, thickness) => {
-        const thin = rabbetFit(profile, { slope, contents: [] });
-        const thick = rabbetFit(profile, { slope, contents: [{ name: "panel", thickness }] });
+        const thin = rabbetSeating(profile, { slope, contents: [] });
+        const thick = rabbetSeating(profile, { slope, contents: [{ name: "panel", thickness }] });
         expect(thick.possible).toBe(thin.possible);
         if (!thin.possible || !thick.possible) return;
         expect(thick.opening).toEqual(thin.opening);
@@ -375,7 +379,7 @@ describe("rabbetFit", () => {
             contents: [{ name: "panel", thickness: thickness * 1024 }],
             clearance: clearance * 1024,
           };
-          expect(rabbetFit(grown(profile) as Rabbeted, large)).toEqual(grown(rabbetFit(profile, small)));
+          expect(rabbetSeating(grown(profile) as Rabbeted, large)).toEqual(grown(rabbetSeating(profile, small)));
         },
       ),
     );
@@ -384,12 +388,12 @@ describe("rabbetFit", () => {
   test("takes frozen and parsed profiles, reads only three arrises and returns clean numbers", () => {
     fc.assert(
       fc.property(anyProfile, slopes(-90, 90), between(0, 3), (profile, slope, clearance) => {
-        const seating = rabbetFit(deepFrozen(profile), deepFrozen({ slope, contents: glazing, clearance }));
+        const seating = rabbetSeating(deepFrozen(profile), deepFrozen({ slope, contents: glazing, clearance }));
         numbersAreClean(seating);
         expect(JSON.parse(JSON.stringify(seating))).toEqual(seating);
         const { sightBack, wallLedge, wallMouth } = profile.arrises;
         const parsed = JSON.parse(JSON.stringify({ arrises: { sightBack, wallLedge, wallMouth } })) as typeof profile;
-        expect(rabbetFit(parsed, { slope, contents: glazing, clearance })).toEqual(seating);
+        expect(rabbetSeating(parsed, { slope, contents: glazing, clearance })).toEqual(seating);
       }),
     );
   });
@@ -403,15 +407,15 @@ describe("rabbetFit", () => {
       { profile: molding({ width: 1e-99, thickness: 1e-99, rabbet: { width: 1e-100, depth: 1e-100 } }), slope: 30 },
     ];
     for (const { profile, slope } of cases) {
-      numbersAreClean(rabbetFit(profile, { slope, contents: [{ name: "panel", thickness: 1e100 }] }));
+      numbersAreClean(rabbetSeating(profile, { slope, contents: [{ name: "panel", thickness: 1e100 }] }));
     }
   });
 
   test("asks for the rabbet's arrises in types, and tells the two answers apart", () => {
     const plain = molding({ width: 40, thickness: 20 });
     // @ts-expect-error -- a molding without a rabbet has no wall
-    expect(() => rabbetFit(plain, { slope: 0, contents: [] })).toThrow();
-    const seating = rabbetFit(rabbeted, { slope: 0, contents: [] });
+    expect(() => rabbetSeating(plain, { slope: 0, contents: [] })).toThrow();
+    const seating = rabbetSeating(rabbeted, { slope: 0, contents: [] });
     // @ts-expect-error -- only what is possible has an opening
     expect(seating.opening).toEqual({ out: 8, up: 10 });
     if (seating.possible) expectTypeOf(seating.lap).toEqualTypeOf<number>();
@@ -419,11 +423,11 @@ describe("rabbetFit", () => {
   });
 });
 
-describe("rabbetFit refuses", () => {
+describe("rabbetSeating refuses", () => {
   const at =
     (options: unknown, profile: unknown = rabbeted) =>
     () =>
-      rabbetFit(profile as typeof rabbeted, options as RabbetFitOptions);
+      rabbetSeating(profile as typeof rabbeted, options as RabbetSeatingOptions);
   refuses([
     ["Expected `options` to be an object, got null", "type", "options", at(null)],
     [

@@ -8,8 +8,8 @@ export interface RabbetContent {
   readonly thickness: number;
 }
 
-/** Options of {@link rabbetFit}. */
-export interface RabbetFitOptions {
+/** Options of {@link rabbetSeating}. */
+export interface RabbetSeatingOptions {
   /** The frame's slope in degrees, -90 to 90. */
   readonly slope: number;
   /** What lies in the rabbet, front to back: the first lies nearest the viewer. May be empty. */
@@ -78,4 +78,4 @@ export interface RabbetMiss {
 }
 
 /** The seating of level contents in a rabbet, or why there is none. */
-export type RabbetFit = RabbetHold | RabbetMiss;
+export type RabbetSeating = RabbetHold | RabbetMiss;
