@@ -11,14 +11,7 @@ export interface CheckedOptions {
   readonly onProgress: ((progress: FitProgress) => unknown) | undefined;
 }
 
-/**
- * Checks the options of a search and fills in their defaults.
- *
- * @param value - the options as they came
- * @param others - options that the caller looks at itself
- * @returns the options
- * @throws {InputError} when one is unknown, of another type or below 0
- */
+/** Checks the options of a search and fills in their defaults. */
 export function checkOptions(value: FitOptions, others: readonly string[] = []): CheckedOptions {
   const options = checkFields(value, "", ["timeLimit", "stepLimit", "onProgress", ...others]);
   const { stepLimit = Infinity, timeLimit = options["stepLimit"] === undefined ? 2000 : Infinity } = options;

@@ -4,21 +4,13 @@ interface Host {
   readonly setTimeout?: (callback: () => void, milliseconds: number) => unknown;
 }
 
-/**
- * Reads a clock that nobody sets while it runs, where there is one.
- *
- * @returns milliseconds since some moment
- */
+/** Reads a clock that nobody sets while it runs, where there is one. */
 export function readClock(): number {
   const { performance: clock } = globalThis as Host;
   return clock === undefined ? Date.now() : clock.now();
 }
 
-/**
- * Leaves the event loop a turn, where there is one.
- *
- * @returns a promise that is kept after the turn
- */
+/** Leaves the event loop a turn, where there is one. */
 export function nextTurn(): Promise<void> {
   const { setTimeout: later } = globalThis as Host;
   return later === undefined ? Promise.resolve() : new Promise((resolve) => later(resolve, 0));

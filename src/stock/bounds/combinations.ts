@@ -29,13 +29,6 @@ const MOST_CHOICES = 2000;
  * The cost of a plan is decided by how many sticks of each kind it uses, and there are far fewer of these sums than whole
  * numbers: of 2400, 3000 and 3600 only multiples of 600. With a credit the sum is what they cost at the very least: each
  * stick its cost less the credit for all its length, and the credit for the length of the pieces.
- *
- * @param problem - the problem
- * @param from - costs below this are of no interest
- * @param most - costs above this aren't either
- * @param budget - where the steps are counted; once it is spent, the combinations are not complete
- * @returns the combinations
- * @yields {undefined} nothing, at each pause
  */
 export function* leastCombinations(problem: Problem, from: number, most: number, budget: Budget): Steps<Combinations> {
   const { kinds, credit, demand } = problem;

@@ -7,12 +7,7 @@ function ceilDivide(a: bigint, b: bigint): bigint {
   return a % b > 0n ? quotient + 1n : quotient;
 }
 
-/**
- * Room that the demand takes at the very least.
- *
- * @param problem - the problem
- * @returns the sum of all sizes, and of each set-up once
- */
+/** Room that the demand takes at the very least. */
 export function totalSize(problem: Problem): bigint {
   let total = 0n;
   problem.sizes.forEach((size, item) => (total += BigInt(size) * BigInt(problem.demand[item]!)));
@@ -26,9 +21,6 @@ export function totalSize(problem: Problem): bigint {
  *
  * With a credit, a stick of cost c and room C that leaves R costs c - credit R at the very least, that is
  * (c - credit C) plus the credit for the room that is taken.
- *
- * @param problem - the problem
- * @returns the least cost, or undefined if all sticks together are too short
  */
 export function materialBound(problem: Problem): number | undefined {
   const credit = BigInt(problem.credit);

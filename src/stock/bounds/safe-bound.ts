@@ -7,14 +7,7 @@ import { largestOf, sumOf } from "../sums.js";
 /** Largest integer that sums of prices may reach, so that doubles hold them exactly. */
 const MOST_WORTH = 2 ** 51;
 
-/**
- * Rounds prices down to integers of as fine a unit as doubles can add exactly.
- *
- * @param problem - the problem
- * @param node - what is left of it
- * @param duals - prices of the items in steps of the cost grid; negative ones count as 0
- * @returns the integer prices
- */
+/** Rounds prices down to integers of as fine a unit as doubles can add exactly. */
 export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Array): Prices {
   const { sizes, demand, kinds, credit } = problem;
   const longest = largestOf(
@@ -36,12 +29,7 @@ export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Ar
   return { items, scale };
 }
 
-/**
- * The step between costs that a plan can have: every bound may be rounded up to it.
- *
- * @param problem - the problem
- * @returns the greatest common divisor of the costs and the credit, in steps of the cost grid
- */
+/** The step between costs that a plan can have: every bound may be rounded up to it. */
 export function costStep(problem: Problem): number {
   const step = problem.kinds.reduce((common, { cost }) => gcd(common, cost), problem.credit);
   return step === 0 ? 1 : step;
@@ -65,11 +53,6 @@ export interface SafeBound {
  * all prices are lowered by the same factor first, as far as no stick earns any more (Farley's bound). All of it is done in
  * integers of any size.
  *
- * @param problem - the problem
- * @param node - what is left of it
- * @param prices - integer prices
- * @param worths - for each kind a worth that none of its patterns exceeds, at these prices
- * @returns the bound
  * @see A. A. Farley, A note on bounding a class of linear programming problems, including cutting stock problems, Operations Research 38 (1990), 922-923.
  */
 export function safeBound(problem: Problem, node: Subproblem, prices: Prices, worths: Float64Array): SafeBound {

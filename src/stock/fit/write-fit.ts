@@ -80,27 +80,12 @@ function piecesIn(model: StockModel, rows: readonly NamedRow[], stick: number) {
   return { placed, offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
-/**
- * A relative difference that is 0 exactly when the two are equal.
- *
- * @param cost - cost of a plan
- * @param bound - a bound of it, the cost at most
- * @returns the difference over the larger magnitude, 0 to 2
- */
+/** A relative difference that is 0 exactly when the two are equal. */
 export function gapBetween(cost: number, bound: number): number {
   return cost === bound ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
 }
 
-/**
- * Turns what the search found into a plan with names and lengths.
- *
- * @param model - the job in integers
- * @param problem - the problem that was searched
- * @param findings - what was found
- * @param stopped - why the search ended early
- * @returns the plan
- * @yields {undefined} nothing, between some layouts
- */
+/** Turns what the search found into a plan with names and lengths. */
 export function* writeFit(
   model: StockModel,
   problem: Problem,

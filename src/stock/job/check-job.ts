@@ -81,26 +81,12 @@ function checkTrim(value: unknown, path: string): Trims {
   };
 }
 
-/**
- * Checks a job and fills in its defaults.
- *
- * @param value - the job as it came
- * @param at - where it stands, for errors
- * @returns the job
- * @throws {InputError} when a field is missing, unknown or out of bounds
- */
+/** Checks a job and fills in its defaults. */
 export function checkJob(value: StockJob, at: string = "job"): CheckedJob {
   return finish(readJob(value, at));
 }
 
-/**
- * {@link checkJob} in steps.
- *
- * @param value - the job as it came
- * @param at - where it stands, for errors
- * @returns the job
- * @yields {undefined} nothing, between some pieces
- */
+/** {@link checkJob} in steps. */
 export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob> {
   const job = checkFields(value, at, ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
   const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;

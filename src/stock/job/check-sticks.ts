@@ -30,29 +30,14 @@ export interface CheckedStick {
   readonly defects: readonly Stretch[];
 }
 
-/**
- * An array with something in it.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @param what - what to call one of its items
- * @returns the array, its items still unchecked
- */
+/** An array with something in it. */
 export function checkList(value: unknown, path: string, what: string): readonly unknown[] {
   const expected = `an array of one ${what} or more`;
   const list = checkArray(value, path, expected);
   return list.length === 0 ? refuse("range", path, value, expected) : list;
 }
 
-/**
- * A name that no item before it has.
- *
- * @param value - the name
- * @param path - the list's name in error texts
- * @param place - the item's place in the list
- * @param seen - the names before it, with their places; this one is added
- * @returns the name
- */
+/** A name that no item before it has. */
 export function checkName(value: unknown, path: string, place: number, seen: Map<string, number>): string {
   const at = `${path}[${place}].id`;
   const name = checkText(value, at);
@@ -89,14 +74,7 @@ function checkStick(value: unknown, path: string, run: RunChecks, nameOf: (id: u
   return { id, length: checked, count: most ?? (zones.length > 0 ? 1 : Infinity), cost: each, defects: zones };
 }
 
-/**
- * Checks the sticks on offer.
- *
- * @param value - the sticks
- * @param path - their name in error texts
- * @param run - how the checks are run; default until the first refusal
- * @returns the sticks with their defaults filled in
- */
+/** Checks the sticks on offer. */
 export function checkSticks(value: unknown, path: string, run: RunChecks = inOrder): readonly CheckedStick[] {
   const seen = new Map<string, number>();
   return run(

@@ -2,11 +2,7 @@ import { type Budget, isSpent, spend } from "../search/budget.js";
 import type { Steps } from "../steps.js";
 import type { LinearProgram } from "./linear-program.js";
 
-/**
- * Computes the values of the basis from the right-hand sides.
- *
- * @param program - the program; its values are changed
- */
+/** Computes the values of the basis from the right-hand sides. */
 export function setValues(program: LinearProgram): void {
   const { inverse, rhs, values } = program;
   const n = rhs.length;
@@ -18,13 +14,7 @@ export function setValues(program: LinearProgram): void {
   program.steps += n * n;
 }
 
-/**
- * What a variable costs.
- *
- * @param program - the program
- * @param variable - a slack, a penalty or a column
- * @returns its cost
- */
+/** What a variable costs. */
 export function costOf(program: LinearProgram, variable: number): number {
   const n = program.senses.length;
   if (variable < n) return 0;
@@ -32,11 +22,7 @@ export function costOf(program: LinearProgram, variable: number): number {
   return program.costs[variable - 2 * n]!;
 }
 
-/**
- * Computes the duals from the costs of the basis.
- *
- * @param program - the program; its duals are changed
- */
+/** Computes the duals from the costs of the basis. */
 export function priceRows(program: LinearProgram): void {
   const { inverse, basis, duals } = program;
   const n = basis.length;
@@ -49,15 +35,7 @@ export function priceRows(program: LinearProgram): void {
   program.steps += n * n;
 }
 
-/**
- * A variable's column times a row of the inverse, or times the duals.
- *
- * @param program - the program
- * @param variable - a slack, a penalty or a column
- * @param by - the inverse or the duals
- * @param offset - where the row starts in it
- * @returns the product
- */
+/** A variable's column times a row of the inverse, or times the duals. */
 export function product(program: LinearProgram, variable: number, by: Float64Array, offset: number): number {
   const n = program.senses.length;
   if (variable < n) return -program.senses[variable]! * by[offset + variable]!;
@@ -69,11 +47,7 @@ export function product(program: LinearProgram, variable: number, by: Float64Arr
   return sum;
 }
 
-/**
- * Starts over from penalties and slacks, whose columns are those of the unit matrix.
- *
- * @param program - the program; its basis, inverse and values are changed
- */
+/** Starts over from penalties and slacks, whose columns are those of the unit matrix. */
 export function restart(program: LinearProgram): void {
   const n = program.basis.length;
   program.inverse.fill(0);
@@ -89,10 +63,6 @@ export function restart(program: LinearProgram): void {
 /**
  * Computes the inverse afresh: starts over and brings the basic variables in again, each in the free row where its pivot is
  * largest. What comes in no more, since its pivot has become too small, stays out.
- *
- * @param program - the program; its inverse, values and duals are changed
- * @param budget - where the steps are counted; once it is spent, the basis is left as far as it got
- * @yields {undefined} nothing, at each pause
  */
 export function* refresh(program: LinearProgram, budget: Budget): Steps<void> {
   const { basis } = program;
@@ -120,28 +90,14 @@ export function* refresh(program: LinearProgram, budget: Budget): Steps<void> {
   priceRows(program);
 }
 
-/**
- * Counts the entries updated since the last call.
- *
- * @param program - the program; changed
- * @param budget - where they are counted
- * @returns whether the caller has to yield
- */
+/** Counts the entries updated since the last call. */
 export function countWork(program: LinearProgram, budget: Budget): boolean {
   const steps = program.steps;
   program.steps = 0;
   return spend(budget, steps);
 }
 
-/**
- * Replaces the basic variable of a row by another.
- *
- * @param program - the program; changed
- * @param row - the row
- * @param variable - the other variable
- * @param direction - its column in terms of the basis
- * @param reduced - its reduced cost
- */
+/** Replaces the basic variable of a row by another. */
 export function pivot(
   program: LinearProgram,
   row: number,
@@ -169,37 +125,21 @@ export function pivot(
   program.sinceFresh++;
 }
 
-/**
- * A variable's column in terms of the basis.
- *
- * @param program - the program
- * @param variable - a slack, a penalty or a column
- * @param direction - where to put it
- */
+/** A variable's column in terms of the basis. */
 export function directionOf(program: LinearProgram, variable: number, direction: Float64Array): void {
   const n = program.basis.length;
   for (let row = 0; row < n; row++) direction[row] = product(program, variable, program.inverse, row * n);
   program.steps += 4 * n;
 }
 
-/**
- * The value of the objective, penalties included.
- *
- * @param program - a solved program
- * @returns the cost of its basic solution
- */
+/** The value of the objective, penalties included. */
 export function programValue(program: LinearProgram): number {
   let value = 0;
   program.basis.forEach((variable, row) => (value += costOf(program, variable) * Math.max(0, program.values[row]!)));
   return value;
 }
 
-/**
- * How much the rows are missed in all.
- *
- * @param program - a solved program
- * @returns the sum of the penalty variables
- */
+/** How much the rows are missed in all. */
 export function missed(program: LinearProgram): number {
   const n = program.basis.length;
   let sum = 0;

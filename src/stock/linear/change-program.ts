@@ -6,15 +6,7 @@ function jitter(row: number): number {
   return 0.5 + ((row * 7919 + 104_729) % 1009) / 2018;
 }
 
-/**
- * A program without columns.
- *
- * @param senses - 1 for each row that is >=, -1 for each that is <=
- * @param rhs - right-hand sides, 0 or more
- * @param penalty - what missing a row by 1 costs, times the row's weight
- * @param weights - weights of the rows
- * @returns the program, its basis the penalties of the >= rows and the slacks of the others
- */
+/** A program without columns. */
 export function makeProgram(
   senses: Int8Array,
   rhs: Float64Array,
@@ -44,14 +36,7 @@ export function makeProgram(
   return program;
 }
 
-/**
- * Adds a column.
- *
- * @param program - the program; changed
- * @param cost - its cost
- * @param rows - its rows
- * @param entries - its entries
- */
+/** Adds a column. */
 export function addColumn(
   program: LinearProgram,
   cost: number,
@@ -64,12 +49,7 @@ export function addColumn(
   program.barred.push(false);
 }
 
-/**
- * Changes the right-hand sides. The basis stays; {@link solveProgram} repairs it.
- *
- * @param program - the program; changed
- * @param rhs - the right-hand sides, 0 or more
- */
+/** Changes the right-hand sides. The basis stays; {@link solveProgram} repairs it. */
 export function setRhs(program: LinearProgram, rhs: Float64Array): void {
   const n = rhs.length;
   for (let row = 0; row < n; row++) {
@@ -80,24 +60,13 @@ export function setRhs(program: LinearProgram, rhs: Float64Array): void {
   setValues(program);
 }
 
-/**
- * Raises or lowers the penalty, keeping the basis.
- *
- * @param program - the program; changed
- * @param penalty - what missing a row by 1 costs
- */
+/** Raises or lowers the penalty, keeping the basis. */
 export function setPenalty(program: LinearProgram, penalty: number): void {
   program.penalty = penalty;
   priceRows(program);
 }
 
-/**
- * Bars columns, which drives those that are in the basis out at a penalty, and lets the others in again.
- *
- * @param program - the program; changed
- * @param isBarred - whether a column is barred
- * @param cost - the cost of a column that is not
- */
+/** Bars columns, which drives those that are in the basis out at a penalty, and lets the others in again. */
 export function setBarred(
   program: LinearProgram,
   isBarred: (column: number) => boolean,

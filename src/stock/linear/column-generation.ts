@@ -41,8 +41,6 @@ export interface Relaxation {
 /**
  * Adds more patterns that are worth their cost, each without the items of those before: where there are many lengths, one
  * pattern a round would change the prices of a few of them only.
- *
- * @yields {undefined} nothing, at each pause
  */
 function* addDisjoint(
   master: Master,
@@ -72,13 +70,6 @@ function* addDisjoint(
  * In turn, the program over the known patterns is solved and its prices rounded down to integers; then for each kind the
  * patterns that are worth more than they cost are found and added. Each round gives a bound of its own. It ends when no
  * pattern is found, or when the bound can't rise any more or has reached the cutoff.
- *
- * @param master - the master; patterns are added to it
- * @param node - the subproblem
- * @param cutoff - a bound from which the subproblem is of no interest
- * @param budget - what may be spent
- * @returns the relaxation
- * @yields {undefined} nothing, at each pause
  */
 export function* relax(master: Master, node: Subproblem, cutoff: number, budget: Budget): Steps<Relaxation> {
   const { problem, program, unit } = master;

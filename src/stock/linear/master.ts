@@ -39,15 +39,7 @@ function rhsOf(master: Master, node: Subproblem): Float64Array {
   return rhs;
 }
 
-/**
- * A master without patterns.
- *
- * @param problem - the problem
- * @param node - what is left of it
- * @param branching - whether the numbers of sticks of each kind will be bounded later
- * @param worths - what missing one of each item costs, for good; by default so much that nothing is missed if possible
- * @returns the master
- */
+/** A master without patterns. */
 export function makeMaster(problem: Problem, node: Subproblem, branching: boolean, worths?: Float64Array): Master {
   const { kinds, sizes } = problem;
   let rows = sizes.length;
@@ -76,13 +68,7 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   return master;
 }
 
-/**
- * Adds a pattern as a column.
- *
- * @param master - the master; changed
- * @param pattern - the pattern
- * @returns false if it is there already
- */
+/** Adds a pattern as a column. */
 export function addPattern(master: Master, pattern: Pattern): boolean {
   const { kind, cost } = pattern;
   const name = patternName(pattern);
@@ -98,12 +84,6 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
 
 /**
  * Turns a master to a subproblem: new right-hand sides, and patterns barred that make more than is needed of an item.
- *
- * @param master - the master; changed
- * @param node - the subproblem
- * @param budget - what may be spent
- * @returns nothing
- * @yields {undefined} nothing, at each pause
  */
 export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Steps<void> {
   const { program, patterns, unit } = master;
@@ -117,12 +97,7 @@ export function* aimMaster(master: Master, node: Subproblem, budget: Budget): St
   );
 }
 
-/**
- * Prices of the items and kinds in steps of the cost grid.
- *
- * @param master - a solved master
- * @returns a price for each item, and for each kind what one more stick of it is worth
- */
+/** Prices of the items and kinds in steps of the cost grid. */
 export function pricesOf(master: Master): { items: Float64Array; kinds: Float64Array } {
   const { program, problem, mostRows, leastRows, unit, priced } = master;
   const { duals } = program;
@@ -134,12 +109,7 @@ export function pricesOf(master: Master): { items: Float64Array; kinds: Float64A
   return { items, kinds };
 }
 
-/**
- * The patterns that a solution uses.
- *
- * @param master - a solved master
- * @returns the patterns and how many sticks are cut by each, fractions included
- */
+/** The patterns that a solution uses. */
 export function fractionsOf(master: Master): { pattern: Pattern; times: number }[] {
   const { program, patterns } = master;
   const n = program.basis.length;

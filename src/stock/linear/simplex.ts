@@ -13,11 +13,7 @@ const PIVOT = 1e-8;
 /** Values above minus this count as 0 or more. */
 const FEASIBILITY = 1e-8;
 
-/**
- * Pivots that keep the reduced costs right until no value is negative.
- *
- * @yields {undefined} nothing, at each pause
- */
+/** Pivots that keep the reduced costs right until no value is negative. */
 function* dualSteps(
   program: LinearProgram,
   inBasis: Uint8Array,
@@ -59,11 +55,7 @@ function* dualSteps(
   }
 }
 
-/**
- * Brings a variable into the basis, and computes the inverse afresh now and then.
- *
- * @yields {undefined} nothing, at each pause
- */
+/** Brings a variable into the basis, and computes the inverse afresh now and then. */
 function* enter(
   program: LinearProgram,
   inBasis: Uint8Array,
@@ -86,14 +78,7 @@ function flagBasis(program: LinearProgram, inBasis: Uint8Array): void {
   for (const variable of program.basis) inBasis[variable] = 1;
 }
 
-/**
- * Solves a program from its present basis: first with dual steps if values are negative, then with primal ones.
- *
- * @param program - the program; its basis, values and duals are changed
- * @param budget - where the steps are counted; once it is spent, the program is left as it is
- * @returns "stuck" after very many pivots, the duals are still good for a bound
- * @yields {undefined} nothing, at each pause
- */
+/** Solves a program from its present basis: first with dual steps if values are negative, then with primal ones. */
 export function* solveProgram(program: LinearProgram, budget: Budget): Steps<SolveState> {
   const { basis, values } = program;
   const n = basis.length;

@@ -7,12 +7,6 @@ const LEAST_STEPS: number = 2 ** 24;
 
 /**
  * Costs that share no grid are rounded to one that is fine enough for eleven digits and coarse enough for exact sums.
- *
- * @param costs - the costs of the sticks
- * @param worth - worth of one step of a kept offcut
- * @param pieces - how many pieces there are: as many sticks can be used
- * @returns the grid
- * @throws {InputError} when costs that share no grid differ too much to be compared
  */
 export function chooseCostGrid(costs: readonly number[], worth: number, pieces: number): Grid {
   const largest = largestOf(costs, 0);

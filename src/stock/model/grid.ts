@@ -19,14 +19,7 @@ export const MAX_GRID_NUMBER: number = 2 ** 40;
 /** Sixteen units in the last place: what a few sums and products of decimals may be off their grid. */
 const NOISE: number = 2 ** -48;
 
-/**
- * Grid number of a value that may lie between two.
- *
- * @param value - the value, 0 or more
- * @param grid - the grid
- * @param way - which way to go from between two grid numbers; a value within rounding noise of one is on it
- * @returns the integer
- */
+/** Grid number of a value that may lie between two. */
 export function toGrid(value: number, grid: Grid, way: "up" | "down" | "nearest"): number {
   const exact = (value / grid.times) * grid.per;
   const nearest = Math.round(exact);
@@ -34,24 +27,12 @@ export function toGrid(value: number, grid: Grid, way: "up" | "down" | "nearest"
   return way === "up" ? Math.ceil(exact) : Math.floor(exact);
 }
 
-/**
- * Value of a grid number.
- *
- * @param count - the integer
- * @param grid - the grid
- * @returns its value
- */
+/** Value of a grid number. */
 export function fromGrid(count: number, grid: Grid): number {
   return (count * grid.times) / grid.per;
 }
 
-/**
- * Greatest common divisor of two integers of any size that a double holds; 0 counts as a multiple of everything.
- *
- * @param a - integer, 0 or more
- * @param b - integer, 0 or more
- * @returns their greatest common divisor
- */
+/** Greatest common divisor of two integers of any size that a double holds; 0 counts as a multiple of everything. */
 export function gcd(a: number, b: number): number {
   while (b > 0) [a, b] = [b, a % b];
   return a;
@@ -89,9 +70,6 @@ function denominator(ratio: number, most: number): number {
  *
  * Tried in turn: decimals of up to six places, halves of halves down to 1/4096, and fractions of the largest value (a job
  * that was scaled by any factor).
- *
- * @param values - values of 0 or more
- * @returns the grid, or undefined
  */
 export function commonGrid(values: readonly number[]): Grid | undefined {
   const distinct = [...new Set(values)].filter((value) => value > 0);
@@ -121,10 +99,6 @@ export function commonGrid(values: readonly number[]): Grid | undefined {
  *
  * A hundred-thousandth of the longest, or a thousandth of the shortest where that is finer, rounded down to a power of ten:
  * a hundredth of a millimeter for sticks of some meters. Finer grids would make the knapsacks much harder for nothing.
- *
- * @param longest - the longest stick
- * @param shortest - the shortest piece
- * @returns the grid
  */
 export function fineGrid(longest: number, shortest: number): Grid {
   // Rounding down makes it finer by less than ten times.

@@ -117,13 +117,7 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
   return clear.filter((stretch) => stretch.end > stretch.start);
 }
 
-/**
- * Puts a job on its grids.
- *
- * @param job - the checked job
- * @returns the job in integers
- * @throws {InputError} when a piece is longer than every stick, or the resolution is too fine
- */
+/** Puts a job on its grids. */
 export function integerModel(job: CheckedJob): StockModel {
   // Each kind of piece once.
   const distinct = [...new Set(job.pieces)];

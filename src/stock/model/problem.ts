@@ -67,46 +67,22 @@ export interface Use {
   readonly times: number;
 }
 
-/**
- * Worth of what is left in a room of a stick.
- *
- * @param problem - the problem
- * @param left - what is left in the room
- * @param loss - what it loses before that is an offcut
- * @returns the credit for it
- */
+/** Worth of what is left in a room of a stick. */
 export function creditFor(problem: Problem, left: number, loss: number): number {
   return left >= problem.keep + loss ? problem.credit * (left - loss) : 0;
 }
 
-/**
- * The longest offcuts that a stick can have.
- *
- * @param kind - the kind of stick, its rooms and losses in the same steps
- * @returns their sum
- */
+/** The longest offcuts that a stick can have. */
 export function mostLeft(kind: Pick<Kind, "rooms" | "losses">): number {
   return sumOf(kind.rooms.map((room, place) => Math.max(0, room - kind.losses[place]!)));
 }
 
-/**
- * What the first item of its share key takes besides its size.
- *
- * @param problem - the problem
- * @param item - the item
- * @returns the set-up, 0 for an item without a key
- */
+/** What the first item of its share key takes besides its size. */
 export function setupOf(problem: Problem, item: number): number {
   return problem.setups[problem.keys[item]!] ?? 0;
 }
 
-/**
- * What the items of a pattern take.
- *
- * @param problem - the problem
- * @param pattern - a pattern
- * @returns for each of its rooms the sum of sizes and set-ups
- */
+/** What the items of a pattern take. */
 export function roomsTaken(problem: Problem, pattern: Pattern): Float64Array {
   const taken = new Float64Array(problem.kinds[pattern.kind]!.rooms.length);
   const paid = new Set<number>();
@@ -121,25 +97,12 @@ export function roomsTaken(problem: Problem, pattern: Pattern): Float64Array {
   return taken;
 }
 
-/**
- * A pattern with its cost.
- *
- * @param problem - the problem
- * @param kind - index of the kind
- * @param entries - what is in it
- * @returns the pattern
- */
+/** A pattern with its cost. */
 export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
   return withCost(problem, { kind, entries, cost: 0 });
 }
 
-/**
- * A pattern at the cost it has in a problem.
- *
- * @param problem - the problem
- * @param pattern - a pattern of it, or of one with other costs
- * @returns the pattern, its cost that of the stick less the credit for its offcuts
- */
+/** A pattern at the cost it has in a problem. */
 export function withCost(problem: Problem, pattern: Pattern): Pattern {
   const { kind, entries } = pattern;
   const { cost, rooms, losses } = problem.kinds[kind]!;
@@ -149,44 +112,23 @@ export function withCost(problem: Problem, pattern: Pattern): Pattern {
   return { kind, entries, cost: cost - sumOf(credits) };
 }
 
-/**
- * Sum over the pieces of a pattern.
- *
- * @param pattern - the pattern
- * @param values - what to sum, for each item
- * @returns the sum
- */
+/** Sum over the pieces of a pattern. */
 export function patternSum(pattern: Pattern, values: Float64Array): number {
   return pattern.entries.reduce((sum, [item, count]) => sum + values[item]! * count, 0);
 }
 
-/**
- * A name that patterns of the same content share.
- *
- * @param pattern - the pattern
- * @returns the name
- */
+/** A name that patterns of the same content share. */
 export function patternName(pattern: Pattern): string {
   const names = pattern.entries.map(([item, count, room = 0]) => `${item}*${count}@${room}`);
   return `${pattern.kind}:${names.sort().join()}`;
 }
 
-/**
- * What a plan costs.
- *
- * @param plan - the plan
- * @returns the sum over its sticks
- */
+/** What a plan costs. */
 export function planCost(plan: readonly Use[]): number {
   return plan.reduce((sum, { pattern, times }) => sum + pattern.cost * times, 0);
 }
 
-/**
- * Drops kinds that another kind makes needless: one that is no shorter, no dearer and never runs out.
- *
- * @param kinds - the kinds
- * @returns those that are worth considering
- */
+/** Drops kinds that another kind makes needless: one that is no shorter, no dearer and never runs out. */
 export function withoutDominated(kinds: readonly Kind[]): Kind[] {
   const isEndless = (kind: Kind): boolean => kind.limit === Infinity && kind.rooms.length === 1;
   const endless = kinds.filter(isEndless).sort((a, b) => b.rooms[0]! - a.rooms[0]! || a.cost - b.cost);
@@ -224,13 +166,7 @@ interface Item {
   readonly members: number[];
 }
 
-/**
- * Turns a model into a problem: equal pieces merged, useless sticks dropped, common factors divided out.
- *
- * @param model - the job in integers
- * @returns the problem
- * @yields {undefined} nothing, between some pieces
- */
+/** Turns a model into a problem: equal pieces merged, useless sticks dropped, common factors divided out. */
 export function* stateProblem(model: StockModel): Steps<Problem> {
   const { kerf, keep, worth } = model;
   const keyIndex = new Map<string, number>();

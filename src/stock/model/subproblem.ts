@@ -15,12 +15,7 @@ export interface Subproblem {
   readonly fixedCost: number;
 }
 
-/**
- * The whole problem as a subproblem.
- *
- * @param problem - the problem
- * @returns the subproblem in which nothing is decided
- */
+/** The whole problem as a subproblem. */
 export function wholeProblem(problem: Problem): Subproblem {
   return {
     demand: problem.demand.slice(),
@@ -31,14 +26,7 @@ export function wholeProblem(problem: Problem): Subproblem {
   };
 }
 
-/**
- * A pattern without what is not needed any more; undefined if nothing is left of it.
- *
- * @param problem - the problem
- * @param pattern - the pattern
- * @param demand - how many of each item are needed
- * @returns the pattern, or a smaller one of the same kind
- */
+/** A pattern without what is not needed any more; undefined if nothing is left of it. */
 function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): Pattern | undefined {
   const left = new Map<number, number>();
   const entries = pattern.entries.map(([item, count, room]): Entry => {
@@ -52,14 +40,7 @@ function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): 
   return used.length === 0 ? undefined : makePattern(problem, pattern.kind, used);
 }
 
-/**
- * Decides on some sticks. A pattern that makes more than is needed is trimmed for the last stick.
- *
- * @param problem - the problem
- * @param node - what is left so far
- * @param uses - patterns and how many sticks to cut by each, as far as there is need and there are sticks
- * @returns what is left then
- */
+/** Decides on some sticks. A pattern that makes more than is needed is trimmed for the last stick. */
 export function decide(problem: Problem, node: Subproblem, uses: readonly Use[]): Subproblem {
   const demand = node.demand.slice();
   const least = node.least.slice();
@@ -82,27 +63,15 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
   return { demand, least, most, fixed, fixedCost };
 }
 
-/**
- * Layouts decided on beyond which no search goes deeper: each step down is a call, and their number is limited.
- */
+/** Layouts decided on beyond which no search goes deeper: each step down is a call, and their number is limited. */
 const MOST_FIXED = 1500;
 
-/**
- * Whether so much is decided that a search must not go deeper.
- *
- * @param node - what is left
- * @returns true beyond some number of layouts
- */
+/** Whether so much is decided that a search must not go deeper. */
 export function isDeep(node: Subproblem): boolean {
   return node.fixed.length > MOST_FIXED;
 }
 
-/**
- * Whether everything is decided.
- *
- * @param node - what is left
- * @returns true if no item is needed any more
- */
+/** Whether everything is decided. */
 export function isDone(node: Subproblem): boolean {
   return node.demand.every((count) => count === 0);
 }

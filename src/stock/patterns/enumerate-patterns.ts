@@ -38,16 +38,6 @@ const MOST_PLACES = 20_000;
  *
  * Where offcuts earn nothing, a stick that has room for a needed piece might as well hold it, so patterns to which a piece
  * can be added are left out.
- *
- * @param problem - the problem
- * @param node - what is left of it
- * @param kind - index of the kind
- * @param prices - integer prices of the items
- * @param scale - units of the prices in a step of the cost grid
- * @param limits - the item, the worth, and when to give up
- * @param budget - where the steps are counted; once it is spent, the patterns are not complete
- * @returns the patterns
- * @yields {undefined} nothing, at each pause
  */
 export function* enumeratePatterns(
   problem: Problem,

@@ -30,12 +30,7 @@ function lotsOf(knapsack: Knapsack): Lot[] {
   return lots;
 }
 
-/**
- * Entries that the table of a knapsack would have.
- *
- * @param knapsack - the knapsack
- * @returns their number, Infinity for a table that would be too wide
- */
+/** Entries that the table of a knapsack would have. */
 export function tableEntries(knapsack: Knapsack): number {
   return knapsack.room > MOST_ROOM ? Infinity : lotsOf(knapsack).length * (knapsack.room + 1);
 }
@@ -45,11 +40,6 @@ export function tableEntries(knapsack: Knapsack): number {
  *
  * The answer to small items, of which branch and bound tries too many, and to sizes that are all alike, which its bound
  * can't tell apart.
- *
- * @param knapsack - the knapsack; its `keys` are all -1 and its sizes positive
- * @param budget - where the steps are counted
- * @returns the best filling; undefined if the budget is spent before it is known
- * @yields {undefined} nothing, at each pause
  */
 export function* fillRoomByTable(knapsack: Knapsack, budget: Budget): Steps<Filling | undefined> {
   const { profits, sizes, room, above } = knapsack;

@@ -48,11 +48,6 @@ const MOST_FOUND = 4;
  * Items go by profit per size. A branch is cut off when even the room left, filled at the next item's rate, can't beat the
  * best. That product is rounded, so it is raised by two units before the comparison: profits are integers below 2^52, and
  * a bound may be too large but never too small. A share key's set-up is left out of the bound.
- *
- * @param knapsack - the knapsack
- * @param budget - where the steps are counted; once it is spent, the search gives up
- * @returns the best fillings
- * @yields {undefined} nothing, at each pause
  */
 export function* fillRoom(knapsack: Knapsack, budget: Budget): Steps<Filling> {
   const { profits, sizes, most, keys, setups, setupRate, room, above, branchLimit } = knapsack;

@@ -31,8 +31,6 @@ export interface Offer {
 /**
  * Solves one room's knapsack: by a quick branch and bound if that comes to an end or finds anything, else by the table if
  * it is not too large, else by a long branch and bound.
- *
- * @yields {undefined} nothing, at each pause
  */
 function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
   if (knapsack.branchLimit < MOST_BRANCHES) return yield* fillRoom(knapsack, budget);
@@ -50,8 +48,6 @@ function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
  *
  * With a credit there are two cases. Either the offcut is not counted; or enough stays free for one that is kept, and each
  * unit that is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
- *
- * @yields {undefined} nothing, at each pause
  */
 function* priceRoom(
   problem: Problem,
@@ -95,19 +91,7 @@ function* priceRoom(
   return { value: Math.max(filled.value, best), found: [...kept.found, ...filled.found] };
 }
 
-/**
- * Finds the patterns of a kind that are worth most at given prices.
- *
- * @param problem - the problem
- * @param node - what is left of it: no pattern has more of an item in a room than is needed
- * @param prices - prices of the items
- * @param kind - index of the kind
- * @param above - only patterns worth more than this are of interest; an integer
- * @param budget - where the steps are counted
- * @param branchLimit - branches after which a knapsack is given up; below the default, the first good patterns will do
- * @returns the patterns, and a worth that none exceeds
- * @yields {undefined} nothing, at each pause
- */
+/** Finds the patterns of a kind that are worth most at given prices. */
 export function* priceKind(
   problem: Problem,
   node: Subproblem,

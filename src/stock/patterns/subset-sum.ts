@@ -8,13 +8,6 @@ const MOST_BRANCHES = 500;
 
 /**
  * Fills a stick as full as possible around the largest item that fits: it is the one that will be hardest to place later.
- *
- * @param problem - the problem
- * @param kind - index of the kind
- * @param remaining - how many of each item are needed
- * @param budget - where the steps are counted
- * @returns the pattern, or undefined if nothing fits
- * @yields {undefined} nothing, at each pause
  */
 export function* fillBySubsetSum(
   problem: Problem,

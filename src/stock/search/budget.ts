@@ -20,23 +20,12 @@ export interface Budget {
 /** Steps between two pauses: about a millisecond, some where each takes long. */
 export const STEPS_BETWEEN_PAUSES = 100_000;
 
-/**
- * A budget.
- *
- * @param stepLimit - steps after which the search ends
- * @returns the budget, nothing spent
- */
+/** A budget. */
 export function makeBudget(stepLimit: number): Budget {
   return { steps: 0, stepLimit, pauseAt: Math.min(STEPS_BETWEEN_PAUSES, stepLimit), stopped: undefined };
 }
 
-/**
- * Counts steps.
- *
- * @param budget - the budget; changed
- * @param steps - steps that were taken, or will be before the next call
- * @returns whether the caller has to yield, and then look whether the budget is spent
- */
+/** Counts steps. */
 export function spend(budget: Budget, steps: number): boolean {
   budget.steps += steps;
   if (budget.steps < budget.pauseAt) return false;
@@ -45,12 +34,7 @@ export function spend(budget: Budget, steps: number): boolean {
   return true;
 }
 
-/**
- * Whether the search has to end.
- *
- * @param budget - the budget
- * @returns true once a limit is reached
- */
+/** Whether the search has to end. */
 export function isSpent(budget: Budget): boolean {
   if (budget.stopped === undefined && budget.steps >= budget.stepLimit) budget.stopped = "steps";
   return budget.stopped !== undefined;

@@ -35,12 +35,6 @@ const MOST_EFFORT = 30;
  * cost. In a combination the cost is decided, if offcuts earn nothing, and what remains is to find a plan or to show that
  * there is none. Most combinations are refuted by the linear program alone. Those that aren't are searched in turn, each
  * time with more effort.
- *
- * @param dive - the search around it
- * @param found - its plan and its bound; changed
- * @param root - the whole problem
- * @returns nothing
- * @yields {undefined} nothing, at each pause
  */
 export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Steps<void> {
   const { master, budget } = dive;

@@ -24,14 +24,7 @@ export interface Dive {
 /** What a layout takes to be copied and compared, in entries of the simplex. */
 const STEPS_OF_AN_OFFER = 50;
 
-/**
- * Completes a subproblem in two greedy ways.
- *
- * @param dive - the search around it
- * @param node - the subproblem
- * @returns nothing; the incumbent changes
- * @yields {undefined} nothing, at each pause
- */
+/** Completes a subproblem in two greedy ways. */
 export function* completeGreedily(dive: Dive, node: Subproblem): Steps<void> {
   const { master, incumbent, budget } = dive;
   const { problem } = master;
@@ -45,12 +38,7 @@ export function* completeGreedily(dive: Dive, node: Subproblem): Steps<void> {
 /** A fraction this close to a whole number counts as whole. */
 const NEARLY = 1e-4;
 
-/**
- * The whole sticks of a fractional solution.
- *
- * @param fractions - patterns and how many sticks are cut by each
- * @returns those with one stick at least, rounded down
- */
+/** The whole sticks of a fractional solution. */
 export function roundDown(fractions: readonly { readonly pattern: Pattern; readonly times: number }[]): Use[] {
   return fractions.flatMap(({ pattern, times }) => {
     const whole = Math.floor(times + NEARLY);
@@ -63,12 +51,7 @@ export function roundDown(fractions: readonly { readonly pattern: Pattern; reado
  * left. Where the relaxation offers several sticks to round up, the second best is tried too, and so on, each time at the
  * expense of the discrepancies that are allowed on the way down.
  *
- * @param dive - the search around it
- * @param node - the subproblem
- * @param discrepancies - how often, in sum, the dive may depart from the best candidate
- * @returns nothing; the incumbent changes
  * @see W. D. Harvey, M. L. Ginsberg, Limited discrepancy search, Proceedings of IJCAI 1995, 607-613.
- * @yields {undefined} nothing, at each pause
  */
 export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number): Steps<void> {
   const { master, incumbent, budget } = dive;

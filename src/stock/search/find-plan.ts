@@ -27,15 +27,7 @@ function mostCost(problem: Problem): number {
   return problem.kinds.reduce((sum, { cost, limit }) => sum + Math.max(0, cost) * Math.min(limit, pieces), 0);
 }
 
-/**
- * Finds a plan of least cost, or of as much as there is room for.
- *
- * @param problem - the problem
- * @param budget - what may be spent
- * @param found - where to tell what is known so far
- * @returns nothing
- * @yields {undefined} nothing, at each pause
- */
+/** Finds a plan of least cost, or of as much as there is room for. */
 export function* search(problem: Problem, budget: Budget, found: Findings): Steps<void> {
   yield* searchWhole(problem, budget, found);
   if (isSpent(budget) || found.whole) return;
@@ -52,8 +44,6 @@ export function* search(problem: Problem, budget: Budget, found: Findings): Step
  * In turn: greedy plans and quick bounds; if the sticks seem to be scarce, the search for a place for everything; the
  * linear relaxation by column generation; dives into it; and at last the trees that can prove what the relaxation can't.
  * It ends as soon as the bound meets the plan.
- *
- * @yields {undefined} nothing, at each pause
  */
 function* searchWhole(problem: Problem, budget: Budget, found: Findings): Steps<void> {
   const node = wholeProblem(problem);

@@ -93,14 +93,7 @@ export interface PartialPlan {
   readonly remaining: Float64Array;
 }
 
-/**
- * How often a pattern can be used before an item or its kind runs out.
- *
- * @param pattern - the pattern
- * @param remaining - how many of each item are needed
- * @param available - how many sticks of each kind are left
- * @returns the number of times
- */
+/** How often a pattern can be used before an item or its kind runs out. */
 export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
   const need = new Map<number, number>();
   for (const [item, count] of pattern.entries) need.set(item, (need.get(item) ?? 0) + count);
@@ -109,31 +102,13 @@ export function mostTimes(pattern: Pattern, remaining: Float64Array, available: 
   return times;
 }
 
-/**
- * Takes what a pattern makes off the demand.
- *
- * @param pattern - the pattern
- * @param times - how often it is used
- * @param remaining - how many of each item are needed; changed
- * @param available - how many sticks of each kind are left; changed
- */
+/** Takes what a pattern makes off the demand. */
 export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
   for (const [item, count] of pattern.entries) remaining[item] = remaining[item]! - count * times;
   available[pattern.kind] = available[pattern.kind]! - times;
 }
 
-/**
- * Fills stick after stick, each time the one that costs least per length made.
- *
- * @param problem - the problem
- * @param demand - how many of each item to place
- * @param available - how many sticks of each kind there are
- * @param budget - where the steps are counted
- * @param fill - fills one stick of a kind; undefined if nothing fits
- * @param whole - whether to go on once the budget is spent: then, if time is up, with the kind that costs least per length
- * @returns a plan that makes as much as it found room for
- * @yields {undefined} nothing, at each pause
- */
+/** Fills stick after stick, each time the one that costs least per length made. */
 export function* fillGreedily(
   problem: Problem,
   demand: Float64Array,

@@ -22,23 +22,12 @@ export interface Findings extends Incumbent {
   impossible: boolean;
 }
 
-/**
- * What is known of a problem before its search.
- *
- * @param problem - the problem
- * @returns no plan, and no bound
- */
+/** What is known of a problem before its search. */
 export function nothingFound(problem: Problem): Findings {
   return { plan: [], cost: 0, remaining: problem.demand, whole: false, bound: 0, impossible: false };
 }
 
-/**
- * What a plan for a subproblem must cost less than to be of any use.
- *
- * @param incumbent - the best plan so far
- * @param node - the subproblem
- * @returns the cost, Infinity as long as no plan makes every piece
- */
+/** What a plan for a subproblem must cost less than to be of any use. */
 export function cutoffFor(incumbent: Incumbent, node: Subproblem): number {
   return incumbent.whole ? incumbent.cost - node.fixedCost : Infinity;
 }
@@ -48,13 +37,7 @@ function missing(problem: Problem, remaining: Float64Array): number {
   return remaining.reduce((sum, count, item) => sum + count * problem.sizes[item]!, 0);
 }
 
-/**
- * The most room that is left in a stick: of two plans of one cost, the one with the longer offcut is the better.
- *
- * @param problem - the problem
- * @param plan - a plan
- * @returns the room
- */
+/** The most room that is left in a stick: of two plans of one cost, the one with the longer offcut is the better. */
 function longestRest(problem: Problem, plan: readonly Use[]): number {
   let longest = 0;
   for (const { pattern } of plan) {
@@ -66,14 +49,7 @@ function longestRest(problem: Problem, plan: readonly Use[]): number {
   return longest;
 }
 
-/**
- * Takes a plan for the best if it makes more, or as much at less cost, or at the same cost with a longer offcut.
- *
- * @param problem - the problem
- * @param incumbent - the best plan so far; changed
- * @param plan - another plan
- * @param remaining - how many of each item that one has no place for
- */
+/** Takes a plan for the best if it makes more, or as much at less cost, or at the same cost with a longer offcut. */
 export function offerPlan(problem: Problem, incumbent: Incumbent, plan: readonly Use[], remaining: Float64Array): void {
   const cost = planCost(plan);
   const whole = remaining.every((count) => count === 0);
@@ -85,14 +61,7 @@ export function offerPlan(problem: Problem, incumbent: Incumbent, plan: readonly
   if (worse < 0) Object.assign(incumbent, { plan, cost, remaining, whole });
 }
 
-/**
- * Offers the sticks that are decided on together with a plan for what is left.
- *
- * @param problem - the problem
- * @param incumbent - the best plan so far; changed
- * @param node - the subproblem
- * @param rest - a plan for it
- */
+/** Offers the sticks that are decided on together with a plan for what is left. */
 export function offerRest(problem: Problem, incumbent: Incumbent, node: Subproblem, rest: PartialPlan): void {
   offerPlan(problem, incumbent, [...node.fixed, ...rest.plan], rest.remaining);
 }

@@ -25,8 +25,6 @@ interface Branch {
  * The patterns that can hold the first item still needed in a plan cheaper than the cutoff; likely ones first.
  *
  * No more of them are kept than will be tried: there is such a list for every step down the tree.
- *
- * @yields {undefined} nothing, at each pause
  */
 function* branchesOf(
   dive: Dive,
@@ -71,13 +69,6 @@ function* branchesOf(
  *
  * Unlike a dive it can prove that there is none: one of the patterns tried has to be in every plan that costs less, and
  * once a pattern has been tried in vain it is banned from the branches after it.
- *
- * @param dive - the search around it
- * @param node - the subproblem
- * @param discrepancies - how often, in sum, it may depart from the likeliest pattern
- * @param banned - patterns that have been tried in vain
- * @returns whether the search was complete
- * @yields {undefined} nothing, at each pause
  */
 export function* searchPatterns(
   dive: Dive,

@@ -16,14 +16,7 @@ import { writeFit } from "../fit/write-fit.js";
 /** Steps between two calls of `onProgress` when nothing new was found. */
 const STEPS_BETWEEN_REPORTS = 1_000_000;
 
-/**
- * Runs a search piece by piece; whoever drives it decides what happens between the pieces.
- *
- * @param value - the job
- * @param options - when to end
- * @returns the plan
- * @yields {undefined} nothing, between two pieces of work
- */
+/** Runs a search piece by piece; whoever drives it decides what happens between the pieces. */
 export function* runSearch(value: StockJob, options: CheckedOptions): Steps<StockFit> {
   const start = readClock();
   const model = integerModel(yield* readJob(value));

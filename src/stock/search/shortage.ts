@@ -24,11 +24,7 @@ function scarcePart(problem: Problem): Problem {
   };
 }
 
-/**
- * The sticks of a plan for the scarce part as sticks of the problem, and the rest of the demand placed greedily.
- *
- * @yields {undefined} nothing, at each pause
- */
+/** The sticks of a plan for the scarce part as sticks of the problem, and the rest of the demand placed greedily. */
 function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[], budget: Budget): Steps<void> {
   const remaining = problem.demand.slice();
   const available = Float64Array.from(problem.kinds, ({ limit }) => limit);
@@ -45,12 +41,6 @@ function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly 
  *
  * It is the same search with other costs: sticks are free, and a piece without a place costs its length. A bound above 0
  * proves the shortage.
- *
- * @param problem - the problem
- * @param incumbent - the best plan so far; changed when one that makes more is found
- * @param budget - what may be spent
- * @returns whether a shortage is proven
- * @yields {undefined} nothing, at each pause
  */
 export function* searchShortage(problem: Problem, incumbent: Incumbent, budget: Budget): Steps<boolean> {
   const scarce = scarcePart(problem);

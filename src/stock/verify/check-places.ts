@@ -115,12 +115,6 @@ function checkRow(inspection: Inspection, noise: bigint, { records, start, end }
 
 /**
  * Checks where the pieces of one layout lie: their lengths, kerfs, shared cuts and sequences, and what trims and defects leave to them.
- *
- * @param inspection - the job, and where to tell what is wrong
- * @param stick - the stick that is cut
- * @param pieces - the layout's records
- * @param path - their name
- * @returns what the layout makes, and what it leaves
  */
 export function checkPlaces(inspection: Inspection, stick: StatedStick, pieces: unknown, path: string): CheckedPlaces {
   const { job, report } = inspection;

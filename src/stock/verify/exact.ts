@@ -1,16 +1,9 @@
-/**
- * Doubles as integers of one unit, 2^-1074, which all of them are multiples of: sums and differences are exact.
- */
+/** Doubles as integers of one unit, 2^-1074, which all of them are multiples of: sums and differences are exact. */
 
 /** How many bits below 1 the unit lies. */
 const UNIT_BITS = 1074;
 
-/**
- * A double as a multiple of the unit.
- *
- * @param value - a finite number
- * @returns the integer
- */
+/** A double as a multiple of the unit. */
 export function exactOf(value: number): bigint {
   const view = new DataView(new ArrayBuffer(8));
   view.setFloat64(0, value);
@@ -21,12 +14,7 @@ export function exactOf(value: number): bigint {
   return value < 0 ? -magnitude : magnitude;
 }
 
-/**
- * The double at a multiple of the unit, for texts: cut off after 64 bits.
- *
- * @param exact - the integer
- * @returns the number
- */
+/** The double at a multiple of the unit, for texts: cut off after 64 bits. */
 export function doubleOf(exact: bigint): number {
   const magnitude = exact < 0n ? -exact : exact;
   const above = Math.max(0, 4 * magnitude.toString(16).length - 64);
@@ -36,35 +24,17 @@ export function doubleOf(exact: bigint): number {
   return exact < 0n ? -double : double;
 }
 
-/**
- * Product of two multiples of the unit, as one again; what is below the unit is cut off.
- *
- * @param a - an integer
- * @param b - an integer
- * @returns the product of the numbers that they stand for
- */
+/** Product of two multiples of the unit, as one again; what is below the unit is cut off. */
 export function exactProduct(a: bigint, b: bigint): bigint {
   return (a * b) >> BigInt(UNIT_BITS);
 }
 
-/**
- * The larger of two integers of any size.
- *
- * @param a - an integer
- * @param b - an integer
- * @returns the larger one
- */
+/** The larger of two integers of any size. */
 export function largerOf(a: bigint, b: bigint): bigint {
   return a > b ? a : b;
 }
 
-/**
- * The smaller of two integers of any size.
- *
- * @param a - an integer
- * @param b - an integer
- * @returns the smaller one
- */
+/** The smaller of two integers of any size. */
 export function smallerOf(a: bigint, b: bigint): bigint {
   return a < b ? a : b;
 }

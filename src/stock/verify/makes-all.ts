@@ -69,12 +69,7 @@ function fillAnyhow(pieces: readonly Wanted[], spaces: readonly Space[], kerf: b
   return place(0);
 }
 
-/**
- * Whether a simple search finds room for all pieces of a job whose sticks are said to run out.
- *
- * @param inspection - the job, and how much its plan's grid gives away at every piece and stick
- * @returns true where a plan was found; false says nothing
- */
+/** Whether a simple search finds room for all pieces of a job whose sticks are said to run out. */
 export function makesAll(inspection: Inspection): boolean {
   const { job, slack } = inspection;
   const { kerf } = job;

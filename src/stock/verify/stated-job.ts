@@ -80,13 +80,7 @@ function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bi
   return clear.filter((stretch) => stretch.end > stretch.start);
 }
 
-/**
- * Reads a job as it stands there, without any grid.
- *
- * @param job - a job that was checked
- * @param slack - how far the grid of the plan may move a place, 0 where all lengths lie on it
- * @returns the job with its defaults filled in
- */
+/** Reads a job as it stands there, without any grid. */
 export function statedJob(job: StockJob, slack: bigint): StatedJob {
   const kerf = exactOf(job.kerf ?? 0);
   const { trim = 0, credit = 0, keep = credit > 0 ? 0 : undefined } = job;
