@@ -1,6 +1,5 @@
 import { checkObject } from "../core/check.js";
-import { checkOptions } from "./check-options.js";
-import type { FitAsyncOptions, FitSignal } from "./fit-options.js";
+import { checkOptions, type FitAsyncOptions, type FitSignal } from "./fit-options.js";
 import { nextTurn, readClock } from "./host.js";
 import { runSearch } from "./search/run-search.js";
 import type { StockFit } from "./fit/stock-fit.js";

@@ -1,6 +1,5 @@
 import { finish } from "./steps.js";
-import { checkOptions } from "./check-options.js";
-import type { FitOptions } from "./fit-options.js";
+import { checkOptions, type FitOptions } from "./fit-options.js";
 import { runSearch } from "./search/run-search.js";
 import type { StockFit } from "./fit/stock-fit.js";
 import type { StockJob } from "./job/stock-job.js";

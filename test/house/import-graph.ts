@@ -82,13 +82,17 @@ function faultOfDoors(files: ReadonlySet<string>, file: string, target: string):
 }
 
 /** Every file that a file imports, or one that it imports, and so on. */
-export function filesBehind(files: readonly FileImports[], file: string, found: Set<string> = new Set()): Set<string> {
-  for (const specifier of files.find((one) => one.file === file)?.specifiers ?? []) {
-    const target = resolve(file, specifier);
-    if (target === undefined || found.has(target)) continue;
-    found.add(target);
-    filesBehind(files, target, found);
-  }
+export function filesBehind(files: readonly FileImports[], file: string): Set<string> {
+  const found = new Set<string>();
+  const visit = (from: string): void => {
+    for (const specifier of files.find((one) => one.file === from)?.specifiers ?? []) {
+      const target = resolve(from, specifier);
+      if (target === undefined || found.has(target)) continue;
+      found.add(target);
+      visit(target);
+    }
+  };
+  visit(file);
   return found;
 }
 

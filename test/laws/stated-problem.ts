@@ -4,7 +4,12 @@ import { finish } from "../../src/stock/steps.js";
 import { checkJob } from "../../src/stock/job/check-job.js";
 import { fromGrid } from "../../src/stock/model/grid.js";
 import { integerModel, type StockModel } from "../../src/stock/model/integer-model.js";
-import { type Problem, stateProblem } from "../../src/stock/model/problem.js";
+import type { Problem } from "../../src/stock/model/problem.js";
+import { stateProblem } from "../../src/stock/model/state-problem.js";
+import { makeMaster } from "../../src/stock/linear/master.js";
+import { wholeProblem } from "../../src/stock/model/subproblem.js";
+import { makeBudget } from "../../src/stock/search/budget.js";
+import { addMaster, type ProgramSearch, type Search, startSearch } from "../../src/stock/search/search.js";
 import { cheapestByForce } from "./stock.js";
 
 /** A small job as the parts of the search see it, and what brute force says of it. */
@@ -43,6 +48,17 @@ export function stateJob(job: StockJob): Stated | undefined {
  */
 export function problemOf(job: StockJob): Problem {
   return finish(stateProblem(integerModel(checkJob(job))));
+}
+
+/** A search of a problem that may take so many steps. */
+export function searchOf(problem: Problem, stepLimit: number = Infinity): Search {
+  return startSearch(problem, makeBudget(stepLimit));
+}
+
+/** A search that has come to its linear program, which may bound the numbers of sticks. */
+export function programmed(search: Search, branching: boolean): ProgramSearch {
+  const { problem } = search;
+  return addMaster(search, makeMaster(problem, wholeProblem(problem), branching));
 }
 
 /** Runs a part of the search to its end. */

@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { makeBudget } from "../../src/stock/search/budget.js";
 import { leastCombinations } from "../../src/stock/bounds/combinations.js";
 import type { Kind, Problem } from "../../src/stock/model/problem.js";
-import { runSteps } from "../laws/stated-problem.js";
+import { runSteps, searchOf } from "../laws/stated-problem.js";
 
 const kindOf = fc.record({
   room: fc.integer({ min: 1, max: 9 }),
@@ -45,7 +44,7 @@ test("no combination of sticks is left out, and none is too short", () => {
       // What earns is counted as if all of it were used.
       const earned = given.reduce((sum, { cost, limit }) => sum + Math.min(0, cost) * limit, 0);
       const from = credit * total + earned + beyond;
-      const found = runSteps(leastCombinations(problem, from, from + 30, makeBudget(Infinity)));
+      const found = runSteps(leastCombinations(searchOf(problem), from, from + 30));
       if (!found.complete) {
         expect(given.every(({ cost }) => cost <= 0)).toBe(true);
         return;

@@ -6,7 +6,8 @@ import type { Filling, Knapsack } from "../../src/stock/patterns/knapsack.js";
 import * as table from "../../src/stock/patterns/knapsack-table.js";
 import { runSteps } from "../laws/stated-problem.js";
 
-const fillRoom = (knapsack: Knapsack): Filling => runSteps(branching.fillRoom(knapsack, makeBudget(Infinity)));
+const fillRoom = (knapsack: Knapsack, branchLimit = 1e6): Filling =>
+  runSteps(branching.fillRoom(knapsack, makeBudget(Infinity), branchLimit));
 const fillRoomByTable = (knapsack: Knapsack): Filling =>
   runSteps(table.fillRoomByTable(knapsack, makeBudget(Infinity)))!;
 
@@ -72,7 +73,6 @@ function knapsackOf(
     setupRate,
     room,
     above,
-    branchLimit: 1e6,
   };
 }
 
@@ -133,7 +133,7 @@ describe("knapsack", () => {
   test("gives up with a bound that holds", () => {
     fc.assert(
       fc.property(itemsOf(0), room, (items, space) => {
-        const filling = fillRoom({ ...knapsackOf(items, [], 0, space), branchLimit: 2 });
+        const filling = fillRoom(knapsackOf(items, [], 0, space), 2);
         expect(filling.value).toBeGreaterThanOrEqual(bestByForce(items, [], 0, space));
       }),
     );

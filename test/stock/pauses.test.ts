@@ -1,10 +1,8 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { verifyFit, fitStock, fitStockAsync, type StockJob } from "miterwright/stock";
 import { LARGE, randomJob } from "../bench/stock/overrun-jobs.js";
-import { makeBudget } from "../../src/stock/search/budget.js";
-import { nothingFound } from "../../src/stock/search/incumbent.js";
-import { search } from "../../src/stock/search/find-plan.js";
-import { problemOf } from "../laws/stated-problem.js";
+import { findPlan } from "../../src/stock/search/find-plan.js";
+import { problemOf, searchOf } from "../laws/stated-problem.js";
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -66,9 +64,9 @@ describe("a search pauses after some steps, and ends at the next pause", () => {
     ...[1, 2, 3, 4, 5, 6].map((seed): [string, StockJob] => [`random #${seed}`, randomJob(seed)]),
   ];
   test.each(jobs)("%s", (_name, job) => {
-    const problem = problemOf(job);
-    const budget = makeBudget(Infinity);
-    const steps = search(problem, budget, nothingFound(problem));
+    const search = searchOf(problemOf(job));
+    const { budget } = search;
+    const steps = findPlan(search);
     let last = 0;
     let ended = false;
     while (!ended && budget.steps < 3e6) {

@@ -1,16 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { makeBudget } from "../../src/stock/search/budget.js";
 import { diveForPlan } from "../../src/stock/search/dive.js";
 import { type Fill, fillGreedily } from "../../src/stock/search/greedy.js";
-import { type Findings, nothingFound, offerRest } from "../../src/stock/search/incumbent.js";
-import { makeMaster } from "../../src/stock/linear/master.js";
+import { offerRest, type Search } from "../../src/stock/search/search.js";
 import { searchPatterns } from "../../src/stock/search/pattern-tree.js";
-import { patternSum, planCost, type Problem, roomsTaken, type Use } from "../../src/stock/model/problem.js";
+import { patternSum, planCost, roomsTaken, type Use } from "../../src/stock/model/pattern.js";
+import type { Problem } from "../../src/stock/model/problem.js";
 import { searchShortage } from "../../src/stock/search/shortage.js";
-import { wholeProblem } from "../../src/stock/model/subproblem.js";
+import { type Subproblem, wholeProblem } from "../../src/stock/model/subproblem.js";
 import { fillBySubsetSum } from "../../src/stock/patterns/subset-sum.js";
-import { runSteps, stateJob } from "../laws/stated-problem.js";
+import { programmed, runSteps, searchOf, stateJob } from "../laws/stated-problem.js";
 import { smallJob } from "../laws/stock.js";
 
 /** A plan keeps to rooms and counts, and makes what it says it makes. */
@@ -32,11 +31,11 @@ function expectSound(problem: Problem, plan: readonly Use[], remaining: Float64A
 }
 
 /** The search's parts work on what greedy filling has found. */
-function startGreedily(problem: Problem): { found: Findings; node: ReturnType<typeof wholeProblem> } {
+function startGreedily(problem: Problem, stepLimit?: number): { search: Search; node: Subproblem } {
   const node = wholeProblem(problem);
-  const found = nothingFound(problem);
-  offerRest(problem, found, node, runSteps(fillGreedily(problem, node.demand, node.most, makeBudget(Infinity))));
-  return { found, node };
+  const search = searchOf(problem, stepLimit);
+  offerRest(search, node, runSteps(fillGreedily(search, node)));
+  return { search, node };
 }
 
 /** The fullest filling of a room that holds a certain item, by trying all. */
@@ -62,7 +61,7 @@ describe("plans without a bound", () => {
         const { problem } = stateJob(job) ?? {};
         if (problem === undefined) return;
         const node = wholeProblem(problem);
-        const { plan, remaining } = runSteps(fillGreedily(problem, node.demand, node.most, makeBudget(Infinity), fill));
+        const { plan, remaining } = runSteps(fillGreedily(searchOf(problem), node, fill));
         expectSound(problem, plan, remaining);
         remaining.forEach((count, item) => {
           if (count === 0) return;
@@ -94,7 +93,7 @@ describe("plans without a bound", () => {
           keep: Infinity,
           members: sizes.map((_, k) => [k]),
         };
-        const pattern = runSteps(fillBySubsetSum(problem, 0, problem.demand, makeBudget(Infinity)));
+        const pattern = runSteps(fillBySubsetSum(searchOf(problem), 0, problem.demand));
         const first = sizes.findIndex((size, k) => size <= room && counts[k]! > 0);
         if (first < 0) expect(pattern).toBeUndefined();
         else {
@@ -111,10 +110,11 @@ describe("plans without a bound", () => {
       fc.property(smallJob, (job) => {
         const { problem, least } = stateJob(job) ?? {};
         if (problem === undefined || least === undefined) return;
-        const { found, node } = startGreedily(problem);
-        const before = found.whole ? found.cost : Infinity;
-        const master = makeMaster(problem, node, false);
-        runSteps(diveForPlan({ master, incumbent: found, goal: least, budget: makeBudget(Infinity) }, node, 1));
+        const { search, node } = startGreedily(problem);
+        const before = search.incumbent.whole ? search.incumbent.cost : Infinity;
+        search.bound = least;
+        runSteps(diveForPlan(programmed(search, false), node, 1));
+        const found = search.incumbent;
         expectSound(problem, found.plan, found.remaining);
         expect(planCost(found.plan)).toBeCloseTo(found.cost, 6);
         if (!found.whole) return;
@@ -137,9 +137,9 @@ describe("proofs", () => {
       fc.property(smallJob, (job) => {
         const { problem, least } = stateJob(job) ?? {};
         if (problem === undefined || least === undefined) return;
-        const { found, node } = startGreedily(problem);
-        const dive = { master: makeMaster(problem, node, false), incumbent: found, goal: 0, budget: makeBudget(1e8) };
-        if (!runSteps(searchPatterns(dive, node, 1e6))) return;
+        const { search, node } = startGreedily(problem, 1e8);
+        if (!runSteps(searchPatterns(programmed(search, false), node, 1e6))) return;
+        const found = search.incumbent;
         complete++;
         expectSound(problem, found.plan, found.remaining);
         expect(found.whole).toBe(true);
@@ -159,8 +159,9 @@ describe("proofs", () => {
       fc.property(scarce, (job) => {
         const { problem, least } = stateJob(job) ?? {};
         if (problem === undefined) return;
-        const { found } = startGreedily(problem);
-        const isProven = runSteps(searchShortage(problem, found, makeBudget(Infinity)));
+        const { search } = startGreedily(problem);
+        const isProven = runSteps(searchShortage(search));
+        const found = search.incumbent;
         expectSound(problem, found.plan, found.remaining);
         if (least === undefined) {
           none++;

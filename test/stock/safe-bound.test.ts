@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { materialBound, totalSize } from "../../src/stock/bounds/material-bound.js";
-import type { Kind, Problem } from "../../src/stock/model/problem.js";
-import { costStep, roundPrices, safeBound } from "../../src/stock/bounds/safe-bound.js";
+import { costStep, type Kind, type Problem } from "../../src/stock/model/problem.js";
+import { roundPrices, safeBound } from "../../src/stock/bounds/safe-bound.js";
 import { wholeProblem } from "../../src/stock/model/subproblem.js";
 
 // "optimal" and `bound` of fitStock rest on these functions alone; the examples are worked by hand.

@@ -1,10 +1,9 @@
 import fc from "fast-check";
 import loadHighs from "highs";
 import { describe, expect, test } from "vitest";
-import { missed, programValue } from "../../src/stock/linear/basis.js";
+import { type LinearProgram, missed, programValue } from "../../src/stock/linear/linear-program.js";
 import { addColumn, makeProgram, setBarred, setRhs } from "../../src/stock/linear/change-program.js";
 import { makeBudget } from "../../src/stock/search/budget.js";
-import type { LinearProgram } from "../../src/stock/linear/linear-program.js";
 import { solveProgram as stepsOf, type SolveState } from "../../src/stock/linear/simplex.js";
 import { runSteps } from "../laws/stated-problem.js";
 

@@ -1,8 +1,8 @@
-import { type Budget, isSpent, spend } from "../search/budget.js";
+import { isSpent, spend } from "../search/budget.js";
+import type { Search } from "../search/search.js";
 import type { Steps } from "../steps.js";
-import { totalSize } from "./material-bound.js";
-import type { Problem } from "../model/problem.js";
 import { sumOf } from "../sums.js";
+import { totalSize } from "./material-bound.js";
 
 /** Numbers of sticks that a plan of some cost can have. */
 export interface Combinations {
@@ -30,7 +30,8 @@ const MOST_CHOICES = 2000;
  * numbers: of 2400, 3000 and 3600 only multiples of 600. With a credit the sum is what they cost at the very least: each
  * stick its cost less the credit for all its length, and the credit for the length of the pieces.
  */
-export function* leastCombinations(problem: Problem, from: number, most: number, budget: Budget): Steps<Combinations> {
+export function* leastCombinations(search: Search, from: number, most: number): Steps<Combinations> {
+  const { problem, budget } = search;
   const { kinds, credit, demand } = problem;
   const total = Number(totalSize(problem));
   const rooms = kinds.map((kind) => sumOf(kind.rooms));

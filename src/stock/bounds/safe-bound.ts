@@ -1,11 +1,17 @@
-import { gcd } from "../model/grid.js";
-import type { Prices } from "../patterns/pricing.js";
-import { mostLeft, type Problem } from "../model/problem.js";
+import { costStep, mostLeft, type Problem } from "../model/problem.js";
 import type { Subproblem } from "../model/subproblem.js";
 import { largestOf, sumOf } from "../sums.js";
 
 /** Largest integer that sums of prices may reach, so that doubles hold them exactly. */
 const MOST_WORTH = 2 ** 51;
+
+/** Integer prices of the items, in units of 1 / `scale` of a step of the cost grid. */
+export interface Prices {
+  /** What one of each item is worth, an integer of 0 or more. */
+  readonly items: Float64Array;
+  /** Units of a step of the cost grid, a power of two. */
+  readonly scale: number;
+}
 
 /** Rounds prices down to integers of as fine a unit as doubles can add exactly. */
 export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Array): Prices {
@@ -27,12 +33,6 @@ export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Ar
   while (most * scale > MOST_WORTH) scale /= 2;
   const items = duals.map((dual, item) => (node.demand[item]! > 0 && dual > 0 ? Math.floor(dual * scale) : 0));
   return { items, scale };
-}
-
-/** The step between costs that a plan can have: every bound may be rounded up to it. */
-export function costStep(problem: Problem): number {
-  const step = problem.kinds.reduce((common, { cost }) => gcd(common, cost), problem.credit);
-  return step === 0 ? 1 : step;
 }
 
 /** A lower bound and what it was made from. */

@@ -1,11 +1,12 @@
-import { RECORDS_BETWEEN_PAUSES, type Steps } from "../steps.js";
-import { fromGrid } from "../model/grid.js";
-import type { Findings } from "../search/incumbent.js";
-import type { StockModel } from "../model/integer-model.js";
-import type { Pattern, Problem } from "../model/problem.js";
-import type { PlacedPiece, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 import type { Stretch } from "../job/stock-job.js";
+import { fromGrid } from "../model/grid.js";
+import type { StockModel } from "../model/integer-model.js";
+import type { Pattern } from "../model/pattern.js";
+import type { Problem } from "../model/problem.js";
+import type { Search } from "../search/search.js";
+import { RECORDS_BETWEEN_PAUSES, type Steps } from "../steps.js";
 import { largestOf } from "../sums.js";
+import type { PlacedPiece, StockFit, StockLayout } from "./stock-fit.js";
 
 /** Pieces of the model that are still to be handed out for an item. */
 interface Queue {
@@ -86,18 +87,15 @@ export function gapBetween(cost: number, bound: number): number {
 }
 
 /** Turns what the search found into a plan with names and lengths. */
-export function* writeFit(
-  model: StockModel,
-  problem: Problem,
-  findings: Findings,
-  stopped: StopReason | undefined,
-): Steps<StockFit> {
+export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
+  const { problem, incumbent, impossible } = search;
+  const { stopped } = search.budget;
   const { grid, ids, pieces, worth } = model;
   const queues = problem.members.map((members): Queue => ({ members, at: 0, left: model.counts[members[0]!]! }));
   const layouts: StockLayout[] = [];
   const counts = new Float64Array(model.sticks.length);
   let kept = 0;
-  for (const { pattern, times } of findings.plan) {
+  for (const { pattern, times } of incumbent.plan) {
     const { stick } = problem.kinds[pattern.kind]!;
     const rows = rowsOf(problem, pattern);
     for (let left = times; left > 0;) {
@@ -132,7 +130,7 @@ export function* writeFit(
     }
   }
   const missing = new Float64Array(ids.length);
-  findings.remaining.forEach((count, item) => {
+  incumbent.remaining.forEach((count, item) => {
     const { members, at, left } = queues[item]!;
     if (count === 0) return;
     for (const piece of members.slice(at)) missing[piece] = model.counts[piece]!;
@@ -150,13 +148,13 @@ export function* writeFit(
   });
   const unplaced = ids.flatMap((piece, k) => (missing[k]! > 0 ? [{ piece, count: missing[k]! }] : []));
   const short = unplaced.length > 0;
-  const status = short ? "short" : findings.bound >= findings.cost ? "optimal" : "feasible";
+  const status = short ? "short" : search.bound >= incumbent.cost ? "optimal" : "feasible";
   // Costs that share no grid are rounded for the search alone.
   const onCosts = (count: number): number => fromGrid(count, problem.costGrid);
   const given = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.cost, -worth * kept);
-  const cost = (problem.costGrid.exact ? onCosts(findings.cost) : given) + 0;
+  const cost = (problem.costGrid.exact ? onCosts(incumbent.cost) : given) + 0;
   // A bound below the cost on the rounded grid is below it in the costs as given too.
-  const below = problem.costGrid.exact ? onCosts(findings.bound) : given - onCosts(findings.cost - findings.bound);
+  const below = problem.costGrid.exact ? onCosts(search.bound) : given - onCosts(incumbent.cost - search.bound);
   const bound = status === "optimal" ? cost : Math.min(short ? 0 : below, cost);
   const keptLength = fromGrid(kept, grid);
   return {
@@ -167,7 +165,7 @@ export function* writeFit(
     relativeGap: short ? 1 : gapBetween(cost, bound),
     resolution: fromGrid(1, grid),
     unplaced,
-    ...(short ? { shortage: findings.impossible ? ("proven" as const) : ("not-found" as const) } : {}),
+    ...(short ? { shortage: impossible ? ("proven" as const) : ("not-found" as const) } : {}),
     ...(stopped === undefined || status === "optimal" ? {} : { stopped }),
     sticks: model.sticks.flatMap(({ id }, k) => (counts[k]! > 0 ? [{ stick: id, count: counts[k]! }] : [])),
     sticksLength: length(sticksSum),

@@ -1,5 +1,4 @@
-import { priceRows, restart, setValues } from "./basis.js";
-import type { LinearProgram } from "./linear-program.js";
+import { type LinearProgram, priceRows, restart, setValues } from "./linear-program.js";
 
 /** A number from 0.5 to 1 that depends on the row alone: the same perturbation on every machine. */
 function jitter(row: number): number {
@@ -27,6 +26,7 @@ export function makeProgram(
     basis: new Int32Array(n),
     values: new Float64Array(n),
     duals: new Float64Array(n),
+    direction: new Float64Array(n),
     sinceFresh: 0,
     steps: 0,
   };

@@ -1,13 +1,15 @@
-import { missed, programValue } from "./basis.js";
-import { type Budget, isSpent, spend } from "../search/budget.js";
+import { type Prices, roundPrices, type SafeBound, safeBound } from "../bounds/safe-bound.js";
+import type { Pattern } from "../model/pattern.js";
+import { costStep } from "../model/problem.js";
+import type { Subproblem } from "../model/subproblem.js";
+import { type PatternQuery, priceKind } from "../patterns/pricing.js";
+import { isSpent, spend } from "../search/budget.js";
+import type { ProgramSearch } from "../search/search.js";
 import type { Steps } from "../steps.js";
 import { setPenalty } from "./change-program.js";
-import { addPattern, aimMaster, fractionsOf, type Master, pricesOf } from "./master.js";
-import { priceKind, type Prices } from "../patterns/pricing.js";
-import type { Pattern } from "../model/problem.js";
-import { costStep, roundPrices, type SafeBound, safeBound } from "../bounds/safe-bound.js";
+import { missed, programValue } from "./linear-program.js";
+import { addPattern, aimMaster, fractionsOf, pricesOf } from "./master.js";
 import { solveProgram } from "./simplex.js";
-import type { Subproblem } from "../model/subproblem.js";
 
 /** A reduced cost, over the dearest stick's cost, from which a pattern is worth adding; above the simplex's own tolerance. */
 const WORTH_ADDING = 5e-10;
@@ -43,22 +45,21 @@ export interface Relaxation {
  * pattern a round would change the prices of a few of them only.
  */
 function* addDisjoint(
-  master: Master,
+  search: ProgramSearch,
   node: Subproblem,
-  prices: Prices,
-  kind: number,
-  above: number,
-  budget: Budget,
+  { items, scale }: Prices,
+  { kind, above }: PatternQuery,
 ): Steps<number> {
-  const { problem } = master;
+  const { problem, master } = search;
   if (problem.sizes.length < MANY_ITEMS || problem.kinds.length > FEW_KINDS) return 0;
-  const items = prices.items.slice();
+  const left: Prices = { items: items.slice(), scale };
+  const query: PatternQuery = { kind, above, branchLimit: QUICK_BRANCHES };
   let added = 0;
   for (let n = 0; n < MOST_DISJOINT; n++) {
-    const offer = yield* priceKind(problem, node, { ...prices, items }, kind, above, budget, QUICK_BRANCHES);
+    const offer = yield* priceKind(search, node, left, query);
     const best = offer.patterns.at(-1);
     if (best === undefined) break;
-    for (const [item] of best.entries) items[item] = 0;
+    for (const [item] of best.entries) left.items[item] = 0;
     if (addPattern(master, best)) added++;
   }
   return added;
@@ -69,10 +70,11 @@ function* addDisjoint(
  *
  * In turn, the program over the known patterns is solved and its prices rounded down to integers; then for each kind the
  * patterns that are worth more than they cost are found and added. Each round gives a bound of its own. It ends when no
- * pattern is found, or when the bound can't rise any more or has reached the cutoff.
+ * pattern is found, or when the bound can't rise any more or has reached the cutoff, from which it is of no interest.
  */
-export function* relax(master: Master, node: Subproblem, cutoff: number, budget: Budget): Steps<Relaxation> {
-  const { problem, program, unit } = master;
+export function* relax(search: ProgramSearch, node: Subproblem, cutoff: number): Steps<Relaxation> {
+  const { problem, budget, master } = search;
+  const { program, unit } = master;
   const step = costStep(problem);
   let bound = -Infinity;
   let last: Relaxation["last"];
@@ -95,11 +97,11 @@ export function* relax(master: Master, node: Subproblem, cutoff: number, budget:
         continue;
       }
       const cost = problem.kinds[kind]!.cost - duals.kinds[kind]! + WORTH_ADDING * unit;
-      const offer = yield* priceKind(problem, node, prices, kind, Math.ceil(cost * prices.scale), budget);
+      const query: PatternQuery = { kind, above: Math.ceil(cost * prices.scale) };
+      const offer = yield* priceKind(search, node, prices, query);
       worths[kind] = offer.worth;
       for (const pattern of offer.patterns) if (addPattern(master, pattern)) added++;
-      if (offer.patterns.length > 0)
-        added += yield* addDisjoint(master, node, prices, kind, Math.ceil(cost * prices.scale), budget);
+      if (offer.patterns.length > 0) added += yield* addDisjoint(search, node, prices, query);
       if (isSpent(budget)) return end();
     }
     const safe = safeBound(problem, node, prices, worths);

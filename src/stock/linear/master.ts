@@ -1,16 +1,17 @@
+import { type Pattern, patternName } from "../model/pattern.js";
+import type { Problem } from "../model/problem.js";
+import type { Subproblem } from "../model/subproblem.js";
 import type { Budget } from "../search/budget.js";
 import type { Steps } from "../steps.js";
+import { largestOf, sumOf } from "../sums.js";
 import { addColumn, makeProgram, setBarred, setRhs } from "./change-program.js";
 import type { LinearProgram } from "./linear-program.js";
-import { type Pattern, patternName, type Problem } from "../model/problem.js";
 import { solveProgram } from "./simplex.js";
-import type { Subproblem } from "../model/subproblem.js";
-import { largestOf, sumOf } from "../sums.js";
 
 /** The linear program over the patterns found so far: one row an item, and rows for kinds whose number is bounded. */
 export interface Master {
-  /** The problem. */
-  readonly problem: Problem;
+  /** How many items there are, whose rows come first. */
+  readonly items: number;
   /** The program; its costs are in units of `unit`. */
   readonly program: LinearProgram;
   /** The pattern of each column. */
@@ -32,9 +33,11 @@ function rhsOf(master: Master, node: Subproblem): Float64Array {
   rhs.set(node.demand);
   // No plan needs more sticks than pieces, so that is the limit of kinds without one.
   const pieces = sumOf(node.demand);
-  master.problem.kinds.forEach((_, kind) => {
-    if (master.leastRows[kind]! >= 0) rhs[master.leastRows[kind]!] = node.least[kind]!;
-    if (master.mostRows[kind]! >= 0) rhs[master.mostRows[kind]!] = Math.min(node.most[kind]!, pieces);
+  master.leastRows.forEach((row, kind) => {
+    if (row >= 0) rhs[row] = node.least[kind]!;
+  });
+  master.mostRows.forEach((row, kind) => {
+    if (row >= 0) rhs[row] = Math.min(node.most[kind]!, pieces);
   });
   return rhs;
 }
@@ -63,7 +66,8 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   });
   const program = makeProgram(senses, new Float64Array(rows), 1, weights);
   const priced = worths !== undefined;
-  const master: Master = { priced, problem, program, patterns: [], names: new Set(), mostRows, leastRows, unit };
+  const items = sizes.length;
+  const master: Master = { items, program, patterns: [], names: new Set(), mostRows, leastRows, unit, priced };
   setRhs(program, rhsOf(master, node));
   return master;
 }
@@ -99,11 +103,12 @@ export function* aimMaster(master: Master, node: Subproblem, budget: Budget): St
 
 /** Prices of the items and kinds in steps of the cost grid. */
 export function pricesOf(master: Master): { items: Float64Array; kinds: Float64Array } {
-  const { program, problem, mostRows, leastRows, unit, priced } = master;
+  const { program, mostRows, leastRows, unit, priced } = master;
   const { duals } = program;
-  const items = Float64Array.from(problem.sizes, (_, item) =>
-    priced ? Math.min(program.weights[item]!, duals[item]!) * unit : duals[item]! * unit,
-  );
+  const items = duals.slice(0, master.items);
+  items.forEach((dual, item) => {
+    items[item] = (priced ? Math.min(program.weights[item]!, dual) : dual) * unit;
+  });
   // A kind without a row has no price.
   const kinds = Float64Array.from(mostRows, (row, k) => ((duals[row] ?? 0) + (duals[leastRows[k]!] ?? 0)) * unit);
   return { items, kinds };

@@ -1,7 +1,16 @@
-import { costOf, countWork, directionOf, pivot, priceRows, product, refresh, restart } from "./basis.js";
 import { type Budget, isSpent } from "../search/budget.js";
 import type { Steps } from "../steps.js";
-import type { LinearProgram } from "./linear-program.js";
+import {
+  costOf,
+  countWork,
+  type LinearProgram,
+  pivot,
+  priceRows,
+  product,
+  refresh,
+  restart,
+  setDirection,
+} from "./linear-program.js";
 
 /** How an attempt to solve a program ended. */
 export type SolveState = "solved" | "spent" | "stuck";
@@ -13,16 +22,19 @@ const PIVOT = 1e-8;
 /** Values above minus this count as 0 or more. */
 const FEASIBILITY = 1e-8;
 
+/** A program that is being solved. */
+interface Solution {
+  readonly program: LinearProgram;
+  readonly budget: Budget;
+  /** For each variable 1 if it is in the basis. */
+  readonly inBasis: Uint8Array;
+}
+
 /** Pivots that keep the reduced costs right until no value is negative. */
-function* dualSteps(
-  program: LinearProgram,
-  inBasis: Uint8Array,
-  mostPivots: number,
-  budget: Budget,
-): Steps<SolveState> {
+function* dualSteps(solution: Solution, mostPivots: number): Steps<SolveState> {
+  const { program, budget, inBasis } = solution;
   const { basis, values } = program;
   const n = basis.length;
-  const direction = new Float64Array(n);
   for (let pivots = 0; ; pivots++) {
     let row = -1;
     let lowest = -FEASIBILITY;
@@ -49,49 +61,41 @@ function* dualSteps(
     }
     program.steps += 8 * program.costs.length;
     if (entering < 0) return "stuck";
-    directionOf(program, entering, direction);
-    const reduced = costOf(program, entering) - product(program, entering, program.duals, 0);
-    yield* enter(program, inBasis, row, entering, direction, reduced, budget);
+    setDirection(program, entering);
+    yield* enter(solution, row, entering, costOf(program, entering) - product(program, entering, program.duals, 0));
   }
 }
 
 /** Brings a variable into the basis, and computes the inverse afresh now and then. */
-function* enter(
-  program: LinearProgram,
-  inBasis: Uint8Array,
-  row: number,
-  variable: number,
-  direction: Float64Array,
-  reduced: number,
-  budget: Budget,
-): Steps<void> {
+function* enter(solution: Solution, row: number, variable: number, reduced: number): Steps<void> {
+  const { program, budget, inBasis } = solution;
   inBasis[program.basis[row]!] = 0;
   inBasis[variable] = 1;
-  pivot(program, row, variable, direction, reduced);
+  pivot(program, row, variable, reduced);
   if (program.sinceFresh <= 100 + program.basis.length) return;
   yield* refresh(program, budget);
-  flagBasis(program, inBasis);
+  flagBasis(solution);
 }
 
-function flagBasis(program: LinearProgram, inBasis: Uint8Array): void {
+function flagBasis({ program, inBasis }: Solution): void {
   inBasis.fill(0);
   for (const variable of program.basis) inBasis[variable] = 1;
 }
 
 /** Solves a program from its present basis: first with dual steps if values are negative, then with primal ones. */
 export function* solveProgram(program: LinearProgram, budget: Budget): Steps<SolveState> {
-  const { basis, values } = program;
+  const { basis, values, direction } = program;
   const n = basis.length;
   const inBasis = new Uint8Array(2 * n + program.costs.length);
-  const direction = new Float64Array(n);
-  flagBasis(program, inBasis);
+  const solution: Solution = { program, budget, inBasis };
+  flagBasis(solution);
   const mostPivots = 50 * (n + 10);
-  const repaired = yield* dualSteps(program, inBasis, mostPivots, budget);
+  const repaired = yield* dualSteps(solution, mostPivots);
   if (repaired === "spent") return "spent";
   if (repaired === "stuck") {
     restart(program);
     priceRows(program);
-    flagBasis(program, inBasis);
+    flagBasis(solution);
   }
   for (let pivots = 0; pivots < mostPivots; pivots++) {
     if (countWork(program, budget)) yield;
@@ -106,7 +110,7 @@ export function* solveProgram(program: LinearProgram, budget: Budget): Steps<Sol
     }
     program.steps += 4 * program.costs.length;
     if (entering < 0) return "solved";
-    directionOf(program, entering, direction);
+    setDirection(program, entering);
     let row = -1;
     let least = Infinity;
     for (let k = 0; k < n; k++) {
@@ -119,10 +123,10 @@ export function* solveProgram(program: LinearProgram, budget: Budget): Steps<Sol
     if (row < 0) {
       if (program.sinceFresh === 0) return "stuck";
       yield* refresh(program, budget);
-      flagBasis(program, inBasis);
+      flagBasis(solution);
       continue;
     }
-    yield* enter(program, inBasis, row, entering, direction, steepest, budget);
+    yield* enter(solution, row, entering, steepest);
   }
   return "stuck";
 }

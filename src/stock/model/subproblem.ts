@@ -1,5 +1,5 @@
-import { mostTimes, takeOff } from "../search/greedy.js";
-import { type Entry, makePattern, type Pattern, type Problem, type Use } from "./problem.js";
+import { type Entry, makePattern, mostTimes, type Pattern, takeOff, type Use } from "./pattern.js";
+import type { Problem } from "./problem.js";
 
 /** What is left of a problem once some sticks are decided on. */
 export interface Subproblem {

@@ -1,7 +1,10 @@
-import { type Budget, isSpent, spend } from "../search/budget.js";
-import type { Steps } from "../steps.js";
-import { creditFor, type Entry, makePattern, type Pattern, type Problem } from "../model/problem.js";
+import type { Prices } from "../bounds/safe-bound.js";
+import { type Entry, makePattern, type Pattern } from "../model/pattern.js";
+import { creditFor } from "../model/problem.js";
 import type { Subproblem } from "../model/subproblem.js";
+import { isSpent, spend } from "../search/budget.js";
+import type { Search } from "../search/search.js";
+import type { Steps } from "../steps.js";
 import { largestOf } from "../sums.js";
 
 /** The patterns found, and whether they are all. */
@@ -15,7 +18,9 @@ export interface Enumeration {
 }
 
 /** What to enumerate. */
-export interface EnumerationLimits {
+export interface EnumerationQuery {
+  /** Index of the kind. */
+  readonly kind: number;
   /** Item that must be in the pattern. */
   readonly item: number;
   /** Least worth of the pattern and its credit at the prices. */
@@ -40,14 +45,12 @@ const MOST_PLACES = 20_000;
  * can be added are left out.
  */
 export function* enumeratePatterns(
-  problem: Problem,
+  { problem, budget }: Search,
   node: Subproblem,
-  kind: number,
-  prices: Float64Array,
-  scale: number,
-  limits: EnumerationLimits,
-  budget: Budget,
+  { items: prices, scale }: Prices,
+  query: EnumerationQuery,
 ): Steps<Enumeration> {
+  const { kind, item: needed, least, patterns: mostPatterns, branches: mostBranches } = query;
   const { sizes, keys, setups, credit } = problem;
   const { rooms, losses } = problem.kinds[kind]!;
   const patterns: Pattern[] = [];
@@ -62,7 +65,7 @@ export function* enumeratePatterns(
   const n = order.length;
   const places = rooms.length * n;
   if (places > MOST_PLACES) return { patterns, complete: false, branches: 0 };
-  const own = order.indexOf(limits.item);
+  const own = order.indexOf(needed);
   const rates = Float64Array.from(order, rate);
   // Place j of room r is number r * n + j.
   const counts = new Float64Array(places);
@@ -102,7 +105,7 @@ export function* enumeratePatterns(
     );
   const keep = (worth: number): void => {
     uncounted += 2 * places;
-    if (worth < limits.least || (credit === 0 && canGrow())) return;
+    if (worth < least || (credit === 0 && canGrow())) return;
     uncounted += STEPS_OF_A_PATTERN;
     const entries: Entry[] = [];
     counts.forEach((count, place) => {
@@ -114,9 +117,9 @@ export function* enumeratePatterns(
   const more = new Float64Array(places);
   const worths = new Float64Array(places + 1);
   for (const [first, space] of rooms.entries()) {
-    if (own < 0 || sizes[limits.item]! + setupFor(first, limits.item) > space) continue;
+    if (own < 0 || sizes[needed]! + setupFor(first, needed) > space) continue;
     put(first * n + own, 1);
-    worths[0] = prices[limits.item]!;
+    worths[0] = prices[needed]!;
     let place = 0;
     while (place >= 0) {
       uncounted += STEPS_OF_A_BRANCH;
@@ -126,8 +129,7 @@ export function* enumeratePatterns(
         if (due) yield;
         if (due && isSpent(budget)) return { patterns, complete: false, branches };
       }
-      if (++branches > limits.branches || patterns.length >= limits.patterns)
-        return { patterns, complete: false, branches };
+      if (++branches > mostBranches || patterns.length >= mostPatterns) return { patterns, complete: false, branches };
       let worth = worths[place]!;
       let hopeless = place === places;
       if (hopeless) keep(worth + creditOf(left.at(-1)!, rooms.length - 1));
@@ -137,7 +139,7 @@ export function* enumeratePatterns(
         if (j === 0 && room > 0) worth += creditOf(left[room - 1]!, room - 1);
         // Raised by two units, since the product is rounded; a set-up is left out of it.
         const most = worth + left[room]! * rates[j]! + creditOf(left[room]!, room) + after[room + 1]! + 2;
-        hopeless = most < limits.least;
+        hopeless = most < least;
         if (!hopeless) {
           const item = order[j]!;
           const rest = left[room]! - setupFor(room, item);

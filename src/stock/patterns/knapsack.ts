@@ -19,8 +19,6 @@ export interface Knapsack {
   readonly room: number;
   /** Only a profit above this is of interest. */
   readonly above: number;
-  /** Branches after which to give up. */
-  readonly branchLimit: number;
 }
 
 /** What filling the room came to. */
@@ -49,8 +47,8 @@ const MOST_FOUND = 4;
  * best. That product is rounded, so it is raised by two units before the comparison: profits are integers below 2^52, and
  * a bound may be too large but never too small. A share key's set-up is left out of the bound.
  */
-export function* fillRoom(knapsack: Knapsack, budget: Budget): Steps<Filling> {
-  const { profits, sizes, most, keys, setups, setupRate, room, above, branchLimit } = knapsack;
+export function* fillRoom(knapsack: Knapsack, budget: Budget, branchLimit: number): Steps<Filling> {
+  const { profits, sizes, most, keys, setups, setupRate, room, above } = knapsack;
   const order: number[] = [];
   for (let item = 0; item < sizes.length; item++) {
     if (profits[item]! > 0 && most[item]! > 0 && sizes[item]! <= room) order.push(item);

@@ -1,9 +1,11 @@
+import type { Prices } from "../bounds/safe-bound.js";
+import { type Entry, makePattern, type Pattern } from "../model/pattern.js";
+import type { Subproblem } from "../model/subproblem.js";
 import type { Budget } from "../search/budget.js";
+import type { Search } from "../search/search.js";
 import type { Steps } from "../steps.js";
 import { type Filling, fillRoom, type Knapsack } from "./knapsack.js";
 import { fillRoomByTable, MOST_TABLE_ENTRIES, tableEntries } from "./knapsack-table.js";
-import { type Entry, makePattern, type Pattern, type Problem } from "../model/problem.js";
-import type { Subproblem } from "../model/subproblem.js";
 
 /** Branches of a knapsack after which it is given up: some hundredths of a second. */
 const MOST_BRANCHES = 2e6;
@@ -11,14 +13,6 @@ const MOST_BRANCHES = 2e6;
 const QUICK_BRANCHES = 20_000;
 /** Entries of a table that takes no longer than those. */
 const SMALL_TABLE = 200_000;
-
-/** Integer prices of the items, in units of 1 / `scale` of a step of the cost grid. */
-export interface Prices {
-  /** What one of each item is worth, an integer of 0 or more. */
-  readonly items: Float64Array;
-  /** Units of a step of the cost grid, a power of two. */
-  readonly scale: number;
-}
 
 /** What the best pattern of a kind is worth. */
 export interface Offer {
@@ -32,15 +26,33 @@ export interface Offer {
  * Solves one room's knapsack: by a quick branch and bound if that comes to an end or finds anything, else by the table if
  * it is not too large, else by a long branch and bound.
  */
-function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
-  if (knapsack.branchLimit < MOST_BRANCHES) return yield* fillRoom(knapsack, budget);
+function* solve(knapsack: Knapsack, budget: Budget, branchLimit: number): Steps<Filling> {
+  if (branchLimit < MOST_BRANCHES) return yield* fillRoom(knapsack, budget, branchLimit);
   const simple = knapsack.keys.every((key) => key < 0) && knapsack.sizes.every((size) => size > 0);
   const entries = simple ? tableEntries(knapsack) : Infinity;
   const small = entries <= SMALL_TABLE;
-  const quick = yield* fillRoom({ ...knapsack, branchLimit: small ? entries / 10 : QUICK_BRANCHES }, budget);
+  const quick = yield* fillRoom(knapsack, budget, small ? entries / 10 : QUICK_BRANCHES);
   if (quick.exact || (!small && quick.found.length > 0)) return quick;
-  if (entries > MOST_TABLE_ENTRIES) return yield* fillRoom(knapsack, budget);
+  if (entries > MOST_TABLE_ENTRIES) return yield* fillRoom(knapsack, budget, branchLimit);
   return (yield* fillRoomByTable(knapsack, budget)) ?? quick;
+}
+
+/** Which patterns of a kind are looked for. */
+export interface PatternQuery {
+  /** Index of the kind. */
+  readonly kind: number;
+  /** Only patterns worth more than this are of interest; an integer. */
+  readonly above: number;
+  /** Branches after which a knapsack is given up; below the default, the first good patterns will do. */
+  readonly branchLimit?: number;
+}
+
+/** Which fillings of one room are looked for: those worth more than `above`. */
+interface RoomQuery {
+  readonly room: number;
+  readonly loss: number;
+  readonly above: number;
+  readonly branchLimit: number;
 }
 
 /**
@@ -50,67 +62,55 @@ function* solve(knapsack: Knapsack, budget: Budget): Steps<Filling> {
  * unit that is taken costs the credit it would have earned. The better of the two knapsacks is the answer, exactly.
  */
 function* priceRoom(
-  problem: Problem,
+  { problem, budget }: Search,
   node: Subproblem,
   prices: Prices,
-  room: number,
-  loss: number,
-  above: number,
-  budget: Budget,
-  branchLimit: number,
+  { room, loss, above, branchLimit }: RoomQuery,
 ): Steps<Pick<Filling, "value" | "found">> {
   const { sizes, keys, setups, credit } = problem;
+  const most = node.demand;
   const keepRoom = problem.keep + loss;
-  const plain: Knapsack = {
-    profits: prices.items,
-    sizes,
-    most: node.demand,
-    keys,
-    setups,
-    setupRate: 0,
-    room,
-    above,
-    branchLimit,
+  const plain = (least: number): Steps<Filling> => {
+    const knapsack = { profits: prices.items, sizes, most, keys, setups, setupRate: 0, room, above: least };
+    return solve(knapsack, budget, branchLimit);
   };
-  if (credit === 0 || keepRoom > room) return yield* solve(plain, budget);
+  if (credit === 0 || keepRoom > room) return yield* plain(above);
   const rate = credit * prices.scale;
   const whole = rate * (room - loss);
+  const profits = prices.items.map((price, item) => price - rate * sizes[item]!);
+  const free = room - keepRoom;
+  const beyond = Math.max(0, above - whole);
   const kept = yield* solve(
-    {
-      ...plain,
-      profits: prices.items.map((price, item) => price - rate * sizes[item]!),
-      setupRate: rate,
-      room: room - keepRoom,
-      above: Math.max(0, above - whole),
-    },
+    { profits, sizes, most, keys, setups, setupRate: rate, room: free, above: beyond },
     budget,
+    branchLimit,
   );
   // An empty room is worth its whole credit, found or not.
   const best = Math.max(above, kept.value + whole);
-  const filled = yield* solve({ ...plain, above: best }, budget);
+  const filled = yield* plain(best);
   return { value: Math.max(filled.value, best), found: [...kept.found, ...filled.found] };
 }
 
-/** Finds the patterns of a kind that are worth most at given prices. */
-export function* priceKind(
-  problem: Problem,
-  node: Subproblem,
-  prices: Prices,
-  kind: number,
-  above: number,
-  budget: Budget,
-  branchLimit: number = MOST_BRANCHES,
-): Steps<Offer> {
+/**
+ * Finds the patterns of a kind that are worth most at given prices, and a worth that none exceeds.
+ *
+ * No pattern has more of an item in a room than the subproblem needs.
+ */
+export function* priceKind(search: Search, node: Subproblem, prices: Prices, query: PatternQuery): Steps<Offer> {
+  const { problem } = search;
+  const { kind, above, branchLimit = MOST_BRANCHES } = query;
   const { rooms, losses } = problem.kinds[kind]!;
   if (rooms.length === 1) {
-    const { value, found } = yield* priceRoom(problem, node, prices, rooms[0]!, losses[0]!, above, budget, branchLimit);
+    const only = { room: rooms[0]!, loss: losses[0]!, above, branchLimit };
+    const { value, found } = yield* priceRoom(search, node, prices, only);
     return { worth: value, patterns: found.map((filling) => makePattern(problem, kind, filling)) };
   }
   // Rooms are filled one by one: a stick is worth what its rooms are.
   let worth = 0;
   const entries: Entry[] = [];
   for (const [place, room] of rooms.entries()) {
-    const { value, found } = yield* priceRoom(problem, node, prices, room, losses[place]!, 0, budget, branchLimit);
+    const each = { room, loss: losses[place]!, above: 0, branchLimit };
+    const { value, found } = yield* priceRoom(search, node, prices, each);
     worth += value;
     for (const [item, count] of found.at(-1) ?? []) entries.push([item, count, place]);
   }

@@ -1,7 +1,8 @@
-import type { Budget } from "../search/budget.js";
+import { type Entry, makePattern, type Pattern } from "../model/pattern.js";
+import { setupOf } from "../model/problem.js";
+import type { Search } from "../search/search.js";
 import type { Steps } from "../steps.js";
-import { fillRoom, type Knapsack } from "./knapsack.js";
-import { type Entry, makePattern, type Pattern, type Problem, setupOf } from "../model/problem.js";
+import { fillRoom } from "./knapsack.js";
 
 /** Branches after which a filling is good enough. */
 const MOST_BRANCHES = 500;
@@ -10,10 +11,9 @@ const MOST_BRANCHES = 500;
  * Fills a stick as full as possible around the largest item that fits: it is the one that will be hardest to place later.
  */
 export function* fillBySubsetSum(
-  problem: Problem,
+  { problem, budget }: Search,
   kind: number,
   remaining: Float64Array,
-  budget: Budget,
 ): Steps<Pattern | undefined> {
   const { sizes, keys, setups, kinds } = problem;
   const profits = sizes.map((size) => Math.floor((size + 1e-3) * 2 ** 20));
@@ -27,18 +27,9 @@ export function* fillBySubsetSum(
     left[first] = left[first]! - 1;
     // The set-up of the first item's key is paid with it.
     const free = setups.map((setup, k) => (k === key ? 0 : setup));
-    const knapsack: Knapsack = {
-      profits,
-      sizes,
-      most: left,
-      keys,
-      setups: free,
-      setupRate: 0,
-      room: room - sizes[first]! - setupOf(problem, first),
-      above: 0,
-      branchLimit: MOST_BRANCHES,
-    };
-    const filling = yield* fillRoom(knapsack, budget);
+    const space = room - sizes[first]! - setupOf(problem, first);
+    const knapsack = { profits, sizes, most: left, keys, setups: free, setupRate: 0, room: space, above: 0 };
+    const filling = yield* fillRoom(knapsack, budget, MOST_BRANCHES);
     const best = new Map<number, number>([[first, 1]]);
     for (const [item, count] of filling.found.at(-1) ?? []) {
       best.set(item, (best.get(item) ?? 0) + count);

@@ -1,13 +1,14 @@
-import { isSpent, spend } from "./budget.js";
-import type { Steps } from "../steps.js";
-import { relax } from "../linear/column-generation.js";
 import { leastCombinations } from "../bounds/combinations.js";
-import { type Dive, diveForPlan } from "./dive.js";
-import { cutoffFor, type Findings, type Incumbent, offerPlan } from "./incumbent.js";
-import { searchPatterns } from "./pattern-tree.js";
-import { priceKind } from "../patterns/pricing.js";
-import { costStep, safeBound } from "../bounds/safe-bound.js";
+import { safeBound } from "../bounds/safe-bound.js";
+import { relax } from "../linear/column-generation.js";
+import { costStep } from "../model/problem.js";
 import type { Subproblem } from "../model/subproblem.js";
+import { priceKind } from "../patterns/pricing.js";
+import type { Steps } from "../steps.js";
+import { isSpent, spend } from "./budget.js";
+import { diveForPlan } from "./dive.js";
+import { searchPatterns } from "./pattern-tree.js";
+import { cutoffFor, offerPlan, type ProgramSearch } from "./search.js";
 
 /** A part of the plans: those with a certain combination of sticks. */
 interface Box {
@@ -36,48 +37,47 @@ const MOST_EFFORT = 30;
  * there is none. Most combinations are refuted by the linear program alone. Those that aren't are searched in turn, each
  * time with more effort.
  */
-export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): Steps<void> {
-  const { master, budget } = dive;
-  const { problem } = master;
+export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<void> {
+  const { problem, budget, master, bound: least } = search;
+  const { demand, fixed, fixedCost } = root;
   const step = costStep(problem);
-  const cutoff = (): number => cutoffFor(found, root);
+  const cutoff = (): number => cutoffFor(search, root);
   const decided = problem.credit === 0;
   /** From this bound on a combination is refuted; where its cost is decided, by any bound above that. */
   const beyond = ({ bound }: Box): number => (decided ? bound + step : cutoff());
   // With a credit the sums are lower than the costs, so that all of them have to be looked at.
-  let level = decided ? dive.goal : -Infinity;
+  let level = decided ? least : -Infinity;
   let open: Box[] = [];
   for (;;) {
-    const bound = open.reduce(
-      (least, box) => Math.min(least, box.bound),
-      Math.min(Math.max(level, dive.goal), cutoff()),
-    );
-    found.bound = Math.max(found.bound, bound);
+    const bound = open.reduce((lowest, box) => Math.min(lowest, box.bound), Math.min(Math.max(level, least), cutoff()));
+    search.bound = Math.max(search.bound, bound);
     if (spend(budget, 20 * open.length)) yield;
     if (isSpent(budget) || bound >= cutoff() || open.length > MOST_OPEN) return;
     open.sort((a, b) => a.effort - b.effort || a.bound - b.bound);
     let [box] = open;
     // Dearer combinations are looked at before too much is spent on the cheaper ones.
     if (level < cutoff() && (box?.effort ?? DEEP) >= DEEP) {
-      const { cost, choices, complete } = yield* leastCombinations(problem, level, cutoff() - step, budget);
+      const { cost, choices, complete } = yield* leastCombinations(search, level, cutoff() - step);
       if (!complete) return;
       level = cost + step;
-      for (const choice of choices)
-        open.push({ node: { ...root, ...choice }, bound: Math.max(cost, dive.goal), effort: 0 });
+      for (const { least: fewest, most } of choices) {
+        const node: Subproblem = { demand, least: fewest, most, fixed, fixedCost };
+        open.push({ node, bound: Math.max(cost, least), effort: 0 });
+      }
       continue;
     }
     if (box === undefined) continue;
     open.shift();
     const { node, effort } = box;
     if (effort === 0) {
-      const { bound: reached, last } = yield* relax(master, node, beyond(box), budget);
+      const { bound: reached, last } = yield* relax(search, node, beyond(box));
       if (isSpent(budget)) return;
       if (reached >= beyond(box)) {
-        // What refutes one combination refutes others like it. Kinds that this combination does not use were not priced.
+        // What refutes one combination refutes others like it. Kinds of which this one has none were not priced.
         const { prices, worths: priced } = last!;
         const worths = priced.slice();
         for (let kind = 0; kind < worths.length; kind++) {
-          if (node.most[kind] === 0) worths[kind] = (yield* priceKind(problem, node, prices, kind, 0, budget)).worth;
+          if (node.most[kind] === 0) worths[kind] = (yield* priceKind(search, node, prices, { kind, above: 0 })).worth;
         }
         const rest: Box[] = [];
         for (const other of open) {
@@ -87,16 +87,27 @@ export function* searchCounts(dive: Dive, found: Findings, root: Subproblem): St
         open = rest;
         continue;
       }
-      box = { ...box, bound: Math.max(box.bound, reached) };
+      box = { node, effort, bound: Math.max(box.bound, reached) };
     }
     // Where the cost is decided, any plan will do.
-    const inner: Incumbent = { ...found, ...(decided ? { cost: box.bound + step, whole: true } : {}) };
-    const within: Dive = { ...dive, incumbent: inner, goal: box.bound };
+    const { plan, cost, remaining, whole } = search.incumbent;
+    const within: ProgramSearch = {
+      problem,
+      budget,
+      master,
+      incumbent: { plan, cost: decided ? box.bound + step : cost, remaining, whole: decided || whole },
+      bound: box.bound,
+      impossible: false,
+    };
     yield* diveForPlan(within, node, effort + 1);
     const complete =
-      !isSpent(budget) && inner.cost > box.bound && effort > 0 && (yield* searchPatterns(within, node, 2 ** effort));
-    if (inner.plan !== found.plan) offerPlan(problem, found, inner.plan, inner.remaining);
-    if (!complete && effort < MOST_EFFORT) open.push({ ...box, effort: effort + 1 });
+      !isSpent(budget) &&
+      within.incumbent.cost > box.bound &&
+      effort > 0 &&
+      (yield* searchPatterns(within, node, 2 ** effort));
+    const { incumbent } = within;
+    if (incumbent.plan !== plan) offerPlan(search, incumbent.plan, incumbent.remaining);
+    if (!complete && effort < MOST_EFFORT) open.push({ node, bound: box.bound, effort: effort + 1 });
     else if (!complete) return;
   }
 }

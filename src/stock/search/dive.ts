@@ -1,37 +1,22 @@
-import { type Budget, isSpent } from "./budget.js";
-import type { Steps } from "../steps.js";
 import { relax } from "../linear/column-generation.js";
-import { fillGreedily } from "./greedy.js";
-import { cutoffFor, type Incumbent, offerRest } from "./incumbent.js";
-import type { Master } from "../linear/master.js";
-import type { Pattern, Use } from "../model/problem.js";
-import { fillBySubsetSum } from "../patterns/subset-sum.js";
-import { costStep } from "../bounds/safe-bound.js";
+import type { Pattern, Use } from "../model/pattern.js";
+import { costStep } from "../model/problem.js";
 import { decide, isDeep, isDone, type Subproblem } from "../model/subproblem.js";
-
-/** What a dive needs to know of the search around it. */
-export interface Dive {
-  /** The linear program. */
-  readonly master: Master;
-  /** The best plan so far; changed when a better one is found. */
-  readonly incumbent: Incumbent;
-  /** A cost at which the dive is over: no plan costs less. */
-  readonly goal: number;
-  /** What may be spent. */
-  readonly budget: Budget;
-}
+import { fillBySubsetSum } from "../patterns/subset-sum.js";
+import type { Steps } from "../steps.js";
+import { isSpent } from "./budget.js";
+import { fillFirstFit, fillGreedily } from "./greedy.js";
+import { cutoffFor, isProven, offerRest, type ProgramSearch, type Search } from "./search.js";
 
 /** What a layout takes to be copied and compared, in entries of the simplex. */
 const STEPS_OF_AN_OFFER = 50;
 
 /** Completes a subproblem in two greedy ways. */
-export function* completeGreedily(dive: Dive, node: Subproblem): Steps<void> {
-  const { master, incumbent, budget } = dive;
-  const { problem } = master;
-  for (const fill of [undefined, fillBySubsetSum]) {
-    const rest = yield* fillGreedily(problem, node.demand, node.most, budget, fill);
-    budget.steps += STEPS_OF_AN_OFFER * (node.fixed.length + rest.plan.length);
-    offerRest(problem, incumbent, node, rest);
+export function* completeGreedily(search: Search, node: Subproblem): Steps<void> {
+  for (const fill of [fillFirstFit, fillBySubsetSum]) {
+    const rest = yield* fillGreedily(search, node, fill);
+    search.budget.steps += STEPS_OF_AN_OFFER * (node.fixed.length + rest.plan.length);
+    offerRest(search, node, rest);
   }
 }
 
@@ -50,22 +35,22 @@ export function roundDown(fractions: readonly { readonly pattern: Pattern; reado
  * Dives for a better plan: solves the relaxation, decides on its whole sticks and one more, and does so again with what is
  * left. Where the relaxation offers several sticks to round up, the second best is tried too, and so on, each time at the
  * expense of the discrepancies that are allowed on the way down.
+ * The discrepancies are how often, in sum, it may depart from the best candidate.
  *
  * @see W. D. Harvey, M. L. Ginsberg, Limited discrepancy search, Proceedings of IJCAI 1995, 607-613.
  */
-export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number): Steps<void> {
-  const { master, incumbent, budget } = dive;
-  const { problem } = master;
+export function* diveForPlan(search: ProgramSearch, node: Subproblem, discrepancies: number): Steps<void> {
+  const { problem, budget } = search;
   if (isDone(node)) {
-    offerRest(problem, incumbent, node, { plan: [], remaining: node.demand });
+    offerRest(search, node, { plan: [], remaining: node.demand });
     return;
   }
-  const cutoff = cutoffFor(incumbent, node);
-  const relaxation = yield* relax(master, node, cutoff, budget);
+  const cutoff = cutoffFor(search, node);
+  const relaxation = yield* relax(search, node, cutoff);
   if (isSpent(budget) || relaxation.bound >= cutoff) return;
   const rounded = decide(problem, node, roundDown(relaxation.fractions));
-  yield* completeGreedily(dive, rounded);
-  if (incumbent.whole && incumbent.cost <= dive.goal) return;
+  yield* completeGreedily(search, rounded);
+  if (isProven(search)) return;
   const candidates = relaxation.fractions
     .map(({ pattern, times }) => ({ pattern, rest: times - Math.floor(times + NEARLY) }))
     .filter(({ rest }) => rest > NEARLY)
@@ -75,8 +60,9 @@ export function* diveForPlan(dive: Dive, node: Subproblem, discrepancies: number
     if (rank > discrepancies || isSpent(budget)) return;
     const child = decide(problem, rounded, [{ pattern, times: 1 }]);
     if (child.fixed.length === rounded.fixed.length) continue;
-    yield* diveForPlan(dive, child, discrepancies - rank);
-    if (incumbent.whole && incumbent.cost <= dive.goal) return;
+    yield* diveForPlan(search, child, discrepancies - rank);
+    if (isProven(search)) return;
+    const { incumbent } = search;
     if (incumbent.whole && relaxation.bound + node.fixedCost > incumbent.cost - costStep(problem)) return;
   }
 }

@@ -1,18 +1,18 @@
 import { materialBound } from "../bounds/material-bound.js";
-import { type Budget, isSpent } from "./budget.js";
-import type { Steps } from "../steps.js";
 import { relax } from "../linear/column-generation.js";
-import { type Dive, diveForPlan } from "./dive.js";
-import { searchCounts } from "./count-search.js";
-import { fillGreedily } from "./greedy.js";
-import { cutoffFor, type Findings, nothingFound, offerRest } from "./incumbent.js";
 import { addPattern, makeMaster } from "../linear/master.js";
-import { searchPatterns } from "./pattern-tree.js";
 import type { Problem } from "../model/problem.js";
-import { fillBySubsetSum } from "../patterns/subset-sum.js";
-import { searchShortage } from "./shortage.js";
 import { wholeProblem } from "../model/subproblem.js";
+import { fillBySubsetSum } from "../patterns/subset-sum.js";
+import type { Steps } from "../steps.js";
 import { sumOf } from "../sums.js";
+import { isSpent } from "./budget.js";
+import { searchCounts } from "./count-search.js";
+import { diveForPlan } from "./dive.js";
+import { fillFirstFit, fillGreedily } from "./greedy.js";
+import { searchPatterns } from "./pattern-tree.js";
+import { addMaster, cutoffFor, isProven, offerRest, type Search, startSearch } from "./search.js";
+import { searchShortage } from "./shortage.js";
 
 /** Rows of the linear program beyond which a pivot would take too long. */
 const MOST_ROWS = 700;
@@ -28,14 +28,19 @@ function mostCost(problem: Problem): number {
 }
 
 /** Finds a plan of least cost, or of as much as there is room for. */
-export function* search(problem: Problem, budget: Budget, found: Findings): Steps<void> {
-  yield* searchWhole(problem, budget, found);
-  if (isSpent(budget) || found.whole) return;
+export function* findPlan(search: Search): Steps<void> {
+  yield* findWhole(search);
+  const { problem, budget, incumbent } = search;
+  if (isSpent(budget) || incumbent.whole) return;
   // What has a place may still have it at a lower cost.
-  const placed = { ...problem, demand: problem.demand.map((count, item) => count - found.remaining[item]!) };
-  const again = nothingFound(placed);
-  yield* searchWhole(placed, budget, again);
-  if (again.whole && again.cost < found.cost) [found.plan, found.cost] = [again.plan, again.cost];
+  const { remaining } = incumbent;
+  const placed = startSearch(
+    { ...problem, demand: problem.demand.map((count, item) => count - remaining[item]!) },
+    budget,
+  );
+  yield* findWhole(placed);
+  const { plan, cost, whole } = placed.incumbent;
+  if (whole && cost < incumbent.cost) search.incumbent = { plan, cost, remaining, whole: false };
 }
 
 /**
@@ -45,44 +50,44 @@ export function* search(problem: Problem, budget: Budget, found: Findings): Step
  * linear relaxation by column generation; dives into it; and at last the trees that can prove what the relaxation can't.
  * It ends as soon as the bound meets the plan.
  */
-function* searchWhole(problem: Problem, budget: Budget, found: Findings): Steps<void> {
+function* findWhole(search: Search): Steps<void> {
+  const { problem, budget } = search;
   const node = wholeProblem(problem);
-  const first = yield* fillGreedily(problem, node.demand, node.most, budget, undefined, true);
-  offerRest(problem, found, node, first);
+  const first = yield* fillGreedily(search, node, fillFirstFit, true);
+  offerRest(search, node, first);
   const quick = problem.sizes.length === 0 ? 0 : materialBound(problem);
-  found.bound = quick ?? 0;
-  found.impossible = quick === undefined;
-  const done = (): boolean => isSpent(budget) || (found.whole && found.cost <= found.bound);
+  search.bound = quick ?? 0;
+  search.impossible = quick === undefined;
+  const done = (): boolean => isSpent(budget) || isProven(search);
   yield undefined;
   const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
   const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
   const rows = problem.sizes.length + (counting ? problem.kinds.length : limited);
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
   if (first.plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !done())) {
-    offerRest(problem, found, node, yield* fillGreedily(problem, node.demand, node.most, budget, fillBySubsetSum));
+    offerRest(search, node, yield* fillGreedily(search, node, fillBySubsetSum));
     yield undefined;
   }
   if (done() || rows > MOST_ROWS) return;
 
-  if (!found.whole) {
-    if (yield* searchShortage(problem, found, budget)) found.impossible = true;
-    if (found.impossible || isSpent(budget)) return;
+  if (!search.incumbent.whole) {
+    if (yield* searchShortage(search)) search.impossible = true;
+    if (search.impossible || isSpent(budget)) return;
   }
-  const master = makeMaster(problem, node, counting);
-  const dive = (): Dive => ({ master, incumbent: found, goal: found.bound, budget });
-  for (const { pattern } of found.plan) addPattern(master, pattern);
+  const programmed = addMaster(search, makeMaster(problem, node, counting));
+  for (const { pattern } of search.incumbent.plan) addPattern(programmed.master, pattern);
   if (done()) return;
-  const relaxation = yield* relax(master, node, cutoffFor(found, node), budget);
-  found.bound = Math.max(found.bound, relaxation.bound);
-  if (found.bound > mostCost(problem)) found.impossible = true;
-  if (found.impossible) return;
+  const relaxation = yield* relax(programmed, node, cutoffFor(search, node));
+  search.bound = Math.max(search.bound, relaxation.bound);
+  if (search.bound > mostCost(problem)) search.impossible = true;
+  if (search.impossible) return;
   for (let discrepancies = 0; discrepancies < (counting ? 1 : 2) && !done(); discrepancies++) {
-    yield* diveForPlan(dive(), node, discrepancies);
+    yield* diveForPlan(programmed, node, discrepancies);
   }
-  if (counting && !done()) yield* searchCounts(dive(), found, node);
+  if (counting && !done()) yield* searchCounts(programmed, node);
   for (let discrepancies = 1; !done() && discrepancies < 1e9; discrepancies *= 2) {
-    if (!(yield* searchPatterns(dive(), node, discrepancies))) continue;
-    found.bound = found.cost;
-    found.impossible = !found.whole;
+    if (!(yield* searchPatterns(programmed, node, discrepancies))) continue;
+    search.bound = search.incumbent.cost;
+    search.impossible = !search.incumbent.whole;
   }
 }

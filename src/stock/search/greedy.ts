@@ -1,15 +1,10 @@
-import { type Budget, isSpent, spend } from "./budget.js";
+import { type Entry, makePattern, mostTimes, type Pattern, patternSum, takeOff, type Use } from "../model/pattern.js";
+import { setupOf } from "../model/problem.js";
+import type { Subproblem } from "../model/subproblem.js";
 import type { Steps } from "../steps.js";
-import {
-  type Entry,
-  makePattern,
-  type Pattern,
-  patternSum,
-  type Problem,
-  setupOf,
-  type Use,
-} from "../model/problem.js";
 import { sumOf } from "../sums.js";
+import { isSpent, spend } from "./budget.js";
+import type { PartialPlan, Search } from "./search.js";
 
 /** How many kinds are tried for each stick; a job of ten thousand kinds must not take ten thousand fillings a stick. */
 const MOST_KINDS_TRIED = 64;
@@ -41,12 +36,22 @@ function firstSmall(sizes: Float64Array, left: number, from: number): number {
   return low;
 }
 
-/** Fills a stick with the largest items that fit, the first-fit decreasing rule; undefined if nothing fits. */
-function* fillFirstFit(
-  problem: Problem,
+/**
+ * Fills one stick of a kind from the items that remain; undefined if nothing fits. `skip` leads past the items that are not
+ * needed any more.
+ */
+export type Fill = (
+  search: Search,
   kind: number,
   remaining: Float64Array,
-  budget: Budget,
+  skip: Int32Array,
+) => Steps<Pattern | undefined>;
+
+/** Fills a stick with the largest items that fit, the first-fit decreasing rule; see {@link Fill}. */
+export function* fillFirstFit(
+  { problem, budget }: Search,
+  kind: number,
+  remaining: Float64Array,
   skip: Int32Array,
 ): Steps<Pattern | undefined> {
   const { sizes, keys, kinds } = problem;
@@ -76,47 +81,18 @@ function* fillFirstFit(
   return entries.length === 0 ? undefined : makePattern(problem, kind, entries);
 }
 
-/** Fills one stick of a kind; undefined if nothing fits. `skip` leads past the items that are not needed any more. */
-export type Fill = (
-  problem: Problem,
-  kind: number,
-  remaining: Float64Array,
-  budget: Budget,
-  skip: Int32Array,
-) => Steps<Pattern | undefined>;
-
-/** A plan and what it leaves over. */
-export interface PartialPlan {
-  /** The sticks. */
-  readonly plan: readonly Use[];
-  /** How many of each item have no place. */
-  readonly remaining: Float64Array;
-}
-
-/** How often a pattern can be used before an item or its kind runs out. */
-export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
-  const need = new Map<number, number>();
-  for (const [item, count] of pattern.entries) need.set(item, (need.get(item) ?? 0) + count);
-  let times = available[pattern.kind]!;
-  for (const [item, count] of need) times = Math.min(times, Math.floor(remaining[item]! / count));
-  return times;
-}
-
-/** Takes what a pattern makes off the demand. */
-export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
-  for (const [item, count] of pattern.entries) remaining[item] = remaining[item]! - count * times;
-  available[pattern.kind] = available[pattern.kind]! - times;
-}
-
-/** Fills stick after stick, each time the one that costs least per length made. */
+/**
+ * Fills stick after stick, each time the one that costs least per length made, as long as there are items and sticks.
+ *
+ * With `whole` it goes on once the budget is spent: then, if time is up, with the kind that costs least per length.
+ */
 export function* fillGreedily(
-  problem: Problem,
-  demand: Float64Array,
-  available: Float64Array,
-  budget: Budget,
+  search: Search,
+  { demand, most: available }: Pick<Subproblem, "demand" | "most">,
   fill: Fill = fillFirstFit,
   whole = false,
 ): Steps<PartialPlan> {
+  const { problem, budget } = search;
   const remaining = demand.slice();
   const left = available.slice();
   const skip = Int32Array.from({ length: demand.length + 1 }, (_, item) => (demand[item] === 0 ? item + 1 : item));
@@ -136,7 +112,7 @@ export function* fillGreedily(
     let looked = 0;
     for (; looked < order.length && open.length < most; looked++) {
       const kind = order[looked]!;
-      const pattern = left[kind]! > 0 ? yield* fill(problem, kind, remaining, budget, skip) : undefined;
+      const pattern = left[kind]! > 0 ? yield* fill(search, kind, remaining, skip) : undefined;
       // What does not fit now never will, since the demand only shrinks.
       if (pattern === undefined) continue;
       open.push(kind);

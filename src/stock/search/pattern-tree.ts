@@ -1,12 +1,12 @@
-import { isSpent, spend } from "./budget.js";
-import type { Steps } from "../steps.js";
 import { type Relaxation, relax } from "../linear/column-generation.js";
-import { completeGreedily, type Dive, roundDown } from "./dive.js";
-import { enumeratePatterns } from "../patterns/enumerate-patterns.js";
-import { cutoffFor, offerRest } from "./incumbent.js";
-import { type Pattern, patternName, patternSum } from "../model/problem.js";
-import { costStep } from "../bounds/safe-bound.js";
+import { type Pattern, patternName, patternSum } from "../model/pattern.js";
+import { costStep } from "../model/problem.js";
 import { decide, isDeep, isDone, type Subproblem } from "../model/subproblem.js";
+import { enumeratePatterns } from "../patterns/enumerate-patterns.js";
+import type { Steps } from "../steps.js";
+import { isSpent, spend } from "./budget.js";
+import { completeGreedily, roundDown } from "./dive.js";
+import { cutoffFor, offerRest, type ProgramSearch } from "./search.js";
 
 /** Patterns of a kind beyond which the tree is not searched completely. */
 const MOST_PATTERNS = 3000;
@@ -21,26 +21,20 @@ interface Branch {
   readonly pattern: Pattern;
 }
 
-/**
- * The patterns that can hold the first item still needed in a plan cheaper than the cutoff; likely ones first.
- *
- * No more of them are kept than will be tried: there is such a list for every step down the tree.
- */
+/** The patterns that can hold the first item still needed in a plan cheaper than the incumbent; likely ones first. */
 function* branchesOf(
-  dive: Dive,
+  search: ProgramSearch,
   node: Subproblem,
   relaxation: Relaxation,
-  cutoff: number,
   banned: ReadonlySet<string>,
-  most: number,
 ): Steps<{ branches: Branch[]; complete: boolean }> {
-  const { problem } = dive.master;
+  const { problem, budget, master } = search;
   const { last } = relaxation;
   if (last === undefined) return { branches: [], complete: false };
   const item = node.demand.findIndex((count) => count > 0);
   const { prices, safe } = last;
   // A plan with this pattern costs at least the bound plus what the pattern costs beyond its worth.
-  const slack = (cutoff - costStep(problem)) * prices.scale - safe.worth;
+  const slack = (cutoffFor(search, node) - costStep(problem)) * prices.scale - safe.worth;
   const times = new Map(relaxation.fractions.map((entry) => [patternName(entry.pattern), entry.times]));
   const named = new Map<string, Branch & { readonly rank: number }>();
   let complete = true;
@@ -48,20 +42,19 @@ function* branchesOf(
   for (let kind = 0; kind < problem.kinds.length; kind++) {
     if (!(node.most[kind]! > 0)) continue;
     const least = problem.kinds[kind]!.cost * prices.scale - safe.rests[kind]! - slack - 8;
-    const limits = { item, least, patterns: MOST_PATTERNS, branches: left };
-    const found = yield* enumeratePatterns(problem, node, kind, prices.items, prices.scale, limits, dive.budget);
+    const query = { kind, item, least, patterns: MOST_PATTERNS, branches: left };
+    const found = yield* enumeratePatterns(search, node, prices, query);
     left -= found.branches;
     complete &&= found.complete;
     for (const pattern of found.patterns) {
       const name = patternName(pattern);
       if (banned.has(name)) continue;
       const worth = patternSum(pattern, prices.items) / prices.scale;
-      named.set(name, { name, pattern, rank: (times.get(name) ?? 0) + (worth - pattern.cost) / dive.master.unit });
-      if (spend(dive.budget, STEPS_OF_A_PATTERN)) yield;
+      named.set(name, { name, pattern, rank: (times.get(name) ?? 0) + (worth - pattern.cost) / master.unit });
+      if (spend(budget, STEPS_OF_A_PATTERN)) yield;
     }
   }
-  const branches = [...named.values()].sort((a, b) => b.rank - a.rank);
-  return { branches: branches.slice(0, most), complete };
+  return { branches: [...named.values()].sort((a, b) => b.rank - a.rank), complete };
 }
 
 /**
@@ -69,32 +62,34 @@ function* branchesOf(
  *
  * Unlike a dive it can prove that there is none: one of the patterns tried has to be in every plan that costs less, and
  * once a pattern has been tried in vain it is banned from the branches after it.
+ * The discrepancies are how often, in sum, it may depart from the likeliest pattern. Returns whether the search was complete.
  */
 export function* searchPatterns(
-  dive: Dive,
+  search: ProgramSearch,
   node: Subproblem,
   discrepancies: number,
   banned: ReadonlySet<string> = new Set(),
 ): Steps<boolean> {
-  const { master, incumbent, budget } = dive;
-  const { problem } = master;
+  const { problem, budget } = search;
   if (isDone(node)) {
-    offerRest(problem, incumbent, node, { plan: [], remaining: node.demand });
+    offerRest(search, node, { plan: [], remaining: node.demand });
     return true;
   }
-  const cutoffNow = (): number => cutoffFor(incumbent, node);
-  const relaxation = yield* relax(master, node, cutoffNow(), budget);
+  const cutoffNow = (): number => cutoffFor(search, node);
+  const relaxation = yield* relax(search, node, cutoffNow());
   if (relaxation.bound >= cutoffNow()) return true;
   if (isSpent(budget) || isDeep(node)) return false;
-  yield* completeGreedily(dive, decide(problem, node, roundDown(relaxation.fractions)));
+  yield* completeGreedily(search, decide(problem, node, roundDown(relaxation.fractions)));
   if (relaxation.bound >= cutoffNow()) return true;
-  const { branches, complete } = yield* branchesOf(dive, node, relaxation, cutoffNow(), banned, discrepancies + 2);
+  const { branches, complete } = yield* branchesOf(search, node, relaxation, banned);
+  // No more are kept than will be tried: there is such a list for every step down the tree.
+  branches.splice(discrepancies + 2);
   const tried = new Set(banned);
   let all = complete;
   for (const [rank, { name, pattern }] of branches.entries()) {
     if (rank > discrepancies) return false;
     const child = decide(problem, node, [{ pattern, times: 1 }]);
-    all = (yield* searchPatterns(dive, child, discrepancies - rank, tried)) && all;
+    all = (yield* searchPatterns(search, child, discrepancies - rank, tried)) && all;
     if (relaxation.bound >= cutoffNow()) return true;
     if (isSpent(budget)) return false;
     tried.add(name);

@@ -1,13 +1,14 @@
-import { type Budget, isSpent } from "./budget.js";
-import type { Steps } from "../steps.js";
-import { type Incumbent, offerPlan } from "./incumbent.js";
-import { diveForPlan } from "./dive.js";
-import { fillGreedily, takeOff } from "./greedy.js";
 import { relax } from "../linear/column-generation.js";
 import { addPattern, makeMaster } from "../linear/master.js";
-import { type Problem, setupOf, type Use, withCost } from "../model/problem.js";
+import { takeOff, type Use, withCost } from "../model/pattern.js";
+import { type Problem, setupOf } from "../model/problem.js";
 import { wholeProblem } from "../model/subproblem.js";
+import type { Steps } from "../steps.js";
 import { largestOf } from "../sums.js";
+import { isSpent } from "./budget.js";
+import { diveForPlan } from "./dive.js";
+import { fillFirstFit, fillGreedily } from "./greedy.js";
+import { addMaster, offerPlan, type Search, startSearch } from "./search.js";
 
 /**
  * The scarce part of a problem: only the items that fit no endless kind, and sticks that cost nothing. What can't be placed
@@ -24,34 +25,37 @@ function scarcePart(problem: Problem): Problem {
   };
 }
 
-/** The sticks of a plan for the scarce part as sticks of the problem, and the rest of the demand placed greedily. */
-function* completePlan(problem: Problem, incumbent: Incumbent, scarce: readonly Use[], budget: Budget): Steps<void> {
-  const remaining = problem.demand.slice();
-  const available = Float64Array.from(problem.kinds, ({ limit }) => limit);
+/** Offers a plan for the scarce part with the sticks' own costs, and the rest of the demand placed greedily. */
+function* completePlan(search: Search, scarce: readonly Use[]): Steps<void> {
+  const { problem } = search;
+  const { demand, most } = wholeProblem(problem);
   const plan: Use[] = scarce.map(({ pattern, times }) => {
-    takeOff(pattern, times, remaining, available);
+    takeOff(pattern, times, demand, most);
     return { pattern: withCost(problem, pattern), times };
   });
-  const rest = yield* fillGreedily(problem, remaining, available, budget, undefined, true);
-  offerPlan(problem, incumbent, [...plan, ...rest.plan], rest.remaining);
+  const rest = yield* fillGreedily(search, { demand, most }, fillFirstFit, true);
+  offerPlan(search, [...plan, ...rest.plan], rest.remaining);
 }
 
 /**
- * Looks for a plan that makes every piece where the limited sticks are scarce, or for the proof that there is none.
+ * Looks for a plan that makes every piece where the limited sticks are scarce, or for the proof that there is none; returns
+ * whether a shortage is proven.
  *
  * It is the same search with other costs: sticks are free, and a piece without a place costs its length. A bound above 0
  * proves the shortage.
  */
-export function* searchShortage(problem: Problem, incumbent: Incumbent, budget: Budget): Steps<boolean> {
-  const scarce = scarcePart(problem);
-  const node = wholeProblem(scarce);
-  const master = makeMaster(scarce, node, false, scarce.sizes);
-  const inner: Incumbent = { plan: [], cost: 0, remaining: node.demand, whole: false };
-  for (const { pattern } of incumbent.plan) addPattern(master, { ...pattern, cost: 0 });
-  const relaxation = yield* relax(master, node, 1, budget);
-  for (let discrepancies = 0; discrepancies < 3 && !inner.whole && !isSpent(budget); discrepancies++) {
-    yield* diveForPlan({ master, incumbent: inner, goal: 0, budget }, node, discrepancies);
+export function* searchShortage(search: Search): Steps<boolean> {
+  const { budget } = search;
+  const problem = scarcePart(search.problem);
+  const node = wholeProblem(problem);
+  const scarce = addMaster(startSearch(problem, budget), makeMaster(problem, node, false, problem.sizes));
+  for (const { pattern } of search.incumbent.plan) {
+    addPattern(scarce.master, { kind: pattern.kind, entries: pattern.entries, cost: 0 });
   }
-  yield* completePlan(problem, incumbent, inner.plan, budget);
+  const relaxation = yield* relax(scarce, node, 1);
+  for (let discrepancies = 0; discrepancies < 3 && !scarce.incumbent.whole && !isSpent(budget); discrepancies++) {
+    yield* diveForPlan(scarce, node, discrepancies);
+  }
+  yield* completePlan(search, scarce.incumbent.plan);
   return relaxation.bound > 0;
 }

@@ -76,7 +76,6 @@ export function fitWithHighs(job: StockJob, seconds: number): OtherFit {
           setupRate: 0,
           room: length + kerf,
           above: Math.ceil(((cost ?? length) - (duals.get(`l${stick}`) ?? 0) + 1e-5) * 2 ** 20),
-          branchLimit: 0,
         },
         makeBudget(Infinity),
       );

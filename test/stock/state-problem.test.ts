@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type Kind, withoutDominated } from "../../src/stock/model/problem.js";
+import type { Kind } from "../../src/stock/model/problem.js";
+import { withoutDominated } from "../../src/stock/model/state-problem.js";
 
 test("a kind is dropped only if an endless one is no shorter and no dearer, and then always", () => {
   const kind = fc.record({

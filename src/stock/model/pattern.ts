@@ -1,0 +1,84 @@
+import { sumOf } from "../sums.js";
+import { creditFor, type Problem } from "./problem.js";
+
+/** Some of one item in a pattern, and in which room they lie; without one, in room 0. */
+export type Entry = readonly [item: number, count: number, room?: number | undefined];
+
+/** One way to cut a kind of stick. */
+export interface Pattern {
+  /** Index of the kind. */
+  readonly kind: number;
+  /** What is in it. An item can occur twice, in different rooms. */
+  readonly entries: readonly Entry[];
+  /** The stick's cost less the credit for its offcuts. */
+  readonly cost: number;
+}
+
+/** A pattern with its cost. */
+export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
+  return withCost(problem, { kind, entries, cost: 0 });
+}
+
+/** A pattern at the cost it has in a problem. */
+export function withCost(problem: Problem, pattern: Pattern): Pattern {
+  const { kind, entries } = pattern;
+  const { cost, rooms, losses } = problem.kinds[kind]!;
+  if (problem.credit === 0) return { kind, entries, cost };
+  const taken = roomsTaken(problem, pattern);
+  const credits = rooms.map((space, room) => creditFor(problem, space - taken[room]!, losses[room]!));
+  return { kind, entries, cost: cost - sumOf(credits) };
+}
+
+/** What the items of a pattern take. */
+export function roomsTaken(problem: Problem, pattern: Pattern): Float64Array {
+  const taken = new Float64Array(problem.kinds[pattern.kind]!.rooms.length);
+  const paid = new Set<number>();
+  for (const [item, count, room = 0] of pattern.entries) {
+    taken[room] = taken[room]! + problem.sizes[item]! * count;
+    const key = problem.keys[item]!;
+    if (key < 0) continue;
+    const name = room * problem.setups.length + key;
+    if (!paid.has(name)) taken[room] = taken[room] + problem.setups[key]!;
+    paid.add(name);
+  }
+  return taken;
+}
+
+/** Sum over the pieces of a pattern. */
+export function patternSum(pattern: Pattern, values: Float64Array): number {
+  return pattern.entries.reduce((sum, [item, count]) => sum + values[item]! * count, 0);
+}
+
+/** A name that patterns of the same content share. */
+export function patternName(pattern: Pattern): string {
+  const names = pattern.entries.map(([item, count, room = 0]) => `${item}*${count}@${room}`);
+  return `${pattern.kind}:${names.sort().join()}`;
+}
+
+/** A pattern and how many sticks are cut by it. */
+export interface Use {
+  /** The pattern. */
+  readonly pattern: Pattern;
+  /** How many sticks. */
+  readonly times: number;
+}
+
+/** What a plan costs. */
+export function planCost(plan: readonly Use[]): number {
+  return plan.reduce((sum, { pattern, times }) => sum + pattern.cost * times, 0);
+}
+
+/** How often a pattern can be used before an item or its kind runs out. */
+export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
+  const need = new Map<number, number>();
+  for (const [item, count] of pattern.entries) need.set(item, (need.get(item) ?? 0) + count);
+  let times = available[pattern.kind]!;
+  for (const [item, count] of need) times = Math.min(times, Math.floor(remaining[item]! / count));
+  return times;
+}
+
+/** Takes what a pattern makes off the demand. */
+export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
+  for (const [item, count] of pattern.entries) remaining[item] = remaining[item]! - count * times;
+  available[pattern.kind] = available[pattern.kind]! - times;
+}
