@@ -62,8 +62,7 @@ export type {
   UncutFrame,
 } from "./shop/shop-order-types.js";
 export { stockJob, type StockJobOptions } from "./stock-job.js";
-export { tryParseBrief } from "./try-parse-brief.js";
-export type { InputIssue, InputOutcome } from "./input-issue.js";
+export { parseBrief, tryParseBrief } from "./parse-brief.js";
 export type { PanelWork } from "./panel-work.js";
 export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";

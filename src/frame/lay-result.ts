@@ -12,10 +12,7 @@ import {
   type Saw,
   type ShowingSide,
 } from "../saw/index.js";
-import { wedgeUnder } from "../saw/cradle.js";
-import { cutSizeKernel } from "../saw/cut-size.js";
-import { placementKernel } from "../saw/place-cut.js";
-import type { SideSurfaces } from "../saw/side-surfaces.js";
+import { cutSizeKernel, placementKernel, wedgeUnder, type SideSurfaces } from "../saw/internal.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import type { Profile } from "../profile/index.js";
 import { givenUpBy, type LayWish } from "./lay-preference.js";

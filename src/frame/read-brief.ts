@@ -13,22 +13,22 @@ import {
 import { InputError } from "../core/input-error.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { layRotation, type Lay } from "../miter/index.js";
-import { parseProfile } from "../profile/index.js";
+import { readProfile } from "../profile/internal.js";
 import { tableSaw } from "../saw/index.js";
 import type { StockStick } from "../stock/index.js";
 import type { Grain, Wood } from "../wood/index.js";
 import type { Cost, FilledBrief, FrameBrief, FrameMoisture, Hanging, RoughMethod } from "./brief.js";
 import { checkRough } from "./check-rough.js";
-import { attempt, type InputIssue } from "./input-issue.js";
+import { attempt, type InputIssue } from "../core/input-issue.js";
 import { readContents } from "./read-contents.js";
 import { checkCost } from "./read-cost.js";
 import { readHanging } from "./read-hanging.js";
 import { readMoisture } from "./read-moisture.js";
 import { arrisNames, readMeasured, readOpening } from "./read-opening.js";
-import { readSaw } from "./read-saw.js";
+import { readSaw } from "../saw/internal.js";
 import { readGrain, readSpecies } from "./read-species.js";
 import { readSticks } from "./read-sticks.js";
-import { knownKeys, together } from "./together.js";
+import { knownKeys, together } from "../core/together.js";
 import { usualFastenerRoom, usualAcceptedGap, usualKerf } from "./usual-lengths.js";
 
 const BRIEF_KEYS: readonly string[] = [
@@ -131,7 +131,7 @@ export function readBrief(value: unknown): ReadBrief {
   attempt(issues, () => {
     checkMoldingKind(given);
   });
-  const profile = read("profile", undefined, (field) => parseProfile(field, "profile"));
+  const profile = read("profile", undefined, (field) => readProfile(field, "profile"));
   const measured = read("measured", undefined, readMeasured);
   const at =
     (profile === undefined) === (measured === undefined)
@@ -149,7 +149,7 @@ export function readBrief(value: unknown): ReadBrief {
   const contents = read("contents", [], readContents);
   const clearance = read("clearance", 0, (field) => checkLengthOrZero(field, "clearance"));
   const unit = read<LengthUnit>("unit", "mm", (field) => checkWord(field, "unit", ["mm", "cm", "m", "in", "ft"]));
-  const saw = read("saw", tableSaw(), readSaw);
+  const saw = read("saw", tableSaw(), (field) => readSaw(field, "saw"));
   const kerf = read("kerf", usualKerf(unit ?? "mm"), (field) => checkLengthOrZero(field, "kerf"));
   const rough = read<RoughMethod>("rough", { method: "none" }, readRough);
   const shows = read("shows", "face" as const, (field) => checkWord(field, "shows", ["face", "back"]));

@@ -4,7 +4,7 @@ import { sheetFigure } from "../wood/sheet-material.js";
 import type { ContentsLayer, LayerMaterial, SolidWoodLayer } from "./brief.js";
 import { checkCost } from "./read-cost.js";
 import { readGrain, readSpecies } from "./read-species.js";
-import { fieldsTogether, ifGiven, together, type FieldCheck } from "./together.js";
+import { fieldsTogether, ifGiven, together, type FieldCheck } from "../core/together.js";
 
 /** Solid wood where it has a species, else a sheet with figures of its own. */
 function readOwnMaterial(value: unknown, path: string): LayerMaterial {

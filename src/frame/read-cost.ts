@@ -1,6 +1,6 @@
 import { checkNumber, checkWord, isRecord, refuse } from "../core/check.js";
 import type { Cost, CostRate, CostUnit } from "./brief.js";
-import { fieldsTogether } from "./together.js";
+import { fieldsTogether } from "../core/together.js";
 
 /** Largest amount that a cost may have. */
 const MAX_AMOUNT: number = 1e12;

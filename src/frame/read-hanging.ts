@@ -1,6 +1,6 @@
 import { checkLength, checkNumber, checkWord } from "../core/check.js";
 import type { Hanging } from "./brief.js";
-import { fieldsTogether, ifGiven } from "./together.js";
+import { fieldsTogether, ifGiven } from "../core/together.js";
 
 /**
  * Checks how a frame hangs.

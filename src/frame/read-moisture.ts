@@ -2,7 +2,7 @@ import { plainCopy } from "../core/plain-copy.js";
 import { checkArray, refuse } from "../core/check.js";
 import { checkMoisture, type Moisture } from "../wood/moisture.js";
 import type { FrameMoisture } from "./brief.js";
-import { fieldsTogether, knownKeys, together } from "./together.js";
+import { fieldsTogether, knownKeys, together } from "../core/together.js";
 
 /** Most seasons that a brief may name. */
 const MAX_SEASONS: number = 1000;

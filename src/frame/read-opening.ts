@@ -2,7 +2,7 @@ import { checkLength, checkLengthOrZero, checkNumber, checkObject, checkOneOf } 
 import type { Box } from "../core/geometry-types.js";
 import { POLYGON_MEASURES } from "../polygon/index.js";
 import type { Contained, MeasuredMolding, Opening, OpeningValues } from "./brief.js";
-import { fieldsTogether, ifGiven, knownKeys, together } from "./together.js";
+import { fieldsTogether, ifGiven, knownKeys, together } from "../core/together.js";
 
 function readBox(value: unknown, path: string): Box {
   return fieldsTogether<Box>(value, path, { width: checkLength, height: checkLength });

@@ -2,7 +2,7 @@ import { plainCopy } from "../core/plain-copy.js";
 import { checkGrain, type Grain } from "../wood/grain.js";
 import { readWood } from "../wood/read-wood.js";
 import type { Wood, WoodSpecies } from "../wood/index.js";
-import { knownKeys, together } from "./together.js";
+import { knownKeys, together } from "../core/together.js";
 
 /** What a wood may have: all that `woodSpecies` gives, so that its result will do. */
 const SPECIES_KEYS: readonly (keyof WoodSpecies)[] = [

@@ -1,7 +1,7 @@
 import { plainCopy } from "../core/plain-copy.js";
 import { checkSticks } from "../stock/internal.js";
 import type { StockStick } from "../stock/index.js";
-import { together } from "./together.js";
+import { together } from "../core/together.js";
 
 /**
  * Checks the sticks on offer, as `fitStock` does, but reports all that is wrong with them.

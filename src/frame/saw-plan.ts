@@ -2,7 +2,7 @@ import type { Filled, LengthUnit } from "../core/geometry-types.js";
 import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../core/check.js";
 import { joinCorner, layRotation, type EndCut, type Lay, type LayName } from "../miter/index.js";
 import { parseSaw, stopContact, tableSaw, type CutPlacement, type Saw, type ShowingSide } from "../saw/index.js";
-import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/side-surfaces.js";
+import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../saw/internal.js";
 import type { RoughMethod } from "./brief.js";
 import { checkGeometry } from "./check-geometry.js";
 import { sawingHazards } from "./hazards/sawing-hazards.js";

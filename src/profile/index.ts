@@ -3,7 +3,7 @@
  *
  * @module
  */
-export { parseProfile } from "./parse-profile.js";
+export { parseProfile, tryParseProfile } from "./parse-profile.js";
 export { levelWidth, type LevelWidthOptions } from "./level-width.js";
 export { molding } from "./molding.js";
 export type {

@@ -4,13 +4,17 @@ import {
   checkObject,
   checkSlope,
   checkText,
+  inOrder,
   isRecord,
   MAX_LENGTH,
   MIN_LENGTH,
   refuse,
   reject,
+  type RunChecks,
 } from "../core/check.js";
 import type { Point } from "../core/geometry-types.js";
+import { orFirst, outcomeOf, type InputOutcome } from "../core/input-issue.js";
+import { together } from "../core/together.js";
 import { findCrossing } from "./find-crossing.js";
 import { orientationOf } from "./orientation.js";
 import type { Profile } from "./profile.js";
@@ -99,9 +103,10 @@ function refuseRun(points: readonly Point[], path: string, outline: unknown): vo
  *
  * @param profile - the profile
  * @param path - the profile's name in error texts
+ * @param run - how the points are looked at; default until the first refusal
  * @returns the points
  */
-export function checkOutline(profile: unknown, path = "profile"): Point[] {
+export function checkOutline(profile: unknown, path = "profile", run: RunChecks = inOrder): Point[] {
   const given = checkObject(profile, path);
   const [at, what] = [`${path}.outline`, "an array of three or more points"];
   // The likeliest slip: the sizes of a molding where its section is asked for.
@@ -111,7 +116,12 @@ export function checkOutline(profile: unknown, path = "profile"): Point[] {
   }
   const outline = checkArray(given["outline"], at, what);
   if (outline.length < 3) return refuse("range", at, outline, what);
-  const points = outline.map((point, index) => soundPoint(point) ?? checkPoint(point, `${at}[${index}]`));
+  const points: Point[] = [];
+  for (const point of outline) {
+    const sound = soundPoint(point);
+    if (sound !== undefined) points.push(sound);
+  }
+  if (points.length < outline.length) run(outline.map((point, index) => () => checkPoint(point, `${at}[${index}]`)));
   refuseRun(points, at, outline);
   return points;
 }
@@ -127,8 +137,52 @@ export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<s
   return checkObject(checkObject(profile, path)["arrises"], `${path}.arrises`);
 }
 
+/** The arrises of a profile; every one reports its own refusal. */
+function readArrises(value: unknown, path: string): Record<string, Point> {
+  const given = arrisesOf(value, path);
+  const names = Object.keys(given);
+  const points = together(names.map((name) => () => checkArris(given, name, path)));
+  const arrises: Record<string, Point> = {};
+  names.forEach((name, index) => {
+    // A plain assignment would take this name for the prototype.
+    Object.defineProperty(arrises, name, {
+      value: points[index],
+      enumerable: true,
+      configurable: true,
+      writable: true,
+    });
+  });
+  return arrises;
+}
+
 /**
- * Checks that a value of any origin, such as parsed JSON, is a profile.
+ * Reads a profile; its points, its arrises and `madeFor` report their own refusals.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @returns a copy with the fields of a profile and no others
+ * @throws {AggregateError} of every refusal, see `together`
+ */
+export function readProfile(value: unknown, path: string): Profile {
+  const { outline: given, madeFor } = checkObject(value, path);
+  // Without an outline it is no profile at all, and nothing else that is wrong with it is worth telling.
+  if (given === undefined) checkOutline(value, path);
+  const [outline, arrises, slope] = together<unknown>([
+    () => {
+      const points = checkOutline(value, path, together);
+      const at = `${path}.outline`;
+      refuseCrossing(points, at, points);
+      outlineSize(points, at, points);
+      return points;
+    },
+    () => readArrises(value, path),
+    () => (madeFor === undefined ? undefined : checkSlope(madeFor, `${path}.madeFor`)),
+  ]) as [Point[], Record<string, Point>, number | undefined];
+  return slope === undefined ? { outline, arrises } : { outline, arrises, madeFor: slope };
+}
+
+/**
+ * Reads a profile from a value of any origin, such as parsed JSON.
  *
  * Its outline must have three or more points, run counter-clockwise, have no point twice in a row (the last joins the first
  * without repeating it) and neither cross nor touch itself. A clockwise outline is refused, not turned round: it is often one
@@ -138,7 +192,7 @@ export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<s
  * @param value - anything
  * @param path - its name in error texts
  * @returns a copy with the fields of a profile and no others
- * @throws {InputError} when it is not the section of a molding
+ * @throws {InputError} for the first thing that is wrong; {@link tryParseProfile} tells of all
  * @example
  * ```ts
  * import { parseProfile, levelWidth } from "miterwright/profile";
@@ -149,21 +203,26 @@ export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<s
  */
 export function parseProfile(value: unknown, path = "profile"): Profile {
   checkText(path, "path");
-  const outline = checkOutline(value, path);
-  const at = `${path}.outline`;
-  refuseCrossing(outline, at, outline);
-  outlineSize(outline, at, outline);
-  const given = arrisesOf(value, path);
-  const arrises: Record<string, Point> = {};
-  for (const name of Object.keys(given)) {
-    const point = checkArris(given, name, path);
-    // A plain assignment would take this name for the prototype.
-    if (name === "__proto__") Object.defineProperty(arrises, name, { value: point, enumerable: true });
-    else arrises[name] = point;
-  }
-  const { madeFor } = value as { madeFor?: unknown };
-  if (madeFor === undefined) return { outline, arrises };
-  return { outline, arrises, madeFor: checkSlope(madeFor, `${path}.madeFor`) };
+  return orFirst(() => readProfile(value, path));
+}
+
+/**
+ * Reads a profile from anywhere, or tells of everything that is wrong with it: every point, every arris, `madeFor`.
+ *
+ * @param value - anything
+ * @param path - its name in error texts
+ * @returns a copy with the fields of a profile and no others, or the issues
+ * @example
+ * ```ts
+ * import { tryParseProfile } from "miterwright/profile";
+ *
+ * const outcome = tryParseProfile({ outline: [{ x: 0, y: 0 }, { x: 40 }, { x: 0, y: 20 }], arrises: { bead: 3 } });
+ * outcome.ok ? [] : outcome.issues.map((issue) => issue.path); //=> ["profile.outline[1].y", "profile.arrises.bead"]
+ * ```
+ */
+export function tryParseProfile(value: unknown, path = "profile"): InputOutcome<Profile> {
+  checkText(path, "path");
+  return outcomeOf(() => readProfile(value, path));
 }
 
 /**

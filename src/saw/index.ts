@@ -5,7 +5,7 @@
  */
 export type { BevelScale, Hand, MiterScale, Saw } from "./saw.js";
 export { miterSaw, tableSaw } from "./usual-saws.js";
-export { parseSaw } from "./parse-saw.js";
+export { parseSaw, tryParseSaw } from "./parse-saw.js";
 export type { ScaleSetting } from "./scale-setting.js";
 export { placeCut, type CutPlacement, type Obstacle, type PlaceCutOptions } from "./place-cut.js";
 export type { ShowingSide, StickSurface } from "./stick-surface.js";

@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { tryParseBrief, type InputIssue, type ProfileBrief } from "miterwright/frame";
+import type { InputIssue } from "miterwright/errors";
+import { tryParseBrief, type ProfileBrief } from "miterwright/frame";
 import { molding, type Profile, type RabbetArris } from "miterwright/profile";
 
 type CornerArris = "sightFace" | "sightBack" | "outerFace" | "outerBack";

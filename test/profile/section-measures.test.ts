@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import {
   parseProfile,
+  tryParseProfile,
   innermostPoint,
   levelWidth,
   molding,
@@ -144,6 +145,43 @@ describe("sectionArea and sectionCentroid", () => {
         numbersAreClean([sectionArea(deepFrozen(profile)), sectionCentroid(deepFrozen(profile))]);
       }),
     );
+  });
+});
+
+describe("tryParseProfile", () => {
+  test("gives a copy of a sound profile", () => {
+    expect(tryParseProfile(rabbeted)).toStrictEqual({ ok: true, value: rabbeted });
+  });
+
+  test("tells of every point, every arris and madeFor, in the order of the profile", () => {
+    const outline = [{ x: 0, y: 0 }, { x: 40 }, { x: 40, y: "20" }, { x: 0, y: 20 }];
+    const outcome = tryParseProfile(
+      { outline, arrises: { bead: { x: 1, y: NaN }, lip: null }, madeFor: 100 },
+      "molding",
+    );
+    expect(outcome.ok ? [] : outcome.issues.map(({ path, code }) => [path, code])).toEqual([
+      ["molding.outline[1].y", "missing"],
+      ["molding.outline[2].y", "type"],
+      ["molding.arrises.bead.y", "range"],
+      ["molding.arrises.lip", "type"],
+      ["molding.madeFor", "range"],
+    ]);
+  });
+
+  test("tells of nothing else where there is no outline, and of a shape that cannot be", () => {
+    const paths = (value: unknown): string[] => {
+      const outcome = tryParseProfile(value);
+      return outcome.ok ? [] : outcome.issues.map(({ path }) => path);
+    };
+    expect(paths({ width: 40, thickness: 20 })).toEqual(["profile.outline"]);
+    expect(paths(null)).toEqual(["profile"]);
+    const crossing = [
+      { x: 0, y: 0 },
+      { x: 40, y: 0 },
+      { x: 0, y: 20 },
+      { x: 40, y: 30 },
+    ];
+    expect(paths({ outline: crossing, arrises: {}, madeFor: "steep" })).toEqual(["profile.outline", "profile.madeFor"]);
   });
 });
 

@@ -1,7 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { joinCorner } from "miterwright/miter";
-import { parseSaw, cradleFor, lieSection, miterSaw, placeCut, stopContact, tableSaw } from "miterwright/saw";
+import {
+  parseSaw,
+  tryParseSaw,
+  cradleFor,
+  lieSection,
+  miterSaw,
+  placeCut,
+  stopContact,
+  tableSaw,
+} from "miterwright/saw";
 import { deepFreeze, rabbeted, throughJson } from "../frame/briefs.js";
 
 const sound = tableSaw();
@@ -14,8 +23,24 @@ describe("parseSaw", () => {
     }
   });
 
-  test("leaves out what a saw does not have", () => {
-    expect(parseSaw({ ...sound, color: "green" })).toEqual(sound);
+  test("refuses what a saw does not have, and names the nearest field that it has", () => {
+    expect(() => parseSaw({ ...sound, dept: 90 })).toThrow(
+      "Expected `saw` to have no key but `fence`, `miter`, `bevel`, `depth`, `depthAt45`, `crosscut`, `gaugeReach`, got `dept`; did you mean `depth`?",
+    );
+  });
+
+  test("gives a copy, or every issue at once", () => {
+    const outcome = tryParseSaw(sound);
+    expect(outcome).toEqual({ ok: true, value: sound });
+    expect(outcome.ok && outcome.value.miter !== sound.miter).toBe(true);
+    const wrong = tryParseSaw({ ...sound, fence: "top", miter: { ...sound.miter, left: 91, step: 0 }, depth: -1 });
+    expect(wrong.ok ? [] : wrong.issues.map(({ path, code }) => [path, code])).toEqual([
+      ["saw.fence", "unknown"],
+      ["saw.miter.left", "range"],
+      ["saw.miter.step", "range"],
+      ["saw.depth", "range"],
+    ]);
+    expect(tryParseSaw(null)).toMatchObject({ ok: false, issues: [{ path: "saw", code: "type" }] });
   });
 
   test.each([

@@ -1,6 +1,6 @@
 import { cosDeg, sinDeg, tanDeg } from "../../core/degrees.js";
 import { sectionExtent, type Profile } from "../../profile/index.js";
-import { outOf, upOf } from "../../profile/tilt.js";
+import { outOf, upOf } from "../../profile/internal.js";
 import type { FilledBrief, Hanging } from "../brief.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { finiteOrNull, type PartialSum } from "../partial-sum.js";

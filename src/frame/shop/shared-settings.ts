@@ -1,5 +1,5 @@
 import type { Hand, Saw, ScaleSetting } from "../../saw/index.js";
-import { scaleSetting } from "../../saw/scale-setting.js";
+import { scaleSetting } from "../../saw/internal.js";
 import type { Operation } from "../operation.js";
 
 /** What a saw is set to for any number of cuts. */

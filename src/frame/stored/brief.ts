@@ -1,7 +1,7 @@
 import { checkNumber, checkOneOf, isRecord, refuse, reject } from "../../core/check.js";
 import { box, count, finite, list, maybe, record, text, word, type Fields, type Reader } from "../../core/stored.js";
 import { pose } from "../../panel/stored-panel.js";
-import { saw } from "../../saw/stored-cut.js";
+import { saw } from "../../saw/internal.js";
 import type { StockStick, Stretch } from "../../stock/index.js";
 import { checkGrain } from "../../wood/grain.js";
 import type { Climate, Grain, Moisture, OwnSheetMaterial, Wood } from "../../wood/index.js";

@@ -30,7 +30,7 @@ import {
   type RabbetMiss,
   type SectionPoint,
 } from "../../profile/index.js";
-import { stickEnd } from "../../saw/stored-cut.js";
+import { stickEnd } from "../../saw/internal.js";
 import type { MeasuredMolding } from "../brief.js";
 import type { FrameGeometry, OverallSize } from "../frame-geometry.js";
 import type { ExtremeLength, PlacedArris, RingCorner, RingOutline, RingPiece } from "../ring-geometry-types.js";

@@ -12,7 +12,7 @@ import {
   type Fields,
   type Reader,
 } from "../../core/stored.js";
-import { contact, cutSize, hand, placement, stickEnd } from "../../saw/stored-cut.js";
+import { contact, cutSize, hand, placement, stickEnd } from "../../saw/internal.js";
 import type { MeasureAlong } from "../measure-along.js";
 import type { OperationKind } from "../operation-kind.js";
 import type { Operation } from "../operation.js";

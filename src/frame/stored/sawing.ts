@@ -12,7 +12,7 @@ import {
   type Reader,
 } from "../../core/stored.js";
 import type { Lay, LayName } from "../../miter/index.js";
-import { contact, cradle, cutSize, lyingSection, obstacles, placement, saw } from "../../saw/stored-cut.js";
+import { contact, cradle, cutSize, lyingSection, obstacles, placement, saw } from "../../saw/internal.js";
 import type { SawPlan } from "../saw-plan-types.js";
 import type { LayResult } from "../lay-result.js";
 import type { RoughPiece } from "../rough-length.js";

@@ -1,5 +1,5 @@
-import { checkFields, checkObject, isRecord } from "../core/check.js";
-import { InputError } from "../core/input-error.js";
+import { checkFields, checkObject, isRecord } from "./check.js";
+import { InputError } from "./input-error.js";
 
 /**
  * Runs independent checks, so that each reports its own refusal.

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { planFrame, tryParseBrief, type FrameBrief } from "miterwright/frame";
+import { parseBrief, planFrame, tryParseBrief, type FrameBrief } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { fitStock, type StockJob } from "miterwright/stock";
@@ -37,6 +37,16 @@ describe("tryParseBrief", () => {
     expect(outcome.value).toEqual(planFrame(sound).brief);
     expect(outcome.value.profile).not.toBe(sound.profile);
     expect(planFrame(outcome.value)).toEqual(planFrame(sound));
+  });
+
+  test("and parseBrief gives the same, or throws the first issue", () => {
+    expect(parseBrief(sound)).toEqual(planFrame(sound).brief);
+    expect(() => parseBrief({ ...sound, sides: 2, slope: 100 })).toThrow(
+      "Expected `sides` to be an integer from 3 to 1000, got 2 (number)",
+    );
+    expect(() => parseBrief({ ...sound, opening: { side: 2 }, at: "outerFace" })).toThrow(
+      "to leave the pieces a length",
+    );
   });
 
   test("takes wood, moisture, costs and hanging in every form", () => {
