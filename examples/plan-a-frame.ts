@@ -48,7 +48,7 @@ const verdict = verifyFit(job, fit);
 if (!verdict.ok) throw new Error(`The fit does not hold: ${JSON.stringify(verdict.faults)}`);
 
 const { geometry, sawing, contents } = plan;
-const piece = geometry.pieces[0]!;
+const piece = geometry.pieces[0];
 console.log(`Nine sides at ${angle(geometry.slope)}, round ${length(340)} x ${length(260)}`);
 console.log(
   `  opening where the contents touch: side ${length(geometry.opening.side)}, ${length(geometry.opening.acrossFlats)} high`,
@@ -59,7 +59,7 @@ console.log(
   `  each piece: ${length(piece.longest.length)} at the long points, ${length(piece.shortest.length)} at the short ones`,
 );
 console.log(
-  `  ${describeLay(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0]!.dihedral)}`,
+  `  ${describeLay(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0].dihedral)}`,
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(`  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${fit.status})`);

@@ -35,7 +35,7 @@ function answer(fields: Fields): string {
   if (!outcome.ok) return outcome.issues.map((issue) => `${issue.path}: ${issue.message}`).join("\n");
   const { geometry } = planFrame(outcome.value);
   const show = (value: number): string => formatLength(value, "in", { style: "fraction", denominator: 32 });
-  const { longest } = geometry.pieces[0]!;
+  const { longest } = geometry.pieces[0];
   return `${geometry.sides} pieces of ${show(longest.length)}, the frame ${show(geometry.overall.extent.width)} wide and ${show(geometry.overall.extent.height)} high`;
 }
 

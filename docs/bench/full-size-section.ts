@@ -128,7 +128,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     ${drawing}
     <p>
       Length of every piece along its arrises:
-      ${named.map(({ arris, letter }) => `${letter} ${arrisLabel(arris)} ${writers.length(pieces[0]!.lengths[arris]!)}`).join("; ")}.
+      ${named.map(({ arris, letter }) => `${letter} ${arrisLabel(arris)} ${writers.length(pieces[0].lengths[arris]!)}`).join("; ")}.
     </p>
     <p>
       Print at 100 %, without fitting to the page. Then lay a rule on the lines below: where they are not true, neither

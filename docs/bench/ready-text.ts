@@ -37,7 +37,7 @@ export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind
   const lack = rackText(plan, rack);
   if (lack !== "") return `Not ready yet. ${lack}`;
   const { length, angle } = writers;
-  const { longest, count } = geometry.pieces[0]!;
+  const { longest, count } = geometry.pieces[0];
   const { miter, bevel } = sawing.lay.first;
   const said = rack.kind === "pending" ? "The sticks are still being fitted" : "The plan is ready";
   return `${said}: ${count} pieces of ${length(longest.length)}, miter scale at ${angle(miter.reading)}, bevel scale at ${angle(bevel.reading)}.`;

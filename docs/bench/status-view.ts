@@ -30,7 +30,7 @@ function showWanted(keys: readonly string[]): void {
 
 /** The three numbers that are looked for first. */
 function essence({ sawing, geometry }: FramePlan, { length, angle }: Writers): string {
-  const size = length(geometry.pieces[0]!.longest.length);
+  const size = length(geometry.pieces[0].longest.length);
   if (sawing.lay === null) return size;
   const { miter, bevel } = sawing.lay.first;
   return `miter ${angle(miter.reading)}, bevel ${angle(bevel.reading)}, ${size}`;

@@ -37,7 +37,7 @@ export const measuresFigure: Figure = defineFigure({
       opening: { acrossFlats: opening },
       at: "opening",
     });
-    const { lengths } = pieces[0]!;
+    const { lengths } = pieces[0];
     const names = Object.keys(lengths) as (keyof typeof lengths)[];
     const half = Math.PI / n;
     // How far out a line of that length runs.

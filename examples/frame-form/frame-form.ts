@@ -131,7 +131,7 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
   // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
   const length = (value: number): string => formatLength(value, unit, style).replaceAll(" ", "\u00a0");
   const { geometry, sawing } = plan;
-  const { count, longest, shortest } = geometry.pieces[0]!;
+  const { count, longest, shortest } = geometry.pieces[0];
   const { width, height } = geometry.overall.extent;
   const angleOf = (name: "miter" | "bevel"): string =>
     sawing.lay === null ? "none" : formatAngle(Math.abs(sawing.lay[name]));

@@ -70,7 +70,7 @@ export function refuse(
   expected: ExpectedKind = { kind: "other" },
 ): never {
   const message = `Expected \`${path}\` to be ${clause}, got ${describeValue(value)}`;
-  reject(value === undefined ? "missing" : code, path, value, message, { clause, ...expected });
+  reject(value === undefined ? "missing" : code, path, value, message, Object.assign({ clause }, expected));
 }
 
 /**

@@ -69,6 +69,20 @@ export function list<T>(value: unknown, path: Path, item: Reader<T>, least = 0):
 }
 
 /**
+ * An array of exactly one item.
+ *
+ * @param value - anything
+ * @param path - where it stands; `undefined` where nobody will read it
+ * @param item - reads the item
+ * @returns the array
+ */
+export function only<T>(value: unknown, path: Path, item: Reader<T>): readonly [T] {
+  const [one, second] = list(value, path, item, 1);
+  if (second !== undefined) refuse("range", path ?? "", value, "an array of one");
+  return [one!];
+}
+
+/**
  * An object whose fields have any names and are read alike.
  *
  * @param value - anything

@@ -34,7 +34,7 @@ function finite(value: unknown, path: string): number {
  */
 export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions): Table {
   const { pieces, arrises, overall } = readGeometry(frame);
-  const piece = pieces[0]!;
+  const piece = pieces[0];
   checkObject(options);
   const lengths = checkObject(piece.lengths, "geometry.pieces[0].lengths");
   const hasHeights = overall.height !== null;

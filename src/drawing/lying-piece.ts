@@ -55,8 +55,8 @@ export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null
   if (profile === null) return null;
   const { outline } = profile;
   const tilt = slope - layRotation(lay, slope);
-  const rise = tanDeg(corners[0]!.planMiter);
-  const farthest = pieces[0]!.longest.out;
+  const rise = tanDeg(corners[0].planMiter);
+  const farthest = pieces[0].longest.out;
   const lines = outline.map(({ x, y }, index) => {
     const next = outline[(index + 1) % outline.length]!;
     const last = outline.at(index - 1)!;
@@ -79,8 +79,8 @@ export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null
  * @returns its lines
  */
 export function pieceStrip(geometry: FrameGeometry): LyingPiece {
-  const rise = tanDeg(geometry.corners[0]!.planMiter);
-  const { longest } = geometry.pieces[0]!;
+  const rise = tanDeg(geometry.corners[0].planMiter);
+  const { longest } = geometry.pieces[0];
   const outs = Object.values(geometry.arrises).map(({ out }) => out);
   const lines = [...new Set(outs)]
     .sort((a, b) => a - b)

@@ -144,11 +144,11 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   const ready = checkDrawingOptions(options, 700);
   const { geometry, sawing } = readSawing(plan);
   const canvas = startCanvas();
-  const piece = geometry.pieces[0]!;
+  const piece = geometry.pieces[0];
   const { longest, shortest } = piece;
   const lay = sawing.lay?.lay ?? "propped";
   const solid = lyingPiece(geometry, lay) ?? pieceStrip(geometry);
-  const { planMiter } = geometry.corners[0]!;
+  const { planMiter } = geometry.corners[0];
   const startText = endText("start", sawing.lay?.second, planMiter, ready);
   const endTexts = endText("end", sawing.lay?.first, planMiter, ready);
   const columns = [startText, endTexts].map((lines) =>

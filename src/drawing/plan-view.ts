@@ -70,7 +70,7 @@ function drawRings(sheet: PlanSheet): KeyEntry[] {
   drawShape(canvas, "outermost", "outline", corners(outer));
   drawShape(canvas, "innermost", "outline", corners(sight));
   const key: KeyEntry[] = [];
-  if (deciding.out > pieces[0]!.shortest.out) {
+  if (deciding.out > pieces[0].shortest.out) {
     drawShape(canvas, "opening", "hidden", corners(opening.apothem));
     key.push({
       sign: { look: "hidden" },
@@ -132,7 +132,7 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
     geometry,
     options: ready,
     corners: (apothem) => unit.map(({ x, y }) => ({ x: x * apothem * scale, y: -y * apothem * scale })),
-    sight: opening.apothem + (pieces[0]!.shortest.out - deciding.out),
+    sight: opening.apothem + (pieces[0].shortest.out - deciding.out),
     scale,
   };
   const { canvas } = sheet;

@@ -31,7 +31,7 @@ const BESIDE: number = 66;
 function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: number): void {
   const { canvas, geometry, toPaper, options } = sheet;
   const { deciding, pieces, levelWidth, arrises } = geometry;
-  const { longest, shortest } = pieces[0]!;
+  const { longest, shortest } = pieces[0];
   const place = (point: { readonly out: number; readonly up: number | null }): Point => toPaper(point.out, point.up!);
   const at = canvasBox(canvas).y1 + LANE - 4;
   const label = `level width ${options.length(levelWidth)}`;
@@ -54,7 +54,7 @@ function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
   const hold = seating?.possible === true ? seating : null;
   const sight = arrises["sightBack"]?.out ?? 0;
   const edge = hold === null ? 0 : sight + hold.lap;
-  if (hold !== null) drawContents(sheet, hold, edge, pieces[0]!.shortest.out);
+  if (hold !== null) drawContents(sheet, hold, edge, pieces[0].shortest.out);
   const shape = outline.map(({ out, up }) => toPaper(out, up));
   drawShape(canvas, "section", "section", shape);
   const box = boxAround(shape);

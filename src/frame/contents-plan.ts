@@ -64,7 +64,7 @@ export function planContents(
   const { opening, seating, given } = geometry;
   const { clearance } = brief;
   const panel = opening.apothem > clearance ? offsetPolygon(opening, -clearance) : null;
-  const shortest = geometry.pieces[0]!.shortest.out;
+  const shortest = geometry.pieces[0].shortest.out;
   const visible = offsetPolygon(opening, shortest - geometry.deciding.out);
   const { contains, cutFrom } = brief.opening;
   const hidden = panel === null ? 0 : Math.max(0, geometry.deciding.out - shortest - clearance);

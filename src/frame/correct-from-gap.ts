@@ -156,7 +156,7 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
   const open =
     seenGap === 0 && given["open"] === undefined ? "outside" : checkWord(given["open"], "open", ["inside", "outside"]);
   const rotation = layRotation(lay, slope);
-  const exact = sawSetting(pieces[0]!.end, lay);
+  const exact = sawSetting(pieces[0].end, lay);
   const shown =
     given["shown"] === undefined
       ? settingShown(graduations, "plan.sawing.graduations.best", exact, saw)

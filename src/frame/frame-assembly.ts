@@ -47,7 +47,7 @@ export function frameAssembly(
   return {
     jointWidth: width,
     glueUp: glueUp({ sides, slope }),
-    lastJoint: lastJoint(sides, width, geometry.pieces[0]!.longest.length, tolerance?.angle ?? null),
+    lastJoint: lastJoint(sides, width, geometry.pieces[0].longest.length, tolerance?.angle ?? null),
     tolerance: lay === null ? null : tolerance,
     sawErrors: lay === null ? null : sawErrors(geometry, width, lay),
   };

@@ -45,7 +45,7 @@ export interface FrameCheck {
 /** Distance from the center to the corners that the frame stands on: its lower edge, which is the inner one of a frame that rises outward. */
 function standsOn({ slope, overall, opening, pieces, deciding, corners }: FrameGeometry): number {
   if (slope <= 0) return overall.polygon.circumradius;
-  return opening.circumradius + (pieces[0]!.shortest.out - deciding.out) / cosDeg(corners[0]!.planMiter);
+  return opening.circumradius + (pieces[0].shortest.out - deciding.out) / cosDeg(corners[0].planMiter);
 }
 
 /** Where the opening is measured on the frame. */
@@ -75,7 +75,7 @@ const SAME_PLACE: number = 1e-9;
 export function openingArris(geometry: FrameGeometry): OpeningArris {
   const { seating, measured, deciding, arrises, levelWidth, pieces } = geometry;
   if (seating === null && measured === null) {
-    return { arris: pieces[0]!.shortest.arris, place: "inside", start: "the inside", beyond: 0 };
+    return { arris: pieces[0].shortest.arris, place: "inside", start: "the inside", beyond: 0 };
   }
   const arris = measured === null ? "wallMouth" : "wall";
   const beyond = arrises[arris]!.out - deciding.out;
@@ -96,7 +96,7 @@ export function openingArris(geometry: FrameGeometry): OpeningArris {
  */
 export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, acceptedGap: number): FrameCheck[] {
   const { sides, overall, slope, levelWidth, pieces } = geometry;
-  const { planMiter } = geometry.corners[0]!;
+  const { planMiter } = geometry.corners[0];
   const width = jointWidth(geometry);
   const tolerated = acceptedGap < width ? toleranceKernel(sides, width, acceptedGap, slope) : null;
   const off = (side: number): { flats: number | null; diagonal: number | null } =>
@@ -108,8 +108,8 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
   const lift = height !== null && acceptedGap < height ? liftTolerance(standsOn(geometry), height, acceptedGap) : null;
   const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
   const diagonal = "corner to farthest corner";
-  const outermost = pieces[0]!.longest.arris;
-  const { arris, length } = measure ?? pieces[0]!.longest;
+  const outermost = pieces[0].longest.arris;
+  const { arris, length } = measure ?? pieces[0].longest;
 
   const check = (
     code: FrameCheck["code"],

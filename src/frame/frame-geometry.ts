@@ -18,7 +18,14 @@ import { arrisLabel } from "./arris-label.js";
 import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
 import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
 import { filledBrief } from "./read-brief.js";
-import type { ExtremeLength, PlacedArris, RingGeometry, RingOutline } from "./ring-geometry-types.js";
+import type {
+  ExtremeLength,
+  PlacedArris,
+  RingCorner,
+  RingGeometry,
+  RingPiece,
+  RingOutline,
+} from "./ring-geometry-types.js";
 
 /** The size of a whole frame. */
 export interface OverallSize {
@@ -32,6 +39,10 @@ export interface OverallSize {
 
 /** The geometry of a regular frame: one kind of piece, one kind of corner. */
 export interface FrameGeometry<M extends string = string> extends RingGeometry<M> {
+  /** The piece that every side is made of. */
+  readonly pieces: readonly [RingPiece<M>];
+  /** The corner that every corner is. */
+  readonly corners: readonly [RingCorner];
   /** Number of sides. */
   readonly sides: number;
   /** Slope of the sides, in degrees. */

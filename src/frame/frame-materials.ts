@@ -79,7 +79,7 @@ export function frameMaterials(
   rough: RoughPiece,
   contents: FrameContents,
 ): FrameMaterials {
-  const piece = geometry.pieces[0]!;
+  const piece = geometry.pieces[0];
   const { unit } = brief;
   const { made } = moistureYear(brief.moisture);
   const moldingLength = piece.count * rough.pitch + rough.kerfAlong;

@@ -92,8 +92,8 @@ export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): Fram
   if (brief.species === undefined) return null;
   const section = sectionMovement(brief, geometry);
   const { made, seasons } = moistureYear(brief.moisture);
-  const { planMiter } = geometry.corners[0]!;
-  const { longest, shortest } = geometry.pieces[0]!;
+  const { planMiter } = geometry.corners[0];
+  const { longest, shortest } = geometry.pieces[0];
   // All that tie, as both arrises of an edge do that stands plumb: they need not move alike.
   const tie = ALIKE * (longest.out - shortest.out);
   const isInnermost = ({ out }: PlacedArris): boolean => out - shortest.out <= tie;

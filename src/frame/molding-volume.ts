@@ -29,10 +29,10 @@ export interface MoldingLumber {
  * @see Pappus of Alexandria, Collection, book VII: a ring's volume is the area times the way of its centroid (value from memory)
  */
 export function moldingVolume(geometry: FrameGeometry, profile: Profile): number {
-  const { count, longest } = geometry.pieces[0]!;
+  const { count, longest } = geometry.pieces[0];
   const { x, y } = sectionCentroid(profile);
   const out = x * cosDeg(geometry.slope) - y * sinDeg(geometry.slope);
-  const length = longest.length + 2 * (out - longest.out) * tanDeg(geometry.corners[0]!.planMiter);
+  const length = longest.length + 2 * (out - longest.out) * tanDeg(geometry.corners[0].planMiter);
   return sectionArea(profile) * length * count;
 }
 

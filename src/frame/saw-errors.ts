@@ -97,7 +97,7 @@ export function sawErrors(geometry: FrameGeometry, width: number, lay: LayResult
     const [a, b] = [end, start].map(
       (error) => lyingFlat({ miter: exact.miter + error.miter, bevel: exact.bevel + error.bevel }, slope - twin).miter,
     ) as [number, number];
-    return Math.abs(sides * sinDeg(slope) * sinDeg((a - b) / 2)) * geometry.pieces[0]!.longest.length;
+    return Math.abs(sides * sinDeg(slope) * sinDeg((a - b) / 2)) * geometry.pieces[0].longest.length;
   };
   const effectOf = (fault: SawFault): SawFaultEffect => {
     const { effect, angle, slopeOff, end, start } = machineErrors({

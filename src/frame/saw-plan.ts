@@ -56,7 +56,7 @@ interface Work {
 function operationsFor(work: Work, result: LayResult, piece: RoughPiece): Operation[] {
   const { geometry, saw, rough, unit, graduations, shows, sides } = work;
   const { method } = rough;
-  const ringPiece = geometry.pieces[0]!;
+  const ringPiece = geometry.pieces[0];
   const { profile, slope } = geometry;
   const { lay } = result;
   const contact = profile === null ? null : stopContact(ringPiece.end, profile, { slope, lay });
@@ -111,7 +111,7 @@ export function planSawing(
   options: Filled<Omit<SawPlanOptions, "lay">> & { readonly lay: Lay | undefined },
 ): SawPlan {
   const { saw, kerf, rough, lay, unit, acceptedGap, shows } = options;
-  const ringPiece = geometry.pieces[0]!;
+  const ringPiece = geometry.pieces[0];
   const { profile } = geometry;
   const names = profile === null ? LAYS_WITHOUT_SECTION : LAYS;
   const asked = typeof lay === "number" ? namedLay(lay, geometry.slope, names) : lay;

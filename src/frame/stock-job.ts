@@ -72,8 +72,8 @@ function unchangedByHalfRoll(profile: Profile): boolean {
 /** What neighbors save when they share a slanted cut: the joint width times tan h. */
 function sharedCut(geometry: FrameGeometry, wanted: boolean): { share?: { key: string; saving: number } } {
   if (!wanted || geometry.profile === null || !unchangedByHalfRoll(geometry.profile)) return {};
-  const { longest, shortest } = geometry.pieces[0]!;
-  return { share: { key: "side", saving: (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter) } };
+  const { longest, shortest } = geometry.pieces[0];
+  return { share: { key: "side", saving: (longest.out - shortest.out) * tanDeg(geometry.corners[0].planMiter) } };
 }
 
 /** Sticks of the job's own, with nothing in them but what was given. */
@@ -114,7 +114,7 @@ export function stockJobOf(geometry: FrameGeometry, options: StockJobOptions): S
   const resolution = optional(given["resolution"], (value) => checkLength(value, "resolution"));
   const frames = optional(given["frames"], (value) => checkInteger(value, "frames", 1, 1e6)) ?? 1;
   if (typeof bothFacesGood !== "boolean") refuse("type", "bothFacesGood", bothFacesGood, "true or false");
-  const ringPiece = geometry.pieces[0]!;
+  const ringPiece = geometry.pieces[0];
   const piece = roughPiece(ringPiece.longest.length, ringPiece.end, kerf, rough);
   const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood === true) : {};
   return {

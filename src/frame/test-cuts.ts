@@ -86,7 +86,7 @@ export function testCuts(
   unit: LengthUnit,
 ): TestCuts | null {
   const { sides, slope, corners } = geometry;
-  const { planMiter, dihedral } = corners[0]!;
+  const { planMiter, dihedral } = corners[0];
   const width = jointWidth(geometry);
   if (!(acceptedGap < width)) return null;
   const kerfAlong = kerf / cosDeg(planMiter);

@@ -40,8 +40,8 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
   const { sides, slope, pose, opening, overall, levelWidth, pieces } = geometry;
   const height = overall.height === null ? [] : fact("height on the bench", length(overall.height));
   // A job may ask for the pieces of several frames; all else is told of one.
-  const frames = (plan.stockJobs[0]?.pieces[0]?.count ?? pieces[0]!.count) / pieces[0]!.count;
-  const [inAll, each] = frames > 1 ? [` a frame, ${frames * pieces[0]!.count} in all`, ", a frame"] : ["", ""];
+  const frames = (plan.stockJobs[0]?.pieces[0]?.count ?? pieces[0].count) / pieces[0].count;
+  const [inAll, each] = frames > 1 ? [` a frame, ${frames * pieces[0].count} in all`, ", a frame"] : ["", ""];
   return element(
     "dl",
     ...fact("sides", `${sides}, ${pose === "side-down" ? "standing on a side" : "standing on a corner"}`),
@@ -52,7 +52,7 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
     ...fact("overall, across corners", length(overall.polygon.acrossCorners)),
     ...fact("level width of the molding", length(levelWidth)),
     ...height,
-    ...fact("pieces", `${pieces[0]!.count}${inAll}, longest line ${length(pieces[0]!.longest.length)}`),
+    ...fact("pieces", `${pieces[0].count}${inAll}, longest line ${length(pieces[0].longest.length)}`),
     ...fact(`molding needed${each}`, length(materials.moldingLength)),
     ...sumFact(`mass${each}`, materials.mass, (mass) => quantityText(mass, "mass", words)),
     ...sumFact(`cost${each}`, materials.cost, costText),
@@ -60,7 +60,7 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
 }
 
 function lengthsTable({ geometry, sawing }: FramePlan, { length }: Words): Markup {
-  const piece = geometry.pieces[0]!;
+  const piece = geometry.pieces[0];
   const arrises = Object.keys(geometry.arrises);
   const letters = arrisLetters(arrises);
   const measured = sawing.operations.at(-1)?.measure?.arris;

@@ -105,7 +105,7 @@ describe("the cards", () => {
   test("say the plan's numbers", () => {
     const cards = cardsOf(exampleJob());
     const { plan } = planJob(exampleJob());
-    const { longest } = plan!.geometry.pieces[0]!;
+    const { longest } = plan!.geometry.pieces[0];
     expect(textOf(cards["answer"]!)).toContain("miter scale 16.6° bevel scale 11.31° 9 pieces, each 191 mm");
     expect(longest.length).toBeCloseTo(191, 0);
     // The README shows the same frame, in its picture and in its ten lines.

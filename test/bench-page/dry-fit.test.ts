@@ -31,7 +31,7 @@ describe("the new setting undoes what the saw did wrong", () => {
     ["a scale that runs down from 90", { ...TRAY, miterReads: "from-fence", bevelReads: "from-table" }],
   ])("%s", (_, answers) => {
     const { geometry, sawing, assembly } = planJob(jobOf(answers)).plan!;
-    const piece = geometry.pieces[0]!;
+    const piece = geometry.pieces[0];
     const off = { miter: 0.13, bevel: -0.09 };
     const set = sawSetting(piece.end, "flat");
     const wrong = { miter: set.miter + off.miter, bevel: set.bevel + off.bevel * Math.sign(set.bevel) };

@@ -48,7 +48,7 @@ describe("the full-size section", () => {
       const at = { x: first!.x + (out - origin.out) * 25.4, y: first!.y - (up! - origin.up) * 25.4 };
       const [, x, y] = new RegExp(`<text\\s+x="([\\d.]+)"\\s+y="([\\d.]+)"\\s*>${letter}</text>`).exec(page!)!;
       expect(Math.hypot(Number(x) - at.x, Number(y) - 1 - at.y)).toBeLessThan(2.7);
-      const length = writersOf(state.values).length(geometry.pieces[0]!.lengths[arris]!).replaceAll('"', "&quot;");
+      const length = writersOf(state.values).length(geometry.pieces[0].lengths[arris]!).replaceAll('"', "&quot;");
       expect(page).toContain(`${letter} ${arrisLabel(arris)} ${length}`);
     });
   });

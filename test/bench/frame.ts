@@ -33,9 +33,9 @@ export function frameJobs(): Record<string, Job> {
   const inches: ProfileBrief = { ...briefOf(9, 1 / 25.4), unit: "in" };
   const wide = briefOf(100);
   return {
-    "frameGeometry, 9 sides": () => frameGeometry(brief).pieces[0]!.longest.length,
-    "planFrame, 9 sides": () => planFrame(brief).geometry.pieces[0]!.longest.length,
-    "planFrame, 9 sides, inches": () => planFrame(inches).geometry.pieces[0]!.longest.length,
-    "planFrame, 100 sides": () => planFrame(wide).geometry.pieces[0]!.longest.length,
+    "frameGeometry, 9 sides": () => frameGeometry(brief).pieces[0].longest.length,
+    "planFrame, 9 sides": () => planFrame(brief).geometry.pieces[0].longest.length,
+    "planFrame, 9 sides, inches": () => planFrame(inches).geometry.pieces[0].longest.length,
+    "planFrame, 100 sides": () => planFrame(wide).geometry.pieces[0].longest.length,
   };
 }

@@ -49,7 +49,7 @@ describe("from the empty form to a printed plan", () => {
     await fill(page, SPLAYED);
     const { geometry, sawing } = splayedPlan();
     const { miter, bevel } = sawing.lay!.first;
-    const piece = geometry.pieces[0]!;
+    const piece = geometry.pieces[0];
     const said = [length(piece.longest.length), formatAngle(miter.reading), formatAngle(bevel.reading)];
     const answer = (await page.innerText("#card-answer")).replaceAll("\u00a0", " ");
     for (const number of said) expect(answer).toContain(number);
@@ -84,7 +84,7 @@ describe("from the empty form to a printed plan", () => {
       await page.pdf({ path, format });
       const printed = readPrinted(path);
       expect(printed).toContain("At the saw, step by step");
-      expect(printed).toContain(length(splayedPlan().geometry.pieces[0]!.longest.length));
+      expect(printed).toContain(length(splayedPlan().geometry.pieces[0].longest.length));
       expect(printed).not.toContain("What goes in?");
     }
   });

@@ -161,7 +161,7 @@ describe("a cut that follows the instruction is the frame's own cut", () => {
         fc.constantFrom(BATTEN, TRAY),
         (sides, slope, lay, kept, end, saw, profile) => {
           const geometry = frameGeometry({ sides, slope, profile, opening: { side: 400 } });
-          const cut = geometry.pieces[0]![end];
+          const cut = geometry.pieces[0][end];
           const placement = placeCut(cut, { lay, saw, kept });
           const stick = placeStick(profile, slope, placement, { size: 100, reach: 1e9 });
           const solid = lyingPiece(geometry, lay)!;

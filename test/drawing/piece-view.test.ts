@@ -22,7 +22,7 @@ describe.each([3, 4, 5, 6, 9, 12])("the piece of a flat frame of %d sides", (sid
   });
 
   test("has its longest and shortest line in proportion, dimensioned through the formatter", () => {
-    const { longest, shortest } = frame.geometry.pieces[0]!;
+    const { longest, shortest } = frame.geometry.pieces[0];
     expect(distance(outer[0]!, outer[1]!) / distance(inner[0]!, inner[1]!)).toBeCloseTo(
       longest.length / shortest.length,
       2,

@@ -8,7 +8,7 @@ import {
   tabulatePolygons,
   type Table,
 } from "miterwright/drawing";
-import { planFrame } from "miterwright/frame";
+import { planFrame, type FrameGeometry } from "miterwright/frame";
 import { compoundMiterTable } from "miterwright/miter";
 import { regularPolygon } from "miterwright/polygon";
 import { tableSaw } from "miterwright/saw";
@@ -101,7 +101,7 @@ describe("a table of lengths", () => {
   test("has every arris, where it lies, and the length there", () => {
     const { geometry } = plan({ slope: 20 });
     const table = tabulateLengths(geometry, SHORT);
-    expect(columnOf(table, "length")).toEqual(Object.values(geometry.pieces[0]!.lengths));
+    expect(columnOf(table, "length")).toEqual(Object.values(geometry.pieces[0].lengths));
     expect(columnOf(table, "out")).toEqual(Object.values(geometry.arrises).map(({ out }) => out));
     expect(columnOf(table, "up")).toEqual(Object.values(geometry.arrises).map(({ up }) => up));
     expect(columnOf(table, "arris").slice(0, 2)).toEqual(["sight edge at the face", "sight edge at the back"]);
@@ -121,18 +121,16 @@ describe("a table of lengths", () => {
   test("has the longest and the shortest line where they have no name", () => {
     const { geometry } = plan({ slope: 20 });
     const [piece] = geometry.pieces;
-    const nameless = {
+    const nameless: FrameGeometry = {
       ...geometry,
-      pieces: [
-        { ...piece!, longest: { ...piece!.longest, arris: null }, shortest: { ...piece!.shortest, arris: null } },
-      ],
+      pieces: [{ ...piece, longest: { ...piece.longest, arris: null }, shortest: { ...piece.shortest, arris: null } }],
     };
     const { rows } = tabulateLengths(nameless, SHORT);
     expect(rows.slice(-2).map(([letter, arris]) => [letter, arris])).toEqual([
       ["–", "longest line of the piece"],
       ["–", "shortest line of the piece"],
     ]);
-    expect(rows.slice(-2).map((row) => row.at(-1))).toEqual([piece!.longest.length, piece!.shortest.length]);
+    expect(rows.slice(-2).map((row) => row.at(-1))).toEqual([piece.longest.length, piece.shortest.length]);
   });
 
   test("bears out that lengths differ by how far out the arrises lie", () => {
@@ -141,7 +139,7 @@ describe("a table of lengths", () => {
         const { geometry } = planFrame(brief);
         const table = tabulateLengths(geometry, WORDS);
         const [out, length] = [columnOf(table, "out"), columnOf(table, "length")] as [number[], number[]];
-        const tangent = Math.tan((geometry.corners[0]!.planMiter * Math.PI) / 180);
+        const tangent = Math.tan((geometry.corners[0].planMiter * Math.PI) / 180);
         const size = Math.max(...length, ...out.map(Math.abs));
         out.forEach((_, index) => {
           const difference = length[index]! - length[0]! - 2 * (out[index]! - out[0]!) * tangent;

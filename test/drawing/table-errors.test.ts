@@ -1,3 +1,4 @@
+import type { FrameGeometry } from "miterwright/frame";
 import { describe, expect, test } from "vitest";
 import {
   tabulate,
@@ -140,7 +141,7 @@ describe("refused are", () => {
     const frame = plan({ slope: 20 });
     const { geometry, sawing } = frame;
     const [piece] = geometry.pieces;
-    const short = { ...geometry, pieces: [{ ...piece!, lengths: {} }] };
+    const short: FrameGeometry = { ...geometry, pieces: [{ ...piece, lengths: {} }] };
     expect(refusal(() => tabulateLengths(short, SHORT))).toEqual([
       "missing",
       "Expected `geometry.pieces[0].lengths.sightFace` to be a finite number, got undefined",

@@ -225,7 +225,7 @@ describe("the hazard on reach", () => {
   test("comes with a saw plan alone, whose geometry must say how wide the joint is", () => {
     const geometry = frameGeometry({ sides: 7, profile: plain, opening: { side: 400 } });
     expect(sawPlan(geometry).hazards.map(({ code }) => code)).toContain("reach");
-    const piece = { ...geometry.pieces[0]!, longest: { ...geometry.pieces[0]!.longest, out: undefined } };
+    const piece = { ...geometry.pieces[0], longest: { ...geometry.pieces[0].longest, out: undefined } };
     expect(() => sawPlan({ ...geometry, pieces: [piece] } as never)).toThrow(
       "Expected `geometry.pieces[0].longest.out` to be a finite number, got undefined",
     );

@@ -51,7 +51,7 @@ describe("the last joint", () => {
     const { sides, slope, pieces } = geometry;
     const { miter, bevel } = compoundMiter({ turn: (360 - way * assembly.tolerance!.angle) / sides, slope });
     const cut = { miter, bevel };
-    return Array.from({ length: sides }, () => ({ length: pieces[0]!.longest.length, start: cut, end: cut }));
+    return Array.from({ length: sides }, () => ({ length: pieces[0].longest.length, start: cut, end: cut }));
   }
   const ofSlope = (sides: number, slope: number): FramePlan =>
     planOf({ sides, slope, saw: SLIDES, profile: rabbeted, opening: { side: 400 } });
@@ -76,7 +76,7 @@ describe("the last joint", () => {
       const plan = ofSlope(sides, slope);
       const { lastJoint, jointWidth } = plan.assembly;
       if (lastJoint.made !== "closing-piece") throw new Error("an odd frame");
-      const planned = plan.geometry.pieces[0]!.longest.length;
+      const planned = plan.geometry.pieces[0].longest.length;
       const lengths = ([1, -1] as const).map((way) => {
         const piece = closingPiece({ pieces: off(plan, way).slice(1), at: "outside", width: jointWidth, slope });
         if (!piece.possible) throw new Error(piece.why);
@@ -159,13 +159,13 @@ describe("the faults of a saw", () => {
           if (name === "swing" || name === "lean") expect(effect === "idle").toBe(scale.toward === "none");
           if (effect === "idle") return;
           const ring = sawnFrame(plan, result, { ...SOUND, [name]: size });
-          const { length } = plan.geometry.pieces[0]!.longest;
+          const { length } = plan.geometry.pieces[0].longest;
           // Where a tenth of a degree is not small beside the angle that is set, its square shows.
           const square = 0.02 * plan.assembly.jointWidth * RADIAN * sides;
           expect(Math.abs(ring.gap - jointGap)).toBeLessThan(0.03 * jointGap + square);
           expect(Math.abs(Math.abs(ring.slope - slope) - slopeOff)).toBeLessThan(0.05 * slopeOff + 0.01);
           // The simulator's pieces are measured inside, where they are shorter; steps go with the length.
-          const measured = plan.geometry.pieces[0]!.shortest.length;
+          const measured = plan.geometry.pieces[0].shortest.length;
           expect(Math.abs(Math.abs(ring.vector.up) * (length / measured) - step)).toBeLessThan(
             0.02 * step + 0.02 * sides,
           );

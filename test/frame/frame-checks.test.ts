@@ -139,7 +139,7 @@ describe("what to measure", () => {
         bevel: { left: 1, right: 0, reads: "from-vertical", step: 1 },
       }),
     });
-    expect(checkOf(none, "piece-length").value).toBe(none.geometry.pieces[0]!.longest.length);
+    expect(checkOf(none, "piece-length").value).toBe(none.geometry.pieces[0].longest.length);
   });
 
   test("takes flatness over the height of the joint, at the corners it stands on", () => {
@@ -163,7 +163,7 @@ describe("what to measure", () => {
     ] as const) {
       const plan = planOf({ sides, slope, acceptedGap: 0.3 });
       const { polygons, overall, pieces } = plan.geometry;
-      const lowest = polygons[pieces[0]!.shortest.arris!]!;
+      const lowest = polygons[pieces[0].shortest.arris!]!;
       const radius = lowest.apothem / Math.cos(Math.PI / sides);
       for (const code of ["flatness", "glued-flatness"] as const) {
         const check = checkOf(plan, code);
@@ -245,7 +245,7 @@ describe("what to measure", () => {
     expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): level width, outward from the inside$/);
     expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
     const { checks, geometry } = planOf({ slope: 20 });
-    const fromMouth = geometry.pieces[0]!.longest.out - geometry.arrises["wallMouth"]!.out;
+    const fromMouth = geometry.pieces[0].longest.out - geometry.arrises["wallMouth"]!.out;
     expect(checks.find(({ code }) => code === "level-width")!.value).toBeCloseTo(fromMouth, 9);
     const sloping = said(planOf({ slope: 20 }));
     expect(sloping["level-width"]).toBe("wallMouth: level width, outward from the rabbet wall at the back");

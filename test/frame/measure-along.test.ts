@@ -33,7 +33,7 @@ describe("the angle of the long point", () => {
     fc.assert(
       fc.property(briefs, (brief) => {
         const { pieces } = frameGeometry(brief);
-        const { lengths, longest } = pieces[0]!;
+        const { lengths, longest } = pieces[0];
         const { pointAngle, arris, length } = measureOf(brief);
         expect([arris, length]).toEqual([longest.arris, longest.length]);
         const { outline, arrises } = brief.profile;
@@ -88,7 +88,7 @@ describe("a tape's hook", () => {
     const frame = frameGeometry({ sides: 6, measured: { levelWidth: 40 }, opening: { side: 400 } });
     expect(sawPlan(frame, { saw }).operations.at(-1)!.measure).toEqual({
       arris: "outer",
-      length: frame.pieces[0]!.longest.length,
+      length: frame.pieces[0].longest.length,
       hook: true,
       pointAngle: null,
     });

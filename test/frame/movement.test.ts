@@ -113,7 +113,7 @@ describe("a ring of which every point is moved and that is pressed together", ()
           through: stretch(OTHER[grain]),
         });
         expect(Math.abs(moved!.jointGap - ring.gap)).toBeLessThan(1e-10);
-        const { shortest, longest } = plan.geometry.pieces[0]!;
+        const { shortest, longest } = plan.geometry.pieces[0];
         const grown = ring.growthAt(shortest.out, shortest.up!);
         expect(Math.abs(moved!.sightOpens - grown)).toBeLessThan(1e-10);
         const { deciding } = plan.geometry;

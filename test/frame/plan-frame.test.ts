@@ -60,7 +60,7 @@ describe("the stock job", () => {
     const plan = planOf({ slope: 30, sticks: [{ id: "ash", length: 2400 }] });
     expect(plan.stockJobs[0]!.kerf).toBeCloseTo(3 / Math.cos(Math.PI / 6), 12);
     expect(plan.stockJobs[0]!.pieces).toEqual([
-      { id: "side", length: plan.geometry.pieces[0]!.longest.length, count: 6 },
+      { id: "side", length: plan.geometry.pieces[0].longest.length, count: 6 },
     ]);
     expect(plan.stockJobs[0]!.trim).toBe(plan.stockJobs[0]!.kerf);
   });

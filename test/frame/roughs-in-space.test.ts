@@ -31,7 +31,7 @@ interface Shop {
 
 /** Cut on the stick: the end, then a length further in the start, from the stick's far end on. */
 function cutOnTheStick({ frame, kerf, stick, length }: Shop): { wood: Wood; end: number }[] {
-  const { start, end } = frame.pieces[0]!;
+  const { start, end } = frame.pieces[0];
   const pieces: { wood: Wood; end: number }[] = [];
   let left = frame.profile!.outline.map(() => stick);
   for (;;) {
@@ -55,7 +55,7 @@ function crosscut({ frame, kerf, stick, length }: Shop): { wood: Wood; end: numb
 
 /** Parted with the finished cut of the end, the length marked along the longest line from the stick's near end. */
 function partMitered({ frame, kerf, stick, length }: Shop): { wood: Wood; end: number }[] {
-  const { end } = frame.pieces[0]!;
+  const { end } = frame.pieces[0];
   const pieces: { wood: Wood; end: number }[] = [];
   let from = frame.profile!.outline.map(() => 0);
   const shape = cutAt(frame, end, 0);
@@ -89,7 +89,7 @@ describe("roughs, taken off a stick in space", () => {
         (brief, rough, kerf, count) => {
           const frame = frameGeometry(brief);
           const plan = sawPlan(frame, { rough, kerf });
-          const { start, end, longest } = frame.pieces[0]!;
+          const { start, end, longest } = frame.pieces[0];
           const stick = count * plan.rough.pitch - plan.rough.kerfAlong;
           const shop = { frame, kerf, stick, length: plan.rough.length };
           const pieces = PARTING[rough.method](shop);
@@ -152,7 +152,7 @@ describe("the steps of each kind of rough", () => {
     profile: plain,
     opening: { side: 400 },
   });
-  const longest = frame.pieces[0]!.longest.length;
+  const longest = frame.pieces[0].longest.length;
 
   test.each<[RoughMethod, string[], (number | null)[], string]>([
     [{ method: "none" }, ["first-end", "second-end"], [null, longest], "piece-by-piece"],

@@ -88,7 +88,7 @@ describe("operations", () => {
             expect(planeFromWords({ ...placement, fence: saw.fence, slope: frame.slope }).along).toBeCloseTo(1, 12);
             continue;
           }
-          const cut = kind === "first-end" ? frame.pieces[0]!.end : frame.pieces[0]!.start;
+          const cut = kind === "first-end" ? frame.pieces[0].end : frame.pieces[0].start;
           const plane = planeFromWords({ ...placement, fence: saw.fence, slope: frame.slope });
           expect(plane.along).toBeCloseTo(cut.plane.along, 9);
           expect(plane.across).toBeCloseTo(cut.plane.across, 9);
@@ -148,7 +148,7 @@ describe("operations", () => {
 
   test("take the pitch of a rough piece from its method", () => {
     const frame = frameGeometry({ sides: 6, slope: 30, profile: plain, opening: { side: 400 } });
-    const longest = frame.pieces[0]!.longest.length;
+    const longest = frame.pieces[0].longest.length;
     const cosine = Math.cos(Math.PI / 6);
     const pitch = (rough: SawPlanOptions["rough"]): number => sawPlan(frame, { kerf: 3, rough: rough! }).rough.pitch;
     expect(pitch({ method: "none" })).toBeCloseTo(longest + 3 / cosine, 10);

@@ -26,6 +26,7 @@ import {
   shopOrder,
   stockJob,
   type FrameBrief,
+  type FrameGeometry,
   type FramePlan,
 } from "miterwright/frame";
 import { simulatePanel } from "miterwright/panel";
@@ -316,4 +317,14 @@ describe("the costs of a stored plan", () => {
       expect(() => shopSheet(root, words)).toThrow(`Expected \`${name.slice(1)}\` to ${expected}`);
     });
   });
+});
+
+test("a regular frame with two kinds of pieces or corners is refused", () => {
+  const { geometry } = STORED["a propped one"]!.plan;
+  for (const part of ["pieces", "corners"] as const) {
+    const twice = { ...geometry, [part]: [geometry[part][0], geometry[part][0]] } as unknown as FrameGeometry;
+    expect(() => drawSection(twice, words)).toThrow(
+      `Expected \`geometry.${part}\` to be an array of one, got an array of 2`,
+    );
+  }
 });

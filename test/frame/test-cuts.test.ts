@@ -83,7 +83,7 @@ describe("the limits of the test cuts", () => {
       [5, -40],
     ] as const) {
       const plan = planFrame({ sides, slope, profile: plain, opening: { side: 400 } });
-      const { miter, bevel } = plan.geometry.pieces[0]!.end;
+      const { miter, bevel } = plan.geometry.pieces[0].end;
       const off = plan.assembly.tolerance!.shared.miter!;
       const end = { miter: miter - off, bevel };
       const { jointGap } = ringClosure({
@@ -188,7 +188,7 @@ describe("the loop of cutting, reading and correcting", () => {
     const brief = { sides, slope, profile: rabbeted, opening: { side: 400 } };
     const plan = planFrame(saw === undefined ? brief : { ...brief, saw });
     const { accept } = plan.sawing.testCuts!.ring;
-    const { miter, bevel } = plan.geometry.pieces[0]!.end;
+    const { miter, bevel } = plan.geometry.pieces[0].end;
     // The scales lie: by so much the saw cuts more than they show.
     const lie = { miter: 0.4, bevel: slope === 0 ? 0 : -0.3 };
     let shown = { miter: Math.abs(miter), bevel: Math.abs(bevel) };

@@ -64,7 +64,7 @@ const sheetBrief = { ...brief, opening: { cutFrom: { width: 420, height: 297 } }
 const level = { sides: 5, opening: { side: 200 }, measured: { levelWidth: 40, lap: 6, depth: 9 } } as const;
 const plan = planFrame(brief);
 const { geometry } = plan;
-const cut = geometry.pieces[0]!.end;
+const cut = geometry.pieces[0].end;
 const job = plan.stockJobs[0]!;
 const END = { miter: 29.9, bevel: 0 };
 const PIECES = Array.from({ length: 6 }, () => ({ length: 200, start: END, end: END }));

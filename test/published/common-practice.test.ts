@@ -15,7 +15,7 @@ describe("facts of the trade", () => {
         fc.double({ min: -80, max: 80, noNaN: true }),
         (sides, levelWidth, slope) => {
           const frame = frameGeometry({ sides, slope, measured: { levelWidth }, opening: { side: 300 } });
-          const { wall, outer } = frame.pieces[0]!.lengths;
+          const { wall, outer } = frame.pieces[0].lengths;
           expect(outer - wall).toBeCloseTo(2 * levelWidth * Math.tan(Math.PI / sides), 9);
         },
       ),
@@ -37,7 +37,7 @@ describe("facts of the trade", () => {
 
   test("1 1/16 in of level width adds about 1 in at seven sides", () => {
     const frame = frameGeometry({ sides: 7, measured: { levelWidth: 1 + 1 / 16 }, opening: { side: 3 + 11 / 16 } });
-    const { wall, outer } = frame.pieces[0]!.lengths;
+    const { wall, outer } = frame.pieces[0].lengths;
     expect(nearestFraction(outer - wall, 8).text).toBe("1");
   });
 

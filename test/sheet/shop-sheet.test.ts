@@ -110,7 +110,7 @@ describe("the sheet says", () => {
   });
 
   test("the length at every arris, with the letter of the section, and where the tape goes", () => {
-    const piece = tray.geometry.pieces[0]!;
+    const piece = tray.geometry.pieces[0];
     const arrises = Object.keys(tray.geometry.arrises);
     expect(sheet.tables["Finished length of every piece along every arris"]).toEqual([
       ["letter", "arris", "length", "tape"],
@@ -526,7 +526,7 @@ test("any plan has a well-formed sheet without a code of its data, the same afte
       const made = shopSheet(frame, SHORT);
       expect(made).not.toMatch(/NaN|undefined|Infinity|\[object/);
       const { text } = readSheet(made);
-      for (const length of Object.values(frame.geometry.pieces[0]!.lengths))
+      for (const length of Object.values(frame.geometry.pieces[0].lengths))
         expect(text).toContain(SHORT.length(length));
       expect(shopSheet(JSON.parse(JSON.stringify(frame)) as FramePlan, SHORT)).toBe(made);
       // With what the drawings say to those who hear them.

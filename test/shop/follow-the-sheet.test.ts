@@ -30,7 +30,7 @@ function stepsOnSheet(html: string): string[][] {
 /** Makes one piece of a frame by following the sentences of its sheet, one step after the other. */
 function makePiece(plan: FramePlan): Workpiece {
   const shop = { fence: plan.brief.saw.fence, slope: plan.geometry.slope };
-  let piece = rawStick(plan.geometry.profile!, plan.geometry.pieces[0]!.longest.length * 3);
+  let piece = rawStick(plan.geometry.profile!, plan.geometry.pieces[0].longest.length * 3);
   let lying: Parameters<typeof follow>[2] = null;
   const steps = stepsOnSheet(shopSheet(plan, fine));
   if (steps.length !== plan.sawing.operations.length) throw new Error("the sheet has not as many steps as the plan");
@@ -71,7 +71,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         if (plan.sawing.lay === null) return;
         made += 1;
         const piece = makePiece(plan);
-        const { lengths, start, end } = plan.geometry.pieces[0]!;
+        const { lengths, start, end } = plan.geometry.pieces[0];
         for (const [arris, length] of Object.entries(lengthsOf(piece))) expect(length).toBeCloseTo(lengths[arris]!, 5);
         for (const [got, wanted] of [
           [piece.start, start.plane],
@@ -101,7 +101,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
           if (plan.sawing.lay === null) return;
           seen.add(lay);
           const lengths = lengthsOf(makePiece(plan));
-          for (const [arris, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
+          for (const [arris, length] of Object.entries(plan.geometry.pieces[0].lengths))
             expect(lengths[arris]).toBeCloseTo(length, 5);
         },
       ),
@@ -116,7 +116,7 @@ describe("a maker who follows the sentences of the printed sheet", () => {
         const plan = planFrame({ sides: 7, slope, profile, rough, opening: { side: 300 } });
         expect(plan.sawing.lay).toMatchObject({ lay: "propped", cradle: null });
         const lengths = lengthsOf(makePiece(plan));
-        for (const [arris, length] of Object.entries(plan.geometry.pieces[0]!.lengths))
+        for (const [arris, length] of Object.entries(plan.geometry.pieces[0].lengths))
           expect(lengths[arris]).toBeCloseTo(length, 5);
       }
     }
@@ -190,7 +190,7 @@ describe("the shop floor itself", () => {
     const lines = describeOperation(plan.sawing.operations[0]!, fine).lines;
     const misread = lines.map((line) => line.replace(right, wrong));
     expect(misread).not.toEqual(lines);
-    const { plane } = plan.geometry.pieces[0]!.end;
+    const { plane } = plan.geometry.pieces[0].end;
     const good = follow(lines, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel).piece.end;
     expect(good.across).toBeCloseTo(plane.across, 9);
     const bad = follow(misread, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel).piece;

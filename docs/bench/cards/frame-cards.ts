@@ -48,7 +48,7 @@ export const lengthsCard: Card = {
   column: "frame",
   write: ({ plan, writers }) => {
     const { geometry, sawing } = plan;
-    const piece = geometry.pieces[0]!;
+    const piece = geometry.pieces[0];
     const { length } = writers;
     const measured = sawing.operations.at(-1)?.measure?.arris;
     const { opening, overall } = geometry;

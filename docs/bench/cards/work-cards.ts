@@ -36,7 +36,7 @@ export const answerCard: Card = {
   write: ({ plan, writers }) => {
     const { length, angle } = writers;
     const { sawing, geometry, materials } = plan;
-    const piece = geometry.pieces[0]!;
+    const piece = geometry.pieces[0];
     const option = sawing.lay;
     if (option === null)
       return html`<p><strong>No way to lay the stick suits this saw.</strong> The table below says why.</p>`;

@@ -51,7 +51,7 @@ function topOf({ sides, pose, overall }: FrameGeometry): number {
  */
 export function fixingPair(geometry: FrameGeometry, apothem: number): FixingPair {
   const { sides, pose, overall } = geometry;
-  const { planMiter } = geometry.corners[0]!;
+  const { planMiter } = geometry.corners[0];
   const top = topOf(geometry);
   const { height } = overall.extent;
   const aim = Math.max(top - BELOW_TOP * height, ABOVE_CENTER * height);

@@ -19,7 +19,7 @@ const THROWN: RoundLength = { millimeters: 50, inches: 2 };
 const END_GRAIN: number = 22.5;
 
 const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
-  const { length } = geometry.pieces[0]!.longest;
+  const { length } = geometry.pieces[0].longest;
   const [byHand, heldDown] = [ruleLength(HAND_HELD, unit), ruleLength(HELD_DOWN, unit)];
   if (length >= byHand) return null;
   const isTiny = length < heldDown;
@@ -71,8 +71,8 @@ const depthNotKnown: SawingRule = ({ unit, lay, cutSteps }) => {
  * whole one where the rough was parted at the finished cut of its neighbor.
  */
 const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
-  const { longest, shortest } = geometry.pieces[0]!;
-  const half = (longest.out - shortest.out) * tanDeg(geometry.corners[0]!.planMiter);
+  const { longest, shortest } = geometry.pieces[0];
+  const half = (longest.out - shortest.out) * tanDeg(geometry.corners[0].planMiter);
   const { method, length } = plan.rough;
   const spare = length - longest.length;
   const base = method === "square" ? spare / 2 + half : spare + 2 * half;
@@ -113,7 +113,7 @@ const flipError: SawingRule = ({ plan }) => {
 };
 
 const endGrain: PieceRule = ({ geometry }) => {
-  const { planMiter } = geometry.corners[0]!;
+  const { planMiter } = geometry.corners[0];
   if (planMiter >= END_GRAIN) return null;
   const sentence =
     "The joints are nearly end grain to end grain, which glue alone does not hold: reinforce them with keys, splines or dowels.";

@@ -6,6 +6,7 @@ import {
   finiteOrNull,
   flag,
   list,
+  only,
   maybe,
   named,
   orNull,
@@ -158,8 +159,8 @@ const GEOMETRY: Fields<FrameGeometry> = {
   overall: (value, path) => record(value, path, OVERALL),
   profile: (value, path) => orNull(value, path, profile),
   measured: (value, path) => orNull(value, path, measured),
-  pieces: (value, path) => list(value, path, (piece, at) => record(piece, at, PIECE), 1),
-  corners: (value, path) => list(value, path, (corner, at) => record(corner, at, CORNER), 1),
+  pieces: (value, path) => only(value, path, (piece, at) => record(piece, at, PIECE)),
+  corners: (value, path) => only(value, path, (corner, at) => record(corner, at, CORNER)),
   outline: (value, path) => named(value, path, (outline, at) => record(outline, at, OUTLINE)),
 };
 
