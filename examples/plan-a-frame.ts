@@ -19,6 +19,13 @@ import {
   tableSaw,
 } from "miterwright";
 
+/** How good the fit of the sticks is. */
+const GOOD = {
+  optimal: "no cheaper way exists",
+  feasible: "a cheaper way may exist",
+  short: "not enough for all pieces",
+} as const;
+
 const length = (value: number): string => formatLength(value, "mm", { digits: 1 });
 const angle = (degrees: number): string => formatAngle(degrees, { digits: 2 });
 
@@ -62,7 +69,9 @@ console.log(
   `  ${describeLay(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0].dihedral)}`,
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
-console.log(`  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${fit.status})`);
+console.log(
+  `  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${GOOD[fit.status]})`,
+);
 for (const { number, hazard } of numberHazards(plan)) {
   const { title, sentence } = describeHazard(hazard, { length, angle });
   console.log(`  hazard ${number}: ${title}. ${sentence}`);

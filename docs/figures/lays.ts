@@ -1,6 +1,6 @@
+import { layLabel } from "miterwright/frame";
 import { joinCorner, sawSetting, type LayName } from "miterwright/miter";
 import { lieSection } from "miterwright/saw";
-import { layLabel } from "../../src/frame/lay-label.js";
 import { angle, defineFigure, sides, type Figure } from "./figure.js";
 import { plainMolding } from "./molding.js";
 import { finish, line, shape, text, type Pad, type Point } from "./pad.js";

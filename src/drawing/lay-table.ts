@@ -1,7 +1,7 @@
 import { checkObject } from "../core/check.js";
+import { layLabel } from "../frame/index.js";
 import { layRotation } from "../miter/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { layLabel } from "../frame/lay-label.js";
 import { obstacleText } from "../frame/obstacle-text.js";
 import { readSawing, type SawingToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";

@@ -1,4 +1,4 @@
-import type { FrameGeometry } from "../frame/index.js";
+import { layLabel, type FrameGeometry } from "../frame/index.js";
 import type { CutPlacement } from "../saw/index.js";
 import { drawBreak } from "./break-line.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
@@ -6,7 +6,6 @@ import { levelDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
-import { layLabel } from "../frame/lay-label.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { arrisLetters } from "./arris-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";

@@ -49,6 +49,7 @@ export { describeOperation, type DescribeOptions, type OperationText } from "./d
 export type { TestCuts, TestPair, TestProof, TestRing } from "./test-cuts.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
 export { arrisLabel } from "./arris-label.js";
+export { layLabel } from "./lay-label.js";
 export { surfaceLabel } from "./surface-label.js";
 export { shopOrder } from "./shop-order.js";
 export type {

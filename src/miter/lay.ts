@@ -13,10 +13,15 @@ export type LayName = "propped" | "flat" | "face-down" | "sight-edge-down" | "ou
 export type Lay = LayName | number;
 
 /** The names, in the order of error texts. */
-const LAY_NAMES: readonly LayName[] = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"];
+export const LAY_NAMES: readonly LayName[] = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"];
 
-/** A rotation given as a number. */
-function checkRotation(lay: number): number {
+/**
+ * A rotation given as a number.
+ *
+ * @param lay - the unchecked rotation in degrees
+ * @returns the same, -360 to 360
+ */
+export function checkRotation(lay: number): number {
   return checkNumber(lay, "lay", -360, 360, "degrees from -360 to 360");
 }
 

@@ -1,11 +1,11 @@
 import { drawCradle, drawCut, drawPiece } from "../drawing/index.js";
 import { heedText } from "../frame/heed-text.js";
-import { layLabel } from "../frame/lay-label.js";
 import { obstacleText } from "../frame/obstacle-text.js";
 import {
   describeLay,
   describeOperation,
   describeTestCuts,
+  layLabel,
   numberHazards,
   type FramePlan,
   type LayResult,

@@ -37,17 +37,17 @@ describe("the calculator", () => {
     const lines = linesOf(script);
     const { miter, bevel } = CROWN_SETTINGS.find(({ spring }) => spring === 38)!;
     expect(cellsOf(lines, "4").slice(0, 3)).toEqual(["4", `${miter}°`, `${bevel}°`]);
-    expect(cellsOf(lines, "flat")).toEqual(["flat", `${miter}°`, "far edge", `${bevel}°`, "below"]);
+    expect(cellsOf(lines, "flat")).toEqual(["flat on its back", `${miter}°`, "far edge", `${bevel}°`, "below"]);
     // Standing against the fence at its spring angle it needs a plain miter; face down everything is the other way round.
-    expect(cellsOf(lines, "propped")).toEqual(["propped", "45.00°", "far edge", "0.00°", "square"]);
-    expect(cellsOf(lines, "face-down")).toEqual(["face-down", `${miter}°`, "near edge", `${bevel}°`, "above"]);
+    expect(cellsOf(lines, "propped")).toEqual(["propped at its slope", "45.00°", "far edge", "0.00°", "square"]);
+    expect(cellsOf(lines, "face down")).toEqual(["face down", `${miter}°`, "near edge", `${bevel}°`, "above"]);
     expect(lines.join()).not.toMatch(/-\d/);
   });
 
-  test("costs a page little: the miter module and nothing else", async () => {
+  test("costs a page little: the miter module and the words for how a stick lies", async () => {
     const text = readProjectFile(`examples/${script}`);
     const imported = [...text.matchAll(/ from "([^"]+)"/g)].map(([, name]) => name);
-    expect(imported).toEqual(["miterwright/miter"]);
+    expect(imported).toEqual(["miterwright/frame", "miterwright/miter"]);
     const { code, packages } = await bundleProgram("", { stdin: { contents: text, resolveDir: ROOT, loader: "ts" } });
     expect(packages).toEqual([]);
     expect(gzipSync(code, { level: 9 }).length).toBeLessThanOrEqual(4000);
@@ -75,6 +75,7 @@ test("the main job plans, fits and writes its shop sheet", () => {
   const lines = linesOf("plan-a-frame.ts");
   expect(lines[0]).toBe("Nine sides at 35°, round 340 mm x 260 mm");
   expect(lines.some((line) => line.startsWith("  The stick lies face down. Miter "))).toBe(true);
+  expect(lines.some((line) => /^ {2}sticks: .+ \(no cheaper way exists\)$/.test(line))).toBe(true);
   const path = lines.at(-1)!.replace("Shop sheet written to ", "");
   expect(existsSync(join(folder, path))).toBe(true);
   expect(readFileSync(join(folder, path), "utf8")).toContain("Nine-sided tray for the relief model");

@@ -5,6 +5,7 @@ import {
   describeOperation,
   describeTestCuts,
   arrisLabel,
+  layLabel,
   numberHazards,
   type FramePlan,
   type LayResult,
@@ -18,14 +19,8 @@ import { bullets, facts, table } from "./tables.js";
 
 /** What every lay is called. */
 function layName({ lay, first }: LayResult, angle: Writers["angle"]): string {
-  const names: Readonly<Record<string, string>> = {
-    flat: "flat on its back",
-    propped: first.cradled ? "propped at its slope, in a cradle" : "propped at its slope",
-    "sight-edge-down": "standing on its sight edge",
-    "outer-edge-down": "standing on its outer edge",
-    "face-down": "face down",
-  };
-  return typeof lay === "number" ? `rolled by ${angle(lay)}` : names[lay]!;
+  const name = layLabel(lay, angle);
+  return lay === "propped" && first.cradled ? `${name}, in a cradle` : name;
 }
 
 /** The numbers that are looked for first. */
