@@ -40,7 +40,7 @@ const LINKS: Readonly<Record<string, string>> = existsSync(BENCH) ? { "Bench pag
 const OTHERS: readonly OtherPage[] = Object.entries(LINKS).map(([name, path]) => ({
   name,
   path,
-  text: "Plan a frame in the browser: molding, rabbet, contents, saw, lay, cradle, sticks and cut plan, wood, dry fit, hazards, shop sheet to print.",
+  text: "Plan a frame in the browser: molding, rabbet, contents, saw, lay, cradle, sticks and how they are cut up, wood, dry fit, hazards, shop sheet to print.",
 }));
 
 /** Whatever docs/bench/build.ts exports. */

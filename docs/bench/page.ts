@@ -1,12 +1,12 @@
 /**
- * The bench page: whenever the form changes, the plan, its drawings and its cut plan follow.
+ * The bench page: whenever the form changes, the plan, its drawings and the fit of its sticks follow.
  */
 import { isInputError } from "miterwright/errors";
 import type { FramePlan } from "miterwright/frame";
 import type { LengthUnit } from "miterwright/units";
 import { bullets } from "./cards/tables.js";
 import { convertJob, type Typed } from "./convert-fields.js";
-import { followPlan, startCutPlans } from "./cut-plan.js";
+import { followPlan, startFits } from "./stock-fit.js";
 import { readDryFit } from "./dry-fit.js";
 import { afterPause, find } from "./elements.js";
 import { exampleJob } from "./example-job.js";
@@ -178,7 +178,7 @@ function start(): void {
     event.preventDefault();
   });
   startButtons();
-  startCutPlans(() => {
+  startFits(() => {
     printAwaitedSheet(plan, writers);
   });
   window.addEventListener("hashchange", () => {

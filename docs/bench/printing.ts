@@ -1,13 +1,13 @@
 import type { FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
-import { cutPlanNow } from "./cut-plan.js";
+import { fitNow } from "./stock-fit.js";
 import { readForm } from "./form-view.js";
 import { fullSizeSection } from "./full-size-section.js";
 import { openPaper } from "./paper-window.js";
 import { say } from "./status-view.js";
 import type { Writers } from "./writers.js";
 
-/** Whether the sheet was asked for while its cut plan was not there yet. */
+/** Whether the sheet was asked for while the fit of its sticks was not there yet. */
 let isSheetAwaited = false;
 
 function print(page: string): void {
@@ -20,13 +20,13 @@ function print(page: string): void {
 }
 
 /**
- * Prints the shop sheet. It has the cut plan on it, so it waits for one that is being looked for.
+ * Prints the shop sheet. It shows how the sticks are cut up, so it waits for a fit that is being looked for.
  *
  * @param plan - the plan
  * @param writers - how lengths and angles are written
  */
 export function printSheet(plan: FramePlan, writers: Writers): void {
-  const fit = cutPlanNow();
+  const fit = fitNow();
   isSheetAwaited = fit === "pending";
   if (fit === "pending") {
     say("done", "The sticks are still being fitted. The sheet opens as soon as that is done, or stopped.");
@@ -44,7 +44,7 @@ export function printSheet(plan: FramePlan, writers: Writers): void {
 }
 
 /**
- * Prints the sheet if it was waiting for its cut plan.
+ * Prints the sheet if it was waiting for the fit of its sticks.
  *
  * @param plan - the plan, if there still is one
  * @param writers - how lengths and angles are written

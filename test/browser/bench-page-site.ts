@@ -83,7 +83,7 @@ export function readPrinted(path: string): string {
   return execFileSync("pdftotext", ["-layout", path, "-"], { encoding: "utf8" }).replace(/\s+/g, " ");
 }
 
-/** The fewest answers that make a splayed frame with a rabbet and a cut plan. */
+/** The fewest answers that make a splayed frame with a rabbet and sticks to cut up. */
 export const SPLAYED: Readonly<Record<string, string>> = {
   width: "300",
   height: "220",

@@ -15,7 +15,8 @@ export const RACK_FIELDS: Readonly<Record<RackField, PlacedField>> = {
     step: "rack",
     finer: true,
     label: "Offcuts worth keeping, from",
-    explain: "An offcut is what is left of a stick. Longer ones than this are marked in the cut plan.",
+    explain:
+      "An offcut is what is left of a stick. Longer ones than this are marked where the page shows how the sticks are cut up.",
     kind: "room",
     optional: true,
     placeholder: "none are marked",

@@ -9,14 +9,14 @@ import type { StockAnswer } from "./stock-messages.js";
 import { showRack } from "./status-view.js";
 import type { Writers } from "./writers.js";
 
-/** How far the cut plan of the page is. */
-type CutPlan =
+/** How far the fit of the page's sticks is. */
+type FitState =
   | { readonly kind: "none" }
   | { readonly kind: "pending"; readonly job: StockJob; readonly text: string; readonly fitting: Fitting | null }
   | { readonly kind: "fit"; readonly job: StockJob; readonly text: string; readonly fit: StockFit }
   | { readonly kind: "refused"; readonly text: string; readonly why: string };
 
-let now: CutPlan = { kind: "none" };
+let now: FitState = { kind: "none" };
 let writeWith: Writers | null = null;
 let tellDone: () => void = () => undefined;
 
@@ -46,10 +46,10 @@ function showProgress({ cost, bound, unplaced }: FitProgress): void {
   find("progress", HTMLParagraphElement).textContent =
     unplaced > 0
       ? `Looking for room: ${unplaced} pieces have none yet.`
-      : `A plan is found; it is proven to ${(100 * near).toFixed(2)} % of its cost. Looking for a cheaper one.`;
+      : `A stick plan is found; it is proven to ${(100 * near).toFixed(2)} % of its cost. Looking for a cheaper one.`;
 }
 
-/** What most fits take is not worth a flicker of the page; after that the cut plan of another job has to go. */
+/** What most fits take is not worth a flicker of the page; after that the fit of another job has to go. */
 const showFittingSoon = afterPause(() => {
   if (now.kind !== "pending") return;
   find("fitting", HTMLDivElement).hidden = false;
@@ -85,9 +85,9 @@ const startSoon = afterPause(() => {
 }, 120);
 
 /**
- * Makes the cut plan follow the frame's plan. A job that is the same as before is not fitted anew.
+ * Makes the fit of the sticks follow the frame's plan. A job that is the same as before is not fitted anew.
  *
- * @param plan - the plan; `null` or one without sticks has no cut plan
+ * @param plan - the plan; `null` or one without sticks has no fit
  * @param writers - how lengths are written
  */
 export function followPlan(plan: FramePlan | null, writers: Writers): void {
@@ -103,20 +103,20 @@ export function followPlan(plan: FramePlan | null, writers: Writers): void {
 }
 
 /**
- * The cut plan, for the sheet.
+ * How the sticks are cut up, for the sheet.
  *
  * @returns the fit, `undefined` where there is none, or `"pending"` while it is looked for
  */
-export function cutPlanNow(): StockFit | undefined | "pending" {
+export function fitNow(): StockFit | undefined | "pending" {
   return now.kind === "pending" ? "pending" : now.kind === "fit" ? now.fit : undefined;
 }
 
 /**
  * Sets what happens when a search has ended, and makes the stop button stop it.
  *
- * @param onDone - told when a cut plan is there, or can't be
+ * @param onDone - told when a fit is there, or can't be
  */
-export function startCutPlans(onDone: () => void): void {
+export function startFits(onDone: () => void): void {
   tellDone = onDone;
   find("stop", HTMLButtonElement).addEventListener("click", () => {
     if (now.kind === "pending") now.fitting?.stop();
