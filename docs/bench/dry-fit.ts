@@ -76,7 +76,7 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
         ...words,
         ...(gap.value === 0
           ? ["The setting is good: cut and glue with it."]
-          : ["Cut all pieces anew from roughs, or a ring of scrap first, and look again."]),
+          : ["Cut all pieces anew from blanks, or a ring of scrap first, and look again."]),
       ],
       issues: [],
     };

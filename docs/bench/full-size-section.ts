@@ -82,7 +82,7 @@ function letters(named: readonly Placed[], middle: Placed["at"]): Markup {
  */
 export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
   const { profile, slope } = plan.geometry;
-  if (profile === null) return { why: "The section can be drawn when the molding is known by its dimensions." };
+  if (profile === null) return { why: "The profile can be drawn when the molding is known by its dimensions." };
   const { outline } = sectionAt(profile, slope);
   const unit: LengthUnit = plan.brief.unit;
   const scale = convertLength(1, unit, "mm");
@@ -92,7 +92,7 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
   const height = Math.max(...points.map(({ y }) => y)) - top;
   if (!(width <= PAPER.width - 12 && height <= PAPER.height)) {
     return {
-      why: `At its full size the section is ${Math.ceil(width)} mm wide and ${Math.ceil(height)} mm high; a sheet of A4 or Letter holds ${PAPER.width - 12} by ${PAPER.height} mm.`,
+      why: `At its full size the profile is ${Math.ceil(width)} mm wide and ${Math.ceil(height)} mm high; a sheet of A4 or Letter holds ${PAPER.width - 12} by ${PAPER.height} mm.`,
     };
   }
   const path = points
@@ -114,30 +114,30 @@ export function fullSizeSection(plan: FramePlan, writers: Writers): FullSize {
     height="${h}mm"
     viewBox="0 0 ${w} ${h}"
     role="img"
-    aria-label="Section of a side at full size"
+    aria-label="Profile of a side at full size"
   >
     <path data-part="section" d="${path}Z" fill="#f0e4cf" stroke="#1d1d1b" stroke-width=".25" stroke-linejoin="miter" />
     <path data-part="bench" d="M0 ${bench}H${w}" stroke="#1d1d1b" stroke-width=".25" />
     ${letters(placed, { x: 6 + width / 2, y: 3 + height / 2 })}
   </svg>`;
-  const body = html`<h1>Section of a side, full size</h1>
+  const body = html`<h1>Profile of a side, full size</h1>
     <p>
       A side cut straight across, on the bench; the frame's center is to the left. ${stands} Level from its innermost to
       its outermost point it is ${writers.length(width / scale)} wide, and ${writers.length(height / scale)} high.
     </p>
     ${drawing}
     <p>
-      Length of every piece along its arrises:
+      Length of every piece along its edges:
       ${named.map(({ arris, letter }) => `${letter} ${arrisLabel(arris)} ${writers.length(pieces[0].lengths[arris]!)}`).join("; ")}.
     </p>
     <p>
       Print at 100 %, without fitting to the page. Then lay a rule on the lines below: where they are not true, neither
-      is the section.
+      is the profile.
     </p>
     ${ruler()}`;
   return {
     page: `<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1"><title>Section of a side, full size</title>${trusted(`<style>${STYLE}</style>`).html}</head>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1"><title>Profile of a side, full size</title>${trusted(`<style>${STYLE}</style>`).html}</head>
 <body>${body.html}</body></html>
 `,
   };

@@ -17,11 +17,6 @@ export const WORDS: readonly Word[] = [
       "the narrowest the shape can be: from side to opposite side, with an odd number of sides from a corner to the side opposite",
   },
   { word: "apothem", means: "the distance from the center to the middle of a side" },
-  {
-    word: "arris",
-    forms: ["arrises"],
-    means: "an edge that runs the whole length of the stick, where two of its surfaces meet",
-  },
   { word: "back", means: "the surface of the molding that faces away from the viewer" },
   { word: "backing", means: "the board behind a picture that holds it in the frame" },
   { word: "bevel", means: "how far the saw's blade leans from upright" },
@@ -35,7 +30,11 @@ export const WORDS: readonly Word[] = [
     forms: ["bevel blocks"],
     means: "a wedge that holds a piece at its slope while the glue sets",
   },
-  { word: "blank", forms: ["squared blank"], means: "a piece with four square corners from which the panel is cut" },
+  {
+    word: "blank",
+    forms: ["blanks"],
+    means: "a length parted from the stick a little too long, whose ends are finished later",
+  },
   { word: "caul", forms: ["cauls"], means: "a block between clamp and wood that spreads the clamp's pressure" },
   { word: "circumradius", means: "the distance from the center to a corner" },
   { word: "clearance", means: "room kept free at every side, so that the contents can move" },
@@ -68,11 +67,6 @@ export const WORDS: readonly Word[] = [
   { word: "lap", forms: ["laps"], means: "how far the lip reaches over the edge of the contents" },
   { word: "ledge", means: "the surface of the rabbet that the contents rest on" },
   { word: "level", means: "parallel to the bench, like the bubble of a level" },
-  {
-    word: "level width",
-    means:
-      "how wide the molding is once it stands at its slope, measured level from the rabbet's wall to the outermost point",
-  },
   { word: "lip", means: "the part of the molding in front of the rabbet, which laps over the contents" },
   { word: "long point", forms: ["long points"], means: "the longer end of an edge that is cut at an angle" },
   {
@@ -87,8 +81,14 @@ export const WORDS: readonly Word[] = [
   { word: "opening", means: "the space inside the frame where the contents lie" },
   { word: "outer edge", means: "the edge of the molding farthest from the picture" },
   { word: "panel", means: "the flat piece that goes into the frame: picture, glass, mirror or bottom" },
-  { word: "plan miter", forms: ["plan miters"], means: "half of what the frame turns at a corner, seen from above" },
+  { word: "panel blank", means: "the sheet with four square corners from which the panel is cut" },
+  {
+    word: "plan miter",
+    forms: ["plan miters"],
+    means: "the miter of the same corner in a flat frame: 90 degrees less half of its inside angle",
+  },
   { word: "plumb", means: "straight up and down" },
+  { word: "profile", means: "what the molding looks like cut straight across" },
   { word: "propped", means: "held at the slope it will have in the frame" },
   { word: "rabbet", means: "the step in the back of the molding that holds the contents" },
   {
@@ -96,14 +96,8 @@ export const WORDS: readonly Word[] = [
     forms: ["rabbet wall", "wall of the rabbet"],
     means: "the surface of the rabbet that the edge of the contents faces",
   },
-  {
-    word: "rough",
-    forms: ["roughs", "rough pieces", "rough piece"],
-    means: "a piece cut a little too long, to be finished later",
-  },
   { word: "scale", forms: ["scales"], means: "the marks on the saw that show an angle" },
   { word: "scrap", means: "waste wood, to try a setting on" },
-  { word: "section", means: "what the molding looks like cut straight across" },
   { word: "sight edge", means: "the edge of the molding next to the picture" },
   {
     word: "slope",
@@ -118,6 +112,12 @@ export const WORDS: readonly Word[] = [
     means: "a block fixed at the saw that the end of the wood touches, so that all pieces become equally long",
   },
   { word: "wedge", means: "a piece that is thinner at one side than at the other" },
+  {
+    word: "width taken level",
+    forms: ["taken level"],
+    means:
+      "how wide the molding is once it stands at its slope, measured level from the rabbet's wall to the outermost point",
+  },
 ];
 
 /** Letters alone, so that signs and line ends part words and nothing else does. */
@@ -137,12 +137,17 @@ function plain(text: string): string {
 export function wordsIn(text: string): readonly Word[] {
   const found = new Set<Word>();
   const texts = [plain(text)];
+  const forms = WORDS.flatMap((entry) =>
+    [entry.word, ...(entry.forms ?? [])].map((form) => ({ entry, form: plain(form) })),
+  ).sort((one, other) => other.form.length - one.form.length);
   // Meanings that are found are read as well.
-  for (const read of texts) {
-    for (const entry of WORDS) {
+  for (const whole of texts) {
+    let read = whole;
+    for (const { entry, form } of forms) {
+      if (!read.includes(form)) continue;
+      // The longest forms come first and are taken out: a panel blank is no blank of molding.
+      read = read.replaceAll(form, " | ");
       if (found.has(entry)) continue;
-      const forms = [entry.word, ...(entry.forms ?? [])];
-      if (!forms.some((form) => read.includes(plain(form)))) continue;
       found.add(entry);
       texts.push(plain(entry.means));
     }

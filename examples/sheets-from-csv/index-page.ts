@@ -32,7 +32,7 @@ section, tr { break-inside: avoid }
 svg { max-width: 100%; height: auto }
 .scroll { overflow-x: auto }`;
 
-const CUTS = { crosscut: "crosscut the rough", "first-end": "first end", "second-end": "second end" } as const;
+const CUTS = { crosscut: "crosscut the blank", "first-end": "first end", "second-end": "second end" } as const;
 
 /** What is set anew for a group. */
 const CHANGES = { saw: "the saw", bevel: "bevel", miter: "miter", lay: "how the sticks lie" } as const;

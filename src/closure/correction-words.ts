@@ -32,9 +32,9 @@ function angleWords(name: string, from: number, change: number, more: string, le
 }
 
 const WHY: Readonly<Record<OpenEnd, string>> = {
-  outside: "Open outside: the joints turn too little, so the ring does not come round.",
-  inside: "Open inside: the joints turn too much, so the ring comes round too soon.",
-  nowhere: "No gap: the joints turn as they should.",
+  outside: "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
+  inside: "Open inside: the inside angles of the corners are too small, so the ring comes round too soon.",
+  nowhere: "No gap: the inside angles of the corners are right.",
 };
 
 /**

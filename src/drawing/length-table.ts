@@ -56,10 +56,10 @@ export function tabulateLengths(frame: FrameToDraw, options: FrameTableOptions):
   }
   return tabulate(
     {
-      caption: options.caption ?? "Finished length of every piece along every arris",
+      caption: options.caption ?? "Finished length of every piece along every edge",
       columns: [
         { label: "letter" },
-        { label: "arris" },
+        { label: "edge" },
         { label: "out", kind: "length" },
         ...(hasHeights ? [{ label: "up", kind: "length" as const }] : []),
         { label: "length", kind: "length" },

@@ -42,7 +42,7 @@ export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, optio
     from: at(wall, 0),
     to: at(outer, 0),
     at: LANE,
-    label: `level width ${options.length(levelWidth)}`,
+    label: `width taken level ${options.length(levelWidth)}`,
   });
   if (measured?.lap !== undefined && measured.lap > 0) {
     const label = `lap ${options.length(measured.lap)}`;
@@ -52,7 +52,7 @@ export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, optio
     const label = `depth ${options.length(measured.depth)}`;
     plumbDimension(canvas, { from: at(wall, lip), to: at(wall, 0), at: at(0, 0).x - 14, label, outside: "before" });
   }
-  drawText(canvas, { x: ((wall + outer) / 2) * scale, y: -HEIGHT - 8 }, "section not known", {
+  drawText(canvas, { x: ((wall + outer) / 2) * scale, y: -HEIGHT - 8 }, "profile not known", {
     anchor: "middle",
     remark: true,
   });

@@ -100,7 +100,7 @@ function cornerDirection(outline: readonly Point[], index: number): number {
  *
  * const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
  * const drawing = drawPanel(panel, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.title; //=> "Panel of 9 sides in its squared blank"
+ * drawing.title; //=> "Panel of 9 sides in its panel blank"
  * ```
  */
 export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
@@ -147,8 +147,8 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
     at: Math.max(right, canvasBox(canvas).x1) + LANE,
     label: ready.length(height),
   });
-  const key: KeyEntry[] = [{ sign: { look: "phantom" }, text: "squared blank" }];
-  if (existing.length > 0) key.push({ sign: { look: "outline" }, text: "sides that the blank has already" });
+  const key: KeyEntry[] = [{ sign: { look: "phantom" }, text: "panel blank" }];
+  if (existing.length > 0) key.push({ sign: { look: "outline" }, text: "sides that the panel blank has already" });
   key.push(...hiddenKey);
   const box = canvasBox(canvas);
   if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 6, Math.max(ready.width - 12, box.x1 - box.x0));
@@ -158,7 +158,7 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
       : `Of its sides ${existing.map(sideNumber).join(", ")} ${existing.length === 1 ? "is" : "are"}`;
   return finishDrawing(
     canvas,
-    `Panel of ${sides} sides in its squared blank`,
-    `A panel of ${sides} sides, front up, in a blank ${ready.length(width)} wide and ${ready.length(height)} high. ${numberingText(pose)} ${there} an edge of the blank.`,
+    `Panel of ${sides} sides in its panel blank`,
+    `A panel of ${sides} sides, front up, in a panel blank ${ready.length(width)} wide and ${ready.length(height)} high. ${numberingText(pose)} ${there} an edge of the panel blank.`,
   );
 }

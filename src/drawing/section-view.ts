@@ -34,7 +34,7 @@ function dimensionWidths(sheet: SectionSheet, hold: RabbetHold | null, edge: num
   const { longest, shortest } = pieces[0];
   const place = (point: { readonly out: number; readonly up: number | null }): Point => toPaper(point.out, point.up!);
   const at = canvasBox(canvas).y1 + LANE - 4;
-  const label = `level width ${options.length(levelWidth)}`;
+  const label = `width taken level ${options.length(levelWidth)}`;
   levelDimension(canvas, { from: place(deciding), to: place(longest), at, label });
   const sight = arrises["sightBack"];
   if (hold !== null && sight !== undefined) {
@@ -91,7 +91,7 @@ function keyOf(geometry: FrameGeometry, options: ReadyOptions): KeyEntry[] {
   }));
   if (geometry.profile === null) {
     entries.push({
-      text: `The section is not known: only its level measures are to scale. Slope ${options.angle(geometry.slope)}.`,
+      text: `The profile is not known: only its level measures are to scale. Slope ${options.angle(geometry.slope)}.`,
     });
   }
   if (geometry.seating?.possible === true) entries.push({ text: rabbetText(geometry.seating, letters, options) });
@@ -107,7 +107,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
       : [];
   const held = layers.length === 0 ? "" : ` In its rabbet, from the front: ${layers.join(", ")}.`;
   const miss = seating?.possible === false ? ` ${seating.why}.` : "";
-  return `A side of the frame cut across, ${stands}; the frame's center is to the left. Level width ${length(levelWidth)}.${held}${miss}`;
+  return `A side of the frame cut across, ${stands}; the frame's center is to the left. Width taken level ${length(levelWidth)}.${held}${miss}`;
 }
 
 /**
@@ -126,7 +126,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
  *
  * const tray = frameGeometry({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
  * const drawing = drawSection(tray, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.description; //=> "A side of the frame cut across, sloping 20.0°; the frame's center is to the left. Level width 42.0 mm."
+ * drawing.description; //=> "A side of the frame cut across, sloping 20.0°; the frame's center is to the left. Width taken level 42.0 mm."
  * ```
  */
 export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawing {
@@ -151,5 +151,5 @@ export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawin
   if (seating?.possible === false) key.push({ text: `${seating.why}.` });
   const box = canvasBox(canvas);
   drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
-  return finishDrawing(canvas, "Section of a side, as it stands in the frame", describe(geometry, ready));
+  return finishDrawing(canvas, "Profile of a side, as it stands in the frame", describe(geometry, ready));
 }

@@ -134,7 +134,7 @@ function bladeLine({ bladeHeight, size }: Operation, { length }: DescribeOptions
 
 function measureLine({ measure, kind }: Operation, { length }: DescribeOptions): string[] {
   if (measure === null) return [];
-  if (kind === "crosscut") return [`Length of the rough piece: ${length(measure.length)}.`];
+  if (kind === "crosscut") return [`Length of the blank: ${length(measure.length)}.`];
   const along = `along the ${arrisLabel(measure.arris)}`;
   if (kind === "first-end") return [`Mark ${length(measure.length)} ${along} and part the piece off there.`];
   const how = measure.hook
@@ -144,7 +144,7 @@ function measureLine({ measure, kind }: Operation, { length }: DescribeOptions):
 }
 
 const TITLES: Readonly<Record<Operation["kind"], string>> = {
-  crosscut: "Crosscut the rough pieces",
+  crosscut: "Crosscut the blanks",
   "first-end": "Cut the first end",
   "second-end": "Cut the second end to length",
 };

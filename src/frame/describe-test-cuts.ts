@@ -70,7 +70,7 @@ export function describeTestCuts(testCuts: TestCuts, options: DescribeOptions): 
   return {
     title: "Prove the setting on scrap",
     lines: [
-      `Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, ${MOVES[move]}, one second end.`,
+      `Cut scrap of the molding's profile as in the steps, in a hold-down: one first end and, ${MOVES[move]}, one second end.`,
       `Together they make ${angle(pair.angle)} from above, inside${faces}. ${quick}`,
       close,
       read,

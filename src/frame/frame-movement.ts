@@ -69,7 +69,7 @@ function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement):
     ...(isKnown
       ? []
       : [
-          "Only level measures of the molding are known: the joints are taken to open as if all of the level width moved like the faster of width and thickness, which is the most that it can.",
+          "Only level measures of the molding are known: the joints are taken to open as if all of the width taken level moved like the faster of width and thickness, which is the most that it can.",
         ]),
     ...(measured.lap === undefined
       ? ["The lip's width is not known: what it adds to the open joints is not counted."]

@@ -103,11 +103,14 @@ function sizeObstacles(saw: Saw, size: CutSize, bevel: number): Obstacle[] {
   if (size.height > depthAt(saw, bevel)) {
     obstacles.push({
       code: "depth",
-      sentence: "The stick stands higher in this lay than the blade reaches at this bevel.",
+      sentence: "In this position the stick stands higher than the blade reaches at this bevel.",
     });
   }
   if (saw.crosscut !== undefined && size.line > saw.crosscut) {
-    obstacles.push({ code: "crosscut", sentence: "The line of cut is longer in this lay than the saw crosscuts." });
+    obstacles.push({
+      code: "crosscut",
+      sentence: "In this position the line of cut is longer than the saw crosscuts.",
+    });
   }
   return obstacles;
 }
@@ -120,21 +123,24 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
     return [
       {
         code: "needs-cradle",
-        sentence: "The stick stands on an arris in this lay; it would need a wedge made for it.",
+        sentence: "In this position the stick stands on one edge; it would need a wedge made for it.",
       },
     ];
   }
   const { support, center, steady } = lying;
   if (!steady && support.from < center.across && center.across < support.to) {
     return [
-      { code: "no-support", sentence: "The stick rocks in this lay: what it rests on is narrower than a tenth of it." },
+      {
+        code: "no-support",
+        sentence: "The stick rocks in this position: what it rests on is narrower than a tenth of it.",
+      },
     ];
   }
   if (!steady) {
     return [
       {
         code: "no-support",
-        sentence: "The stick tips over in this lay: its center of gravity is not above what it rests on.",
+        sentence: "The stick tips over in this position: its center of gravity is not above what it rests on.",
       },
     ];
   }

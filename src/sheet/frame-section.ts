@@ -50,7 +50,7 @@ export function factsOf(plan: FramePlan, words: Words): Markup {
     ...fact("opening, across flats", length(opening.acrossFlats)),
     ...fact("overall, across flats", length(overall.polygon.acrossFlats)),
     ...fact("overall, across corners", length(overall.polygon.acrossCorners)),
-    ...fact("level width of the molding", length(levelWidth)),
+    ...fact("molding, width taken level", length(levelWidth)),
     ...height,
     ...fact("pieces", `${pieces[0].count}${inAll}, longest line ${length(pieces[0].longest.length)}`),
     ...fact(`molding needed${each}`, length(materials.moldingLength)),
@@ -79,9 +79,9 @@ function lengthsTable({ geometry, sawing }: FramePlan, { length }: Words): Marku
     ]);
   if (piece.shortest.arris === null) rows.push(["–", "shortest line of the piece", length(piece.shortest.length), ""]);
   return table({
-    caption: "Finished length of every piece along every arris",
+    caption: "Finished length of every piece along every edge",
     hasNames: true,
-    heads: ["letter", "arris", "length", "tape"],
+    heads: ["letter", "edge", "length", "tape"],
     rows,
   });
 }

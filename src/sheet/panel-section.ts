@@ -67,7 +67,7 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
   const { length, angle } = words;
   const { blank, cuts, setting } = panel;
   const panes = plan.contents.panes ? ` ${PANES}` : "";
-  const start = `Square a blank to ${length(blank.width)} × ${length(blank.height)}.`;
+  const start = `Square the panel blank to ${length(blank.width)} × ${length(blank.height)}.`;
   if (cuts.length === 0) return element("section", element("h2", "The panel"), element("p", `${start}${panes}`));
   // One setting serves all cuts.
   const comparison = cuts[0]!.swing === "closed" ? "less" : "more";
@@ -81,7 +81,7 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
       up,
       `${middle.fromSide.edge} ${length(middle.fromSide.distance)}, ${middle.fromBase.edge} ${length(middle.fromBase.distance)}`,
     ]);
-  const heads = ["cut", "side", "against", "up", "its middle from the blank's edges"];
+  const heads = ["cut", "side", "against", "up", "its middle from the panel blank's edges"];
   return element(
     "section",
     element("h2", "The panel"),
@@ -94,7 +94,7 @@ export function panelSection(plan: FramePlan, words: Words): Markup {
           `${start} Cut its sides in this order with one setting of the gauge. ${numberingText(panel.pose)}${panes}`,
         ),
         table({ caption, heads, rows }),
-        ...cornersTable(panel, "Corners inside the blank, marked before the first cut", words),
+        ...cornersTable(panel, "Corners inside the panel blank, marked before the first cut", words),
       ),
       element("figure", { html: drawPanel(panel, { ...words, width: 190, key: false }).svg }),
       element("figure", { html: drawPanelCut(panel, { ...words, step: 1, width: 180 }).svg }),

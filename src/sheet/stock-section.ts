@@ -84,8 +84,8 @@ export function sticksBlock(plan: FramePlan, words: Words): Markup {
   const { materials, sawing } = plan;
   const { length } = words;
   const { method, length: size, kerfAlong } = sawing.rough;
-  const roughs = method === "none" ? "cut straight from the stick" : `first parted ${length(size)} long`;
-  const needed = `Molding: ${materials.pieces} pieces, each ${roughs}, use up ${length(materials.moldingLength)} of molding: one cut before the first piece and one after each take ${length(kerfAlong)} a cut, and each further stick takes one cut more.${lumberText(plan, words)}`;
+  const from = method === "none" ? "cut straight from the stick" : `from a blank of ${length(size)}`;
+  const needed = `Molding: ${materials.pieces} pieces, each ${from}, use up ${length(materials.moldingLength)} of molding: one cut before the first piece and one after each take ${length(kerfAlong)} a cut, and each further stick takes one cut more.${lumberText(plan, words)}`;
   return element('p class="keep"', needed);
 }
 

@@ -107,7 +107,7 @@ describe("the dry fit", () => {
   test("finds a gap of 0 good", () => {
     const { lines, issues } = ask({ ...TRAY, seenGap: "0" });
     expect(issues).toEqual([]);
-    expect(lines).toContain("No gap: the joints turn as they should.");
+    expect(lines).toContain("No gap: the inside angles of the corners are right.");
     expect(lines.at(-1)).toBe("The setting is good: cut and glue with it.");
   });
 

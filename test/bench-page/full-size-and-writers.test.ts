@@ -62,10 +62,10 @@ describe("the full-size section", () => {
 
   test("says why it can't be drawn", () => {
     expect(drawn({ ...TRAY, known: "level", levelWidth: "40" })).toEqual({
-      why: "The section can be drawn when the molding is known by its dimensions.",
+      why: "The profile can be drawn when the molding is known by its dimensions.",
     });
     expect(drawn({ ...TRAY, moldingWidth: "200", slope: "" }).why).toBe(
-      "At its full size the section is 200 mm wide and 19 mm high; a sheet of A4 or Letter holds 174 by 190 mm.",
+      "At its full size the profile is 200 mm wide and 19 mm high; a sheet of A4 or Letter holds 174 by 190 mm.",
     );
   });
 });

@@ -3,9 +3,10 @@ import { WORDS } from "../../docs/bench/words.js";
 /** Words that somebody who has never made a frame can't be expected to know. */
 const TRADE: readonly string[] = [
   "apothem",
-  "arris",
   "bevel",
   "blank",
+  "blanks",
+  "bevel block",
   "caul",
   "circumradius",
   "clearance",
@@ -29,11 +30,10 @@ const TRADE: readonly string[] = [
   "offcut",
   "offcuts",
   "panel",
+  "panel blank",
   "plan miters",
   "plumb",
   "rabbet",
-  "rough",
-  "roughs",
   "sight-edge",
   "slope",
   "splayed",
@@ -44,9 +44,16 @@ const TRADE: readonly string[] = [
   "stop",
 ];
 
-/** Those of them that stand in a text. */
+/** Those of them that stand in a text; the word of a longer one, such as a panel blank's, counts with that one alone. */
 export function tradeWordsIn(text: string): string[] {
-  return TRADE.filter((word) => new RegExp(`\\b${word}\\b`, "i").test(text));
+  let rest = text;
+  return [...TRADE]
+    .sort((one, other) => other.length - one.length)
+    .filter((word) => {
+      const before = rest;
+      rest = rest.replaceAll(new RegExp(`\\b${word}\\b`, "gi"), "|");
+      return rest !== before;
+    });
 }
 
 /** Under which word a word is explained. */

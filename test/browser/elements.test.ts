@@ -49,10 +49,10 @@ test("a table has its caption, heads and rows, numbers at the right", async () =
     };
   })()`;
   expect(await opened.page.evaluate(read)).toEqual({
-    caption: "Finished length of every piece along every arris",
+    caption: "Finished length of every piece along every edge",
     heads: [
       ["letter", "col", "left"],
-      ["arris", "col", "left"],
+      ["edge", "col", "left"],
       ["out", "col", "right"],
       ["length", "col", "right"],
     ],

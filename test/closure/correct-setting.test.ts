@@ -153,17 +153,17 @@ describe("words", () => {
 
   test("say what was wrong, how far and which way", () => {
     expect(say({})).toEqual([
-      "Open outside: the joints turn too little, so the ring does not come round.",
+      "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
       "Miter: 0.083° more, further from a square cut.",
       "Bevel: leave it.",
     ]);
     expect(say({ open: "inside" })).toEqual([
-      "Open inside: the joints turn too much, so the ring comes round too soon.",
+      "Open inside: the inside angles of the corners are too small, so the ring comes round too soon.",
       "Miter: 0.083° less, nearer to a square cut.",
       "Bevel: leave it.",
     ]);
     expect(say({ slope: 90 })).toEqual([
-      "Open outside: the joints turn too little, so the ring does not come round.",
+      "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
       "Miter: leave it.",
       "Bevel: 0.083° more, the blade leaning further over.",
     ]);

@@ -156,7 +156,7 @@ describe("the ring's figure", () => {
       ["slope reached", "0°"],
     ]);
     expect(says).toEqual([
-      "Open outside: the joints turn too little, so the ring does not come round.",
+      "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
       "Miter: 0.1° more, further from a square cut.",
       "Bevel: leave it.",
     ]);

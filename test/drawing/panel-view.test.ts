@@ -91,7 +91,7 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
 test("their descriptions count sides from 1 and say which is the first", () => {
   const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
   expect(drawPanel(panel, WORDS).description).toMatch(
-    /Sides are numbered counter-clockwise from 1, the side at the bottom\. Of its sides 1 is an edge of the blank\.$/,
+    /Sides are numbered counter-clockwise from 1, the side at the bottom\. Of its sides 1 is an edge of the panel blank\.$/,
   );
   const standing = planPanel({ polygon: { sides: 9, apothem: 150 }, pose: "corner-down" });
   expect(drawPanel(standing, WORDS).description).toContain(

@@ -104,7 +104,7 @@ describe("a table of lengths", () => {
     expect(columnOf(table, "length")).toEqual(Object.values(geometry.pieces[0].lengths));
     expect(columnOf(table, "out")).toEqual(Object.values(geometry.arrises).map(({ out }) => out));
     expect(columnOf(table, "up")).toEqual(Object.values(geometry.arrises).map(({ up }) => up));
-    expect(columnOf(table, "arris").slice(0, 2)).toEqual(["sight edge at the face", "sight edge at the back"]);
+    expect(columnOf(table, "edge").slice(0, 2)).toEqual(["sight edge at the face", "sight edge at the back"]);
     expect(columnOf(table, "letter").slice(0, 3)).toEqual(["a", "b", "c"]);
     expect(tabulateLengths(plan({ slope: 20 }), SHORT).cells).toEqual(table.cells);
   });
@@ -112,7 +112,7 @@ describe("a table of lengths", () => {
   test("has no heights where only level measures are known", () => {
     expect(tabulateLengths(measuredPlan(), SHORT).columns.map(({ label }) => label)).toEqual([
       "letter",
-      "arris",
+      "edge",
       "out",
       "length",
     ]);

@@ -44,7 +44,7 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
     const scale = expectSimilar(read.parts("section")[0]!, upright(sectionAt(TRAY, slope).outline));
     const spans = read.parts("dimension").map(([a, b]) => Math.abs(a!.x - b!.x));
     expect(spans.some((span) => Math.abs(span - geometry.levelWidth * scale) < 0.03)).toBe(true);
-    expect(wordsOf(read)).toContain(`level width ${WORDS.length(geometry.levelWidth)}`);
+    expect(wordsOf(read)).toContain(`width taken level ${WORDS.length(geometry.levelWidth)}`);
     expect(wordsOf(read)).toContain(`height ${WORDS.length(geometry.overall.height!)}`);
   });
 
@@ -140,7 +140,7 @@ describe("a molding of which only level measures are known", () => {
   test("is drawn as a dashed block, and said not to be known", () => {
     const read = readDrawing(drawSection(measuredPlan(), WORDS));
     expect(read.parts("section")).toEqual([]);
-    expect(wordsOf(read)).toContain("section not known");
+    expect(wordsOf(read)).toContain("profile not known");
     expect(wordsOf(read).join(" ")).toContain(`only its level measures are to scale. Slope ${WORDS.angle(20)}.`);
   });
 
@@ -149,12 +149,12 @@ describe("a molding of which only level measures are known", () => {
     const xs = read.parts("unknown-section")[0]!.map(({ x }) => x);
     const [sight, wall, outer] = [Math.min(...xs), xs[0]!, Math.max(...xs)];
     expect((wall - sight) / (outer - wall)).toBeCloseTo(6 / 40, 3);
-    expect(wordsOf(read)).toEqual(expect.arrayContaining(["level width L40", "lap L6", "depth L9"]));
+    expect(wordsOf(read)).toEqual(expect.arrayContaining(["width taken level L40", "lap L6", "depth L9"]));
   });
 
   test("may be known by its level width alone", () => {
     const words = wordsOf(readDrawing(drawSection(measuredPlan({ measured: { levelWidth: 40 } }), WORDS)));
-    expect(words).toContain("level width L40");
+    expect(words).toContain("width taken level L40");
     expect(words.filter((text) => /lap|depth/.test(text))).toEqual([]);
   });
 });

@@ -68,7 +68,7 @@ test("the batch of the example is done without a complaint", () => {
   for (const [name, count] of Object.entries(pieces)) {
     const own = cuts.filter(({ cells }) => cells[0] === name.replaceAll('"', "&quot;"));
     expect(own.map(({ cells }) => cells.slice(1, 3))).toEqual([
-      ["crosscut the rough", `${count} times`],
+      ["crosscut the blank", `${count} times`],
       ["first end", `${count} times`],
       ["second end", `${count} times`],
     ]);

@@ -179,7 +179,7 @@ describe("pieces that were cut at graduations that are off", () => {
     expect([kept.first.miter.reading, kept.first.bevel.reading]).toEqual([6.5, 21.5]);
     expect(kept.slope.toFixed(2)).toBe("73.97");
     expect(kept.words).toEqual([
-      "No gap: the joints turn as they should.",
+      "No gap: the inside angles of the corners are right.",
       "Miter: leave it.",
       "Bevel: leave it.",
       "The frame then closes at a slope of 73.966°.",
@@ -235,7 +235,7 @@ describe("a correction", () => {
     );
     expect(reversed!.first.miter.reading).toBeCloseTo(90 - up!.first.miter.reading, 12);
     expect(up!.words).toEqual([
-      "Open outside: the joints turn too little, so the ring does not come round.",
+      "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
       "Miter: 0.211° less, nearer to a square cut.",
       "Bevel: 0.558° more, the blade leaning further over.",
       "The miter scale then shows 19.789° instead of 20°.",

@@ -141,7 +141,7 @@ describe("a saw that does not reach", () => {
     expect(plan.hazards[0]).toMatchObject({
       code: "capacity",
       sentence:
-        "The stick can't be cut in the lay that is asked for. The stick stands higher in this lay than the blade reaches at this bevel. The stick tips over in this lay: its center of gravity is not above what it rests on. It can be cut flat on its back.",
+        "The stick can't be cut lying as was asked for. In this position the stick stands higher than the blade reaches at this bevel. The stick tips over in this position: its center of gravity is not above what it rests on. It can be cut flat on its back.",
       numbers: {
         height: 52,
         depth: expect.closeTo(30 * Math.cos(Math.PI / 6), 9) as unknown,
@@ -152,7 +152,7 @@ describe("a saw that does not reach", () => {
     });
     const none = planOf({ saw: tableSaw({ depth: 5 }) });
     expect(none.hazards[0]!.sentence).toBe(
-      "No lay of the stick suits this saw. The stick stands higher in this lay than the blade reaches at this bevel.",
+      "No way to lay the stick suits this saw. In this position the stick stands higher than the blade reaches at this bevel.",
     );
     expect(none.hazards[0]!.numbers).toMatchObject({ height: 19, depth: 5 });
   });

@@ -100,7 +100,10 @@ describe("a back that a wedge would not carry", () => {
     expect(made.sawing.lay?.lay).toBe("face-down");
     // Nor does it lie still on the table, though its center of gravity is above the facet that a curve is drawn with.
     expect(layCalled(made, "flat").obstacles).toEqual([
-      { code: "no-support", sentence: "The stick rocks in this lay: what it rests on is narrower than a tenth of it." },
+      {
+        code: "no-support",
+        sentence: "The stick rocks in this position: what it rests on is narrower than a tenth of it.",
+      },
     ]);
   });
 

@@ -55,7 +55,7 @@ test.each<[string, string, Partial<ProfileBrief>, Partial<ProfileBrief>]>([
   ],
   [
     "pane-on-arris",
-    "At this slope the pane bears with its outer arris",
+    "At this slope the pane bears on the ledge",
     { slope: -10, contents: [pane] },
     { slope: 10, contents: [pane] },
   ],

@@ -41,7 +41,7 @@ describe("the chosen lay", () => {
     expect(none.operations).toEqual([]);
     expect(none.lays.find((option) => option.lay === "sight-edge-down")!.obstacles[0]).toEqual({
       code: "no-support",
-      sentence: "The stick tips over in this lay: its center of gravity is not above what it rests on.",
+      sentence: "The stick tips over in this position: its center of gravity is not above what it rests on.",
     });
   });
 

@@ -221,7 +221,7 @@ describe("the words", () => {
     expect(describeTestCuts(proofOf(8, 0), words)).toEqual({
       title: "Prove the setting on scrap",
       lines: [
-        "Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, flipped and with the gauge swung over, one second end.",
+        "Cut scrap of the molding's profile as in the steps, in a hold-down: one first end and, flipped and with the gauge swung over, one second end.",
         "Together they make 135° from above, inside. Legs under 346.37 mm do not show there what opens the last joint by 0.25 mm.",
         "So close a ring of 8 such pieces of 150 mm (1229.22 mm of scrap). First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by 0.57 mm, however the joints give. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it.",
         "Open outside by more than 0.25 mm: more angle at every end, seen from above 0.0207° for each 0.25 mm; inside: less. Cut new pieces and read again.",
@@ -233,7 +233,7 @@ describe("the words", () => {
   test("for a splayed frame, slid past the blade, with an odd number of sides", () => {
     const { lines } = describeTestCuts(proofOf(5, 30, { saw: miterSaw() }), words);
     expect(lines.slice(0, 3)).toEqual([
-      "Cut scrap of the molding's section as in the steps, in a hold-down: one first end and, slid past the blade and with both scales set over, one second end.",
+      "Cut scrap of the molding's profile as in the steps, in a hold-down: one first end and, slid past the blade and with both scales set over, one second end.",
       "Together they make 108° from above, inside, and 145.8177° between the faces. Legs under 275.9 mm do not show there what opens the last joint by 0.25 mm.",
       "So close a ring of 5 such pieces of 150 mm (772.25 mm of scrap); note its slope with the joints tight. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it.",
     ]);

@@ -73,12 +73,12 @@ describe("the page", () => {
     const titles = drawings.map((svg) => /<title>(.*?)<\/title>/.exec(svg)![1]);
     expect(titles).toEqual([
       "Frame of 9 sides seen from above",
-      "Section of a side, as it stands in the frame",
+      "Profile of a side, as it stands in the frame",
       "How 2 sticks are cut up",
       "Step 1: Cut the first end, 9 pieces",
       "Step 2: Cut the second end to length, 9 pieces",
       "Finished piece, one of 9",
-      "Panel of 9 sides in its squared blank",
+      "Panel of 9 sides in its panel blank",
       "Cut 1 of the panel at the miter gauge",
     ]);
     for (const svg of drawings) expect(layoutFaults({ svg })).toEqual([]);
@@ -112,8 +112,8 @@ describe("the sheet says", () => {
   test("the length at every arris, with the letter of the section, and where the tape goes", () => {
     const piece = tray.geometry.pieces[0];
     const arrises = Object.keys(tray.geometry.arrises);
-    expect(sheet.tables["Finished length of every piece along every arris"]).toEqual([
-      ["letter", "arris", "length", "tape"],
+    expect(sheet.tables["Finished length of every piece along every edge"]).toEqual([
+      ["letter", "edge", "length", "tape"],
       ...arrises.map((arris, index) => [
         "abcdefg"[index],
         arrisLabel(arris),
@@ -235,16 +235,16 @@ describe("the sheet says", () => {
       panel.cuts.map(({ step, side, against }) => [step, side + 1, against + 1]),
     );
     expect(sheet.text).toContain(
-      `Square a blank to ${SHORT.length(panel.blank.width)} × ${SHORT.length(panel.blank.height)}.`,
+      `Square the panel blank to ${SHORT.length(panel.blank.width)} × ${SHORT.length(panel.blank.height)}.`,
     );
   });
 
   test("every name of a corner or an arris for one thing alone", () => {
     const names = (caption: string): string[] => sheet.tables[caption]!.slice(1).map(([name]) => name!);
-    const corners = names(`Corners inside the blank, marked before the first cut: ${NAMED}`);
+    const corners = names(`Corners inside the panel blank, marked before the first cut: ${NAMED}`);
     const inside = tray.panel!.corners.flatMap((corner, index) => (corner.inside ? [`P${index + 1}`] : []));
     expect(corners).toEqual(inside);
-    const letters = names("Finished length of every piece along every arris");
+    const letters = names("Finished length of every piece along every edge");
     expect(letters.filter((letter) => corners.includes(letter))).toEqual([]);
     expect(sheet.text).toContain("Sides are numbered counter-clockwise from 1, the side at the bottom.");
   });
@@ -443,7 +443,7 @@ describe("without", () => {
     expect(text).toContain(
       `Glass is not sawn. Have it cut by a glazier: 7 equal sides of ${SHORT.length(panel.side)} at ${SHORT.angle(panel.interiorAngle)}, across flats ${SHORT.length(panel.acrossFlats)}, across corners ${SHORT.length(panel.acrossCorners)}, out of ${SHORT.length(blank.width)} × ${SHORT.length(blank.height)}.`,
     );
-    expect(text).not.toMatch(/Square a blank|miter gauge, swung/);
+    expect(text).not.toMatch(/Square the panel blank|miter gauge, swung/);
     expect(tables[`Corners inside that rectangle: ${NAMED}`]).toHaveLength(
       1 + corners.filter(({ inside }) => inside).length,
     );
@@ -457,12 +457,12 @@ describe("without", () => {
       ],
     });
     expect(readSheet(shopSheet(backed, SHORT)).text).toMatch(
-      /Square a blank.*Glass is not sawn: have it cut by a glazier to the same sizes/,
+      /Square the panel blank.*Glass is not sawn: have it cut by a glazier to the same sizes/,
     );
   });
 
   test("anything to hold it has no panel", () => {
-    expect(readSheet(shopSheet(plan({ profile: BATTEN }), SHORT)).text).not.toContain("Square a blank");
+    expect(readSheet(shopSheet(plan({ profile: BATTEN }), SHORT)).text).not.toContain("Square the panel blank");
   });
 
   test("room for its contents it says why", () => {

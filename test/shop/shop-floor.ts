@@ -242,9 +242,9 @@ function offsetFor(
     if (arris === null) throw new Error(`no such arris: ${told}`);
     return at(arris, reach(other, arris) + Math.sign(plane.along) * Number(length));
   }
-  const rough = sentence(lines, "Length of the rough piece");
+  const rough = sentence(lines, "Length of the blank");
   if (rough !== undefined) {
-    const [length] = demand(/^Length of the rough piece: ([\d.]+) mm\.$/.exec(rough), rough);
+    const [length] = demand(/^Length of the blank: ([\d.]+) mm\.$/.exec(rough), rough);
     return plane.along * (reach(other, { x: 0, y: 0 }) + Math.sign(plane.along) * Number(length));
   }
   const raw = plane.along > 0 ? piece.end : piece.start;

@@ -57,12 +57,12 @@ export const lengthsCard: Card = {
       html`<span class="figure">${length(piece.lengths[arris]!)}</span>`,
       arris === measured ? "measure here" : "",
     ]);
-    return html`${table("Finished length of every piece, arris by arris", ["arris", "length", "tape"], rows)}${facts([
+    return html`${table("Finished length of every piece, edge by edge", ["edge", "length", "tape"], rows)}${facts([
       ["opening, one side", length(opening.side)],
       ["opening, across flats", length(opening.acrossFlats)],
       ["overall, across flats", length(overall.polygon.acrossFlats)],
       ["overall, across corners", length(overall.polygon.acrossCorners)],
-      ["level width of the molding", length(geometry.levelWidth)],
+      ["molding, width taken level", length(geometry.levelWidth)],
       ...(overall.height === null ? [] : [["height on the bench", length(overall.height)] as const]),
     ])}`;
   },
@@ -87,7 +87,7 @@ export const panelCard: Card = {
       `It has ${panel.panel.sides} equal sides of ${length(panel.panel.side)}, and is ${length(panel.panel.acrossFlats)} across flats.`,
       ...(sheet === null ? [] : [`It is cut from a sheet of ${length(sheet.width)} by ${length(sheet.height)}.`]),
       isSawn
-        ? `Square a blank to ${length(panel.blank.width)} by ${length(panel.blank.height)}.`
+        ? `Square the panel blank to ${length(panel.blank.width)} by ${length(panel.blank.height)}.`
         : `It comes out of ${length(panel.blank.width)} by ${length(panel.blank.height)}.`,
       ...(panes ? ["Glass is not sawn: have it cut by a glazier to these sizes."] : []),
       ...(panel.cuts.length === 0 || !isSawn
@@ -113,7 +113,7 @@ export const panelCard: Card = {
       "side against the gauge",
       "between gauge and blade",
       "up",
-      "middle of the new side, on the blank",
+      "middle of the new side, on the panel blank",
     ];
     const drawing = drawPanel(panel, { ...writers, width: Math.min(width, 340) });
     return html`${bullets(lines)}

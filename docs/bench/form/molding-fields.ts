@@ -56,7 +56,7 @@ export const MOLDING_FIELDS: Readonly<Record<MoldingField, PlacedField>> = {
   },
   levelWidth: {
     step: "molding",
-    label: "Level width",
+    label: "Width taken level",
     explain:
       "Prop a stick at its slope and measure level, from the wall of the rabbet (without one: from the inner edge) to the outermost point.",
     kind: "length",

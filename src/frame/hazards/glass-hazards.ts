@@ -11,9 +11,9 @@ const THIN_GLASS: number = 400;
 /** What a level pane rests on in a sloping rabbet. */
 const BEARINGS: Readonly<Record<"sight-edge" | "corner", string>> = {
   "sight-edge":
-    "At this slope the pane bears on the sight edge's back arris alone, a line of wood against glass: take the arris off or bed the pane on a strip, and press it nowhere else.",
+    "At this slope the pane bears on the sight edge at the back alone, a line of wood against glass: take that edge off or bed the pane on a strip, and press it nowhere else.",
   corner:
-    "At this slope the pane bears with its outer arris alone, on the ledge: bed it on a strip there, and press it nowhere else.",
+    "At this slope the pane bears on the ledge with the edge of the glass alone: bed it on a strip there, and press it nowhere else.",
 };
 
 /** Art with nothing between it and a pane. */

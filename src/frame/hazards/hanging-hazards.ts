@@ -64,7 +64,7 @@ function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["loa
  */
 export function hangingHazards(hanging: FrameHanging | null, unit: LengthUnit): Hazard[] {
   if (hanging === null) return [];
-  if (!hanging.possible) return [makeHazard("no-hanger-seat", "notice", hanging.why, {}, "geometry of the section")];
+  if (!hanging.possible) return [makeHazard("no-hanger-seat", "notice", hanging.why, {}, "geometry of the profile")];
   const { seat, wire, load } = hanging;
   const hazards = [
     ...(seat === null ? [] : seatHazards(seat, unit)),

@@ -45,7 +45,7 @@ function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Hazard[] {
   const limit = ruleLength(NARROW_RIP, unit);
   if (width >= limit) return [];
   const sentence =
-    "The panel's blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands at least as far from the front of the blade as that stretch is long.";
+    "The panel blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands at least as far from the front of the blade as that stretch is long.";
   const numbers = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
   return [makeHazard("narrow-rip", "danger", sentence, { length: numbers }, PUSH_STICK_SOURCE)];
 }

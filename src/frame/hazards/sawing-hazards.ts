@@ -78,7 +78,7 @@ const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   const base = method === "square" ? spare / 2 + half : spare + 2 * half;
   const limit = ruleLength(THROWN, unit);
   if (base >= limit) return null;
-  const what = method === "none" ? "wedge that falls off between two pieces" : "offcut at the end of a rough";
+  const what = method === "none" ? "wedge that falls off between two pieces" : "offcut at the end of a blank";
   const sentence = `The ${what} is small and can be thrown by the blade: keep its side of the blade clear, stand aside, and let the blade stop before you remove it.`;
   return raise("thrown-offcut", "warning", cutSteps, sentence, { length: { base, limit } });
 };
@@ -169,8 +169,8 @@ function beyondSaw({ lays, saw }: SawPlan, wanted: Lay | undefined): StepHazard 
     others.length === 0 ? "" : ` It can be cut ${layLabel(others[0]!.lay, (degrees) => `${String(degrees)}°`)}.`;
   const sentence =
     asked === undefined
-      ? `No lay of the stick suits this saw. ${reasons}`
-      : `The stick can't be cut in the lay that is asked for. ${reasons}${instead}`;
+      ? `No way to lay the stick suits this saw. ${reasons}`
+      : `The stick can't be cut lying as was asked for. ${reasons}${instead}`;
   const isBeyond = (code: Obstacle["code"]): boolean => obstacles.some((obstacle) => obstacle.code === code);
   return raise("capacity", "warning", [], sentence, {
     length: {

@@ -31,7 +31,7 @@ export function stickHazards(brief: FilledBrief, piece: RoughPiece): Hazard[] {
   const longest = sticks.reduce((most, { length }) => Math.max(most, length), 0);
   if (longest >= limit) {
     const sentence =
-      "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into roughs first.";
+      "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into blanks first.";
     hazards.push(makeHazard("long-stick", "warning", sentence, { length: { length: longest, limit } }));
   }
   const heldLimit = ruleLength(HAND_HELD, unit);
