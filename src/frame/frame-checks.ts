@@ -130,7 +130,7 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
       length,
       pieceTolerance(sides, acceptedGap),
     ),
-    check("level-width", "pieces", `width taken level, outward from ${start}`, inside, levelWidth - beyond, null),
+    check("level-width", "pieces", `width taken level, from ${start}`, inside, levelWidth - beyond, null),
     check("miter-sum", "dry", `${sides} corners, two plan miters each, add up to`, null, 360, null, "angle"),
     check(
       "corner-angle",

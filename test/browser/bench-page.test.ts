@@ -95,7 +95,7 @@ describe("from the empty form to a printed plan", () => {
     await fill(page, { width: "300", height: "220", sides: "7", slope: "25", levelWidth: "47", lap: "6" });
     expect(await settledStatus(page)).toMatch(/^The plan is ready: 7 pieces of/);
     await page.click("#print-section");
-    expect(await page.innerText("#done")).toBe("The section can be drawn when the molding is known by its dimensions.");
+    expect(await page.innerText("#done")).toBe("The profile can be drawn when the molding is known by its dimensions.");
     expect(complaints).toEqual([]);
   });
 

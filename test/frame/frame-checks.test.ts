@@ -221,7 +221,7 @@ describe("what to measure", () => {
     const said = (plan: FramePlan): Record<string, string> =>
       Object.fromEntries(plan.checks.map(({ code, label, arris }) => [code, `${arris ?? "-"}: ${label}`]));
     const odd = said(planOf({ sides: 5 }));
-    expect(odd["level-width"]).toBe("wallMouth: width taken level, outward from the rabbet's wall");
+    expect(odd["level-width"]).toBe("wallMouth: width taken level, from the rabbet's wall");
     expect(odd["opening-across-flats"]).toBe("wallMouth: opening, in the rabbet, corner to opposite side");
     expect(odd["opening-across-corners"]).toBe("wallMouth: opening, in the rabbet, corner to farthest corner");
     expect(odd["glued-across-flats"]).toBe(
@@ -242,13 +242,13 @@ describe("what to measure", () => {
       "glued-flatness",
     ]);
     const bare = said(planOf({ profile: plain }));
-    expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): width taken level, outward from the inside$/);
+    expect(bare["level-width"]).toMatch(/^sight(?:Face|Back): width taken level, from the inside$/);
     expect(bare["opening-across-flats"]).toMatch(/^sight(?:Face|Back): opening, inside, side to opposite side$/);
     const { checks, geometry } = planOf({ slope: 20 });
     const fromMouth = geometry.pieces[0].longest.out - geometry.arrises["wallMouth"]!.out;
     expect(checks.find(({ code }) => code === "level-width")!.value).toBeCloseTo(fromMouth, 9);
     const sloping = said(planOf({ slope: 20 }));
-    expect(sloping["level-width"]).toBe("wallMouth: width taken level, outward from the rabbet wall at the back");
+    expect(sloping["level-width"]).toBe("wallMouth: width taken level, from the rabbet wall at the back");
     expect(sloping["opening-across-flats"]).toBe(
       "wallMouth: opening, at the rabbet wall at the back, side to opposite side",
     );
