@@ -94,4 +94,5 @@ export { type HazardText, describeHazard } from "./describe-hazard.js";
 export { type NumberedHazard, numberHazards } from "./number-hazards.js";
 export { describeHanging } from "./hanging/describe-hanging.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
+export { parsePlan } from "./parse-plan.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

@@ -23,6 +23,8 @@ import { stockJobOf } from "./stock-job.js";
 
 /** A whole frame, planned: plain data that survives JSON. */
 export interface FramePlan<M extends string = string> {
+  /** Which form of plan it is. `parsePlan`, drawings and sheets refuse a plan of another. */
+  readonly schemaVersion: 1;
   /** The brief with its defaults filled in. */
   readonly brief: FilledBrief<M>;
   /** The frame as geometry. */
@@ -104,6 +106,7 @@ export function planFrame(brief: FrameBrief): FramePlan {
   const panel = contents.panel === null ? undefined : planPanel({ polygon: geometry.opening, clearance, pose });
   const tooShort = sticksTooShort(sticks ?? [], sawing.rough);
   return {
+    schemaVersion: 1,
     brief: filled,
     geometry,
     sawing,

@@ -13,6 +13,12 @@ import { hazards } from "./hazard.js";
 import { frameMaterials, frameMovement } from "./materials.js";
 import { sawPlan } from "./sawing.js";
 
+/** The form of plan that this library makes and reads. */
+const schemaVersion: Reader<1> = (value, path) => {
+  if (value !== 1) refuse("unknown", path ?? "", value, "1, the form of plan that is known here");
+  return 1;
+};
+
 const stockJob: Reader<StockJob> = (value, path) => {
   checkJob(value as StockJob, path);
   return value as StockJob;
@@ -20,6 +26,7 @@ const stockJob: Reader<StockJob> = (value, path) => {
 
 /** How each part of a plan is read. Functions that take a part of a plan read that part alone. */
 export const PLAN: Fields<FramePlan> = {
+  schemaVersion,
   brief: filledBrief,
   geometry: frameGeometry,
   sawing: sawPlan,

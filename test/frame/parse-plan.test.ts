@@ -1,0 +1,53 @@
+import { expect, test } from "vitest";
+import { isInputError } from "miterwright/errors";
+import { parsePlan, planFrame, type FramePlan } from "miterwright/frame";
+import { shopSheet } from "miterwright/sheet";
+import { plain, rabbeted, throughJson } from "./briefs.js";
+
+const tray: FramePlan = planFrame({
+  sides: 9,
+  slope: 30,
+  profile: rabbeted,
+  opening: { acrossFlats: 400 },
+  contents: [{ name: "glass", thickness: 2, material: "glass" }],
+  clearance: 1.5,
+  species: "black cherry",
+  hanging: { by: "wire" },
+  sticks: [{ id: "cherry", length: 2400 }],
+});
+
+function pathOf(value: unknown): string {
+  try {
+    parsePlan(value);
+  } catch (error) {
+    if (isInputError(error)) return error.path;
+    throw error;
+  }
+  return "taken";
+}
+
+test("a plan comes back from JSON as it was, as a copy", () => {
+  const stored = throughJson(tray);
+  const read = parsePlan(stored);
+  expect(read).toEqual(tray);
+  expect(read.geometry).not.toBe(stored.geometry);
+  expect(read.geometry.pieces[0].lengths).not.toBe(stored.geometry.pieces[0].lengths);
+});
+
+test("a damaged plan is refused by the path of the damage", () => {
+  expect(pathOf(null)).toBe("plan");
+  expect(pathOf({ ...tray, geometry: { ...tray.geometry, slope: "steep" } })).toBe("plan.geometry.slope");
+  expect(pathOf({ ...tray, stockJobs: [{ pieces: [], sticks: [] }, 3] })).toBe("plan.stockJobs[0].sticks");
+  expect(pathOf({ ...tray, materials: { ...tray.materials, parts: [] } })).toBe("plan.materials.parts");
+});
+
+test("a plan of another form is refused, by sheets too", () => {
+  const flat = planFrame({ sides: 4, profile: plain, opening: { side: 200 } });
+  expect(flat.schemaVersion).toBe(1);
+  const other = { ...throughJson(flat), schemaVersion: 2 };
+  expect(() => parsePlan(other)).toThrow(
+    "Expected `plan.schemaVersion` to be 1, the form of plan that is known here, got 2 (number)",
+  );
+  const write = { length: String, angle: String };
+  expect(() => shopSheet(other as never, write)).toThrow("Expected `schemaVersion` to be 1");
+});
