@@ -2,7 +2,7 @@ import type { Problem } from "../model/problem.js";
 import { sumOf } from "../sums.js";
 
 /** Quotient of integers rounded up; the divisor is positive. */
-function ceilDivide(a: bigint, b: bigint): bigint {
+export function ceilDivide(a: bigint, b: bigint): bigint {
   const quotient = a / b;
   return a % b > 0n ? quotient + 1n : quotient;
 }

@@ -1,6 +1,7 @@
 import { costStep, mostLeft, type Problem } from "../model/problem.js";
 import type { Subproblem } from "../model/subproblem.js";
 import { largestOf, sumOf } from "../sums.js";
+import { ceilDivide } from "./material-bound.js";
 
 /** Largest integer that sums of prices may reach, so that doubles hold them exactly. */
 const MOST_WORTH = 2 ** 51;
@@ -81,6 +82,5 @@ export function safeBound(problem: Problem, node: Subproblem, prices: Prices, wo
     sum += mixed * BigInt(mixed < 0n ? node.most[k]! : node.least[k]!);
   });
   const unit = scale * below * BigInt(costStep(problem));
-  const whole = sum / unit + (sum % unit > 0n ? 1n : 0n);
-  return { bound: Number(whole) * costStep(problem), worth: Number(sum / below), rests };
+  return { bound: Number(ceilDivide(sum, unit)) * costStep(problem), worth: Number(sum / below), rests };
 }

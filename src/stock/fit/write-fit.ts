@@ -5,7 +5,6 @@ import type { Pattern } from "../model/pattern.js";
 import type { Problem } from "../model/problem.js";
 import type { Search } from "../search/search.js";
 import { RECORDS_BETWEEN_PAUSES, type Steps } from "../steps.js";
-import { largestOf } from "../sums.js";
 import type { PlacedPiece, StockFit, StockLayout } from "./stock-fit.js";
 
 /** Pieces of the model that are still to be handed out for an item. */
@@ -25,9 +24,8 @@ interface Row {
 /** The rows of a pattern in the order in which they are cut: room by room, pieces of one share key side by side, long ones first. */
 function rowsOf(problem: Problem, pattern: Pattern): Row[] {
   const { keys } = problem;
-  const rows = pattern.entries.map(([item, count, room = 0]): Row => ({ item, room, count }));
-  return rows
-    .filter(({ count }) => count > 0)
+  return pattern.entries
+    .map(([item, count, room = 0]): Row => ({ item, room, count }))
     .sort((a, b) => a.room - b.room || keys[b.item]! - keys[a.item]! || a.item - b.item);
 }
 
@@ -81,56 +79,49 @@ function piecesIn(model: StockModel, rows: readonly NamedRow[], stick: number) {
   return { placed, offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
-/** A relative difference that is 0 exactly when the two are equal. */
-export function gapBetween(cost: number, bound: number): number {
-  return cost === bound ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
-}
-
 /** Turns what the search found into a plan with names and lengths. */
 export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
-  const { problem, incumbent, impossible } = search;
+  const { problem, impossible, bound: proven } = search;
+  const { plan, remaining, cost: least } = search.incumbent;
   const { stopped } = search.budget;
   const { grid, ids, pieces, worth } = model;
   const queues = problem.members.map((members): Queue => ({ members, at: 0, left: model.counts[members[0]!]! }));
   const layouts: StockLayout[] = [];
   const counts = new Float64Array(model.sticks.length);
   let kept = 0;
-  for (const { pattern, times } of incumbent.plan) {
+  for (const { pattern, times } of plan) {
     const { stick } = problem.kinds[pattern.kind]!;
     const rows = rowsOf(problem, pattern);
     for (let left = times; left > 0;) {
       const named = nameRows(model, queues, rows);
       // The same names serve again as often as every one of them is still there in that number.
-      let more = left - 1;
+      let same = left;
       const own = new Map<Queue, number>();
       for (const { item, member, count } of named) {
         const queue = queues[item]!;
-        if (queue.members[queue.at] !== member) more = 0;
+        if (queue.members[queue.at] !== member) same = 1;
         own.set(queue, (own.get(queue) ?? 0) + count);
       }
-      for (const [queue, count] of own) more = Math.min(more, Math.floor(queue.left / count));
-      for (const [queue, count] of own) queue.left -= more * count;
+      for (const [queue, count] of own) same = Math.min(same, 1 + Math.floor(queue.left / count));
+      for (const [queue, count] of own) queue.left -= (same - 1) * count;
       const { placed, offcuts } = piecesIn(model, named, stick);
       const worthy = offcuts.filter(({ start, end }) => end - start >= model.keep);
-      const longest = largestOf(
-        offcuts.map(({ start, end }) => end - start),
-        0,
-      );
+      const longest = offcuts.reduce((most, { start, end }) => Math.max(most, end - start), 0);
       layouts.push({
         stick: model.sticks[stick]!.id,
-        times: more + 1,
+        times: same,
         pieces: placed,
         offcut: fromGrid(longest, grid),
         kept: worthy.map(({ start, end }): Stretch => ({ start: fromGrid(start, grid), end: fromGrid(end, grid) })),
       });
-      for (const { start, end } of worthy) kept += (more + 1) * (end - start);
-      counts[stick] = counts[stick]! + more + 1;
-      left -= more + 1;
+      for (const { start, end } of worthy) kept += same * (end - start);
+      counts[stick] = counts[stick]! + same;
+      left -= same;
       if (layouts.length % RECORDS_BETWEEN_PAUSES === 0) yield;
     }
   }
   const missing = new Float64Array(ids.length);
-  incumbent.remaining.forEach((count, item) => {
+  remaining.forEach((count, item) => {
     const { members, at, left } = queues[item]!;
     if (count === 0) return;
     for (const piece of members.slice(at)) missing[piece] = model.counts[piece]!;
@@ -148,21 +139,22 @@ export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
   });
   const unplaced = ids.flatMap((piece, k) => (missing[k]! > 0 ? [{ piece, count: missing[k]! }] : []));
   const short = unplaced.length > 0;
-  const status = short ? "short" : search.bound >= incumbent.cost ? "optimal" : "feasible";
+  const status = short ? "short" : proven >= least ? "optimal" : "feasible";
   // Costs that share no grid are rounded for the search alone.
   const onCosts = (count: number): number => fromGrid(count, problem.costGrid);
   const given = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.cost, -worth * kept);
-  const cost = (problem.costGrid.exact ? onCosts(incumbent.cost) : given) + 0;
+  const cost = (problem.costGrid.exact ? onCosts(least) : given) + 0;
   // A bound below the cost on the rounded grid is below it in the costs as given too.
-  const below = problem.costGrid.exact ? onCosts(search.bound) : given - onCosts(incumbent.cost - search.bound);
+  const below = problem.costGrid.exact ? onCosts(proven) : given - onCosts(least - proven);
   const bound = status === "optimal" ? cost : Math.min(short ? 0 : below, cost);
+  const gap = cost === bound ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
   const keptLength = fromGrid(kept, grid);
   return {
     status,
     layouts,
     cost,
     bound,
-    relativeGap: short ? 1 : gapBetween(cost, bound),
+    relativeGap: short ? 1 : gap,
     resolution: fromGrid(1, grid),
     unplaced,
     ...(short ? { shortage: impossible ? ("proven" as const) : ("not-found" as const) } : {}),
@@ -171,9 +163,6 @@ export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
     sticksLength: length(sticksSum),
     piecesLength: length(piecesSum),
     keptLength,
-    wasteLength: Math.max(
-      0,
-      grid.exact ? fromGrid(sticksSum - piecesSum - kept, grid) : sticksSum - piecesSum - keptLength,
-    ),
+    wasteLength: Math.max(0, length(sticksSum - piecesSum - (grid.exact ? kept : keptLength))),
   };
 }

@@ -5,33 +5,26 @@ function jitter(row: number): number {
   return 0.5 + ((row * 7919 + 104_729) % 1009) / 2018;
 }
 
-/** A program without columns. */
-export function makeProgram(
-  senses: Int8Array,
-  rhs: Float64Array,
-  penalty: number,
-  weights: Float64Array,
-): LinearProgram {
+/** A program without columns, its right-hand sides 0 and its penalty 1. */
+export function makeProgram(senses: Int8Array, weights: Float64Array): LinearProgram {
   const n = senses.length;
   const program: LinearProgram = {
     senses,
     rhs: new Float64Array(n),
-    penalty,
+    penalty: 1,
     weights,
-    costs: [],
-    rows: [],
-    entries: [],
-    barred: [],
+    columns: [],
     inverse: new Float64Array(n * n),
     basis: new Int32Array(n),
     values: new Float64Array(n),
     duals: new Float64Array(n),
     direction: new Float64Array(n),
+    inBasis: Array.from({ length: 2 * n }, () => 0),
     sinceFresh: 0,
     steps: 0,
   };
   restart(program);
-  setRhs(program, rhs);
+  setRhs(program, new Float64Array(n));
   priceRows(program);
   return program;
 }
@@ -43,10 +36,8 @@ export function addColumn(
   rows: readonly number[],
   entries: readonly number[],
 ): void {
-  program.costs.push(cost);
-  program.rows.push(rows);
-  program.entries.push(entries);
-  program.barred.push(false);
+  program.columns.push({ own: cost, cost, rows, entries, barred: false });
+  program.inBasis.push(0);
 }
 
 /** Changes the right-hand sides. The basis stays; {@link solveProgram} repairs it. */
@@ -67,15 +58,12 @@ export function setPenalty(program: LinearProgram, penalty: number): void {
 }
 
 /** Bars columns, which drives those that are in the basis out at a penalty, and lets the others in again. */
-export function setBarred(
-  program: LinearProgram,
-  isBarred: (column: number) => boolean,
-  cost: (column: number) => number,
-): void {
-  for (let column = 0; column < program.costs.length; column++) {
-    program.barred[column] = isBarred(column);
-    program.costs[column] = program.barred[column]! ? 100 * program.penalty : cost(column);
-  }
-  program.steps += 10 * program.costs.length;
+export function setBarred(program: LinearProgram, isBarred: (column: number) => boolean): void {
+  const { columns, penalty } = program;
+  columns.forEach((column, k) => {
+    column.barred = isBarred(k);
+    column.cost = column.barred ? 100 * penalty : column.own;
+  });
+  program.steps += 10 * columns.length;
   priceRows(program);
 }

@@ -1,6 +1,20 @@
 import { type Budget, isSpent, spend } from "../search/budget.js";
 import type { Steps } from "../steps.js";
 
+/** A column of a linear program. */
+export interface Column {
+  /** Its own cost. */
+  readonly own: number;
+  /** What it costs now: a penalty while it is barred. */
+  cost: number;
+  /** Its rows. */
+  readonly rows: readonly number[];
+  /** Its entries, in the order of its rows. */
+  readonly entries: readonly number[];
+  /** Whether it may not enter the basis. */
+  barred: boolean;
+}
+
 /**
  * A linear program that grows columns: least cost of x >= 0 with a x >= b or a x <= b in each row.
  *
@@ -16,18 +30,14 @@ export interface LinearProgram {
   penalty: number;
   /** Weights of the rows in that. */
   readonly weights: Float64Array;
-  /** Costs of the columns. */
-  readonly costs: number[];
-  /** Rows of each column. */
-  readonly rows: (readonly number[])[];
-  /** Entries of each column, in the order of its rows. */
-  readonly entries: (readonly number[])[];
-  /** Columns that may not enter the basis. */
-  readonly barred: boolean[];
+  /** The columns. */
+  readonly columns: Column[];
   /** Inverse of the basis, row by row. */
   readonly inverse: Float64Array;
   /** Variable of each row of the basis: k < n is row k's slack, k < 2 n the penalty of row k - n, the others are columns. */
   readonly basis: Int32Array;
+  /** For each variable 1 if it is in the basis, else 0. */
+  readonly inBasis: number[];
   /** Values of the basic variables. */
   readonly values: Float64Array;
   /** Prices of the rows. */
@@ -57,7 +67,7 @@ export function costOf(program: LinearProgram, variable: number): number {
   const n = program.senses.length;
   if (variable < n) return 0;
   if (variable < 2 * n) return program.penalty * program.weights[variable - n]!;
-  return program.costs[variable - 2 * n]!;
+  return program.columns[variable - 2 * n]!.cost;
 }
 
 /** Computes the duals from the costs of the basis. */
@@ -78,24 +88,36 @@ export function product(program: LinearProgram, variable: number, by: Float64Arr
   const n = program.senses.length;
   if (variable < n) return -program.senses[variable]! * by[offset + variable]!;
   if (variable < 2 * n) return program.senses[variable - n]! * by[offset + variable - n]!;
-  const rows = program.rows[variable - 2 * n]!;
-  const entries = program.entries[variable - 2 * n]!;
+  const { rows, entries } = program.columns[variable - 2 * n]!;
   let sum = 0;
   for (let k = 0; k < rows.length; k++) sum += by[offset + rows[k]!]! * entries[k]!;
   return sum;
+}
+
+/** What the objective gains or loses by one of a variable. */
+export function reducedCost(program: LinearProgram, variable: number): number {
+  return costOf(program, variable) - product(program, variable, program.duals, 0);
 }
 
 /** Starts over from penalties and slacks, whose columns are those of the unit matrix. */
 export function restart(program: LinearProgram): void {
   const n = program.basis.length;
   program.inverse.fill(0);
+  program.inBasis.fill(0);
   for (let row = 0; row < n; row++) {
     program.inverse[row * n + row] = 1;
-    program.basis[row] = program.senses[row]! > 0 ? n + row : row;
+    const variable = program.senses[row]! > 0 ? n + row : row;
+    program.basis[row] = variable;
+    program.inBasis[variable] = 1;
   }
   program.values.set(program.rhs);
   program.sinceFresh = 0;
   program.steps += n * n;
+}
+
+/** Whether so many pivots were made that the inverse has to be computed afresh. */
+export function isStale({ basis, sinceFresh }: LinearProgram): boolean {
+  return sinceFresh > 100 + basis.length;
 }
 
 /**
@@ -136,7 +158,7 @@ export function countWork(program: LinearProgram, budget: Budget): boolean {
 
 /** Replaces the basic variable of a row by another. */
 export function pivot(program: LinearProgram, row: number, variable: number, reduced: number): void {
-  const { inverse, values, duals, basis, direction } = program;
+  const { inverse, values, duals, basis, inBasis, direction } = program;
   const n = basis.length;
   const size = direction[row]!;
   const start = row * n;
@@ -152,6 +174,8 @@ export function pivot(program: LinearProgram, row: number, variable: number, red
   }
   values[row] = step;
   for (let k = 0; k < n; k++) duals[k] = duals[k]! + reduced * inverse[start + k]!;
+  inBasis[basis[row]!] = 0;
+  inBasis[variable] = 1;
   basis[row] = variable;
   program.sinceFresh++;
 }

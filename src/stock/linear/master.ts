@@ -1,4 +1,4 @@
-import { type Pattern, patternName } from "../model/pattern.js";
+import { itemCounts, type Pattern, patternName } from "../model/pattern.js";
 import type { Problem } from "../model/problem.js";
 import type { Subproblem } from "../model/subproblem.js";
 import type { Budget } from "../search/budget.js";
@@ -28,18 +28,17 @@ export interface Master {
   readonly priced: boolean;
 }
 
-function rhsOf(master: Master, node: Subproblem): Float64Array {
-  const rhs = new Float64Array(master.program.senses.length);
+/** Takes the right-hand sides from a subproblem. */
+function setDemand({ program, leastRows, mostRows }: Master, node: Subproblem): void {
+  const rhs = new Float64Array(program.senses.length);
   rhs.set(node.demand);
   // No plan needs more sticks than pieces, so that is the limit of kinds without one.
   const pieces = sumOf(node.demand);
-  master.leastRows.forEach((row, kind) => {
-    if (row >= 0) rhs[row] = node.least[kind]!;
+  node.most.forEach((most, kind) => {
+    if (leastRows[kind]! >= 0) rhs[leastRows[kind]!] = node.least[kind]!;
+    if (mostRows[kind]! >= 0) rhs[mostRows[kind]!] = Math.min(most, pieces);
   });
-  master.mostRows.forEach((row, kind) => {
-    if (row >= 0) rhs[row] = Math.min(node.most[kind]!, pieces);
-  });
-  return rhs;
+  setRhs(program, rhs);
 }
 
 /** A master without patterns. */
@@ -50,11 +49,7 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   const leastRows = Int32Array.from(kinds, () => (branching && problem.credit > 0 ? rows++ : -1));
   const senses = new Int8Array(rows).fill(1);
   for (const row of mostRows) if (row >= 0) senses[row] = -1;
-  const dearest = largestOf(
-    kinds.map(({ cost }) => cost),
-    1,
-  );
-  const unit = worths === undefined ? dearest : largestOf(worths, 1);
+  const unit = largestOf(worths ?? kinds.map(({ cost }) => cost), 1);
   const longest = largestOf(
     kinds.flatMap(({ rooms: spaces }) => spaces),
     1,
@@ -64,11 +59,11 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   sizes.forEach((size, item) => {
     weights[item] = worths === undefined ? Math.max((2 * size) / longest, 1e-3) : worths[item]! / unit;
   });
-  const program = makeProgram(senses, new Float64Array(rows), 1, weights);
+  const program = makeProgram(senses, weights);
   const priced = worths !== undefined;
   const items = sizes.length;
   const master: Master = { items, program, patterns: [], names: new Set(), mostRows, leastRows, unit, priced };
-  setRhs(program, rhsOf(master, node));
+  setDemand(master, node);
   return master;
 }
 
@@ -78,8 +73,7 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
   const name = patternName(pattern);
   if (master.names.has(name)) return false;
   master.names.add(name);
-  const entries = new Map<number, number>();
-  for (const [item, count] of pattern.entries) entries.set(item, (entries.get(item) ?? 0) + count);
+  const entries = itemCounts(pattern);
   for (const row of [master.mostRows[kind]!, master.leastRows[kind]!]) if (row >= 0) entries.set(row, 1);
   addColumn(master.program, cost / master.unit, [...entries.keys()], [...entries.values()]);
   master.patterns.push(pattern);
@@ -90,15 +84,11 @@ export function addPattern(master: Master, pattern: Pattern): boolean {
  * Turns a master to a subproblem: new right-hand sides, and patterns barred that make more than is needed of an item.
  */
 export function* aimMaster(master: Master, node: Subproblem, budget: Budget): Steps<void> {
-  const { program, patterns, unit } = master;
-  setRhs(program, rhsOf(master, node));
+  const { program, patterns } = master;
+  setDemand(master, node);
   // The basis is repaired while its columns still have their costs; those that are barred are driven out after that.
   yield* solveProgram(program, budget);
-  setBarred(
-    program,
-    (column) => patterns[column]!.entries.some(([item, count]) => count > node.demand[item]!),
-    (column) => patterns[column]!.cost / unit,
-  );
+  setBarred(program, (column) => patterns[column]!.entries.some(([item, count]) => count > node.demand[item]!));
 }
 
 /** Prices of the items and kinds in steps of the cost grid. */

@@ -16,32 +16,32 @@ export interface Pattern {
 
 /** A pattern with its cost. */
 export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
-  return withCost(problem, { kind, entries, cost: 0 });
-}
-
-/** A pattern at the cost it has in a problem. */
-export function withCost(problem: Problem, pattern: Pattern): Pattern {
-  const { kind, entries } = pattern;
-  const { cost, rooms, losses } = problem.kinds[kind]!;
+  const { cost, losses } = problem.kinds[kind]!;
   if (problem.credit === 0) return { kind, entries, cost };
-  const taken = roomsTaken(problem, pattern);
-  const credits = rooms.map((space, room) => creditFor(problem, space - taken[room]!, losses[room]!));
+  const credits = roomsLeft(problem, { kind, entries }).map((left, room) => creditFor(problem, left, losses[room]!));
   return { kind, entries, cost: cost - sumOf(credits) };
 }
 
-/** What the items of a pattern take. */
-export function roomsTaken(problem: Problem, pattern: Pattern): Float64Array {
-  const taken = new Float64Array(problem.kinds[pattern.kind]!.rooms.length);
+/** What the items of a pattern leave of each room, set-ups included. */
+export function roomsLeft(problem: Problem, { kind, entries }: Pick<Pattern, "kind" | "entries">): Float64Array {
+  const { sizes, keys, setups, kinds } = problem;
+  const left = Float64Array.from(kinds[kind]!.rooms);
   const paid = new Set<number>();
-  for (const [item, count, room = 0] of pattern.entries) {
-    taken[room] = taken[room]! + problem.sizes[item]! * count;
-    const key = problem.keys[item]!;
-    if (key < 0) continue;
-    const name = room * problem.setups.length + key;
-    if (!paid.has(name)) taken[room] = taken[room] + problem.setups[key]!;
-    paid.add(name);
+  for (const [item, count, room = 0] of entries) {
+    const key = keys[item]!;
+    const name = room * setups.length + key;
+    const setup = key < 0 || paid.has(name) ? 0 : setups[key]!;
+    if (key >= 0) paid.add(name);
+    left[room] = left[room]! - sizes[item]! * count - setup;
   }
-  return taken;
+  return left;
+}
+
+/** How many of each item a pattern makes, in all its rooms. */
+export function itemCounts({ entries }: Pattern): Map<number, number> {
+  const counts = new Map<number, number>();
+  for (const [item, count] of entries) counts.set(item, (counts.get(item) ?? 0) + count);
+  return counts;
 }
 
 /** Sum over the pieces of a pattern. */
@@ -70,10 +70,8 @@ export function planCost(plan: readonly Use[]): number {
 
 /** How often a pattern can be used before an item or its kind runs out. */
 export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
-  const need = new Map<number, number>();
-  for (const [item, count] of pattern.entries) need.set(item, (need.get(item) ?? 0) + count);
   let times = available[pattern.kind]!;
-  for (const [item, count] of need) times = Math.min(times, Math.floor(remaining[item]! / count));
+  for (const [item, count] of itemCounts(pattern)) times = Math.min(times, Math.floor(remaining[item]! / count));
   return times;
 }
 

@@ -26,6 +26,11 @@ export function wholeProblem(problem: Problem): Subproblem {
   };
 }
 
+/** A subproblem with other numbers of sticks of each kind. */
+export function withSticks(node: Subproblem, sticks: Pick<Subproblem, "least" | "most">): Subproblem {
+  return { ...node, ...sticks };
+}
+
 /** A pattern without what is not needed any more; undefined if nothing is left of it. */
 function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): Pattern | undefined {
   const left = new Map<number, number>();
@@ -69,9 +74,4 @@ const MOST_FIXED = 1500;
 /** Whether so much is decided that a search must not go deeper. */
 export function isDeep(node: Subproblem): boolean {
   return node.fixed.length > MOST_FIXED;
-}
-
-/** Whether everything is decided. */
-export function isDone(node: Subproblem): boolean {
-  return node.demand.every((count) => count === 0);
 }

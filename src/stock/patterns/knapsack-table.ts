@@ -67,8 +67,7 @@ export function* fillRoomByTable(knapsack: Knapsack, budget: Budget): Steps<Fill
       }
     }
   }
-  const branches = width * lots.length;
-  if (!(values[room]! > above)) return { value: above, exact: true, found: [], branches };
+  if (!(values[room]! > above)) return { value: above, exact: true, found: [] };
   const counts = new Map<number, number>();
   let left = room;
   for (let row = lots.length - 1; row >= 0; row--) {
@@ -77,5 +76,5 @@ export function* fillRoomByTable(knapsack: Knapsack, budget: Budget): Steps<Fill
     counts.set(item, (counts.get(item) ?? 0) + count);
     left -= count * sizes[item]!;
   }
-  return { value: values[room]!, exact: true, found: [[...counts]], branches };
+  return { value: values[room]!, exact: true, found: [[...counts]] };
 }

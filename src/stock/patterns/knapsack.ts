@@ -29,8 +29,6 @@ export interface Filling {
   readonly exact: boolean;
   /** The fillings found, each better than the one before; empty if none is above `above`. */
   readonly found: readonly (readonly [item: number, count: number][])[];
-  /** Branches tried. */
-  readonly branches: number;
 }
 
 /** A branch takes as long as that many entries of the simplex. */
@@ -117,12 +115,13 @@ export function* fillRoom(knapsack: Knapsack, budget: Budget, branchLimit: numbe
     const due = spend(budget, STEPS_OF_A_BRANCH * (branches - counted));
     counted = branches;
     if (due) yield;
-    if (branches > branchLimit || (due && isSpent(budget))) return answer(Math.max(best, upperBound()), false);
+    if (branches > branchLimit || (due && isSpent(budget)))
+      return { value: Math.max(best, upperBound()), exact: false, found };
     // Back: give back one of the last item that was taken; once that is hopeless, all of it.
     let j = k - 1;
     for (;;) {
       while (j >= 0 && count[j] === 0) j--;
-      if (j < 0) return answer(best, true);
+      if (j < 0) return { value: best, exact: true, found };
       branches++;
       giveBack(j, 1);
       if (value + left * rates[j + 1]! + 2 > best) break;
@@ -131,10 +130,6 @@ export function* fillRoom(knapsack: Knapsack, budget: Budget, branchLimit: numbe
       if (key[j]! >= 0 && value + left * rates[j + 1]! + 2 > best) break;
     }
     k = j + 1;
-  }
-
-  function answer(reached: number, exact: boolean): Filling {
-    return { value: reached, exact, found, branches };
   }
 
   function giveBack(j: number, times: number): void {

@@ -44,15 +44,13 @@ export interface PatternQuery {
   /** Only patterns worth more than this are of interest; an integer. */
   readonly above: number;
   /** Branches after which a knapsack is given up; below the default, the first good patterns will do. */
-  readonly branchLimit?: number;
+  readonly branchLimit?: number | undefined;
 }
 
-/** Which fillings of one room are looked for: those worth more than `above`. */
-interface RoomQuery {
-  readonly room: number;
-  readonly loss: number;
-  readonly above: number;
-  readonly branchLimit: number;
+/** Which fillings of one room are looked for. */
+interface RoomQuery extends PatternQuery {
+  /** The room, by default the first. */
+  readonly place?: number;
 }
 
 /**
@@ -63,31 +61,25 @@ interface RoomQuery {
  */
 function* priceRoom(
   { problem, budget }: Search,
-  node: Subproblem,
-  prices: Prices,
-  { room, loss, above, branchLimit }: RoomQuery,
+  { demand: most }: Subproblem,
+  { items: prices, scale }: Prices,
+  { kind, above, branchLimit = MOST_BRANCHES, place = 0 }: RoomQuery,
 ): Steps<Pick<Filling, "value" | "found">> {
-  const { sizes, keys, setups, credit } = problem;
-  const most = node.demand;
-  const keepRoom = problem.keep + loss;
-  const plain = (least: number): Steps<Filling> => {
-    const knapsack = { profits: prices.items, sizes, most, keys, setups, setupRate: 0, room, above: least };
-    return solve(knapsack, budget, branchLimit);
-  };
-  if (credit === 0 || keepRoom > room) return yield* plain(above);
-  const rate = credit * prices.scale;
+  const { sizes, keys, setups, credit, keep, kinds } = problem;
+  const { rooms, losses } = kinds[kind]!;
+  const room = rooms[place]!;
+  const loss = losses[place]!;
+  const free = room - keep - loss;
+  const fill = (profits: Float64Array, setupRate: number, space: number, least: number): Steps<Filling> =>
+    solve({ profits, sizes, most, keys, setups, setupRate, room: space, above: least }, budget, branchLimit);
+  if (credit === 0 || free < 0) return yield* fill(prices, 0, room, above);
+  const rate = credit * scale;
   const whole = rate * (room - loss);
-  const profits = prices.items.map((price, item) => price - rate * sizes[item]!);
-  const free = room - keepRoom;
-  const beyond = Math.max(0, above - whole);
-  const kept = yield* solve(
-    { profits, sizes, most, keys, setups, setupRate: rate, room: free, above: beyond },
-    budget,
-    branchLimit,
-  );
+  const profits = prices.map((price, item) => price - rate * sizes[item]!);
+  const kept = yield* fill(profits, rate, free, Math.max(0, above - whole));
   // An empty room is worth its whole credit, found or not.
   const best = Math.max(above, kept.value + whole);
-  const filled = yield* plain(best);
+  const filled = yield* fill(prices, 0, room, best);
   return { value: Math.max(filled.value, best), found: [...kept.found, ...filled.found] };
 }
 
@@ -98,19 +90,17 @@ function* priceRoom(
  */
 export function* priceKind(search: Search, node: Subproblem, prices: Prices, query: PatternQuery): Steps<Offer> {
   const { problem } = search;
-  const { kind, above, branchLimit = MOST_BRANCHES } = query;
-  const { rooms, losses } = problem.kinds[kind]!;
+  const { kind, above, branchLimit } = query;
+  const { rooms } = problem.kinds[kind]!;
   if (rooms.length === 1) {
-    const only = { room: rooms[0]!, loss: losses[0]!, above, branchLimit };
-    const { value, found } = yield* priceRoom(search, node, prices, only);
+    const { value, found } = yield* priceRoom(search, node, prices, query);
     return { worth: value, patterns: found.map((filling) => makePattern(problem, kind, filling)) };
   }
   // Rooms are filled one by one: a stick is worth what its rooms are.
   let worth = 0;
   const entries: Entry[] = [];
-  for (const [place, room] of rooms.entries()) {
-    const each = { room, loss: losses[place]!, above: 0, branchLimit };
-    const { value, found } = yield* priceRoom(search, node, prices, each);
+  for (let place = 0; place < rooms.length; place++) {
+    const { value, found } = yield* priceRoom(search, node, prices, { kind, above: 0, branchLimit, place });
     worth += value;
     for (const [item, count] of found.at(-1) ?? []) entries.push([item, count, place]);
   }

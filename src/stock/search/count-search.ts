@@ -2,13 +2,13 @@ import { leastCombinations } from "../bounds/combinations.js";
 import { safeBound } from "../bounds/safe-bound.js";
 import { relax } from "../linear/column-generation.js";
 import { costStep } from "../model/problem.js";
-import type { Subproblem } from "../model/subproblem.js";
+import { type Subproblem, withSticks } from "../model/subproblem.js";
 import { priceKind } from "../patterns/pricing.js";
 import type { Steps } from "../steps.js";
 import { isSpent, spend } from "./budget.js";
 import { diveForPlan } from "./dive.js";
 import { searchPatterns } from "./pattern-tree.js";
-import { cutoffFor, offerPlan, type ProgramSearch } from "./search.js";
+import { cutoffFor, offerPlan, type ProgramSearch, searchWithin } from "./search.js";
 
 /** A part of the plans: those with a certain combination of sticks. */
 interface Box {
@@ -38,8 +38,7 @@ const MOST_EFFORT = 30;
  * time with more effort.
  */
 export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<void> {
-  const { problem, budget, master, bound: least } = search;
-  const { demand, fixed, fixedCost } = root;
+  const { problem, budget, bound: least } = search;
   const step = costStep(problem);
   const cutoff = (): number => cutoffFor(search, root);
   const decided = problem.credit === 0;
@@ -60,9 +59,8 @@ export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<vo
       const { cost, choices, complete } = yield* leastCombinations(search, level, cutoff() - step);
       if (!complete) return;
       level = cost + step;
-      for (const { least: fewest, most } of choices) {
-        const node: Subproblem = { demand, least: fewest, most, fixed, fixedCost };
-        open.push({ node, bound: Math.max(cost, least), effort: 0 });
+      for (const choice of choices) {
+        open.push({ node: withSticks(root, choice), bound: Math.max(cost, least), effort: 0 });
       }
       continue;
     }
@@ -90,23 +88,16 @@ export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<vo
       box = { node, effort, bound: Math.max(box.bound, reached) };
     }
     // Where the cost is decided, any plan will do.
-    const { plan, cost, remaining, whole } = search.incumbent;
-    const within: ProgramSearch = {
-      problem,
-      budget,
-      master,
-      incumbent: { plan, cost: decided ? box.bound + step : cost, remaining, whole: decided || whole },
-      bound: box.bound,
-      impossible: false,
-    };
+    const { plan, remaining } = search.incumbent;
+    const rival = decided ? { plan, cost: box.bound + step, remaining, whole: true } : search.incumbent;
+    const within = searchWithin(search, rival, box.bound);
     yield* diveForPlan(within, node, effort + 1);
     const complete =
       !isSpent(budget) &&
       within.incumbent.cost > box.bound &&
       effort > 0 &&
       (yield* searchPatterns(within, node, 2 ** effort));
-    const { incumbent } = within;
-    if (incumbent.plan !== plan) offerPlan(search, incumbent.plan, incumbent.remaining);
+    if (within.incumbent !== rival) offerPlan(search, root, within.incumbent);
     if (!complete && effort < MOST_EFFORT) open.push({ node, bound: box.bound, effort: effort + 1 });
     else if (!complete) return;
   }

@@ -11,7 +11,7 @@ import { searchCounts } from "./count-search.js";
 import { diveForPlan } from "./dive.js";
 import { fillFirstFit, fillGreedily } from "./greedy.js";
 import { searchPatterns } from "./pattern-tree.js";
-import { addMaster, cutoffFor, isProven, offerRest, type Search, startSearch } from "./search.js";
+import { addMaster, cutoffFor, isOver, offerPlan, type Search, startSearch } from "./search.js";
 import { searchShortage } from "./shortage.js";
 
 /** Rows of the linear program beyond which a pivot would take too long. */
@@ -54,21 +54,20 @@ function* findWhole(search: Search): Steps<void> {
   const { problem, budget } = search;
   const node = wholeProblem(problem);
   const first = yield* fillGreedily(search, node, fillFirstFit, true);
-  offerRest(search, node, first);
+  offerPlan(search, node, first);
   const quick = problem.sizes.length === 0 ? 0 : materialBound(problem);
   search.bound = quick ?? 0;
   search.impossible = quick === undefined;
-  const done = (): boolean => isSpent(budget) || isProven(search);
   yield undefined;
   const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
   const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
   const rows = problem.sizes.length + (counting ? problem.kinds.length : limited);
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
-  if (first.plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !done())) {
-    offerRest(search, node, yield* fillGreedily(search, node, fillBySubsetSum));
+  if (first.plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !isOver(search))) {
+    offerPlan(search, node, yield* fillGreedily(search, node, fillBySubsetSum));
     yield undefined;
   }
-  if (done() || rows > MOST_ROWS) return;
+  if (isOver(search) || rows > MOST_ROWS) return;
 
   if (!search.incumbent.whole) {
     if (yield* searchShortage(search)) search.impossible = true;
@@ -76,16 +75,16 @@ function* findWhole(search: Search): Steps<void> {
   }
   const programmed = addMaster(search, makeMaster(problem, node, counting));
   for (const { pattern } of search.incumbent.plan) addPattern(programmed.master, pattern);
-  if (done()) return;
+  if (isOver(search)) return;
   const relaxation = yield* relax(programmed, node, cutoffFor(search, node));
   search.bound = Math.max(search.bound, relaxation.bound);
   if (search.bound > mostCost(problem)) search.impossible = true;
   if (search.impossible) return;
-  for (let discrepancies = 0; discrepancies < (counting ? 1 : 2) && !done(); discrepancies++) {
+  for (let discrepancies = 0; discrepancies < (counting ? 1 : 2) && !isOver(search); discrepancies++) {
     yield* diveForPlan(programmed, node, discrepancies);
   }
-  if (counting && !done()) yield* searchCounts(programmed, node);
-  for (let discrepancies = 1; !done() && discrepancies < 1e9; discrepancies *= 2) {
+  if (counting && !isOver(search)) yield* searchCounts(programmed, node);
+  for (let discrepancies = 1; !isOver(search) && discrepancies < 1e9; discrepancies *= 2) {
     if (!(yield* searchPatterns(programmed, node, discrepancies))) continue;
     search.bound = search.incumbent.cost;
     search.impossible = !search.incumbent.whole;

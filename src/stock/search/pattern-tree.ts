@@ -1,12 +1,12 @@
 import { type Relaxation, relax } from "../linear/column-generation.js";
 import { type Pattern, patternName, patternSum } from "../model/pattern.js";
 import { costStep } from "../model/problem.js";
-import { decide, isDeep, isDone, type Subproblem } from "../model/subproblem.js";
+import { decide, isDeep, type Subproblem } from "../model/subproblem.js";
 import { enumeratePatterns } from "../patterns/enumerate-patterns.js";
 import type { Steps } from "../steps.js";
 import { isSpent, spend } from "./budget.js";
-import { completeGreedily, roundDown } from "./dive.js";
-import { cutoffFor, offerRest, type ProgramSearch } from "./search.js";
+import { completeGreedily } from "./dive.js";
+import { cutoffFor, offerDone, type ProgramSearch } from "./search.js";
 
 /** Patterns of a kind beyond which the tree is not searched completely. */
 const MOST_PATTERNS = 3000;
@@ -71,15 +71,12 @@ export function* searchPatterns(
   banned: ReadonlySet<string> = new Set(),
 ): Steps<boolean> {
   const { problem, budget } = search;
-  if (isDone(node)) {
-    offerRest(search, node, { plan: [], remaining: node.demand });
-    return true;
-  }
+  if (offerDone(search, node)) return true;
   const cutoffNow = (): number => cutoffFor(search, node);
   const relaxation = yield* relax(search, node, cutoffNow());
   if (relaxation.bound >= cutoffNow()) return true;
   if (isSpent(budget) || isDeep(node)) return false;
-  yield* completeGreedily(search, decide(problem, node, roundDown(relaxation.fractions)));
+  yield* completeGreedily(search, node, relaxation);
   if (relaxation.bound >= cutoffNow()) return true;
   const { branches, complete } = yield* branchesOf(search, node, relaxation, banned);
   // No more are kept than will be tried: there is such a list for every step down the tree.

@@ -1,8 +1,9 @@
 import type { Master } from "../linear/master.js";
-import { planCost, roomsTaken, type Use } from "../model/pattern.js";
+import { planCost, roomsLeft, type Use } from "../model/pattern.js";
 import type { Problem } from "../model/problem.js";
 import type { Subproblem } from "../model/subproblem.js";
-import type { Budget } from "./budget.js";
+import { largestOf } from "../sums.js";
+import { type Budget, isSpent } from "./budget.js";
 
 /** A plan and what it leaves over. */
 export interface PartialPlan {
@@ -55,9 +56,14 @@ export function addMaster(search: Search, master: Master): ProgramSearch {
   return Object.assign(search, { master });
 }
 
-/** Whether no plan costs less than the incumbent. */
-export function isProven({ incumbent, bound }: Search): boolean {
-  return incumbent.whole && incumbent.cost <= bound;
+/** A search for a plan that beats an incumbent, among plans that cost no less than a bound. */
+export function searchWithin(search: ProgramSearch, incumbent: Incumbent, bound: number): ProgramSearch {
+  return { ...search, incumbent, bound };
+}
+
+/** Whether the budget is spent, or no plan costs less than the incumbent. */
+export function isOver({ budget, incumbent, bound }: Search): boolean {
+  return isSpent(budget) || (incumbent.whole && incumbent.cost <= bound);
 }
 
 /** What a plan for a subproblem must cost less than to be of any use; Infinity as long as no plan makes every piece. */
@@ -72,19 +78,18 @@ function missing({ sizes }: Problem, remaining: Float64Array): number {
 
 /** The most room that is left in a stick: of two plans of one cost, the one with the longer offcut is the better. */
 function longestRest(problem: Problem, plan: readonly Use[]): number {
-  let longest = 0;
-  for (const { pattern } of plan) {
-    const taken = roomsTaken(problem, pattern);
-    problem.kinds[pattern.kind]!.rooms.forEach((space, room) => {
-      longest = Math.max(longest, space - taken[room]!);
-    });
-  }
-  return longest;
+  return plan.reduce((longest, { pattern }) => largestOf(roomsLeft(problem, pattern), longest), 0);
 }
 
-/** Takes a plan for the best if it makes more, or as much at less cost, or at the same cost with a longer offcut. */
-export function offerPlan(search: Search, plan: readonly Use[], remaining: Float64Array): void {
+/**
+ * Offers the sticks that a subproblem has decided on, together with a plan for what it left.
+ *
+ * They are taken for the best plan if they make more, or as much at less cost, or at the same cost with a longer offcut.
+ */
+export function offerPlan(search: Search, { fixed }: Pick<Subproblem, "fixed">, rest: PartialPlan): void {
   const { problem, incumbent } = search;
+  const { remaining } = rest;
+  const plan = [...fixed, ...rest.plan];
   const cost = planCost(plan);
   const whole = remaining.every((count) => count === 0);
   const worse =
@@ -95,7 +100,9 @@ export function offerPlan(search: Search, plan: readonly Use[], remaining: Float
   if (worse < 0) search.incumbent = { plan, cost, remaining, whole };
 }
 
-/** Offers the sticks that a subproblem has decided on, together with a plan for what it left. */
-export function offerRest(search: Search, node: Subproblem, rest: PartialPlan): void {
-  offerPlan(search, [...node.fixed, ...rest.plan], rest.remaining);
+/** Offers the sticks of a subproblem that has decided on everything; returns whether it has. */
+export function offerDone(search: Search, { fixed, demand }: Subproblem): boolean {
+  const done = demand.every((count) => count === 0);
+  if (done) offerPlan(search, { fixed }, { plan: [], remaining: demand });
+  return done;
 }

@@ -1,6 +1,6 @@
 import { relax } from "../linear/column-generation.js";
 import { addPattern, makeMaster } from "../linear/master.js";
-import { takeOff, type Use, withCost } from "../model/pattern.js";
+import { makePattern, takeOff, type Use } from "../model/pattern.js";
 import { type Problem, setupOf } from "../model/problem.js";
 import { wholeProblem } from "../model/subproblem.js";
 import type { Steps } from "../steps.js";
@@ -28,13 +28,12 @@ function scarcePart(problem: Problem): Problem {
 /** Offers a plan for the scarce part with the sticks' own costs, and the rest of the demand placed greedily. */
 function* completePlan(search: Search, scarce: readonly Use[]): Steps<void> {
   const { problem } = search;
-  const { demand, most } = wholeProblem(problem);
-  const plan: Use[] = scarce.map(({ pattern, times }) => {
-    takeOff(pattern, times, demand, most);
-    return { pattern: withCost(problem, pattern), times };
+  const node = wholeProblem(problem);
+  const fixed = scarce.map(({ pattern, times }): Use => {
+    takeOff(pattern, times, node.demand, node.most);
+    return { pattern: makePattern(problem, pattern.kind, pattern.entries), times };
   });
-  const rest = yield* fillGreedily(search, { demand, most }, fillFirstFit, true);
-  offerPlan(search, [...plan, ...rest.plan], rest.remaining);
+  offerPlan(search, { fixed }, yield* fillGreedily(search, node, fillFirstFit, true));
 }
 
 /**
