@@ -9,3 +9,4 @@ export type { Box, Filled, LengthUnit, OneOf, Point, Pose } from "../core/geomet
 export type { Hazard, HazardCode, HazardSignal, QuantityKind } from "../core/hazard.js";
 export { isInputError } from "./is-input-error.js";
 export type { InputIssue, InputOutcome } from "../core/input-issue.js";
+export type { StandardIssue, StandardResult, StandardSchema } from "../core/standard-schema.js";

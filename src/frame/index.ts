@@ -63,6 +63,7 @@ export type {
   UncutFrame,
 } from "./shop/shop-order-types.js";
 export { stockJob, type StockJobOptions } from "./stock-job.js";
+export { briefSchema } from "./brief-schema.js";
 export { parseBrief, tryParseBrief } from "./parse-brief.js";
 export type { PanelWork } from "./panel-work.js";
 export type { FrameContents } from "./contents-plan.js";
