@@ -25,7 +25,7 @@ function unquoted(text: string): string {
 function allowed(expected: Expected, clause: string): string {
   if (expected.kind === "integer") return `a whole number from ${expected.min} to ${expected.max}`;
   if (expected.kind === "text") return "a word";
-  if (expected.kind === "number" && expected.of === "length") {
+  if (expected.kind === "number" && expected.max === 1e100) {
     return expected.min > 0 ? "a positive length" : expected.min === 0 ? "zero or a positive length" : "a length";
   }
   return unquoted(clause);

@@ -92,12 +92,6 @@ export function reject(
   throw new InputError({ code, path, value, message, expected });
 }
 
-/** The bounds of a number as data; what it counts is told by the words for it. */
-function bounded(min: number, max: number, what: string, isInteger = false): ExpectedKind {
-  const of = what.includes("degrees from") ? "degrees" : /\b(?:length|distance)\b/.test(what) ? "length" : "number";
-  return { kind: isInteger ? "integer" : "number", min, max, bounds: "included", of: isInteger ? "count" : of };
-}
-
 /**
  * A finite number from `min` to `max`, both included. Turns -0 into 0.
  *
@@ -112,7 +106,7 @@ export function checkNumber(value: unknown, path: string, min: number, max: numb
   // The text is only made where it is needed: it would cost more than the check.
   if (typeof value === "number" && value >= min && value <= max) return value + 0;
   const clause = what ?? `a number from ${min} to ${max}`;
-  return refuse(typeof value === "number" ? "range" : "type", path, value, clause, bounded(min, max, clause));
+  return refuse(typeof value === "number" ? "range" : "type", path, value, clause, { kind: "number", min, max });
 }
 
 /**
@@ -127,8 +121,7 @@ export function checkNumber(value: unknown, path: string, min: number, max: numb
 export function checkInside(value: unknown, path: string, min: number, max: number): number {
   if (typeof value === "number" && value > min && value < max) return value + 0;
   const clause = `a number between ${min} and ${max}, bounds excluded`;
-  const expected = { kind: "number", min, max, bounds: "excluded", of: "number" } as const;
-  return refuse(typeof value === "number" ? "range" : "type", path, value, clause, expected);
+  return refuse(typeof value === "number" ? "range" : "type", path, value, clause, { kind: "between", min, max });
 }
 
 /**
@@ -177,7 +170,7 @@ export function checkInteger(value: unknown, path: string, min: number, max: num
   if (Number.isInteger(value) && (value as number) >= min && (value as number) <= max) return (value as number) + 0;
   const clause = `an integer from ${min} to ${max}`;
   const code = typeof value !== "number" ? "type" : value >= min && value <= max ? "integer" : "range";
-  return refuse(code, path, value, clause, bounded(min, max, clause, true));
+  return refuse(code, path, value, clause, { kind: "integer", min, max });
 }
 
 /**
@@ -269,8 +262,7 @@ export function checkFields(
       const meant = nearest === undefined ? "" : `; did you mean \`${nearest}\`?`;
       const known = `no key but ${quoted(keys).join(", ")}`;
       const message = `Expected ${path && `\`${path}\` to have `}${known}, got \`${key}\`${meant}`;
-      const clause = path === "" ? known : `an object with ${known}`;
-      const expected = { clause, kind: "no-other-key", keys: [...keys], nearest: nearest ?? null } as const;
+      const expected = { clause: known, kind: "no-other-key", keys: [...keys], nearest: nearest ?? null } as const;
       reject("unknown", (path && `${path}.`) + key, object[key], message, expected);
     }),
   );
@@ -328,12 +320,9 @@ export function checkOneOf<K extends string>(
   const [first, second] = given;
   if (first !== undefined && second === undefined) return first;
   const got = first === undefined ? "none" : quoted(given).join(" and ");
-  const message = `Expected exactly one of ${quoted(keys).join(", ")}${path && ` in \`${path}\``}, got ${got}`;
-  const expected = {
-    clause: `exactly one of ${quoted(keys).join(", ")}`,
-    kind: "exactly-one",
-    keys: [...keys],
-  } as const;
+  const clause = `exactly one of ${quoted(keys).join(", ")}`;
+  const message = `Expected ${clause}${path && ` in \`${path}\``}, got ${got}`;
+  const expected = { clause, kind: "exactly-one", keys: [...keys] } as const;
   if (second === undefined) return reject("missing", path, object, message, expected);
   return reject("conflict", (path && `${path}.`) + second, object[second], message, expected);
 }

@@ -20,23 +20,18 @@ export type InputErrorCode =
 /**
  * What would have been taken, as data, so that an app can word the error itself.
  *
- * A `number` or an `integer` lies from `min` to `max`, or strictly between them; `of` says what it counts. `one-of` is a word of a list. `no-other-key` is about a
- * key that is not known: the keys that are, and the nearest of them. `exactly-one` is about keys of which one has to be given. Whatever is none of these is `other`.
+ * A `number` or an `integer` lies from `min` to `max`, both included; `between` is a number strictly between them. Lengths go to 1e100. `one-of` is a word of a
+ * list. `no-other-key` is about a key that is not known: the keys that are, and the nearest of them. `exactly-one` is about keys of which one has to be given.
+ * Whatever is none of these is `other`.
  */
 export type Expected = {
-  /** What is allowed, in English: it completes "Expected ... to be". `null` where the message is of another form. */
+  /** What is allowed, in English, as the message says it after "Expected" or "to be". `null` where the message is of another form. */
   readonly clause: string | null;
 } & ExpectedKind;
 
 /** What {@link Expected} tells of each kind. */
 export type ExpectedKind =
-  | {
-      readonly kind: "number" | "integer";
-      readonly min: number;
-      readonly max: number;
-      readonly bounds: "included" | "excluded";
-      readonly of: "length" | "degrees" | "count" | "number";
-    }
+  | { readonly kind: "number" | "integer" | "between"; readonly min: number; readonly max: number }
   | { readonly kind: "one-of"; readonly words: readonly string[] }
   | { readonly kind: "no-other-key"; readonly keys: readonly string[]; readonly nearest: string | null }
   | { readonly kind: "exactly-one"; readonly keys: readonly string[] }

@@ -36,7 +36,7 @@ describe("what was expected", () => {
     [
       "a count",
       () => regularPolygon({ sides: 2, side: 1 }),
-      { clause: "an integer from 3 to 1000000", kind: "integer", min: 3, max: 1e6, bounds: "included", of: "count" },
+      { clause: "an integer from 3 to 1000000", kind: "integer", min: 3, max: 1e6 },
     ],
     [
       "a length",
@@ -46,25 +46,21 @@ describe("what was expected", () => {
         kind: "number",
         min: 1e-100,
         max: 1e100,
-        bounds: "included",
-        of: "length",
       },
     ],
     [
       "an angle",
       () => compoundMiter({ sides: 6, slope: 91 }),
-      { clause: "degrees from -90 to 90", kind: "number", min: -90, max: 90, bounds: "included", of: "degrees" },
+      { clause: "degrees from -90 to 90", kind: "number", min: -90, max: 90 },
     ],
     [
       "a number whose bounds are excluded",
       () => compoundMiter({ turn: 180, slope: 0 }),
       {
         clause: "a number between -180 and 180, bounds excluded",
-        kind: "number",
+        kind: "between",
         min: -180,
         max: 180,
-        bounds: "excluded",
-        of: "number",
       },
     ],
     [
@@ -88,7 +84,7 @@ describe("what was expected", () => {
 
   test("names the nearest key of those that are known", () => {
     expect(expectedBy(() => fitStock({ pieces: [], stiks: [] } as never))).toEqual({
-      clause: "an object with no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`",
+      clause: "no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`",
       kind: "no-other-key",
       keys: ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"],
       nearest: "sticks",
