@@ -62,12 +62,21 @@ export interface StatedJob {
 /** Positions are sums of decimals, each a hair off as a double: 2^-45 of the stick, a ten-thousandth of a micrometer on three meters. */
 const NOISE_BITS = 45n;
 
-function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bigint, slack: bigint): StatedStretch[] {
+/** What is lost of every stick: a kerf, the trims at its start and end, and how far the grid of the plan may move a place. */
+interface Losses {
+  readonly kerf: bigint;
+  readonly start: bigint;
+  readonly end: bigint;
+  readonly slack: bigint;
+}
+
+/** What trims and defects leave of a stick. */
+function clearStretches(stick: StockStick, { kerf, start, end, slack }: Losses): StatedStretch[] {
   const length = exactOf(stick.length);
   const zones = (stick.defects ?? []).map((zone) => ({ start: exactOf(zone.start), end: exactOf(zone.end) }));
   zones.sort((a, b) => (a.start < b.start ? -1 : 1));
-  const last = length - trim;
-  const reach = length - largerOf(0n, trim - kerf);
+  const last = length - end;
+  const reach = length - largerOf(0n, end - kerf);
   const clear: StatedStretch[] = [];
   let from = start;
   for (const zone of zones) {
@@ -80,11 +89,15 @@ function clearStretches(stick: StockStick, kerf: bigint, start: bigint, trim: bi
   return clear.filter((stretch) => stretch.end > stretch.start);
 }
 
-/** Reads a job as it stands there, without any grid. */
+/**
+ * Reads a job that was checked, as it stands there and without any grid. The slack is how far the grid of a plan may move
+ * a place, 0 where all lengths lie on it.
+ */
 export function statedJob(job: StockJob, slack: bigint): StatedJob {
   const kerf = exactOf(job.kerf ?? 0);
   const { trim = 0, credit = 0, keep = credit > 0 ? 0 : undefined } = job;
   const [start, end] = typeof trim === "number" ? [trim, trim] : [trim.start, trim.end];
+  const losses: Losses = { kerf, start: exactOf(start), end: exactOf(end), slack };
   const pieces = job.pieces.map((piece): StatedPiece => {
     const parts = (piece.sequence ?? [piece.length]).map(exactOf);
     return {
@@ -104,7 +117,7 @@ export function statedJob(job: StockJob, slack: bigint): StatedJob {
       length: exactOf(stick.length),
       cost: exactOf(cost),
       limit: count === undefined ? undefined : BigInt(count),
-      clear: clearStretches(stick, kerf, exactOf(start), exactOf(end), slack),
+      clear: clearStretches(stick, losses),
       noise: exactOf(stick.length) >> NOISE_BITS,
     };
   });

@@ -1,12 +1,12 @@
-import { checkArray, checkInteger, checkNumber, checkObject, checkText, checkWord } from "../../core/check.js";
-import { checkJob } from "../job/check-job.js";
-import { checkPlaces, type Rest } from "./check-places.js";
-import { doubleOf, exactOf, exactProduct, largerOf } from "./exact.js";
-import type { FitFault, Inspection } from "./inspection.js";
-import { makesAll } from "./makes-all.js";
-import { statedJob, type StatedPiece, type StatedStick } from "./stated-job.js";
+import { checkArray, checkInteger, checkObject, checkText, checkWord } from "../../core/check.js";
 import type { StockFit } from "../fit/stock-fit.js";
+import { checkJob } from "../job/check-job.js";
 import type { StockJob } from "../job/stock-job.js";
+import { add, checkLayouts, type Sums, type Tally } from "./check-layouts.js";
+import { exactProduct, largerOf } from "./exact.js";
+import { type FitFault, type Inspection, mismatch, readNumber, slackOf } from "./inspection.js";
+import { makesAll } from "./makes-all.js";
+import { statedJob, type StatedPiece } from "./stated-job.js";
 
 /** Verdict of {@link verifyFit}. */
 export type FitCheck = FitHolds | FitFails;
@@ -25,146 +25,9 @@ export interface FitFails {
   readonly faults: readonly FitFault[];
 }
 
-/** Any finite number, sign and all: what is wrong with it is told, not thrown. */
-function readNumber(value: unknown, path: string): number {
-  return checkNumber(value, path, -Number.MAX_VALUE, Number.MAX_VALUE);
-}
-
 /** By how much rounding may move a sum of decimals: 2^-40 of its size. */
 function noiseOf(size: bigint): bigint {
   return (size < 0n ? -size : size) >> 40n;
-}
-
-function isNear(one: bigint, other: bigint, off: bigint): boolean {
-  return one - other <= off && other - one <= off;
-}
-
-/** Reads a number and compares it with the right one, which may differ by some slack. */
-function compare(
-  { report }: Inspection,
-  code: FitFault["code"],
-  path: string,
-  value: unknown,
-  right: bigint,
-  slack: bigint,
-): void {
-  const given = readNumber(value, path);
-  if (!isNear(exactOf(given), right, slack)) report(code, path, `Expected ${doubleOf(right)}, got ${given}`);
-}
-
-/**
- * How far the plan's grid may make it give away: nothing where all lengths of the job are steps of it, else some steps. A grid that does not hold them all is
- * the one that was asked for, or a fine one: a hundred-thousandth of the longest stick at most.
- */
-function slackOf(job: StockJob, resolution: number, report: Inspection["report"]): bigint {
-  const { trim = 0, pieces, sticks } = job;
-  const ends = typeof trim === "number" ? [trim] : [trim.start, trim.end];
-  const lengths = [job.kerf ?? 0, job.keep ?? 0, ...ends];
-  for (const { length, sequence, share } of pieces) {
-    for (const part of sequence ?? [length]) lengths.push(part);
-    lengths.push(share?.saving ?? 0);
-  }
-  let longest = 0;
-  for (const { length, defects = [] } of sticks) {
-    longest = Math.max(longest, length);
-    lengths.push(length);
-    for (const { start, end } of defects) lengths.push(start, end);
-  }
-  const isStep = (length: number): boolean => {
-    const steps = length / resolution;
-    return Math.abs(steps - Math.round(steps)) <= 2 ** -46 * steps;
-  };
-  // Longer than the longest stick a kerf may have any length.
-  const holdsAll = resolution > 0 && lengths.every((length) => length > longest || isStep(length));
-  const asked = job.resolution;
-  const sound =
-    asked === undefined ? holdsAll || resolution <= longest / 1e5 : Math.abs(resolution - asked) <= 1e-12 * asked;
-  if (!(resolution > 0 && sound)) {
-    report(
-      "total",
-      "fit.resolution",
-      `Expected ${asked ?? "a grid that holds the job's lengths, or a fine one"}, got ${resolution}`,
-    );
-    return 0n;
-  }
-  return holdsAll ? 0n : 4n * exactOf(resolution);
-}
-
-/** Compares the offcuts that a layout lists with what is left of its stick; returns the length of those that are kept. */
-function checkOffcuts(
-  inspection: Inspection,
-  stick: StatedStick,
-  rests: readonly Rest[],
-  layout: Readonly<Record<string, unknown>>,
-  path: string,
-): bigint {
-  const { job, slack, report } = inspection;
-  const off = 2n * slack + 2n * stick.noise;
-  const longest = rests.reduce((most, { start, end }) => largerOf(most, end - start), 0n);
-  compare(inspection, "offcut", `${path}.offcut`, layout["offcut"], longest, off);
-  const { keep } = job;
-  const listed = checkArray(layout["kept"], `${path}.kept`).map((value, k) => {
-    const at = `${path}.kept[${k}]`;
-    const { start, end } = checkObject(value, at);
-    return { start: exactOf(readNumber(start, `${at}.start`)), end: exactOf(readNumber(end, `${at}.end`)), at };
-  });
-  let kept = 0n;
-  let next = 0;
-  for (const { start, end } of rests) {
-    const entry = listed[next];
-    const isListed = entry !== undefined && isNear(entry.start, start, off) && isNear(entry.end, end, off);
-    if (isListed) {
-      next++;
-      kept += entry.end - entry.start;
-      if (keep !== undefined && entry.end - entry.start >= keep - off) continue;
-      report("offcut", entry.at, "The offcut is shorter than is worth keeping");
-    } else if (keep !== undefined && end - start >= keep + off && end - start > off) {
-      const text = `from ${doubleOf(start)} to ${doubleOf(end)}`;
-      kept += end - start;
-      report("offcut", `${path}.kept`, `The offcut ${text} is worth keeping, and not listed`);
-    }
-  }
-  for (const { at } of listed.slice(next)) report("offcut", at, "There is no such offcut");
-  return kept;
-}
-
-/** How many of each name; a name that is not there counts as 0. */
-type Tally = Map<string, bigint>;
-
-function add(tally: Tally, id: string, count: bigint): void {
-  tally.set(id, (tally.get(id) ?? 0n) + count);
-}
-
-/** Sums over all layouts. */
-interface Sums {
-  cost: bigint;
-  sticksLength: bigint;
-  keptLength: bigint;
-  readonly placed: Tally;
-  readonly sticks: Tally;
-}
-
-function checkLayouts(inspection: Inspection, layouts: readonly unknown[]): Sums {
-  const { job, report } = inspection;
-  const sums: Sums = { cost: 0n, sticksLength: 0n, keptLength: 0n, placed: new Map(), sticks: new Map() };
-  layouts.forEach((value, k) => {
-    const path = `fit.layouts[${k}]`;
-    const layout = checkObject(value, path);
-    const times = BigInt(checkInteger(layout["times"], `${path}.times`, 1, 1e9));
-    const id = checkText(layout["stick"], `${path}.stick`);
-    const stick = job.sticks.get(id);
-    if (stick === undefined) {
-      report("unknown-stick", path, `The job has no stick ${JSON.stringify(id)}`);
-      return;
-    }
-    const { placed, rests } = checkPlaces(inspection, stick, layout["pieces"], `${path}.pieces`);
-    sums.keptLength += times * checkOffcuts(inspection, stick, rests, layout, path);
-    sums.cost += times * stick.cost;
-    sums.sticksLength += times * stick.length;
-    add(sums.sticks, id, times);
-    for (const [piece, count] of placed) add(sums.placed, piece, times * count);
-  });
-  return sums;
 }
 
 /** Reads a list of names and how many there are of each. */
@@ -205,29 +68,23 @@ function checkNumbers({ job, report }: Inspection, fit: StockFit, sums: Sums, un
   return piecesLength;
 }
 
-function checkSums(inspection: Inspection, fit: StockFit, sums: Sums, piecesLength: bigint): void {
-  const { job } = inspection;
-  const credited = exactProduct(job.credit, sums.keptLength);
-  compare(inspection, "total", "fit.cost", fit.cost, sums.cost - credited, noiseOf(sums.cost + credited));
-  compare(inspection, "total", "fit.sticksLength", fit.sticksLength, sums.sticksLength, noiseOf(sums.sticksLength));
-  compare(
-    inspection,
-    "total",
-    "fit.piecesLength",
-    fit.piecesLength,
-    piecesLength,
-    noiseOf(largerOf(piecesLength, sums.sticksLength)),
-  );
-  compare(inspection, "total", "fit.keptLength", fit.keptLength, sums.keptLength, noiseOf(sums.sticksLength));
-  const wasteLength = largerOf(0n, sums.sticksLength - piecesLength - sums.keptLength);
-  compare(
-    inspection,
-    "total",
-    "fit.wasteLength",
-    fit.wasteLength,
-    wasteLength,
-    noiseOf(largerOf(piecesLength, sums.sticksLength)),
-  );
+/** The totals that the plan gives. */
+function checkSums({ job, report }: Inspection, fit: StockFit, sums: Sums, piecesLength: bigint): void {
+  const { cost, sticksLength, keptLength } = sums;
+  const credited = exactProduct(job.credit, keptLength);
+  const longer = largerOf(piecesLength, sticksLength);
+  const wasteLength = largerOf(0n, sticksLength - piecesLength - keptLength);
+  const totals = [
+    ["cost", cost - credited, cost + credited],
+    ["sticksLength", sticksLength, sticksLength],
+    ["piecesLength", piecesLength, longer],
+    ["keptLength", keptLength, sticksLength],
+    ["wasteLength", wasteLength, longer],
+  ] as const;
+  for (const [name, right, size] of totals) {
+    const wrong = mismatch(fit[name], `fit.${name}`, right, noiseOf(size));
+    if (wrong !== undefined) report("total", `fit.${name}`, wrong);
+  }
 }
 
 /** Whether a piece can be cut whole from a stick that nobody runs out of. */
