@@ -57,7 +57,7 @@ export interface CheckedOptions {
   readonly onProgress: ((progress: FitProgress) => unknown) | undefined;
 }
 
-/** Checks the options of a search and fills in their defaults. */
+/** Checks the options of a search and fills in their defaults; `others` are options that the caller looks at itself. */
 export function checkOptions(value: FitOptions, others: readonly string[] = []): CheckedOptions {
   const options = checkFields(value, "", ["timeLimit", "stepLimit", "onProgress", ...others]);
   const { stepLimit = Infinity, timeLimit = options["stepLimit"] === undefined ? 2000 : Infinity } = options;

@@ -1,8 +1,8 @@
-import { finish } from "./steps.js";
 import { checkOptions, type FitOptions } from "./fit-options.js";
-import { runSearch } from "./search/run-search.js";
 import type { StockFit } from "./fit/stock-fit.js";
 import type { StockJob } from "./job/stock-job.js";
+import { runSearch } from "./search/run-search.js";
+import { finish } from "./steps.js";
 
 /**
  * Fits pieces into sticks at least cost, and says how good the plan is.

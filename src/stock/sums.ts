@@ -5,7 +5,7 @@ export function sumOf(values: Iterable<number>): number {
   return sum;
 }
 
-/** Largest of all values; a list may be too long for the arguments of `Math.max`. */
+/** Largest of all values and `least`; a list may be too long for the arguments of `Math.max`. */
 export function largestOf(values: Iterable<number>, least: number): number {
   let most = least;
   for (const value of values) most = Math.max(most, value);

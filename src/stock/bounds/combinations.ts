@@ -24,7 +24,8 @@ const STEPS_AT_A_TIME = 1024;
 const MOST_CHOICES = 2000;
 
 /**
- * Finds the cheapest combinations of sticks that are long enough in sum and cost no less than a bound.
+ * Finds the cheapest combinations of sticks that are long enough in sum and cost from `from` to `most`. They are not
+ * complete once the budget is spent.
  *
  * The cost of a plan is decided by how many sticks of each kind it uses, and there are far fewer of these sums than whole
  * numbers: of 2400, 3000 and 3600 only multiples of 600. With a credit the sum is what they cost at the very least: each

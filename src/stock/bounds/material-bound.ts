@@ -7,7 +7,7 @@ export function ceilDivide(a: bigint, b: bigint): bigint {
   return a % b > 0n ? quotient + 1n : quotient;
 }
 
-/** Room that the demand takes at the very least. */
+/** Room that the demand takes at the very least: the sum of all sizes, and of each set-up once. */
 export function totalSize(problem: Problem): bigint {
   let total = 0n;
   problem.sizes.forEach((size, item) => (total += BigInt(size) * BigInt(problem.demand[item]!)));
@@ -20,7 +20,7 @@ export function totalSize(problem: Problem): bigint {
  * Material bound: the demand's total length, bought as if sticks could be cut to length, the cheapest per length first.
  *
  * With a credit, a stick of cost c and room C that leaves R costs c - credit R at the very least, that is
- * (c - credit C) plus the credit for the room that is taken.
+ * (c - credit C) plus the credit for the room that is taken. Undefined if all sticks together are too short.
  */
 export function materialBound(problem: Problem): number | undefined {
   const credit = BigInt(problem.credit);

@@ -14,7 +14,10 @@ export interface Prices {
   readonly scale: number;
 }
 
-/** Rounds prices down to integers of as fine a unit as doubles can add exactly. */
+/**
+ * Rounds prices, in steps of the cost grid, down to integers of as fine a unit as doubles can add exactly. Negative
+ * prices count as 0.
+ */
 export function roundPrices(problem: Problem, node: Subproblem, duals: Float64Array): Prices {
   const { sizes, demand, kinds, credit } = problem;
   const longest = largestOf(
@@ -52,7 +55,7 @@ export interface SafeBound {
  * Every plan for what is left makes the demand, so it costs at least the demand's worth, plus for each stick its cost less
  * the worth of its pattern, which is at least the cost less the largest worth. Where that is negative and the kind endless,
  * all prices are lowered by the same factor first, as far as no stick earns any more (Farley's bound). All of it is done in
- * integers of any size.
+ * integers of any size. The worths are integers too: for each kind one that no pattern exceeds.
  *
  * @see A. A. Farley, A note on bounding a class of linear programming problems, including cutting stock problems, Operations Research 38 (1990), 922-923.
  */

@@ -79,7 +79,7 @@ function piecesIn(model: StockModel, rows: readonly NamedRow[], stick: number) {
   return { placed, offcuts: rests.filter(({ start, end }) => end > start) };
 }
 
-/** Turns what the search found into a plan with names and lengths. */
+/** Turns what the search has found into a plan with names and lengths. */
 export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
   const { problem, impossible, bound: proven } = search;
   const { plan, remaining, cost: least } = search.incumbent;

@@ -81,12 +81,12 @@ function checkTrim(value: unknown, path: string): Trims {
   };
 }
 
-/** Checks a job and fills in its defaults. */
+/** Checks a job and fills in its defaults; `at` is its name in error texts. */
 export function checkJob(value: StockJob, at: string = "job"): CheckedJob {
   return finish(readJob(value, at));
 }
 
-/** {@link checkJob} in steps. */
+/** {@link checkJob} with a pause between some pieces. */
 export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob> {
   const job = checkFields(value, at, ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
   const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;

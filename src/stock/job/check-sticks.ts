@@ -30,14 +30,14 @@ export interface CheckedStick {
   readonly defects: readonly Stretch[];
 }
 
-/** An array with something in it. */
+/** An array with something in it, its items still unchecked; error texts call one `what`. */
 export function checkList(value: unknown, path: string, what: string): readonly unknown[] {
   const expected = `an array of one ${what} or more`;
   const list = checkArray(value, path, expected);
   return list.length === 0 ? refuse("range", path, value, expected) : list;
 }
 
-/** A name that no item before it has. */
+/** A name that no item before it in the list at `path` has. `seen` holds those with their places; this one is added. */
 export function checkName(value: unknown, path: string, place: number, seen: Map<string, number>): string {
   const at = `${path}[${place}].id`;
   const name = checkText(value, at);
@@ -74,7 +74,9 @@ function checkStick(value: unknown, path: string, run: RunChecks, nameOf: (id: u
   return { id, length: checked, count: most ?? (zones.length > 0 ? 1 : Infinity), cost: each, defects: zones };
 }
 
-/** Checks the sticks on offer. */
+/**
+ * Checks the sticks on offer and fills in their defaults. The checks run until the first refusal unless `run` goes on.
+ */
 export function checkSticks(value: unknown, path: string, run: RunChecks = inOrder): readonly CheckedStick[] {
   const seen = new Map<string, number>();
   return run(

@@ -5,7 +5,10 @@ function jitter(row: number): number {
   return 0.5 + ((row * 7919 + 104_729) % 1009) / 2018;
 }
 
-/** A program without columns, its right-hand sides 0 and its penalty 1. */
+/**
+ * A program without columns, its right-hand sides 0 and its penalty 1. The basis is the penalties of the >= rows and the
+ * slacks of the others.
+ */
 export function makeProgram(senses: Int8Array, weights: Float64Array): LinearProgram {
   const n = senses.length;
   const program: LinearProgram = {
@@ -40,7 +43,7 @@ export function addColumn(
   program.inBasis.push(0);
 }
 
-/** Changes the right-hand sides. The basis stays; {@link solveProgram} repairs it. */
+/** Changes the right-hand sides, which are 0 or more. The basis stays; `solveProgram` repairs it. */
 export function setRhs(program: LinearProgram, rhs: Float64Array): void {
   const n = rhs.length;
   for (let row = 0; row < n; row++) {

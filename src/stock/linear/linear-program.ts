@@ -62,7 +62,7 @@ export function setValues(program: LinearProgram): void {
   program.steps += n * n;
 }
 
-/** What a variable costs. */
+/** What a slack, a penalty or a column costs. */
 export function costOf(program: LinearProgram, variable: number): number {
   const n = program.senses.length;
   if (variable < n) return 0;
@@ -83,7 +83,7 @@ export function priceRows(program: LinearProgram): void {
   program.steps += n * n;
 }
 
-/** A variable's column times a row of the inverse, or times the duals. */
+/** A variable's column times a row of the inverse, which starts at an offset, or times the duals. */
 export function product(program: LinearProgram, variable: number, by: Float64Array, offset: number): number {
   const n = program.senses.length;
   if (variable < n) return -program.senses[variable]! * by[offset + variable]!;
@@ -122,7 +122,8 @@ export function isStale({ basis, sinceFresh }: LinearProgram): boolean {
 
 /**
  * Computes the inverse afresh: starts over and brings the basic variables in again, each in the free row where its pivot is
- * largest. What comes in no more, since its pivot has become too small, stays out.
+ * largest. What comes in no more, since its pivot has become too small, stays out. Once the budget is spent, the basis is
+ * left as far as it got.
  */
 export function* refresh(program: LinearProgram, budget: Budget): Steps<void> {
   const { basis, direction } = program;
@@ -149,14 +150,14 @@ export function* refresh(program: LinearProgram, budget: Budget): Steps<void> {
   priceRows(program);
 }
 
-/** Counts the entries updated since the last call. */
+/** Counts the entries updated since the last call; returns whether the caller has to yield. */
 export function countWork(program: LinearProgram, budget: Budget): boolean {
   const steps = program.steps;
   program.steps = 0;
   return spend(budget, steps);
 }
 
-/** Replaces the basic variable of a row by another. */
+/** Replaces the basic variable of a row by another, whose direction is set and whose reduced cost is given. */
 export function pivot(program: LinearProgram, row: number, variable: number, reduced: number): void {
   const { inverse, values, duals, basis, inBasis, direction } = program;
   const n = basis.length;
@@ -180,7 +181,7 @@ export function pivot(program: LinearProgram, row: number, variable: number, red
   program.sinceFresh++;
 }
 
-/** A variable's column in terms of the basis. */
+/** Sets the direction: a variable's column in terms of the basis. */
 export function setDirection(program: LinearProgram, variable: number): void {
   const { direction, inverse } = program;
   const n = direction.length;
@@ -188,7 +189,7 @@ export function setDirection(program: LinearProgram, variable: number): void {
   program.steps += 4 * n;
 }
 
-/** The value of the objective, penalties included. */
+/** The value of the objective at the basic solution, penalties included. */
 export function programValue(program: LinearProgram): number {
   let value = 0;
   program.basis.forEach((variable, row) => (value += costOf(program, variable) * Math.max(0, program.values[row]!)));

@@ -41,7 +41,10 @@ function setDemand({ program, leastRows, mostRows }: Master, node: Subproblem): 
   setRhs(program, rhs);
 }
 
-/** A master without patterns. */
+/**
+ * A master without patterns. With `branching` the numbers of sticks of each kind will be bounded later. The worths say
+ * what missing one of each item costs, for good; by default it is so much that nothing is missed if possible.
+ */
 export function makeMaster(problem: Problem, node: Subproblem, branching: boolean, worths?: Float64Array): Master {
   const { kinds, sizes } = problem;
   let rows = sizes.length;
@@ -67,7 +70,7 @@ export function makeMaster(problem: Problem, node: Subproblem, branching: boolea
   return master;
 }
 
-/** Adds a pattern as a column. */
+/** Adds a pattern as a column; returns false if it is there already. */
 export function addPattern(master: Master, pattern: Pattern): boolean {
   const { kind, cost } = pattern;
   const name = patternName(pattern);
@@ -91,7 +94,7 @@ export function* aimMaster(master: Master, node: Subproblem, budget: Budget): St
   setBarred(program, (column) => patterns[column]!.entries.some(([item, count]) => count > node.demand[item]!));
 }
 
-/** Prices of the items and kinds in steps of the cost grid. */
+/** Prices in steps of the cost grid: of each item, and for each kind what one more stick of it is worth. */
 export function pricesOf(master: Master): { items: Float64Array; kinds: Float64Array } {
   const { program, mostRows, leastRows, unit, priced } = master;
   const { duals } = program;
@@ -104,7 +107,7 @@ export function pricesOf(master: Master): { items: Float64Array; kinds: Float64A
   return { items, kinds };
 }
 
-/** The patterns that a solution uses. */
+/** The patterns that a solution uses, and how many sticks are cut by each, fractions included. */
 export function fractionsOf(master: Master): { pattern: Pattern; times: number }[] {
   const { program, patterns } = master;
   const n = program.basis.length;

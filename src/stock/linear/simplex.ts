@@ -58,7 +58,10 @@ function* dualSteps(program: LinearProgram, mostPivots: number, budget: Budget):
   }
 }
 
-/** Solves a program from its present basis: first with dual steps if values are negative, then with primal ones. */
+/**
+ * Solves a program from its present basis: first with dual steps if values are negative, then with primal ones. It is
+ * "stuck" after very many pivots; the duals are still good for a bound. Once the budget is spent, it is left as it is.
+ */
 export function* solveProgram(program: LinearProgram, budget: Budget): Steps<SolveState> {
   const { values, direction, inBasis, columns } = program;
   const n = values.length;

@@ -19,7 +19,9 @@ export const MAX_GRID_NUMBER: number = 2 ** 40;
 /** Sixteen units in the last place: what a few sums and products of decimals may be off their grid. */
 const NOISE: number = 2 ** -48;
 
-/** Grid number of a value that may lie between two. */
+/**
+ * Grid number of a value of 0 or more. From between two it goes the given way; within rounding noise of one it is on it.
+ */
 export function toGrid(value: number, grid: Grid, way: "up" | "down" | "nearest"): number {
   const exact = (value / grid.times) * grid.per;
   const nearest = Math.round(exact);

@@ -117,7 +117,9 @@ function clearStretches(stick: CheckedStick, job: CheckedJob, grid: Grid, kerf: 
   return clear.filter((stretch) => stretch.end > stretch.start);
 }
 
-/** Puts a job on its grids. */
+/**
+ * Puts a job on the grid of its lengths; refuses a piece longer than every stick, and a resolution that is too fine.
+ */
 export function integerModel(job: CheckedJob): StockModel {
   // Each kind of piece once.
   const distinct = [...new Set(job.pieces)];

@@ -14,7 +14,7 @@ export interface Pattern {
   readonly cost: number;
 }
 
-/** A pattern with its cost. */
+/** A pattern with its cost: that of the stick less the credit for its offcuts. */
 export function makePattern(problem: Problem, kind: number, entries: readonly Entry[]): Pattern {
   const { cost, losses } = problem.kinds[kind]!;
   if (problem.credit === 0) return { kind, entries, cost };
@@ -22,7 +22,7 @@ export function makePattern(problem: Problem, kind: number, entries: readonly En
   return { kind, entries, cost: cost - sumOf(credits) };
 }
 
-/** What the items of a pattern leave of each room, set-ups included. */
+/** What the items of a pattern and their set-ups leave of each room. */
 export function roomsLeft(problem: Problem, { kind, entries }: Pick<Pattern, "kind" | "entries">): Float64Array {
   const { sizes, keys, setups, kinds } = problem;
   const left = Float64Array.from(kinds[kind]!.rooms);
@@ -44,7 +44,7 @@ export function itemCounts({ entries }: Pattern): Map<number, number> {
   return counts;
 }
 
-/** Sum over the pieces of a pattern. */
+/** Sum over the pieces of a pattern of a value of their item. */
 export function patternSum(pattern: Pattern, values: Float64Array): number {
   return pattern.entries.reduce((sum, [item, count]) => sum + values[item]! * count, 0);
 }
@@ -68,14 +68,14 @@ export function planCost(plan: readonly Use[]): number {
   return plan.reduce((sum, { pattern, times }) => sum + pattern.cost * times, 0);
 }
 
-/** How often a pattern can be used before an item or its kind runs out. */
+/** How often a pattern can be used before an item that remains or the sticks of its kind run out. */
 export function mostTimes(pattern: Pattern, remaining: Float64Array, available: Float64Array): number {
   let times = available[pattern.kind]!;
   for (const [item, count] of itemCounts(pattern)) times = Math.min(times, Math.floor(remaining[item]! / count));
   return times;
 }
 
-/** Takes what a pattern makes off the demand. */
+/** Takes what a pattern makes and uses off the items that remain and the sticks of each kind. */
 export function takeOff(pattern: Pattern, times: number, remaining: Float64Array, available: Float64Array): void {
   for (const [item, count] of pattern.entries) remaining[item] = remaining[item]! - count * times;
   available[pattern.kind] = available[pattern.kind]! - times;

@@ -43,17 +43,17 @@ export interface Problem {
   readonly members: readonly (readonly number[])[];
 }
 
-/** What the first item of its share key takes besides its size. */
+/** What the first item of its share key takes besides its size, 0 for an item without a key. */
 export function setupOf(problem: Problem, item: number): number {
   return problem.setups[problem.keys[item]!] ?? 0;
 }
 
-/** Worth of what is left in a room of a stick. */
+/** Worth of what is left in a room of a stick, which loses some before it is an offcut. */
 export function creditFor(problem: Problem, left: number, loss: number): number {
   return left >= problem.keep + loss ? problem.credit * (left - loss) : 0;
 }
 
-/** The longest offcuts that a stick can have. */
+/** Length of the longest offcuts that a stick can have, all rooms together. */
 export function mostLeft(kind: Pick<Kind, "rooms" | "losses">): number {
   return sumOf(kind.rooms.map((room, place) => Math.max(0, room - kind.losses[place]!)));
 }

@@ -87,7 +87,8 @@ export function* stateProblem(model: StockModel): Steps<Problem> {
 const LEAST_STEPS: number = 2 ** 24;
 
 /**
- * Costs that share no grid are rounded to one that is fine enough for eleven digits and coarse enough for exact sums.
+ * Costs that share no grid are rounded to one that is fine enough for eleven digits and coarse enough for exact sums: each
+ * piece may take a stick of its own. Costs that share none and differ too much to be compared are refused.
  */
 function chooseCostGrid(costs: readonly number[], worth: number, pieces: number): Grid {
   const largest = largestOf(costs, 0);

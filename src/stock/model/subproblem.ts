@@ -15,7 +15,7 @@ export interface Subproblem {
   readonly fixedCost: number;
 }
 
-/** The whole problem as a subproblem. */
+/** The whole problem as a subproblem, in which nothing is decided. */
 export function wholeProblem(problem: Problem): Subproblem {
   return {
     demand: problem.demand.slice(),
@@ -26,7 +26,7 @@ export function wholeProblem(problem: Problem): Subproblem {
   };
 }
 
-/** A subproblem with other numbers of sticks of each kind. */
+/** A subproblem with other bounds on the numbers of sticks of each kind. */
 export function withSticks(node: Subproblem, sticks: Pick<Subproblem, "least" | "most">): Subproblem {
   return { ...node, ...sticks };
 }
@@ -45,7 +45,10 @@ function trimPattern(problem: Problem, pattern: Pattern, demand: Float64Array): 
   return used.length === 0 ? undefined : makePattern(problem, pattern.kind, used);
 }
 
-/** Decides on some sticks. A pattern that makes more than is needed is trimmed for the last stick. */
+/**
+ * Decides on some sticks, as far as there is need and there are sticks. A pattern that makes more than is needed is
+ * trimmed for the last stick.
+ */
 export function decide(problem: Problem, node: Subproblem, uses: readonly Use[]): Subproblem {
   const demand = node.demand.slice();
   const least = node.least.slice();
@@ -71,7 +74,7 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
 /** Layouts decided on beyond which no search goes deeper: each step down is a call, and their number is limited. */
 const MOST_FIXED = 1500;
 
-/** Whether so much is decided that a search must not go deeper. */
+/** Whether so many layouts are decided on that a search must not go deeper. */
 export function isDeep(node: Subproblem): boolean {
   return node.fixed.length > MOST_FIXED;
 }

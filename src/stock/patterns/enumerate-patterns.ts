@@ -42,7 +42,7 @@ const MOST_PLACES = 20_000;
  * Finds all patterns of a kind that hold an item and are worth enough.
  *
  * Where offcuts earn nothing, a stick that has room for a needed piece might as well hold it, so patterns to which a piece
- * can be added are left out.
+ * can be added are left out. Once the budget is spent, the patterns are not complete.
  */
 export function* enumeratePatterns(
   { problem, budget }: Search,

@@ -30,7 +30,7 @@ function lotsOf(knapsack: Knapsack): Lot[] {
   return lots;
 }
 
-/** Entries that the table of a knapsack would have. */
+/** Entries that the table of a knapsack would have, Infinity for a table that would be too wide. */
 export function tableEntries(knapsack: Knapsack): number {
   return knapsack.room > MOST_ROOM ? Infinity : lotsOf(knapsack).length * (knapsack.room + 1);
 }
@@ -39,7 +39,7 @@ export function tableEntries(knapsack: Knapsack): number {
  * Solves a bounded knapsack without share keys by dynamic programming over the room.
  *
  * The answer to small items, of which branch and bound tries too many, and to sizes that are all alike, which its bound
- * can't tell apart.
+ * can't tell apart. All sizes are positive. Undefined if the budget is spent before the best filling is known.
  */
 export function* fillRoomByTable(knapsack: Knapsack, budget: Budget): Steps<Filling | undefined> {
   const { profits, sizes, room, above } = knapsack;

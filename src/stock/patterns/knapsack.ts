@@ -43,7 +43,8 @@ const MOST_FOUND = 4;
  *
  * Items go by profit per size. A branch is cut off when even the room left, filled at the next item's rate, can't beat the
  * best. That product is rounded, so it is raised by two units before the comparison: profits are integers below 2^52, and
- * a bound may be too large but never too small. A share key's set-up is left out of the bound.
+ * a bound may be too large but never too small. A share key's set-up is left out of the bound. It gives up after some
+ * branches, and once the budget is spent.
  */
 export function* fillRoom(knapsack: Knapsack, budget: Budget, branchLimit: number): Steps<Filling> {
   const { profits, sizes, most, keys, setups, setupRate, room, above } = knapsack;

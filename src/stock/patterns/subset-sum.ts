@@ -9,6 +9,7 @@ const MOST_BRANCHES = 500;
 
 /**
  * Fills a stick as full as possible around the largest item that fits: it is the one that will be hardest to place later.
+ * Undefined if nothing fits.
  */
 export function* fillBySubsetSum(
   { problem, budget }: Search,

@@ -20,12 +20,15 @@ export interface Budget {
 /** Steps between two pauses: about a millisecond, some where each takes long. */
 export const STEPS_BETWEEN_PAUSES = 100_000;
 
-/** A budget. */
+/** A budget of which nothing is spent. */
 export function makeBudget(stepLimit: number): Budget {
   return { steps: 0, stepLimit, pauseAt: Math.min(STEPS_BETWEEN_PAUSES, stepLimit), stopped: undefined };
 }
 
-/** Counts steps. */
+/**
+ * Counts steps that were taken, or will be before the next call. Returns whether the caller has to yield, and then look
+ * whether the budget is spent.
+ */
 export function spend(budget: Budget, steps: number): boolean {
   budget.steps += steps;
   if (budget.steps < budget.pauseAt) return false;
@@ -34,7 +37,7 @@ export function spend(budget: Budget, steps: number): boolean {
   return true;
 }
 
-/** Whether the search has to end. */
+/** Whether the search has to end, since a limit is reached or somebody asked for it. */
 export function isSpent(budget: Budget): boolean {
   if (budget.stopped === undefined && budget.steps >= budget.stepLimit) budget.stopped = "steps";
   return budget.stopped !== undefined;

@@ -35,7 +35,7 @@ const MOST_EFFORT = 30;
  * With several lengths this is where the bound of the linear program is weak: between two sums of costs lies a whole
  * cost. In a combination the cost is decided, if offcuts earn nothing, and what remains is to find a plan or to show that
  * there is none. Most combinations are refuted by the linear program alone. Those that aren't are searched in turn, each
- * time with more effort.
+ * time with more effort. The plan and the bound of the search change.
  */
 export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<void> {
   const { problem, budget, bound: least } = search;

@@ -28,8 +28,7 @@ export function* completeGreedily(search: Search, node: Subproblem, { fractions 
 /**
  * Dives for a better plan: solves the relaxation, decides on its whole sticks and one more, and does so again with what is
  * left. Where the relaxation offers several sticks to round up, the second best is tried too, and so on, each time at the
- * expense of the discrepancies that are allowed on the way down.
- * The discrepancies are how often, in sum, it may depart from the best candidate.
+ * expense of the discrepancies that are allowed on the way down: how often, in sum, it may depart from the best candidate.
  *
  * @see W. D. Harvey, M. L. Ginsberg, Limited discrepancy search, Proceedings of IJCAI 1995, 607-613.
  */

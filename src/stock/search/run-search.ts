@@ -16,7 +16,7 @@ import { startSearch } from "./search.js";
 /** Steps between two calls of `onProgress` when nothing new was found. */
 const STEPS_BETWEEN_REPORTS = 1_000_000;
 
-/** Runs a search piece by piece; whoever drives it decides what happens between the pieces. */
+/** Reads a job, searches and writes the plan step by step; whoever drives it decides what happens between the steps. */
 export function* runSearch(value: StockJob, options: CheckedOptions): Steps<StockFit> {
   const start = readClock();
   const model = integerModel(yield* readJob(value));

@@ -69,7 +69,7 @@ function fillAnyhow(pieces: readonly Wanted[], spaces: readonly Space[], kerf: b
   return place(0);
 }
 
-/** Whether a simple search finds room for all pieces of a job whose sticks are said to run out. */
+/** Whether a simple search finds room for all pieces of a job whose sticks are said to run out; false says nothing. */
 export function makesAll(inspection: Inspection): boolean {
   const { job, slack } = inspection;
   const { kerf } = job;
