@@ -11,8 +11,6 @@ export interface Subproblem {
   readonly most: Float64Array;
   /** The sticks decided on. */
   readonly fixed: readonly Use[];
-  /** Their cost. */
-  readonly fixedCost: number;
 }
 
 /** The whole problem as a subproblem, in which nothing is decided. */
@@ -22,7 +20,6 @@ export function wholeProblem(problem: Problem): Subproblem {
     least: new Float64Array(problem.kinds.length),
     most: Float64Array.from(problem.kinds, ({ limit }) => limit),
     fixed: [],
-    fixedCost: 0,
   };
 }
 
@@ -54,7 +51,6 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
   const least = node.least.slice();
   const most = node.most.slice();
   const fixed = [...node.fixed];
-  let fixedCost = node.fixedCost;
   for (const use of uses) {
     let left = Math.min(use.times, most[use.pattern.kind]!);
     while (left > 0) {
@@ -64,11 +60,10 @@ export function decide(problem: Problem, node: Subproblem, uses: readonly Use[])
       takeOff(pattern, times, demand, most);
       least[pattern.kind] = Math.max(0, least[pattern.kind]! - times);
       fixed.push({ pattern, times });
-      fixedCost += pattern.cost * times;
       left -= times;
     }
   }
-  return { demand, least, most, fixed, fixedCost };
+  return { demand, least, most, fixed };
 }
 
 /** Layouts decided on beyond which no search goes deeper: each step down is a call, and their number is limited. */

@@ -54,6 +54,8 @@ export function* enumeratePatterns(
   const { sizes, keys, setups, credit } = problem;
   const { rooms, losses } = problem.kinds[kind]!;
   const patterns: Pattern[] = [];
+  let branches = 0;
+  const end = (complete: boolean): Enumeration => ({ patterns, complete, branches });
   const longest = largestOf(rooms, 0);
   const order: number[] = [];
   for (let item = 0; item < sizes.length; item++) {
@@ -64,7 +66,7 @@ export function* enumeratePatterns(
   order.sort((a, b) => rate(b) - rate(a) || a - b);
   const n = order.length;
   const places = rooms.length * n;
-  if (places > MOST_PLACES) return { patterns, complete: false, branches: 0 };
+  if (places > MOST_PLACES) return end(false);
   const own = order.indexOf(needed);
   const rates = Float64Array.from(order, rate);
   // Place j of room r is number r * n + j.
@@ -78,7 +80,6 @@ export function* enumeratePatterns(
   for (let room = rooms.length - 1; room >= 0; room--) {
     after[room] = after[room + 1]! + rooms[room]! * (rates[0] ?? 0) + creditOf(rooms[room]!, room) + 2;
   }
-  let branches = 0;
   let uncounted = 4 * places;
 
   const setupFor = (room: number, item: number): number => {
@@ -127,9 +128,9 @@ export function* enumeratePatterns(
         const due = spend(budget, uncounted);
         uncounted = 0;
         if (due) yield;
-        if (due && isSpent(budget)) return { patterns, complete: false, branches };
+        if (due && isSpent(budget)) return end(false);
       }
-      if (++branches > mostBranches || patterns.length >= mostPatterns) return { patterns, complete: false, branches };
+      if (++branches > mostBranches || patterns.length >= mostPatterns) return end(false);
       let worth = worths[place]!;
       let hopeless = place === places;
       if (hopeless) keep(worth + creditOf(left.at(-1)!, rooms.length - 1));
@@ -163,5 +164,5 @@ export function* enumeratePatterns(
     put(first * n + own, -1);
   }
   if (spend(budget, uncounted)) yield;
-  return { patterns, complete: true, branches };
+  return end(true);
 }

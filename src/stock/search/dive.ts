@@ -1,5 +1,5 @@
 import { type Relaxation, relax } from "../linear/column-generation.js";
-import type { Use } from "../model/pattern.js";
+import { planCost, type Use } from "../model/pattern.js";
 import { costStep } from "../model/problem.js";
 import { decide, isDeep, type Subproblem } from "../model/subproblem.js";
 import { fillBySubsetSum } from "../patterns/subset-sum.js";
@@ -52,6 +52,6 @@ export function* diveForPlan(search: ProgramSearch, node: Subproblem, discrepanc
     yield* diveForPlan(search, child, discrepancies - rank);
     if (isOver(search)) return;
     const { incumbent } = search;
-    if (incumbent.whole && relaxation.bound + node.fixedCost > incumbent.cost - costStep(problem)) return;
+    if (incumbent.whole && relaxation.bound + planCost(node.fixed) > incumbent.cost - costStep(problem)) return;
   }
 }

@@ -68,7 +68,7 @@ export function isOver({ budget, incumbent, bound }: Search): boolean {
 
 /** What a plan for a subproblem must cost less than to be of any use; Infinity as long as no plan makes every piece. */
 export function cutoffFor({ incumbent }: Search, node: Subproblem): number {
-  return incumbent.whole ? incumbent.cost - node.fixedCost : Infinity;
+  return incumbent.whole ? incumbent.cost - planCost(node.fixed) : Infinity;
 }
 
 /** Length of the pieces that have no place. */
