@@ -129,10 +129,12 @@ export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
   });
   // Sums in grid numbers where the grid is exact, so that they come out as the decimals a person would get.
   const length = (sum: number): number => (grid.exact ? fromGrid(sum, grid) : sum);
-  const sticksSum = model.sticks.reduce(
-    (sum, stick, k) => sum + counts[k]! * (grid.exact ? stick.length : stick.given),
-    0,
-  );
+  let sticksSum = 0;
+  let given = -worth * kept;
+  model.sticks.forEach((stick, k) => {
+    sticksSum += counts[k]! * (grid.exact ? stick.length : stick.given);
+    given += counts[k]! * stick.cost;
+  });
   let piecesSum = 0;
   pieces.forEach(({ parts, lengths }, k) => {
     for (const part of grid.exact ? parts : lengths) piecesSum += part * (model.counts[k]! - missing[k]!);
@@ -142,7 +144,6 @@ export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
   const status = short ? "short" : proven >= least ? "optimal" : "feasible";
   // Costs that share no grid are rounded for the search alone.
   const onCosts = (count: number): number => fromGrid(count, problem.costGrid);
-  const given = model.sticks.reduce((sum, stick, k) => sum + counts[k]! * stick.cost, -worth * kept);
   const cost = (problem.costGrid.exact ? onCosts(least) : given) + 0;
   // A bound below the cost on the rounded grid is below it in the costs as given too.
   const below = problem.costGrid.exact ? onCosts(proven) : given - onCosts(least - proven);

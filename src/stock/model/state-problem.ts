@@ -34,15 +34,14 @@ export function* stateProblem(model: StockModel): Steps<Problem> {
     const size = piece.length + kerf - piece.saving;
     const ofKey = known.get(key) ?? new Map<number, Item>();
     known.set(key, ofKey);
-    const item = ofKey.get(size);
+    let item = ofKey.get(size);
     if (item === undefined) {
-      const first = { size, key, demand: count, members: [k] };
-      ofKey.set(size, first);
-      items.push(first);
-    } else {
-      item.demand += count;
-      item.members.push(k);
+      item = { size, key, demand: 0, members: [] };
+      ofKey.set(size, item);
+      items.push(item);
     }
+    item.demand += count;
+    item.members.push(k);
   }
   items.sort((a, b) => b.size - a.size || a.key - b.key);
   const pieces = sumOf(model.counts);

@@ -15,9 +15,9 @@ interface Box {
   /** The problem with these sticks. */
   readonly node: Subproblem;
   /** No plan in it costs less. */
-  readonly bound: number;
+  bound: number;
   /** How often it has been searched in vain. */
-  readonly effort: number;
+  effort: number;
 }
 
 /** From this effort on a combination has to wait for dearer ones. */
@@ -53,7 +53,7 @@ export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<vo
     if (spend(budget, 20 * open.length)) yield;
     if (isSpent(budget) || bound >= cutoff() || open.length > MOST_OPEN) return;
     open.sort((a, b) => a.effort - b.effort || a.bound - b.bound);
-    let [box] = open;
+    const [box] = open;
     // Dearer combinations are looked at before too much is spent on the cheaper ones.
     if (level < cutoff() && (box?.effort ?? DEEP) >= DEEP) {
       const { cost, choices, complete } = yield* leastCombinations(search, level, cutoff() - step);
@@ -85,7 +85,7 @@ export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<vo
         open = rest;
         continue;
       }
-      box = { node, effort, bound: Math.max(box.bound, reached) };
+      box.bound = Math.max(box.bound, reached);
     }
     // Where the cost is decided, any plan will do.
     const { plan, remaining } = search.incumbent;
@@ -98,7 +98,9 @@ export function* searchCounts(search: ProgramSearch, root: Subproblem): Steps<vo
       effort > 0 &&
       (yield* searchPatterns(within, node, 2 ** effort));
     if (within.incumbent !== rival) offerPlan(search, root, within.incumbent);
-    if (!complete && effort < MOST_EFFORT) open.push({ node, bound: box.bound, effort: effort + 1 });
-    else if (!complete) return;
+    if (complete) continue;
+    if (effort === MOST_EFFORT) return;
+    box.effort = effort + 1;
+    open.push(box);
   }
 }

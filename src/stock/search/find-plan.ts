@@ -58,19 +58,19 @@ function* findWhole(search: Search): Steps<void> {
   const quick = problem.sizes.length === 0 ? 0 : materialBound(problem);
   search.bound = quick ?? 0;
   search.impossible = quick === undefined;
-  yield undefined;
+  yield;
   const counting = problem.kinds.length > 1 && problem.kinds.length <= MOST_COUNTS;
   const limited = problem.kinds.filter(({ limit }) => limit !== Infinity).length;
   const rows = problem.sizes.length + (counting ? problem.kinds.length : limited);
   // Sticks filled as full as can be leave more in the last one, so that plan is looked at even if the first will do.
   if (first.plan.length * problem.sizes.length <= SMALL_PLAN || (rows <= MOST_ROWS && !isOver(search))) {
     offerPlan(search, node, yield* fillGreedily(search, node, fillBySubsetSum));
-    yield undefined;
+    yield;
   }
   if (isOver(search) || rows > MOST_ROWS) return;
 
   if (!search.incumbent.whole) {
-    if (yield* searchShortage(search)) search.impossible = true;
+    yield* searchShortage(search);
     if (search.impossible || isSpent(budget)) return;
   }
   const programmed = addMaster(search, makeMaster(problem, node, counting));
@@ -78,7 +78,7 @@ function* findWhole(search: Search): Steps<void> {
   if (isOver(search)) return;
   const relaxation = yield* relax(programmed, node, cutoffFor(search, node));
   search.bound = Math.max(search.bound, relaxation.bound);
-  if (search.bound > mostCost(problem)) search.impossible = true;
+  search.impossible = search.bound > mostCost(problem);
   if (search.impossible) return;
   for (let discrepancies = 0; discrepancies < (counting ? 1 : 2) && !isOver(search); discrepancies++) {
     yield* diveForPlan(programmed, node, discrepancies);

@@ -101,8 +101,8 @@ export function offerPlan(search: Search, { fixed }: Pick<Subproblem, "fixed">, 
 }
 
 /** Offers the sticks of a subproblem that has decided on everything; returns whether it has. */
-export function offerDone(search: Search, { fixed, demand }: Subproblem): boolean {
-  const done = demand.every((count) => count === 0);
-  if (done) offerPlan(search, { fixed }, { plan: [], remaining: demand });
+export function offerDone(search: Search, node: Subproblem): boolean {
+  const done = node.demand.every((count) => count === 0);
+  if (done) offerPlan(search, node, { plan: [], remaining: node.demand });
   return done;
 }

@@ -37,13 +37,12 @@ function* completePlan(search: Search, scarce: readonly Use[]): Steps<void> {
 }
 
 /**
- * Looks for a plan that makes every piece where the limited sticks are scarce, or for the proof that there is none; returns
- * whether a shortage is proven.
+ * Looks for a plan that makes every piece where the limited sticks are scarce, or for the proof that there is none.
  *
  * It is the same search with other costs: sticks are free, and a piece without a place costs its length. A bound above 0
  * proves the shortage.
  */
-export function* searchShortage(search: Search): Steps<boolean> {
+export function* searchShortage(search: Search): Steps<void> {
   const { budget } = search;
   const problem = scarcePart(search.problem);
   const node = wholeProblem(problem);
@@ -56,5 +55,5 @@ export function* searchShortage(search: Search): Steps<boolean> {
     yield* diveForPlan(scarce, node, discrepancies);
   }
   yield* completePlan(search, scarce.incumbent.plan);
-  return relaxation.bound > 0;
+  if (relaxation.bound > 0) search.impossible = true;
 }
