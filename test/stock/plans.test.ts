@@ -27,7 +27,7 @@ function expectSound(problem: Problem, plan: readonly Use[], remaining: Float64A
   });
 }
 
-/** The search's parts work on what greedy filling has found. */
+/** The search's parts work on what greedy filling has incumbent. */
 function startGreedily(problem: Problem, stepLimit?: number): { search: Search; node: Subproblem } {
   const node = wholeProblem(problem);
   const search = searchOf(problem, stepLimit);
@@ -111,15 +111,15 @@ describe("plans without a bound", () => {
         const before = search.incumbent.whole ? search.incumbent.cost : Infinity;
         search.bound = least;
         runSteps(diveForPlan(programmed(search, false), node, 1));
-        const found = search.incumbent;
-        expectSound(problem, found.plan, found.remaining);
-        expect(planCost(found.plan)).toBeCloseTo(found.cost, 6);
-        if (!found.whole) return;
-        expect(found.cost).toBeGreaterThanOrEqual(least - 1e-6);
-        expect(found.cost).toBeLessThanOrEqual(before);
+        const { incumbent } = search;
+        expectSound(problem, incumbent.plan, incumbent.remaining);
+        expect(planCost(incumbent.plan)).toBeCloseTo(incumbent.cost, 6);
+        if (!incumbent.whole) return;
+        expect(incumbent.cost).toBeGreaterThanOrEqual(least - 1e-6);
+        expect(incumbent.cost).toBeLessThanOrEqual(before);
         jobs++;
-        if (found.cost < before) better++;
-        if (found.cost < least + 1e-6) best++;
+        if (incumbent.cost < before) better++;
+        if (incumbent.cost < least + 1e-6) best++;
       }),
     );
     expect(better).toBeGreaterThan(0);
@@ -136,11 +136,11 @@ describe("proofs", () => {
         if (problem === undefined || least === undefined) return;
         const { search, node } = startGreedily(problem, 1e8);
         if (!runSteps(searchPatterns(programmed(search, false), node, 1e6))) return;
-        const found = search.incumbent;
+        const { incumbent } = search;
         complete++;
-        expectSound(problem, found.plan, found.remaining);
-        expect(found.whole).toBe(true);
-        expect(found.cost).toBeCloseTo(least, 6);
+        expectSound(problem, incumbent.plan, incumbent.remaining);
+        expect(incumbent.whole).toBe(true);
+        expect(incumbent.cost).toBeCloseTo(least, 6);
       }),
     );
     expect(complete).toBeGreaterThan(20);
@@ -158,11 +158,11 @@ describe("proofs", () => {
         if (problem === undefined) return;
         const { search } = startGreedily(problem);
         runSteps(searchShortage(search));
-        const { incumbent: found, impossible } = search;
-        expectSound(problem, found.plan, found.remaining);
+        const { incumbent, impossible } = search;
+        expectSound(problem, incumbent.plan, incumbent.remaining);
         if (least === undefined) {
           none++;
-          expect(found.whole).toBe(false);
+          expect(incumbent.whole).toBe(false);
         }
         if (!impossible) return;
         proven++;

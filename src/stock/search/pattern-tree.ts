@@ -58,10 +58,11 @@ function* branchesOf(
 }
 
 /**
- * Searches for a plan that costs less than the best, branching on the pattern that holds the first item still needed.
+ * Searches for a plan that costs less than the incumbent, branching on the pattern that holds the first item still needed.
  *
  * Unlike a dive it can prove that there is none: one of the patterns tried has to be in every plan that costs less, and
  * once a pattern has been tried in vain it is banned from the branches after it.
+ *
  * The discrepancies are how often, in sum, it may depart from the likeliest pattern. Returns whether the search was complete.
  */
 export function* searchPatterns(
