@@ -1,7 +1,7 @@
 /**
  * For the author of a calculator: crown molding round rooms of any number of corners, from the `miter` module and the words for how a stick lies.
  */
-import { layLabel } from "miterwright/frame";
+import { layLabel } from "miterwright/words";
 import { compoundMiterTable, joinCorner, sawSetting, slopeFromSpring, type LayName } from "miterwright/miter";
 
 const SPRING = 38;

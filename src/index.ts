@@ -14,5 +14,6 @@ export * from "./saw/index.js";
 export * from "./panel/index.js";
 export * from "./closure/index.js";
 export * from "./frame/index.js";
+export * from "./words/index.js";
 export * from "./drawing/index.js";
 export * from "./sheet/index.js";

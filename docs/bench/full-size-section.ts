@@ -1,4 +1,5 @@
-import { arrisLabel, type FramePlan } from "miterwright/frame";
+import { type FramePlan } from "miterwright/frame";
+import { arrisLabel } from "miterwright/words";
 import { sectionAt } from "miterwright/profile";
 import { convertLength, type LengthUnit } from "miterwright/units";
 import { arrisLetters } from "../../src/drawing/arris-letters.js";

@@ -1,4 +1,5 @@
-import { describeHazard, type FramePlan } from "miterwright/frame";
+import { type FramePlan } from "miterwright/frame";
+import { describeHazard } from "miterwright/words";
 import type { StockFit } from "miterwright/stock";
 import { shortageText } from "./cards/stock-card.js";
 import type { Writers } from "./writers.js";

@@ -1,4 +1,4 @@
-import { layLabel } from "miterwright/frame";
+import { layLabel } from "miterwright/words";
 import { joinCorner, sawSetting, type LayName } from "miterwright/miter";
 import { lieSection } from "miterwright/saw";
 import { angle, defineFigure, sides, type Figure } from "./figure.js";

@@ -1,4 +1,5 @@
-import { frameGeometry, arrisLabel } from "miterwright/frame";
+import { frameGeometry } from "miterwright/frame";
+import { arrisLabel } from "miterwright/words";
 import { angle, defineFigure, length, sides, type Figure } from "./figure.js";
 import { plainMolding } from "./molding.js";
 import { dot, fitInto, finish, line, shape, text, type Pad, type Point } from "./pad.js";

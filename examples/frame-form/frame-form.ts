@@ -3,14 +3,8 @@
  * drawing, lengths and the steps at the saw.
  */
 import { drawPlanView } from "miterwright/drawing";
-import {
-  tryParseBrief,
-  describeHazard,
-  describeOperation,
-  numberHazards,
-  planFrame,
-  type FramePlan,
-} from "miterwright/frame";
+import { tryParseBrief, numberHazards, planFrame, type FramePlan } from "miterwright/frame";
+import { describeHazard, describeOperation } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
 

@@ -2,7 +2,8 @@
  * The index of a batch: every cut of every frame in the order of work, grouped by setting, and what is cut from which stick.
  */
 import { drawStock } from "miterwright/drawing";
-import { arrisLabel, surfaceLabel, type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
+import { type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
+import { arrisLabel, surfaceLabel } from "miterwright/words";
 import type { StockFit, StockJob } from "miterwright/stock";
 
 /** The sticks of one molding. */

@@ -1,8 +1,10 @@
 import { checkObject } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { FrameCheck, FramePlan } from "../frame/index.js";
+import { describeCheck } from "../words/index.js";
 import { frameChecks } from "../frame/stored/assembly.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
+import { readGeometry } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";
 import { tabulate } from "./tabulate.js";
@@ -18,7 +20,7 @@ const TIMES: Readonly<Record<FrameCheck["when"], string>> = {
 /**
  * A table of what to measure on the pieces of a frame, on the dry frame and on the glued one, with an empty column to write in what it is.
  *
- * @param plan - the plan; only its `checks` are read
+ * @param plan - the plan; only its `checks` and its geometry are read
  * @param options - formatters and caption
  * @returns the table; since lengths and angles stand in one column, its values are texts
  * @throws {InputError} when a check is none, or a formatter is missing
@@ -33,12 +35,13 @@ const TIMES: Readonly<Record<FrameCheck["when"], string>> = {
  * //=> ["overall, side to opposite side", "dry frame", "426.4 mm", "± 0.4 mm", ""]
  * ```
  */
-export function tabulateChecks(plan: Pick<FramePlan, "checks">, options: FrameTableOptions): Table {
+export function tabulateChecks(plan: Pick<FramePlan, "checks" | "geometry">, options: FrameTableOptions): Table {
   const checks = readStored(checkObject(plan, "plan")["checks"], "checks", frameChecks);
+  const { sides } = readGeometry(plan);
   const given = checkObject(options);
   const write = { length: formatterOf(given, "length"), angle: formatterOf(given, "angle") };
   const rows = checks.map((check) => [
-    check.label,
+    describeCheck(check, { sides }),
     TIMES[check.when],
     write[check.kind](check.value),
     withinText(check, write),

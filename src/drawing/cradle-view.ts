@@ -1,7 +1,7 @@
 import { refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { surfaceLabel } from "../frame/index.js";
+import { surfaceLabel } from "../words/index.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";

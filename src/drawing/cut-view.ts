@@ -1,7 +1,7 @@
 import { checkInteger, refuse } from "../core/check.js";
 import { tanDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { describeOperation } from "../frame/index.js";
+import { describeOperation } from "../words/index.js";
 import type { CutPlacement } from "../saw/index.js";
 import { drawBladeView } from "./blade-view.js";
 import { drawBreak } from "./break-line.js";

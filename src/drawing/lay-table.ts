@@ -1,8 +1,8 @@
 import { checkObject } from "../core/check.js";
-import { layLabel } from "../frame/index.js";
+import { layLabel } from "../words/index.js";
 import { layRotation } from "../miter/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { obstacleText } from "../frame/obstacle-text.js";
+import { obstacleText } from "../words/internal.js";
 import { readSawing, type SawingToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";

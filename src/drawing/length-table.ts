@@ -1,5 +1,5 @@
 import { checkNumber, checkObject } from "../core/check.js";
-import { arrisLabel } from "../frame/index.js";
+import { arrisLabel } from "../words/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
 import { arrisLetters } from "./arris-letters.js";
 import { readGeometry, type FrameToDraw } from "./read-frame.js";

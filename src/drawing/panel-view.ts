@@ -2,7 +2,7 @@ import { readStored } from "../core/stored.js";
 import { atan2Deg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import { sideNumber } from "../core/side-number.js";
-import { numberingText } from "../frame/numbering-text.js";
+import { numberingText } from "../words/internal.js";
 import type { PanelPlan } from "../panel/index.js";
 import { panelPlan } from "../panel/stored-panel.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";

@@ -1,4 +1,5 @@
-import { arrisLabel, surfaceLabel, type SawPlan, type MeasureAlong } from "../frame/index.js";
+import { type SawPlan, type MeasureAlong } from "../frame/index.js";
+import { arrisLabel, surfaceLabel } from "../words/index.js";
 import type { StickSurface } from "../saw/index.js";
 
 /**

@@ -1,4 +1,5 @@
-import { layLabel, type FrameGeometry } from "../frame/index.js";
+import { type FrameGeometry } from "../frame/index.js";
+import { layLabel } from "../words/index.js";
 import type { CutPlacement } from "../saw/index.js";
 import { drawBreak } from "./break-line.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";

@@ -1,6 +1,6 @@
 import type { Box, Point } from "../core/geometry-types.js";
 import type { FrameContents } from "../frame/index.js";
-import { numberingText } from "../frame/numbering-text.js";
+import { numberingText } from "../words/internal.js";
 import { polygonCorners, polygonExtent } from "../polygon/index.js";
 import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";

@@ -1,6 +1,7 @@
 import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
-import { arrisLabel, type FrameGeometry } from "../frame/index.js";
+import { type FrameGeometry } from "../frame/index.js";
+import { arrisLabel } from "../words/index.js";
 import { sectionAt, type Profile, type RabbetHold } from "../profile/index.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawShape, finishDrawing, startCanvas } from "./canvas.js";

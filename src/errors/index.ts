@@ -3,7 +3,13 @@
  *
  * @module
  */
-export { InputError, type Expected, type ExpectedKind, type InputErrorCode, type InputErrorFacts } from "../core/input-error.js";
+export {
+  InputError,
+  type Expected,
+  type ExpectedKind,
+  type InputErrorCode,
+  type InputErrorFacts,
+} from "../core/input-error.js";
 export { ParseError, type ParseErrorFacts } from "../core/parse-error.js";
 export type { Box, Filled, LengthUnit, OneOf, Point, Pose } from "../core/geometry-types.js";
 export type { Hazard, HazardCode, HazardSignal, QuantityKind } from "../core/hazard.js";

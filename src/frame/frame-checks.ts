@@ -4,7 +4,6 @@ import { toleranceKernel } from "../closure/gauge-tolerance.js";
 import { acrossTolerance, liftTolerance, slopeTolerance, pieceTolerance } from "../closure/ring-tolerances.js";
 import type { FrameGeometry } from "./frame-geometry.js";
 import { jointWidth } from "./joint-width.js";
-import { arrisLabel } from "./arris-label.js";
 import type { MeasureAlong } from "./measure-along.js";
 
 /** One thing to measure on a frame, and what it must be. */
@@ -27,10 +26,10 @@ export interface FrameCheck {
     | "glued-flatness";
   /** When: on the loose pieces, on the dry frame with all joints but the last pulled tight, or on the glued one. */
   readonly when: "pieces" | "dry" | "glued";
-  /** What to measure, for people. */
-  readonly label: string;
   /** The arris that is measured at, where a tape or a rule finds it; `null` where there is none of a name, or nothing is measured along one. */
   readonly arris: string | null;
+  /** Of the opening and the level width: whether they are taken at the frame's inside, in the rabbet, or at `arris`, which a tape finds elsewhere; `null` for other checks. */
+  readonly place: "inside" | "rabbet" | "arris" | null;
   /** Whether value and tolerance are lengths in the plan's unit or angles in degrees. */
   readonly kind: "length" | "angle";
   /** What it must be. */
@@ -52,10 +51,8 @@ function standsOn({ slope, overall, opening, pieces, deciding, corners }: FrameG
 interface OpeningArris {
   /** Its name, if it has one. */
   readonly arris: string | null;
-  /** What to call the place within a sentence. */
-  readonly place: string;
-  /** The same as the start of the level width. */
-  readonly start: string;
+  /** Where that is. */
+  readonly place: NonNullable<FrameCheck["place"]>;
   /** How much farther from the center it is than the opening of the contents. */
   readonly beyond: number;
 }
@@ -75,15 +72,14 @@ const SAME_PLACE: number = 1e-9;
 export function openingArris(geometry: FrameGeometry): OpeningArris {
   const { seating, measured, deciding, arrises, levelWidth, pieces } = geometry;
   if (seating === null && measured === null) {
-    return { arris: pieces[0].shortest.arris, place: "inside", start: "the inside", beyond: 0 };
+    return { arris: pieces[0].shortest.arris, place: "inside", beyond: 0 };
   }
   const arris = measured === null ? "wallMouth" : "wall";
   const beyond = arrises[arris]!.out - deciding.out;
   if (Math.abs(beyond) <= SAME_PLACE * levelWidth) {
-    return { arris, place: "in the rabbet", start: "the rabbet's wall", beyond: 0 };
+    return { arris, place: "rabbet", beyond: 0 };
   }
-  const label = arrisLabel(arris);
-  return { arris, place: `at the ${label}`, start: `the ${label}`, beyond };
+  return { arris, place: "arris", beyond };
 }
 
 /**
@@ -101,76 +97,54 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
   const tolerated = acceptedGap < width ? toleranceKernel(sides, width, acceptedGap, slope) : null;
   const off = (side: number): { flats: number | null; diagonal: number | null } =>
     tolerated === null ? { flats: null, diagonal: null } : acrossTolerance(sides, side, tolerated.angle);
-  const { arris: inside, place, start, beyond } = openingArris(geometry);
+  const { arris: inside, place, beyond } = openingArris(geometry);
   const opening = beyond === 0 ? geometry.opening : offsetPolygon(geometry.opening, beyond);
   const [inner, outer] = [off(opening.side), off(overall.polygon.side)];
   const { height } = overall;
   const lift = height !== null && acceptedGap < height ? liftTolerance(standsOn(geometry), height, acceptedGap) : null;
-  const flats = sides % 2 === 0 ? "side to opposite side" : "corner to opposite side";
-  const diagonal = "corner to farthest corner";
   const outermost = pieces[0].longest.arris;
   const { arris, length } = measure ?? pieces[0].longest;
 
-  const check = (
+  const lengthCheck = (
     code: FrameCheck["code"],
     when: FrameCheck["when"],
-    label: string,
-    at: string | null,
-    value: number,
-    tolerance: number | null,
-    kind: FrameCheck["kind"] = "length",
-  ): FrameCheck => ({ code, when, label, arris: at, kind, value, tolerance });
-  const across = `opening, ${place},`;
+    at: Pick<FrameCheck, "arris" | "place">,
+    [value, tolerance]: readonly [number, number | null],
+  ): FrameCheck => ({ code, when, arris: at.arris, place: at.place, kind: "length", value, tolerance });
+  const angleCheck = (code: FrameCheck["code"], value: number, tolerance: number | null): FrameCheck => ({
+    code,
+    when: "dry",
+    arris: null,
+    place: null,
+    kind: "angle",
+    value,
+    tolerance,
+  });
+  const [nowhere, open, whole] = [
+    { arris: null, place: null },
+    { arris: inside, place },
+    { arris: outermost, place: null },
+  ];
   const checks: FrameCheck[] = [
-    check(
-      "piece-length",
-      "pieces",
-      `length of every piece along the ${arrisLabel(arris)}, one against the other`,
-      arris,
-      length,
-      pieceTolerance(sides, acceptedGap),
-    ),
-    check("level-width", "pieces", `width taken level, from ${start}`, inside, levelWidth - beyond, null),
-    check("miter-sum", "dry", `${sides} corners, two plan miters each, add up to`, null, 360, null, "angle"),
-    check(
-      "corner-angle",
-      "dry",
-      "inside angle of every tight corner, in plan",
-      null,
-      180 - 2 * planMiter,
-      tolerated === null ? null : tolerated.angle / sides,
-      "angle",
-    ),
-    check("last-joint", "dry", "gap of the last joint, its other end touching", null, 0, acceptedGap),
-    check("opening-across-flats", "dry", `${across} ${flats}`, inside, opening.acrossFlats, inner.flats),
-    check("opening-across-corners", "dry", `${across} ${diagonal}`, inside, opening.acrossCorners, inner.diagonal),
-    check("overall-across-flats", "dry", `overall, ${flats}`, outermost, overall.polygon.acrossFlats, outer.flats),
-    check(
-      "overall-across-corners",
-      "dry",
-      `overall, ${diagonal}`,
-      outermost,
-      overall.polygon.acrossCorners,
-      outer.diagonal,
-    ),
-    check("flatness", "dry", "gap under any corner on a flat bench", null, 0, lift),
+    lengthCheck("piece-length", "pieces", { arris, place: null }, [length, pieceTolerance(sides, acceptedGap)]),
+    lengthCheck("level-width", "pieces", open, [levelWidth - beyond, null]),
+    angleCheck("miter-sum", 360, null),
+    angleCheck("corner-angle", 180 - 2 * planMiter, tolerated === null ? null : tolerated.angle / sides),
+    lengthCheck("last-joint", "dry", nowhere, [0, acceptedGap]),
+    lengthCheck("opening-across-flats", "dry", open, [opening.acrossFlats, inner.flats]),
+    lengthCheck("opening-across-corners", "dry", open, [opening.acrossCorners, inner.diagonal]),
+    lengthCheck("overall-across-flats", "dry", whole, [overall.polygon.acrossFlats, outer.flats]),
+    lengthCheck("overall-across-corners", "dry", whole, [overall.polygon.acrossCorners, outer.diagonal]),
+    lengthCheck("flatness", "dry", nowhere, [0, lift]),
   ];
   if (slope !== 0) {
     const slopes = tolerated === null ? null : slopeTolerance(sides, slope, tolerated.shared.each);
-    checks.push(check("slope", "dry", "slope of every side against the bench", null, slope, slopes, "angle"));
+    checks.push(angleCheck("slope", slope, slopes));
   }
-  const again = beyond === 0 ? "opening again," : `opening again, ${place},`;
   checks.push(
-    check(
-      "glued-across-flats",
-      "glued",
-      `${again} before the panel is cut, ${flats}`,
-      inside,
-      opening.acrossFlats,
-      inner.flats,
-    ),
-    check("glued-across-corners", "glued", `${again} ${diagonal}`, inside, opening.acrossCorners, inner.diagonal),
-    check("glued-flatness", "glued", "gap under any corner on a flat bench, again", null, 0, lift),
+    lengthCheck("glued-across-flats", "glued", open, [opening.acrossFlats, inner.flats]),
+    lengthCheck("glued-across-corners", "glued", open, [opening.acrossCorners, inner.diagonal]),
+    lengthCheck("glued-flatness", "glued", nowhere, [0, lift]),
   );
   return checks;
 }

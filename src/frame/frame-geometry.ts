@@ -14,7 +14,6 @@ import type {
   Opening,
   ProfileBrief,
 } from "./brief.js";
-import { arrisLabel } from "./arris-label.js";
 import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
 import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
 import { filledBrief } from "./read-brief.js";
@@ -78,11 +77,11 @@ export interface FrameGeometry<M extends string = string> extends RingGeometry<M
 /** A cut needs no thickness in a corner of equal boards; this stands for it. */
 const ANY_THICKNESS: number = 1;
 
-/** The sentence names the arris in words, and its length without the last digits, which differ between engines. */
+/** The sentence gives the length without its last digits, which differ between engines. */
 function refuseTightOpening(opening: Opening, arris: string | null, length: number): never {
-  const place = arris === null ? "innermost point" : arrisLabel(arris);
+  const place = arris === null ? "the innermost point" : `\`${arris}\``;
   const short = Number(length.toPrecision(12));
-  const message = `Expected \`opening\` to leave the pieces a length at every edge, but at the ${place} it would be ${short}`;
+  const message = `Expected \`opening\` to leave the pieces a length at every edge, but at ${place} it would be ${short}`;
   return reject("impossible", "opening", opening, message);
 }
 

@@ -39,18 +39,12 @@ export { sawPlan } from "./saw-plan.js";
 export type { SawPlan, SawPlanOptions } from "./saw-plan-types.js";
 export type { LayResult } from "./lay-result.js";
 export type { LayWish } from "./lay-preference.js";
-export { describeLay } from "./describe-lay.js";
 export type { MeasureAlong } from "./measure-along.js";
 export type { OperationKind } from "./operation-kind.js";
 export type { Operation } from "./operation.js";
 export type { RoughPiece } from "./rough-length.js";
 export type { StopRule } from "./stop-rule.js";
-export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export type { TestCuts, TestPair, TestProof, TestRing } from "./test-cuts.js";
-export { describeTestCuts } from "./describe-test-cuts.js";
-export { arrisLabel } from "./arris-label.js";
-export { layLabel } from "./lay-label.js";
-export { surfaceLabel } from "./surface-label.js";
 export { shopOrder } from "./shop-order.js";
 export type {
   ShopChange,
@@ -91,9 +85,6 @@ export type {
 } from "./hanging/frame-hanging.js";
 export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
-export { type HazardText, describeHazard } from "./describe-hazard.js";
 export { type NumberedHazard, numberHazards } from "./number-hazards.js";
-export { describeHanging } from "./hanging/describe-hanging.js";
-export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { parsePlan } from "./parse-plan.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

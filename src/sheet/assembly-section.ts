@@ -1,4 +1,5 @@
-import { surfaceLabel, type FramePlan } from "../frame/index.js";
+import { type FramePlan } from "../frame/index.js";
+import { surfaceLabel } from "../words/index.js";
 import { element, list, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 

@@ -1,3 +1,4 @@
+import { describeCheck } from "../words/index.js";
 import { NOTHING, withinText } from "../drawing/within-text.js";
 import type { FrameCheck, FramePlan } from "../frame/index.js";
 import { glueBlock, truenessBlock } from "./assembly-section.js";
@@ -24,7 +25,7 @@ export function checkSection(plan: FramePlan, words: Words, year: Markup): Marku
   const rows = plan.checks
     .filter(({ code }) => AGAIN[code] === undefined)
     .map((check) => [
-      check.label,
+      describeCheck(check, plan.geometry),
       // Rounded to the graduations of a rule, a value could be off by more than its tolerance.
       (check.tolerance === null ? words : finely(words))[check.kind](check.value),
       withinText(check, finely(words)),

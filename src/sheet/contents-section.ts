@@ -2,7 +2,7 @@ import { isolate } from "../core/isolate.js";
 import type { ContentsStack, FramePlan, MaterialPart } from "../frame/index.js";
 import { costText } from "./cost-text.js";
 import { element, list, table, type Content, type Markup } from "./html.js";
-import { quantityText } from "../frame/quantity-text.js";
+import { quantityText } from "../words/internal.js";
 import type { Words } from "./sheet-options.js";
 
 /** How much room the stack leaves behind it, and how much of that is too little. */

@@ -1,10 +1,11 @@
 import { isolate } from "../core/isolate.js";
 import { drawPlanView, drawSection } from "../drawing/index.js";
 import { arrisLetters } from "../drawing/arris-letters.js";
-import { arrisLabel, type FramePlan, type PartialSum } from "../frame/index.js";
+import { type FramePlan, type PartialSum } from "../frame/index.js";
+import { arrisLabel } from "../words/index.js";
 import { costText } from "./cost-text.js";
 import { element, figure, table, type Content, type Markup } from "./html.js";
-import { quantityText } from "../frame/quantity-text.js";
+import { quantityText } from "../words/internal.js";
 import type { Words } from "./sheet-options.js";
 
 /** Width of the view from above: less than half the sheet, so that the frame fits on one page with the rest. */

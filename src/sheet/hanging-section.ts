@@ -1,4 +1,5 @@
-import { describeHanging, type FramePlan } from "../frame/index.js";
+import { type FramePlan } from "../frame/index.js";
+import { describeHanging } from "../words/index.js";
 import { element, list, type Markup } from "./html.js";
 import type { Words } from "./sheet-options.js";
 

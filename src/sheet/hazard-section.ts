@@ -1,4 +1,5 @@
-import { describeHazard, numberHazards, type FramePlan } from "../frame/index.js";
+import { numberHazards, type FramePlan } from "../frame/index.js";
+import { describeHazard } from "../words/index.js";
 import type { StockFit } from "../stock/index.js";
 import { statusText } from "./stock-section.js";
 import { element, type Content, type Markup } from "./html.js";

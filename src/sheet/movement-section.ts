@@ -1,4 +1,5 @@
-import { describeMovement, type FramePlan } from "../frame/index.js";
+import { type FramePlan } from "../frame/index.js";
+import { describeMovement } from "../words/index.js";
 import { element, list, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 

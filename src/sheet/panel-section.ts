@@ -1,7 +1,7 @@
 import { drawPanel, drawPanelCut } from "../drawing/index.js";
 import { sideNumber } from "../core/side-number.js";
 import { hiddenCorners } from "../drawing/hidden-corners.js";
-import { numberingText } from "../frame/numbering-text.js";
+import { numberingText } from "../words/internal.js";
 import type { FramePlan } from "../frame/index.js";
 import type { PanelPlan } from "../panel/index.js";
 import { element, table, type Markup } from "./html.js";

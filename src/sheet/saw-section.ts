@@ -1,16 +1,8 @@
 import { drawCradle, drawCut, drawPiece } from "../drawing/index.js";
-import { heedText } from "../frame/heed-text.js";
-import { obstacleText } from "../frame/obstacle-text.js";
-import {
-  describeLay,
-  describeOperation,
-  describeTestCuts,
-  layLabel,
-  numberHazards,
-  type FramePlan,
-  type LayResult,
-  surfaceLabel,
-} from "../frame/index.js";
+import { heedText } from "../words/internal.js";
+import { obstacleText } from "../words/internal.js";
+import { numberHazards, type FramePlan, type LayResult } from "../frame/index.js";
+import { describeLay, describeOperation, describeTestCuts, layLabel, surfaceLabel } from "../words/index.js";
 import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";

@@ -5,7 +5,7 @@ import type { StockFit, StockJob } from "../stock/index.js";
 import { describePieces, summarizeLayouts } from "../drawing/layout-summary.js";
 import { costText } from "./cost-text.js";
 import { element, join, table, type Markup } from "./html.js";
-import { quantityText } from "../frame/quantity-text.js";
+import { quantityText } from "../words/internal.js";
 import type { Words } from "./sheet-options.js";
 
 /** Layouts in one picture, so that a page can break between pictures. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { arrisLabel } from "miterwright/frame";
+import { arrisLabel } from "miterwright/words";
 import { sectionAt } from "miterwright/profile";
 import { fullSizeSection } from "../../docs/bench/full-size-section.js";
 import { planJob } from "../../docs/bench/plan-job.js";

@@ -73,10 +73,10 @@ function pieceCase(sides: number, apothem: number, slope: number, width: number,
       const outer = derivePieceLength(field, { ...exact, at: exactPoint(at) });
       const tangent = Math.tan(Math.PI / sides);
       return [
-        { quantity: "piece length where given", got: piece!.lengths.sight, want: inner },
+        { quantity: "piece length where given", got: piece.lengths.sight, want: inner },
         {
           quantity: "piece length elsewhere",
-          got: piece!.lengths.outer,
+          got: piece.lengths.outer,
           want: outer,
           terms: 2 * tangent * (apothem + outTerms(at, slope)),
         },

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { drawCut } from "miterwright/drawing";
-import { sawPlan, describeOperation, frameGeometry, planFrame, type FramePlan } from "miterwright/frame";
+import { sawPlan, frameGeometry, planFrame, type FramePlan } from "miterwright/frame";
+import { describeOperation } from "miterwright/words";
 import { miterSaw, placeCut, tableSaw, type Saw } from "miterwright/saw";
 import { placeStick } from "../../src/drawing/placed-stick.js";
 import { lyingPiece } from "../../src/drawing/lying-piece.js";

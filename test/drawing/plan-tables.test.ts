@@ -1,3 +1,4 @@
+import { describeCheck } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
@@ -195,7 +196,12 @@ test("a table of checks has what must be when, within what, and room for what is
   const table = tabulateChecks(frame, SHORT);
   const times = { pieces: "loose pieces", dry: "dry frame", glued: "glued frame" };
   expect(table.cells.map(([what, when, value, , is]) => [what, when, value, is])).toEqual(
-    frame.checks.map(({ label, when, kind, value }) => [label, times[when], SHORT[kind](value), ""]),
+    frame.checks.map((check) => [
+      describeCheck(check, frame.geometry),
+      times[check.when],
+      SHORT[check.kind](check.value),
+      "",
+    ]),
   );
   const within = columnOf(table, "within");
   frame.checks.forEach(({ kind, tolerance }, index) => {
@@ -203,7 +209,7 @@ test("a table of checks has what must be when, within what, and room for what is
   });
   const [check] = frame.checks;
   const cellOf = (tolerance: number | null): string =>
-    tabulateChecks({ checks: [{ ...check!, kind: "angle", tolerance }] }, SHORT).cells[0]![3]!;
+    tabulateChecks({ ...frame, checks: [{ ...check!, kind: "angle", tolerance }] }, SHORT).cells[0]![3]!;
   expect([cellOf(null), cellOf(0.004), cellOf(0.006)]).toEqual(["–", "a hair", "±\u00a00.01°"]);
 });
 

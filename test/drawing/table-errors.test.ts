@@ -167,17 +167,18 @@ describe("refused are", () => {
       "missing",
       "Expected `checks` to be an array, got undefined",
     ]);
-    expect(refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, value: NaN }] }, SHORT))).toEqual([
+    expect(refusal(() => tabulateChecks({ ...frame, checks: [{ ...frame.checks[0]!, value: NaN }] }, SHORT))).toEqual([
       "range",
       "Expected `checks[0].value` to be a finite number, got NaN (number)",
     ]);
     expect(
-      refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, tolerance: undefined as never }] }, SHORT)),
+      refusal(() =>
+        tabulateChecks({ ...frame, checks: [{ ...frame.checks[0]!, tolerance: undefined as never }] }, SHORT),
+      ),
     ).toEqual(["missing", "Expected `checks[0].tolerance` to be a finite number, got undefined"]);
-    expect(refusal(() => tabulateChecks({ checks: [{ ...frame.checks[0]!, when: "wet" as never }] }, SHORT))).toEqual([
-      "unknown",
-      'Expected `checks[0].when` to be one of "pieces", "dry", "glued", got "wet" (string)',
-    ]);
+    expect(
+      refusal(() => tabulateChecks({ ...frame, checks: [{ ...frame.checks[0]!, when: "wet" as never }] }, SHORT)),
+    ).toEqual(["unknown", 'Expected `checks[0].when` to be one of "pieces", "dry", "glued", got "wet" (string)']);
   });
 
   test("captions that are none", () => {

@@ -47,7 +47,7 @@ describe("the calculator", () => {
   test("costs a page little: the miter module and the words for how a stick lies", async () => {
     const text = readProjectFile(`examples/${script}`);
     const imported = [...text.matchAll(/ from "([^"]+)"/g)].map(([, name]) => name);
-    expect(imported).toEqual(["miterwright/frame", "miterwright/miter"]);
+    expect(imported).toEqual(["miterwright/words", "miterwright/miter"]);
     const { code, packages } = await bundleProgram("", { stdin: { contents: text, resolveDir: ROOT, loader: "ts" } });
     expect(packages).toEqual([]);
     expect(gzipSync(code, { level: 9 }).length).toBeLessThanOrEqual(4200);

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard, HazardCode } from "miterwright/errors";
-import { describeHazard, planFrame, type FrameBrief } from "miterwright/frame";
+import { planFrame, type FrameBrief } from "miterwright/frame";
+import { describeHazard } from "miterwright/words";
 import { issuesOf } from "./briefs.js";
 import { anyBrief } from "../drawing/frames.js";
 import { codesOf, codesRead } from "../laws/codes.js";

@@ -1,3 +1,4 @@
+import { describeCheck } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ringChecks, type RingCheck } from "miterwright/closure";
@@ -129,7 +130,7 @@ describe("what to measure", () => {
     const plan = planOf({ slope: 20 });
     const measure = plan.sawing.operations.at(-1)!.measure!;
     expect(checkOf(plan, "piece-length").value).toBe(measure.length);
-    expect(checkOf(plan, "piece-length").label).toBe(
+    expect(describeCheck(checkOf(plan, "piece-length"), plan.geometry)).toBe(
       "length of every piece along the outer edge at the back, one against the other",
     );
     // With no lay there is no tape; then the longest line will do.
@@ -219,7 +220,9 @@ describe("what to measure", () => {
 
   test("says where to measure, in words and by the arris, with a rabbet, without one, and on a slope", () => {
     const said = (plan: FramePlan): Record<string, string> =>
-      Object.fromEntries(plan.checks.map(({ code, label, arris }) => [code, `${arris ?? "-"}: ${label}`]));
+      Object.fromEntries(
+        plan.checks.map((check) => [check.code, `${check.arris ?? "-"}: ${describeCheck(check, plan.geometry)}`]),
+      );
     const odd = said(planOf({ sides: 5 }));
     expect(odd["level-width"]).toBe("wallMouth: width taken level, from the rabbet's wall");
     expect(odd["opening-across-flats"]).toBe("wallMouth: opening, in the rabbet, corner to opposite side");

@@ -154,7 +154,7 @@ describe("the opening", () => {
 
   test("so tight that a piece would have no length is refused with the length it would have", () => {
     expect(() => frameGeometry({ sides: 6, profile: plain, opening: { side: 20 }, at: "outerBack" })).toThrow(
-      "Expected `opening` to leave the pieces a length at every edge, but at the sight edge at the face it would be -26.1880215352",
+      "Expected `opening` to leave the pieces a length at every edge, but at `sightFace` it would be -26.1880215352",
     );
   });
 });

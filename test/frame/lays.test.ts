@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { describeLay, planFrame, type FramePlan, type LayResult, type ProfileBrief } from "miterwright/frame";
+import { planFrame, type FramePlan, type LayResult, type ProfileBrief } from "miterwright/frame";
+import { describeLay } from "miterwright/words";
 import { molding, type Profile } from "miterwright/profile";
 import { cradleFor, miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { shopSheet } from "miterwright/sheet";

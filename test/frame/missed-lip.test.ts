@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard } from "miterwright/errors";
-import { describeHazard, planFrame, type FrameBrief } from "miterwright/frame";
+import { planFrame, type FrameBrief } from "miterwright/frame";
+import { describeHazard } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { polygonCorners } from "miterwright/polygon";
 import { plain } from "./briefs.js";

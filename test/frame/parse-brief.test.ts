@@ -592,7 +592,7 @@ test.each([
   ],
   [
     { opening: { side: 2 }, at: "outerFace" },
-    "Expected `opening` to leave the pieces a length at every edge, but at the sight edge at the face it would be -44.1880215352",
+    "Expected `opening` to leave the pieces a length at every edge, but at `sightFace` it would be -44.1880215352",
   ],
   [{ shows: "front" }, 'Expected `shows` to be one of "face", "back", got "front" (string)'],
   [

@@ -44,7 +44,7 @@ export function sawnFrame(
   flaws: Flaws = SOUND,
 ): OpenRing & { readonly slope: number; readonly gap: number } {
   const { slope, sides, pieces } = plan.geometry;
-  const { longest, shortest } = pieces[0]!;
+  const { longest, shortest } = pieces[0];
   const piece: MeasuredPiece = {
     length: shortest.length,
     start: sawn(plan, second, flaws),

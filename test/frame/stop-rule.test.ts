@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { sawPlan, describeOperation, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
+import { sawPlan, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
+import { describeOperation } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { planeFromWords, stickAxes, type Shop } from "../laws/saw.js";
 import { briefs, plain } from "./briefs.js";

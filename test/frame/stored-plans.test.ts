@@ -15,12 +15,7 @@ import { isInputError } from "miterwright/errors";
 import {
   correctFromGap,
   sawPlan,
-  describeHazard,
-  describeHanging,
-  describeMovement,
-  describeOperation,
   numberHazards,
-  describeTestCuts,
   panelForOpening,
   planFrame,
   shopOrder,
@@ -29,6 +24,13 @@ import {
   type FrameGeometry,
   type FramePlan,
 } from "miterwright/frame";
+import {
+  describeHazard,
+  describeHanging,
+  describeMovement,
+  describeOperation,
+  describeTestCuts,
+} from "miterwright/words";
 import { simulatePanel } from "miterwright/panel";
 import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";

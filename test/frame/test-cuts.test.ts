@@ -4,12 +4,12 @@ import { ringClosure } from "miterwright/closure";
 import {
   correctFromGap,
   sawPlan,
-  describeTestCuts,
   frameGeometry,
   planFrame,
   type SawPlanOptions,
   type TestCuts,
 } from "miterwright/frame";
+import { describeTestCuts } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
 import { plain, rabbeted, throughJson } from "./briefs.js";

@@ -24,9 +24,10 @@ export const HOUSE: House = {
   floors: [
     ["core"],
     ["polygon", "miter", "profile", "stock", "wood", "units", "errors"],
-    ["ring", "panel", "closure", "saw"],
+    ["panel", "closure", "saw"],
     ["frame"],
-    ["drawing", "solid"],
+    ["words"],
+    ["drawing"],
     ["sheet"],
   ],
   beside: { precise: ["errors"] },

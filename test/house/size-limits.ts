@@ -28,6 +28,7 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/panel", limit: 5000 },
   { entry: "miterwright/closure", limit: 9000 },
   { entry: "miterwright/frame", limit: 61_000 },
+  { entry: "miterwright/words", limit: 20_000 },
   { entry: "miterwright/drawing", limit: 36_000 },
   { entry: "miterwright/sheet", limit: 50_000 },
   { entry: "miterwright/precise", limit: 22_000, packages: ["decimal.js"] },

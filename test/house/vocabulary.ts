@@ -40,7 +40,9 @@ export function namesOf(text: string): Named {
     // What a generic type is given, as in `Pick<Fit, "cost">`, names keys.
     if (ts.isTypeReferenceNode(node)) return;
     if (ts.isLiteralTypeNode(node) && ts.isStringLiteral(node.literal)) codes.push(node.literal.text);
-    ts.forEachChild(node, (child) => { visit(child, within); });
+    ts.forEachChild(node, (child) => {
+      visit(child, within);
+    });
   };
   visit(ts.createSourceFile("file.ts", text, ts.ScriptTarget.ES2022, true), "");
   return { exports, keys, codes };

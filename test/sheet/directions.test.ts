@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { drawSection, drawPiece, drawStock, tabulate, tabulateLengths } from "miterwright/drawing";
-import { describeMovement, arrisLabel, planFrame, type FramePlan } from "miterwright/frame";
+import { planFrame, type FramePlan } from "miterwright/frame";
+import { describeMovement, arrisLabel } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
 import { BATTEN } from "../drawing/frames.js";

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { describeMovement, type FrameBrief } from "miterwright/frame";
+import { type FrameBrief } from "miterwright/frame";
+import { describeMovement } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { measuredPlan, plan, SHORT } from "../drawing/frames.js";
 import { textOf } from "../drawing/read-xml.js";

@@ -1,15 +1,9 @@
+import { describeCheck } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import {
-  describeOperation,
-  describeTestCuts,
-  arrisLabel,
-  numberHazards,
-  planFrame,
-  stockJob,
-  type FramePlan,
-} from "miterwright/frame";
+import { numberHazards, planFrame, stockJob, type FramePlan } from "miterwright/frame";
+import { describeOperation, describeTestCuts, arrisLabel } from "miterwright/words";
 import { tableSaw } from "miterwright/saw";
 import { shopSheet, type SheetOptions } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
@@ -287,12 +281,12 @@ describe("the sheet says", () => {
     expect(rows).toEqual(
       tray.checks
         .filter(({ when }) => when !== "glued")
-        .map(({ label, kind, value, tolerance, code }) => [
-          label,
-          SHORT[kind](value),
-          tolerance === null ? "–" : `± ${SHORT[kind](tolerance)}`,
+        .map((check) => [
+          describeCheck(check, tray.geometry),
+          SHORT[check.kind](check.value),
+          check.tolerance === null ? "–" : `± ${SHORT[check.kind](check.tolerance)}`,
           "",
-          again.includes(code) ? "" : "–",
+          again.includes(check.code) ? "" : "–",
         ]),
     );
     // Where the reader's digits round a tolerance away, it is none that can be measured.

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { describeOperation, arrisLabel, planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
+import { planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
+import { describeOperation, arrisLabel } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";

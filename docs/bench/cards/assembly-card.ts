@@ -1,4 +1,4 @@
-import { surfaceLabel } from "miterwright/frame";
+import { surfaceLabel } from "miterwright/words";
 import { html, type Part } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets } from "./tables.js";

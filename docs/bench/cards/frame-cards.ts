@@ -1,8 +1,8 @@
 import { drawPanel, drawPlanView, drawSection } from "miterwright/drawing";
-import { arrisLabel } from "miterwright/frame";
+import { arrisLabel } from "miterwright/words";
 import { sideNumber } from "../../../src/core/side-number.js";
 import { swingLabel } from "../../../src/drawing/swing-label.js";
-import { numberingText } from "../../../src/frame/numbering-text.js";
+import { numberingText } from "../../../src/words/numbering-text.js";
 import { html, trusted } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";

@@ -1,4 +1,5 @@
-import { describeHanging, type FramePlan } from "miterwright/frame";
+import { type FramePlan } from "miterwright/frame";
+import { describeHanging } from "miterwright/words";
 import { html, type Part } from "../html.js";
 import { about } from "../writers.js";
 import type { Card } from "./card.js";

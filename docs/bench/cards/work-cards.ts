@@ -1,17 +1,16 @@
 import { drawCradle, drawCut } from "miterwright/drawing";
+import { numberHazards, type FramePlan, type LayResult } from "miterwright/frame";
 import {
+  describeCheck,
   describeHazard,
   describeLay,
   describeOperation,
   describeTestCuts,
   arrisLabel,
   layLabel,
-  numberHazards,
-  type FramePlan,
-  type LayResult,
-} from "miterwright/frame";
-import { heedText } from "../../../src/frame/heed-text.js";
-import { obstacleText } from "../../../src/frame/obstacle-text.js";
+} from "miterwright/words";
+import { heedText } from "../../../src/words/heed-text.js";
+import { obstacleText } from "../../../src/words/obstacle-text.js";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
 import type { Card } from "./card.js";
@@ -159,16 +158,19 @@ export const checksCard: Card = {
       ${(["pieces", "dry", "glued"] as const).map((when) => {
         const rows = plan.checks
           .filter((check) => check.when === when)
-          .map(({ label, kind, value, tolerance }): Part[] => [
-            label,
-            // Rounded to the marks of a rule, a length could be off by more than its tolerance.
-            html`<span class="figure"
-              >${kind === "length" && tolerance !== null ? writers.small(value) : writers[kind](value)}</span
-            >`,
-            tolerance === null
-              ? ""
-              : withinText(kind === "length" ? writers.small(tolerance) : writers.angle(tolerance)),
-          ]);
+          .map((check): Part[] => {
+            const { kind, value, tolerance } = check;
+            return [
+              describeCheck(check, plan.geometry),
+              // Rounded to the marks of a rule, a length could be off by more than its tolerance.
+              html`<span class="figure"
+                >${kind === "length" && tolerance !== null ? writers.small(value) : writers[kind](value)}</span
+              >`,
+              tolerance === null
+                ? ""
+                : withinText(kind === "length" ? writers.small(tolerance) : writers.angle(tolerance)),
+            ];
+          });
         return table(`Measure ${WHEN[when]}`, ["what", "must be", "within"], rows);
       })}`;
   },

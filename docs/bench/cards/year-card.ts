@@ -1,4 +1,4 @@
-import { describeMovement } from "miterwright/frame";
+import { describeMovement } from "miterwright/words";
 import type { Card } from "./card.js";
 import { bullets } from "./tables.js";
 

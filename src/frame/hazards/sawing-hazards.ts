@@ -4,7 +4,6 @@ import type { Obstacle } from "../../saw/index.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { RoundLength } from "../round-length.js";
 import type { SawPlan } from "../saw-plan-types.js";
-import { layLabel } from "../lay-label.js";
 import { depthAt } from "../lay-result.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { usualDepth } from "../usual-lengths.js";
@@ -164,9 +163,9 @@ function beyondSaw({ lays, saw }: SawPlan, wanted: Lay | undefined): StepHazard 
   const asked = wanted === undefined ? undefined : lays.find(({ lay }) => lay === wanted);
   const { first, obstacles, size, bevel } = asked ?? lays[0]!;
   const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
-  const others = lays.filter(({ possible }) => possible);
-  const instead =
-    others.length === 0 ? "" : ` It can be cut ${layLabel(others[0]!.lay, (degrees) => `${String(degrees)}°`)}.`;
+  const instead = lays.some(({ possible }) => possible)
+    ? " It can be cut in another position: see every way to lay the stick."
+    : "";
   const sentence =
     asked === undefined
       ? `No way to lay the stick suits this saw. ${reasons}`

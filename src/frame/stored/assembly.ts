@@ -103,12 +103,14 @@ const CODES: Readonly<Record<FrameCheck["code"], true>> = {
 const CHECK: Fields<FrameCheck> = {
   code: (value, path) => word(value, path, CODES),
   when: (value, path) => word(value, path, { pieces: true, dry: true, glued: true }),
-  label: text,
   arris: textOrNull,
+  place: (value, path) => orNull(value, path, (v, p) => word(v, p, { inside: true, rabbet: true, arris: true })),
   kind: (value, path) => word(value, path, { length: true, angle: true }),
   value: finite,
   tolerance: finiteOrNull,
 };
+/** One thing to measure. */
+export const frameCheck: Reader<FrameCheck> = (value, path) => record(value, path, CHECK);
+
 /** What to measure. */
-export const frameChecks: Reader<readonly FrameCheck[]> = (value, path) =>
-  list(value, path, (check, at) => record(check, at, CHECK));
+export const frameChecks: Reader<readonly FrameCheck[]> = (value, path) => list(value, path, frameCheck);

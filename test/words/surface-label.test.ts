@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { surfaceLabel } from "miterwright/frame";
+import { surfaceLabel } from "miterwright/words";
 
 test("a surface's code is written as words, and another word is refused", () => {
   expect((["back", "face", "sight-edge", "outer-edge"] as const).map(surfaceLabel)).toEqual([

@@ -1,16 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Hazard } from "miterwright/errors";
-import {
-  describeHazard,
-  describeOperation,
-  planFrame,
-  type ContentsLayer,
-  type FrameBrief,
-  type FramePlan,
-} from "miterwright/frame";
+import { planFrame, type ContentsLayer, type FrameBrief, type FramePlan } from "miterwright/frame";
+import { describeHazard, describeOperation } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
-import { plain, rabbeted } from "./briefs.js";
+import { plain, rabbeted } from "../frame/briefs.js";
 
 function planOf(changes: Partial<FrameBrief>): FramePlan {
   return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, ...changes } as FrameBrief);
@@ -141,7 +135,7 @@ describe("a saw that does not reach", () => {
     expect(plan.hazards[0]).toMatchObject({
       code: "capacity",
       sentence:
-        "The stick can't be cut lying as was asked for. In this position the stick stands higher than the blade reaches at this bevel. The stick tips over in this position: its center of gravity is not above what it rests on. It can be cut flat on its back.",
+        "The stick can't be cut lying as was asked for. In this position the stick stands higher than the blade reaches at this bevel. The stick tips over in this position: its center of gravity is not above what it rests on. It can be cut in another position: see every way to lay the stick.",
       numbers: {
         height: 52,
         depth: expect.closeTo(30 * Math.cos(Math.PI / 6), 9) as unknown,

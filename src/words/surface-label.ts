@@ -11,7 +11,7 @@ const SURFACES: readonly StickSurface[] = ["back", "face", "sight-edge", "outer-
  * @throws {InputError} when it is none of them
  * @example
  * ```ts
- * import { surfaceLabel } from "miterwright/frame";
+ * import { surfaceLabel } from "miterwright/words";
  *
  * surfaceLabel("outer-edge"); //=> "outer edge"
  * ```

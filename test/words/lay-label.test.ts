@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { layLabel } from "miterwright/frame";
+import { layLabel } from "miterwright/words";
 
 const angle = (degrees: number): string => `${degrees}°`;
 

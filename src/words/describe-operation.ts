@@ -2,8 +2,8 @@ import { checkObject, refuse } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { CutPlacement, ScaleSetting, TearOut } from "../saw/index.js";
 import { arrisLabel } from "./arris-label.js";
-import type { Operation } from "./operation.js";
-import { operation as readOperation } from "./stored/operation.js";
+import type { Operation } from "../frame/operation.js";
+import { operation as readOperation } from "../frame/stored/operation.js";
 import { surfaceLabel } from "./surface-label.js";
 
 /** Formatters for the numbers in instructions. */
@@ -160,7 +160,8 @@ const TITLES: Readonly<Record<Operation["kind"], string>> = {
  * @throws {InputError} when the operation is none, or a formatter is missing
  * @example
  * ```ts
- * import { describeOperation, planFrame } from "miterwright/frame";
+ * import { planFrame } from "miterwright/frame";
+ * import { describeOperation } from "miterwright/words";
  * import { molding } from "miterwright/profile";
  * import { formatAngle, formatLength } from "miterwright/units";
  *

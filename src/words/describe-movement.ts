@@ -2,13 +2,13 @@ import { checkObject, refuse } from "../core/check.js";
 import { orNull, readStored } from "../core/stored.js";
 import { isolate } from "../core/isolate.js";
 import type { DescribeOptions } from "./describe-operation.js";
-import type { LayerRoom } from "./contents-room.js";
-import type { FrameMovement, SeasonMovement } from "./frame-movement.js";
-import type { FramePlan } from "./plan-frame.js";
-import { rangeOf } from "./range-of.js";
-import { filledBrief } from "./stored/brief.js";
-import { frameContents } from "./stored/contents.js";
-import { frameMovement } from "./stored/materials.js";
+import type { LayerRoom } from "../frame/contents-room.js";
+import type { FrameMovement, SeasonMovement } from "../frame/frame-movement.js";
+import type { FramePlan } from "../frame/plan-frame.js";
+import { rangeOf } from "../frame/range-of.js";
+import { filledBrief } from "../frame/stored/brief.js";
+import { frameContents } from "../frame/stored/contents.js";
+import { frameMovement } from "../frame/stored/materials.js";
 
 /** What {@link describeMovement} reads of a plan. */
 export type MovingPlan = Pick<FramePlan, "brief" | "movement" | "contents">;
@@ -79,7 +79,8 @@ function roomLine(
  * @throws {InputError} when the plan has not the shape of one, or the formatter is missing
  * @example
  * ```ts
- * import { describeMovement, planFrame } from "miterwright/frame";
+ * import { planFrame } from "miterwright/frame";
+ * import { describeMovement } from "miterwright/words";
  * import { molding } from "miterwright/profile";
  * import { formatLength } from "miterwright/units";
  *

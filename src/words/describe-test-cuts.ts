@@ -1,7 +1,7 @@
 import { readStored } from "../core/stored.js";
 import { checkDescribeOptions, type DescribeOptions, type OperationText } from "./describe-operation.js";
-import { testCuts as readTestCuts } from "./stored/sawing.js";
-import type { TestCuts } from "./test-cuts.js";
+import { testCuts as readTestCuts } from "../frame/stored/sawing.js";
+import type { TestCuts } from "../frame/test-cuts.js";
 
 const MOVES: Readonly<Record<TestCuts["move"], string>> = {
   "flip-end-for-end": "flipped and with the gauge swung over",
@@ -18,7 +18,8 @@ const MOVES: Readonly<Record<TestCuts["move"], string>> = {
  * @throws {InputError} when there are no test cuts, or a formatter is missing
  * @example
  * ```ts
- * import { describeTestCuts, planFrame } from "miterwright/frame";
+ * import { planFrame } from "miterwright/frame";
+ * import { describeTestCuts } from "miterwright/words";
  * import { molding } from "miterwright/profile";
  * import { formatAngle, formatLength } from "miterwright/units";
  *

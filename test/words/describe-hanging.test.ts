@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { describeHanging, planFrame, type FrameBrief, type HungFrame } from "miterwright/frame";
-import { throughJson, plain } from "./briefs.js";
+import { planFrame, type FrameBrief, type HungFrame } from "miterwright/frame";
+import { describeHanging } from "miterwright/words";
+import { throughJson, plain } from "../frame/briefs.js";
 
 const words = {
   length: (value: number): string => `${value.toFixed(1)} mm`,

@@ -1,11 +1,11 @@
-import { checkObject } from "../../core/check.js";
-import { sideNumber } from "../../core/side-number.js";
-import { orNull, readStored } from "../../core/stored.js";
-import { frameHanging } from "../stored/hanging.js";
-import { checkDescribeOptions, type DescribeOptions } from "../describe-operation.js";
-import type { FramePlan } from "../plan-frame.js";
-import { quantityText } from "../quantity-text.js";
-import type { HungFrame } from "./frame-hanging.js";
+import { checkObject } from "../core/check.js";
+import { sideNumber } from "../core/side-number.js";
+import { orNull, readStored } from "../core/stored.js";
+import { frameHanging } from "../frame/stored/hanging.js";
+import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
+import type { FramePlan } from "../frame/plan-frame.js";
+import { quantityText } from "./quantity-text.js";
+import type { HungFrame } from "../frame/hanging/frame-hanging.js";
 
 /** Where the hangers go, in the words of somebody with a tape who has the frame's back before them. */
 function placeText({ by, fixings, below, apart }: HungFrame, { length }: DescribeOptions): string {
@@ -59,7 +59,8 @@ function loadText({ by, load }: HungFrame, words: DescribeOptions): string {
  * @throws {InputError} when the plan is none, or a formatter is missing
  * @example
  * ```ts
- * import { describeHanging, planFrame } from "miterwright/frame";
+ * import { planFrame } from "miterwright/frame";
+ * import { describeHanging } from "miterwright/words";
  * import { molding } from "miterwright/profile";
  * import { formatAngle, formatLength } from "miterwright/units";
  *

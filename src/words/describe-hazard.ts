@@ -1,10 +1,10 @@
 import type { Hazard } from "../core/hazard.js";
 import { readStored } from "../core/stored.js";
-import { COMMON_PRACTICE } from "./hazards/common-practice.js";
-import { numberLabel } from "./hazards/number-label.js";
+import { COMMON_PRACTICE } from "../frame/hazards/common-practice.js";
+import { numberLabel } from "./number-label.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
-import { hazard as readHazard } from "./stored/hazard.js";
+import { hazard as readHazard } from "../frame/stored/hazard.js";
 
 /** A hazard in words. */
 export interface HazardText {
@@ -40,7 +40,8 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
  * @throws {InputError} when the hazard is none, or a formatter is missing
  * @example
  * ```ts
- * import { describeHazard, planFrame } from "miterwright/frame";
+ * import { planFrame } from "miterwright/frame";
+ * import { describeHazard } from "miterwright/words";
  *
  * const plan = planFrame({ sides: 6, opening: { side: 100 }, measured: { levelWidth: 40 } });
  * const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
-import { describeMovement, planFrame, type FrameBrief, type ProfileBrief } from "miterwright/frame";
+import { planFrame, type FrameBrief, type ProfileBrief } from "miterwright/frame";
+import { describeMovement } from "miterwright/words";
 import { formatLength } from "miterwright/units";
 import { molding } from "miterwright/profile";
-import { plain, rabbeted } from "./briefs.js";
+import { plain, rabbeted } from "../frame/briefs.js";
 
 const length = (value: number): string => formatLength(value, "mm");
 

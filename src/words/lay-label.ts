@@ -19,7 +19,7 @@ const LABELS: Readonly<Record<LayName, string>> = {
  * @throws {InputError} when `lay` is no such name or angle, or `angle` is no function
  * @example
  * ```ts
- * import { layLabel } from "miterwright/frame";
+ * import { layLabel } from "miterwright/words";
  * import { formatAngle } from "miterwright/units";
  *
  * layLabel("outer-edge-down", (degrees) => formatAngle(degrees)); //=> "standing on its outer edge"

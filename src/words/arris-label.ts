@@ -25,7 +25,7 @@ const LABELS: Readonly<Record<string, string>> = {
  * @throws {InputError} when it is neither text nor `null`
  * @example
  * ```ts
- * import { arrisLabel } from "miterwright/frame";
+ * import { arrisLabel } from "miterwright/words";
  *
  * arrisLabel("outerBack"); //=> "outer edge at the back"
  * arrisLabel("bead"); //=> "bead"

@@ -1,8 +1,8 @@
 import { checkArray, checkObject, refuse } from "../core/check.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import { layLabel } from "./lay-label.js";
-import type { LayResult } from "./lay-result.js";
-import type { LayWish } from "./lay-preference.js";
+import type { LayResult } from "../frame/lay-result.js";
+import type { LayWish } from "../frame/lay-preference.js";
 
 function steadyText({ first, cradle }: LayResult): string {
   if (!first.cradled) return "It stands high on a narrow surface: clamp it upright.";
@@ -35,7 +35,8 @@ const GIVEN_UP: { readonly [K in LayWish]: (lay: LayResult) => string } = {
  * @throws {InputError} when the lay is none, or the formatter is missing
  * @example
  * ```ts
- * import { describeLay, planFrame } from "miterwright/frame";
+ * import { planFrame } from "miterwright/frame";
+ * import { describeLay } from "miterwright/words";
  * import { molding } from "miterwright/profile";
  *
  * const profile = molding({ width: 40, thickness: 20 });

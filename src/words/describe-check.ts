@@ -1,0 +1,37 @@
+import { checkObject, checkSides } from "../core/check.js";
+import { readStored } from "../core/stored.js";
+import type { FrameCheck } from "../frame/index.js";
+import { frameCheck } from "../frame/stored/assembly.js";
+import { arrisLabel } from "./arris-label.js";
+import { english, type Words } from "./words.js";
+
+/** Options of {@link describeCheck}. */
+export interface DescribeCheckOptions {
+  /** Number of sides of the frame. */
+  readonly sides: number;
+  /** The words; default English. */
+  readonly words?: Words | undefined;
+}
+
+/**
+ * Says what to measure.
+ *
+ * @param check - one of a plan's checks
+ * @param options - the frame's number of sides, and the words
+ * @returns a clause, such as `opening, in the rabbet, side to opposite side`
+ * @throws {InputError} when the check is none, or the number of sides is not sound
+ * @example
+ * ```ts
+ * import { planFrame } from "miterwright/frame";
+ * import { describeCheck } from "miterwright/words";
+ *
+ * const { checks, geometry } = planFrame({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40 } });
+ * describeCheck(checks[5]!, geometry); //=> "opening, in the rabbet, side to opposite side"
+ * ```
+ */
+export function describeCheck(check: FrameCheck, options: DescribeCheckOptions): string {
+  const { code, arris, place } = readStored(check, "check", frameCheck);
+  const sides = checkSides(checkObject(options)["sides"]);
+  const { words = english } = options;
+  return words.checks[code]({ sides, edge: arrisLabel(arris), place });
+}

@@ -1,0 +1,17 @@
+/**
+ * Every text that a person reads of a plan: instructions, hazards, movement, hanging, and the names of edges, surfaces and lays.
+ *
+ * @module
+ */
+export { arrisLabel } from "./arris-label.js";
+export type { CheckValues, CheckWords } from "./check-words.js";
+export { describeCheck, type DescribeCheckOptions } from "./describe-check.js";
+export { describeHanging } from "./describe-hanging.js";
+export { describeHazard, type HazardText } from "./describe-hazard.js";
+export { describeLay } from "./describe-lay.js";
+export { describeMovement, type MovingPlan } from "./describe-movement.js";
+export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
+export { describeTestCuts } from "./describe-test-cuts.js";
+export { layLabel } from "./lay-label.js";
+export { surfaceLabel } from "./surface-label.js";
+export { english, type Words } from "./words.js";
