@@ -4,6 +4,7 @@
  * @module
  */
 export { verifyFit, type FitCheck, type FitFails, type FitHolds } from "./verify/verify-fit.js";
+export { parseStockJob, stockJobSchema, tryParseStockJob } from "./job/parse-stock-job.js";
 export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-options.js";
 export { fitStock } from "./fit-stock.js";
 export { fitStockAsync } from "./fit-stock-async.js";

@@ -32,7 +32,7 @@ function unfitNumbers(value: unknown, path = "result"): string[] {
 }
 
 /** Functions that report what they were given as it is, so that a form can show it again. */
-const REPORTERS: readonly string[] = ["tryParseBrief", "tryParseProfile", "tryParseSaw"];
+const REPORTERS: readonly string[] = ["tryParseBrief", "tryParseProfile", "tryParseSaw", "tryParseStockJob"];
 
 /** Calls a function and says what was wrong with its answer or its refusal. */
 async function faultOf(call: () => unknown): Promise<string | undefined> {

@@ -49,13 +49,27 @@ export interface CheckedJob {
 
 type Fields = Readonly<Record<string, unknown>>;
 
+/** The keys of a job. */
+export const JOB_KEYS: readonly (keyof StockJob)[] = [
+  "pieces",
+  "sticks",
+  "kerf",
+  "trim",
+  "keep",
+  "credit",
+  "resolution",
+];
+/** The keys of a piece. */
+export const PIECE_KEYS: readonly string[] = ["id", "length", "sequence", "count", "share"];
+
 function checkShare(value: unknown, path: string, length: number): ShareKey {
   const { key, saving } = checkFields(value, path, ["key", "saving"]);
   // The neighbors on both sides save, and must not reach each other: the shorter long side of a mitered piece is 0 at least.
   return { key: checkText(key, `${path}.key`), saving: checkNumber(saving, `${path}.saving`, 0, length / 2) };
 }
 
-function checkPiece(piece: Fields, path: string): CheckedPiece {
+/** What a piece is, but for its name and how many there are; its keys are known to be those of a piece. */
+export function checkPiece(piece: Fields, path: string): CheckedPiece {
   const { length, sequence, share } = piece;
   if (checkOneOf(piece, path, ["length", "sequence"]) === "length") {
     const own = checkLength(length, `${path}.length`);
@@ -72,7 +86,8 @@ function checkPiece(piece: Fields, path: string): CheckedPiece {
   return { parts, share: undefined, sequence: true };
 }
 
-function checkTrim(value: unknown, path: string): Trims {
+/** What is lost at both ends, as one length or as two. */
+export function checkTrim(value: unknown, path: string): Trims {
   const both = typeof value !== "object" || value === null;
   const { start, end } = both ? { start: value, end: value } : checkFields(value, path, ["start", "end"]);
   return {
@@ -88,7 +103,7 @@ export function checkJob(value: StockJob, at: string = "job"): CheckedJob {
 
 /** {@link checkJob} with a pause between some pieces. */
 export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob> {
-  const job = checkFields(value, at, ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"]);
+  const job = checkFields(value, at, JOB_KEYS);
   const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;
   const given = checkArray(job["pieces"], `${at}.pieces`, "an array of pieces");
   const counts = new Float64Array(given.length);
@@ -100,7 +115,7 @@ export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob>
   for (const [k, item] of given.entries()) {
     if (k % RECORDS_BETWEEN_PAUSES === RECORDS_BETWEEN_PAUSES - 1) yield;
     const path = `${at}.pieces[${k}]`;
-    const fields = checkFields(item, path, ["id", "length", "sequence", "count", "share"]);
+    const fields = checkFields(item, path, PIECE_KEYS);
     ids.push(checkName(fields["id"], `${at}.pieces`, k, seen));
     const { count = 1 } = fields;
     counts[k] = checkInteger(count, `${path}.count`, 0, MOST);
