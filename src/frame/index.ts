@@ -64,7 +64,7 @@ export type { FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
 export type { FrameAssembly } from "./frame-assembly.js";
 export type { LastPiece, LastJoint, TrimmedHalves } from "./last-joint.js";
-export type { SawErrors, SawFault, SawFaultEffect } from "./saw-errors.js";
+export type { SawErrors, SawFault, SawFaultEffect, SawFaultOutcome } from "./saw-errors.js";
 export type { GraduationSetting, Graduations } from "./graduations.js";
 export { correctFromGap, type FrameCorrection, type SeenGap } from "./correct-from-gap.js";
 export { panelForOpening, type OpeningPanel, type OpeningPanelOptions } from "./panel-for-opening.js";

@@ -10,6 +10,9 @@ import { flatTwin, lyingFlat } from "./lying-plane.js";
 /** What can be wrong with a saw: the gauge off square, its scale, the blade off upright, its scale. */
 export type SawFault = keyof MachineErrors["effect"];
 
+/** What a fault of a saw can bring about, to first order. `leaves-step`: the pieces climb like a stair and leave a step at the last one. */
+export type SawFaultOutcome = "opens-last-joint" | "dishes-frame" | "changes-slope" | "leaves-step";
+
 /** What one fault of a saw does to the frame. */
 export interface SawFaultEffect {
   /** The fault. */
@@ -22,16 +25,14 @@ export interface SawFaultEffect {
   readonly slopeOff: number;
   /** Height of the step that a tenth of a degree of it makes at the last joint: where ends differ, the pieces of a splayed frame climb like a stair. */
   readonly step: number;
-  /** The same in words, without numbers. */
-  readonly words: string;
+  /** What comes of it; empty where nothing does. */
+  readonly outcomes: readonly SawFaultOutcome[];
 }
 
 /** What the faults of a saw do to the frame, as its pieces are moved between their ends. */
 export interface SawErrors {
   /** How the stick comes from the cut of its end to that of its start: end for end with the other edge at the fence, or past the blade. */
   readonly move: "flip-end-for-end" | "slide-past-the-blade";
-  /** How the ends come out, in words. */
-  readonly words: string;
   /** The faults. */
   readonly faults: readonly SawFaultEffect[];
 }
@@ -40,40 +41,6 @@ export interface SawErrors {
 const TENTH: number = 0.1;
 /** An angle does nothing to first order where its share of the turn or of the slope is below this. */
 const NOTHING: number = 1e-9;
-
-const SUBJECTS: Readonly<Record<SawFault, string>> = {
-  square: "A gauge off square where it reads 0",
-  swing: "A gauge that swings too far or too little",
-  upright: "A blade off upright where it reads upright",
-  lean: "A blade that leans too far or too little",
-};
-
-function sentence(
-  fault: SawFault,
-  effect: SawFaultEffect["effect"],
-  opens: boolean,
-  tips: string,
-  climbs: boolean,
-): string {
-  if (effect === "idle") {
-    return fault === "swing"
-      ? "The gauge stays square, so its scale does not matter."
-      : "The blade stays upright, so its scale does not matter.";
-  }
-  if (effect === "cancels") {
-    const stair = climbs ? ", but the pieces climb like a stair and leave a step at the last one" : "";
-    return `${SUBJECTS[fault]}: the two ends are off opposite ways, which cancels in every joint${stair}.`;
-  }
-  const does = opens ? `opens the last one${tips === "" ? "" : ` and ${tips}`}` : tips;
-  return `${SUBJECTS[fault]}: both ends are off alike, which adds up in every joint and ${does}.`;
-}
-
-const MOVE_WORDS: Readonly<Record<SawErrors["move"], string>> = {
-  "flip-end-for-end":
-    "The stick is flipped between its ends: the gauge swings to the other hand, the blade stays as it is.",
-  "slide-past-the-blade":
-    "The stick slides past the blade between its ends: gauge and blade both go to the other hand.",
-};
 
 /**
  * What the faults of a saw do to a frame, in its lay and with its move.
@@ -110,28 +77,24 @@ export function sawErrors(geometry: FrameGeometry, width: number, lay: LayResult
     const scale = fault === "square" || fault === "swing" ? "miter" : "bevel";
     const isSet = first[scale].toward !== "none";
     const does = (fault === "swing" || fault === "lean") && !isSet ? "idle" : effect[fault];
-    if (does === "idle") {
-      return { fault, effect: does, jointGap: 0, slopeOff: 0, step: 0, words: sentence(fault, does, false, "", false) };
-    }
+    if (does === "idle") return { fault, effect: does, jointGap: 0, slopeOff: 0, step: 0, outcomes: [] };
     if (does === "cancels") {
       const step = climb(end, start);
-      return { fault, effect: does, jointGap: 0, slopeOff: 0, step, words: sentence(fault, does, false, "", step > 0) };
+      return { fault, effect: does, jointGap: 0, slopeOff: 0, step, outcomes: step > 0 ? ["leaves-step"] : [] };
     }
     // To first order a miter opens by cos r and tips by sin r, a bevel the other way round.
     const [opening, tipping] = scale === "miter" ? [cosDeg(twin), sinDeg(twin)] : [sinDeg(twin), cosDeg(twin)];
-    const tips = Math.abs(tipping) < NOTHING ? "" : slope === 0 ? "dishes the frame" : "changes its slope";
+    const outcomes: SawFaultOutcome[] = [];
+    if (Math.abs(opening) >= NOTHING) outcomes.push("opens-last-joint");
+    if (Math.abs(tipping) >= NOTHING) outcomes.push(slope === 0 ? "dishes-frame" : "changes-slope");
     return {
       fault,
       effect: does,
       jointGap: Math.abs(angle) * perDegree,
       slopeOff: Math.abs(slopeOff),
       step: 0,
-      words: sentence(fault, does, Math.abs(opening) >= NOTHING, tips, false),
+      outcomes,
     };
   };
-  return {
-    move,
-    words: MOVE_WORDS[move],
-    faults: (["square", "swing", "upright", "lean"] as const).map(effectOf),
-  };
+  return { move, faults: (["square", "swing", "upright", "lean"] as const).map(effectOf) };
 }

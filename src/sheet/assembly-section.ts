@@ -1,5 +1,5 @@
 import { type FramePlan } from "../frame/index.js";
-import { surfaceLabel } from "../words/index.js";
+import { describeSawFault, surfaceLabel } from "../words/index.js";
 import { element, list, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 
@@ -74,13 +74,14 @@ function graduationsText({ sawing, geometry }: FramePlan, { length, angle }: Wor
 function faultTexts({ assembly, brief }: FramePlan, { length, angle }: Words): string[] {
   if (assembly.sawErrors === null) return [];
   const isSeen = (size: number): boolean => size > brief.acceptedGap / 10;
-  return assembly.sawErrors.faults.flatMap(({ words, jointGap, slopeOff, step }) => {
+  return assembly.sawErrors.faults.flatMap((fault) => {
+    const { jointGap, slopeOff, step } = fault;
     const does = [
       ...(isSeen(jointGap) ? [`gap ${length(jointGap)}`] : []),
       ...(slopeOff >= 0.01 ? [`slope ${angle(slopeOff)}`] : []),
       ...(isSeen(step) ? [`step ${length(step)}`] : []),
     ];
-    return does.length === 0 ? [] : [`${words} (${angle(0.1)}: ${does.join(", ")})`];
+    return does.length === 0 ? [] : [`${describeSawFault(fault)} (${angle(0.1)}: ${does.join(", ")})`];
   });
 }
 

@@ -1,4 +1,5 @@
 import { englishChecks, type CheckWords } from "./check-words.js";
+import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
 
 /**
  * Every text that a person reads of a plan, as one catalog. Values come formatted; counts come as numbers.
@@ -8,9 +9,21 @@ import { englishChecks, type CheckWords } from "./check-words.js";
 export interface Words {
   /** What to measure. */
   readonly checks: CheckWords;
+  /** What every fault of a saw does to a frame. */
+  readonly sawFaults: SawFaultWords;
+  /** How the stick comes from the cut of one end to that of the other. */
+  readonly sawMoves: SawMoveWords;
+}
+
+/** Options of a describer whose texts hold no numbers that need a formatter. */
+export interface WordsOptions {
+  /** The words; default English. */
+  readonly words?: Words | undefined;
 }
 
 /** The words in English, as the trade writes them. */
 export const english: Words = {
   checks: englishChecks,
+  sawFaults: englishSawFaults,
+  sawMoves: englishSawMoves,
 };

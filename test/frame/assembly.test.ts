@@ -204,31 +204,6 @@ describe("the faults of a saw", () => {
       "adds",
     ]);
   });
-
-  test("are told in words that fit: a leaning blade dishes a flat frame, opens a standing one, and tips a propped one", () => {
-    const words = (changes: Partial<ProfileBrief>, name: SawFault): string =>
-      faultOf(planOf({ profile: post, ...changes }).assembly.sawErrors!, name).words;
-    const upright = "A blade off upright where it reads upright: both ends are off alike, which adds up in every joint";
-    expect(words({ saw: FLIPS, lay: "flat" }, "upright")).toBe(`${upright} and dishes the frame.`);
-    expect(words({ saw: FLIPS, lay: "outer-edge-down" }, "upright")).toBe(`${upright} and opens the last one.`);
-    expect(words({ saw: FLIPS, lay: "propped", slope: 30 }, "upright")).toBe(`${upright} and changes its slope.`);
-    expect(words({ saw: FLIPS, lay: "flat", slope: 30 }, "upright")).toBe(
-      `${upright} and opens the last one and changes its slope.`,
-    );
-    expect(words({ saw: SLIDES, lay: "flat" }, "upright")).toBe(
-      "A blade off upright where it reads upright: the two ends are off opposite ways, which cancels in every joint.",
-    );
-    expect(words({ saw: FLIPS, slope: 30, lay: "flat" }, "square")).toBe(
-      "A gauge off square where it reads 0: the two ends are off opposite ways, which cancels in every joint, but the pieces climb like a stair and leave a step at the last one.",
-    );
-    expect(words({ saw: FLIPS, lay: "flat" }, "lean")).toBe("The blade stays upright, so its scale does not matter.");
-    expect(words({ saw: SLIDES, lay: "outer-edge-down" }, "swing")).toBe(
-      "The gauge stays square, so its scale does not matter.",
-    );
-    expect(planOf({ saw: SLIDES }).assembly.sawErrors!.words).toBe(
-      "The stick slides past the blade between its ends: gauge and blade both go to the other hand.",
-    );
-  });
 });
 
 describe("as a whole", () => {

@@ -1,4 +1,4 @@
-import { describeCheck } from "miterwright/words";
+import { describeCheck, describeSawFault } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
@@ -352,7 +352,8 @@ describe("the sheet says", () => {
   test("how true the saw must be and what its faults do, and which graduations make up for each other", () => {
     const { tolerance, sawErrors } = tray.assembly;
     expect(sheet.text).toContain(`the miter to ${SHORT.angle(tolerance!.shared.miter!)} where all cuts are off alike`);
-    for (const { words, effect } of sawErrors!.faults) expect(sheet.text.includes(words)).toBe(effect !== "idle");
+    for (const fault of sawErrors!.faults)
+      expect(sheet.text.includes(describeSawFault(fault))).toBe(fault.effect !== "idle");
     const eight = plan({ sides: 8, slope: 30 });
     const { best } = eight.sawing.graduations!;
     expect(readSheet(shopSheet(eight, SHORT)).text).toContain(

@@ -14,7 +14,7 @@ import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueUp } 
 import type { FrameAssembly } from "../frame-assembly.js";
 import type { FrameCheck } from "../frame-checks.js";
 import type { LastPiece, LastJoint, TrimmedHalves } from "../last-joint.js";
-import type { SawErrors, SawFaultEffect } from "../saw-errors.js";
+import type { SawErrors, SawFaultEffect, SawFaultOutcome } from "../saw-errors.js";
 import { textOrNull } from "../../core/stored.js";
 
 const STAGE: Fields<GlueStage> = {
@@ -60,18 +60,25 @@ const TOLERANCE: Fields<GaugeTolerance> = {
   random: (value, path) => record(value, path, RANDOM),
 };
 
+const OUTCOMES: Readonly<Record<SawFaultOutcome, true>> = {
+  "opens-last-joint": true,
+  "dishes-frame": true,
+  "changes-slope": true,
+  "leaves-step": true,
+};
 const FAULT: Fields<SawFaultEffect> = {
   fault: (value, path) => word(value, path, { square: true, swing: true, upright: true, lean: true }),
   effect: (value, path) => word(value, path, { adds: true, cancels: true, idle: true }),
   jointGap: finite,
   slopeOff: finite,
   step: finite,
-  words: text,
+  outcomes: (value, path) => list(value, path, (v, p) => word(v, p, OUTCOMES)),
 };
+/** What one fault of a saw does. */
+export const sawFaultEffect: Reader<SawFaultEffect> = (value, path) => record(value, path, FAULT);
 const ERRORS: Fields<SawErrors> = {
   move: (value, path) => word(value, path, { "flip-end-for-end": true, "slide-past-the-blade": true }),
-  words: text,
-  faults: (value, path) => list(value, path, (fault, at) => record(fault, at, FAULT)),
+  faults: (value, path) => list(value, path, sawFaultEffect),
 };
 
 const ASSEMBLY: Fields<FrameAssembly> = {
