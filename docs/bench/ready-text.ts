@@ -1,5 +1,5 @@
 import { type FramePlan } from "miterwright/frame";
-import { describeHazard } from "miterwright/words";
+import { describeHazard, describeReason } from "miterwright/words";
 import type { StockFit } from "miterwright/stock";
 import { shortageText } from "./cards/stock-card.js";
 import type { Writers } from "./writers.js";
@@ -33,7 +33,9 @@ export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind
     const { sentence, numbers } = describeHazard(missed, writers);
     return `Not ready yet. ${sentence} (${numbers})`;
   }
-  if (contents.possible === false) return `Not ready yet. The contents can't be held. ${contents.why ?? ""}`;
+  if (contents.reason !== null) {
+    return `Not ready yet. The contents can't be held. ${describeReason(contents.reason)}`;
+  }
   if (sawing.lay === null) return "No way to lay the stick suits this saw.";
   const lack = rackText(plan, rack);
   if (lack !== "") return `Not ready yet. ${lack}`;

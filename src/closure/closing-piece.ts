@@ -4,6 +4,12 @@ import type { SawSetting } from "../miter/index.js";
 import { endNormal, joinChain, minus, plus, squareTo } from "./chain.js";
 import { checkRing, type MeasuredRing, type MeasuredPiece } from "./measured-piece.js";
 
+/**
+ * Why no piece closes a ring. `no-room`: the two open ends lie on each other. `ends-turned-away`: the two open ends do not look toward each other, so no piece
+ * can lie between them.
+ */
+export type ClosingReason = "no-room" | "ends-turned-away";
+
 /** The piece that closes a ring, or why none can. */
 export type ClosingPiece =
   | {
@@ -18,7 +24,7 @@ export type ClosingPiece =
       /** No piece fits. */
       readonly possible: false;
       /** Why not. */
-      readonly why: string;
+      readonly reason: ClosingReason;
     };
 
 /** The setting of a cut with a normal out of the wood, for a piece with given axes that lies flat. */
@@ -47,7 +53,7 @@ function settingOf(normal: Vector, along: Vector, inward: Vector, through: Vecto
  * const cut = { miter: 180 / 7 - 0.1, bevel: 0 };
  * const piece = { length: 200, start: cut, end: cut };
  * const last = closingPiece({ pieces: Array.from({ length: 6 }, () => piece), at: "outside", width: 40 });
- * if (!last.possible) throw new Error(last.why);
+ * if (!last.possible) throw new Error(last.reason);
  * last.piece.length.toFixed(2); //=> "205.08"
  * last.piece.end.miter.toFixed(3); //=> "26.314"
  * ```
@@ -59,8 +65,7 @@ export function closingPiece(options: MeasuredRing): ClosingPiece {
   const line = minus(first.from, last.to);
   const length = norm(line);
   const level = norm(squareTo(line, up));
-  if (!(level > 0))
-    return { possible: false, why: "The two open ends lie on each other and leave no room for a piece." };
+  if (!(level > 0)) return { possible: false, reason: "no-room" };
   const along = scale(line, 1 / length);
   const rise = pieces.reduce((sum, piece) => sum + piece.levelAt / pieces.length, 0);
   // Inward is to the left of the way the ring runs; the back rises outward by the slope.
@@ -72,7 +77,7 @@ export function closingPiece(options: MeasuredRing): ClosingPiece {
   const startNormal = scale(endNormal(last, 1), -1);
   const endingNormal = scale(endNormal(first, -1), -1);
   if (!(dot(startNormal, along) < 0) || !(dot(endingNormal, along) > 0)) {
-    return { possible: false, why: "The two open ends do not look toward each other: no piece can lie between them." };
+    return { possible: false, reason: "ends-turned-away" };
   }
   const start = settingOf(startNormal, along, inward, through);
   const end = settingOf(endingNormal, along, inward, through);

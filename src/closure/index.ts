@@ -4,7 +4,7 @@
  *
  * @module
  */
-export { closingPiece, type ClosingPiece } from "./closing-piece.js";
+export { closingPiece, type ClosingPiece, type ClosingReason } from "./closing-piece.js";
 export { correctSetting, type CorrectSettingOptions, type SettingCorrection } from "./correct-setting.js";
 export {
   gaugeTolerance,

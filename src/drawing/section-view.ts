@@ -1,7 +1,7 @@
 import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
 import { type FrameGeometry } from "../frame/index.js";
-import { arrisLabel } from "../words/index.js";
+import { arrisLabel, describeReason } from "../words/index.js";
 import { sectionAt, type Profile, type RabbetHold } from "../profile/index.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawShape, finishDrawing, startCanvas } from "./canvas.js";
@@ -107,7 +107,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
       ? seating.layers.map(({ name, front, back }) => `${isolate(name)} ${length(front - back)}`)
       : [];
   const held = layers.length === 0 ? "" : ` In its rabbet, from the front: ${layers.join(", ")}.`;
-  const miss = seating?.possible === false ? ` ${seating.why}.` : "";
+  const miss = seating?.possible === false ? ` ${describeReason(seating.reason)}.` : "";
   return `A side of the frame cut across, ${stands}; the frame's center is to the left. Width taken level ${length(levelWidth)}.${held}${miss}`;
 }
 
@@ -149,7 +149,7 @@ export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawin
     drawKnown({ canvas, geometry, options: ready, toPaper, bench: 0 }, profile, scale);
   }
   const key: KeyEntry[] = ready.key ? keyOf(geometry, ready) : [];
-  if (seating?.possible === false) key.push({ text: `${seating.why}.` });
+  if (seating?.possible === false) key.push({ text: `${describeReason(seating.reason)}.` });
   const box = canvasBox(canvas);
   drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
   return finishDrawing(canvas, "Profile of a side, as it stands in the frame", describe(geometry, ready));

@@ -1,6 +1,6 @@
 import type { Box, Point } from "../core/geometry-types.js";
 import { offsetPolygon, polygonExtent, type RegularPolygon } from "../polygon/index.js";
-import type { RabbetSeating } from "../profile/index.js";
+import type { RabbetSeating, SeatingReason } from "../profile/index.js";
 import type { FilledBrief } from "./brief.js";
 import { stackContents, type ContentsStack } from "./contents-stack.js";
 import { contentsRoom, type LayerRoom } from "./contents-room.js";
@@ -9,12 +9,15 @@ import type { FrameMovement } from "./frame-movement.js";
 import { isPane } from "./layer-names.js";
 import { panelWork, type PanelWork } from "./panel-work.js";
 
+/** Why a frame cannot hold its contents: what is wrong with the rabbet or, as `no-contents-left`, that the clearance leaves nothing of the opening. */
+export type ContentsReason = SeatingReason | "no-contents-left";
+
 /** What goes into a frame, and its seating. */
 export interface FrameContents {
   /** Whether the rabbet can hold it; `null` where there is no rabbet or no section to tell. */
   readonly possible: boolean | null;
   /** Why not; `null` when possible. */
-  readonly why: string | null;
+  readonly reason: ContentsReason | null;
   /** How the panel is made: `sawn` from a squared blank as `FramePlan.panel` says, cut by a glazier where all of it is `glass`, or `none` where nothing is said to go in. */
   readonly work: PanelWork;
   /** Whether panes of glass are among it, which a glazier cuts to the panel's size. */
@@ -73,12 +76,7 @@ export function planContents(
     work: panelWork(brief, hidden),
     panes: brief.contents.some(isPane),
     possible: panel === null ? false : seating === null ? null : seating.possible,
-    why:
-      seating === null || seating.possible
-        ? panel === null
-          ? "The clearance leaves nothing of the opening."
-          : null
-        : seating.why,
+    reason: seating === null || seating.possible ? (panel === null ? "no-contents-left" : null) : seating.reason,
     seating,
     panel,
     box: panel && polygonExtent(panel, brief.pose),

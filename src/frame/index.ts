@@ -60,7 +60,7 @@ export { stockJob, type StockJobOptions } from "./stock-job.js";
 export { briefSchema } from "./brief-schema.js";
 export { parseBrief, tryParseBrief } from "./parse-brief.js";
 export type { PanelWork } from "./panel-work.js";
-export type { FrameContents } from "./contents-plan.js";
+export type { ContentsReason, FrameContents } from "./contents-plan.js";
 export type { FrameCheck } from "./frame-checks.js";
 export type { FrameAssembly } from "./frame-assembly.js";
 export type { LastPiece, LastJoint, TrimmedHalves } from "./last-joint.js";
@@ -79,6 +79,7 @@ export type {
   FrameHanging,
   HangerSeat,
   HangingLoad,
+  HangingReason,
   HangingWire,
   HungFrame,
   UnhungFrame,

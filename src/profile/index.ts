@@ -27,6 +27,7 @@ export type {
   RabbetHold,
   RabbetLayer,
   RabbetMiss,
+  SeatingReason,
 } from "./rabbet-seating-types.js";
 export { sectionArea } from "./section-area.js";
 export { sectionCentroid } from "./section-centroid.js";

@@ -60,19 +60,20 @@ export interface RabbetHold {
   readonly layers: readonly RabbetLayer[];
 }
 
+/**
+ * Why a rabbet cannot hold level contents. `past-mouth`: the wall ends before the contents' front. `falls-through`: the contents are too small for the lip to
+ * hold. `too-steep`: ledge and wall no longer face the contents; the wall does not go down from the ledge to its mouth, or the ledge does not face down.
+ */
+export type SeatingReason = "past-mouth" | "falls-through" | "too-steep";
+
 /** That a rabbet cannot hold level contents, and why. */
 export interface RabbetMiss {
   /** The rabbet cannot hold level contents at this slope. */
   readonly possible: false;
   /** The slope in degrees. */
   readonly slope: number;
-  /**
-   * What is wrong. `past-mouth`: the wall ends before the contents' front. `falls-through`: the contents are too small for the lip to hold. `too-steep`: ledge
-   * and wall no longer face the contents; the wall does not go down from the ledge to its mouth, or the ledge does not face down.
-   */
-  readonly reason: "past-mouth" | "falls-through" | "too-steep";
-  /** The same in a sentence for people. */
-  readonly why: string;
+  /** Why not. */
+  readonly reason: SeatingReason;
   /** What is lacking, in the caller's length unit: depth along the wall, or level width of the ledge; 0 when it is `too-steep`. */
   readonly shortBy: number;
 }

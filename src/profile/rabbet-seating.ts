@@ -1,20 +1,8 @@
 import { checkArray, checkLength, checkLengthOrZero, checkObject, checkSlope, checkText } from "../core/check.js";
 import { checkArris, arrisesOf } from "./parse-profile.js";
 import type { Profile, RabbetArris } from "./profile.js";
-import type {
-  RabbetContent,
-  RabbetSeating,
-  RabbetSeatingOptions,
-  RabbetLayer,
-  RabbetMiss,
-} from "./rabbet-seating-types.js";
+import type { RabbetContent, RabbetSeating, RabbetSeatingOptions, RabbetLayer } from "./rabbet-seating-types.js";
 import { seatContents } from "./seat-contents.js";
-
-const REASONS: Readonly<Record<RabbetMiss["reason"], string>> = {
-  "past-mouth": "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents",
-  "falls-through": "The rabbet is too narrow: contents small enough to go in would fall through the sight opening",
-  "too-steep": "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents",
-};
 
 /** Checks the contents and gives them with their total thickness. */
 function readContents(value: unknown): { contents: RabbetContent[]; thickness: number } {
@@ -79,7 +67,7 @@ export function rabbetSeating(
   const seating = seatContents(sight, ledge, mouth, slope, thickness, clearance);
   if ("reason" in seating) {
     const { reason, shortBy } = seating;
-    return { possible: false, slope, reason, shortBy, why: REASONS[reason] };
+    return { possible: false, slope, reason, shortBy };
   }
   const { front, bearsOn, bearing, opening, lap, depthUsed, depthLeft, roomLost } = seating;
   const layers = layersBelow(front, contents);

@@ -2,6 +2,7 @@ import { isolate } from "../core/isolate.js";
 import type { ContentsStack, FramePlan, MaterialPart } from "../frame/index.js";
 import { costText } from "./cost-text.js";
 import { element, list, table, type Content, type Markup } from "./html.js";
+import { describeReason } from "../words/index.js";
 import { quantityText } from "../words/internal.js";
 import type { Words } from "./sheet-options.js";
 
@@ -47,8 +48,8 @@ function layersTable(stack: ContentsStack, parts: readonly MaterialPart[], words
 /** The seating of the contents in the rabbet. */
 function seatingLines({ contents, brief }: FramePlan, words: Words): string[] {
   const { length } = words;
-  const { seating, why, possible, hidden, visible, stack } = contents;
-  if (possible === false) return [`They can't be held: ${why ?? ""}`];
+  const { seating, reason, possible, hidden, visible, stack } = contents;
+  if (possible === false) return [`They can't be held: ${reason === null ? "" : describeReason(reason)}`];
   const seen = `Hidden by the lip: ${length(hidden)} at every side; seen: sides of ${length(visible.side)}.`;
   const stacked = stack === null ? [] : [stackText(stack, brief.fastenerRoom, words)];
   if (seating?.possible !== true) {

@@ -2,6 +2,7 @@ import { checkObject } from "../core/check.js";
 import { sideNumber } from "../core/side-number.js";
 import { orNull, readStored } from "../core/stored.js";
 import { frameHanging } from "../frame/stored/hanging.js";
+import { describeReason } from "./describe-reason.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import type { FramePlan } from "../frame/plan-frame.js";
 import { quantityText } from "./quantity-text.js";
@@ -81,7 +82,7 @@ export function describeHanging(plan: Pick<FramePlan, "hanging">, options: Descr
   );
   const words = checkDescribeOptions(options);
   if (hanging === null) return [];
-  if (!hanging.possible) return [hanging.why];
+  if (!hanging.possible) return [describeReason(hanging.reason)];
   return [
     placeText(hanging, words),
     ...seatTexts(hanging, words),

@@ -1,4 +1,5 @@
 import { englishChecks, type CheckWords } from "./check-words.js";
+import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
 
 /**
@@ -9,6 +10,8 @@ import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWord
 export interface Words {
   /** What to measure. */
   readonly checks: CheckWords;
+  /** Why something cannot be made. */
+  readonly reasons: ReasonWords;
   /** What every fault of a saw does to a frame. */
   readonly sawFaults: SawFaultWords;
   /** How the stick comes from the cut of one end to that of the other. */
@@ -24,6 +27,7 @@ export interface WordsOptions {
 /** The words in English, as the trade writes them. */
 export const english: Words = {
   checks: englishChecks,
+  reasons: englishReasons,
   sawFaults: englishSawFaults,
   sawMoves: englishSawMoves,
 };

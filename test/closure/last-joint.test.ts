@@ -140,7 +140,7 @@ describe("a closing piece", () => {
     const ring = measuredRing(flawed, share);
     const rest = { ...ring, pieces: ring.pieces.slice(0, -1) };
     const piece = closingPiece(rest);
-    if (!piece.possible) throw new Error(piece.why);
+    if (!piece.possible) throw new Error(piece.reason);
     const { angle, vector } = ringClosure({ ...ring, pieces: [...rest.pieces, piece.piece] });
     return { angle, level: Math.hypot(vector.along, vector.out), step: Math.abs(vector.up) };
   }
@@ -179,7 +179,7 @@ describe("a closing piece", () => {
         const ring = measuredRing(flawed, 0);
         const missing = ring.pieces[0]!;
         const piece = closingPiece({ ...ring, pieces: ring.pieces.slice(1) });
-        if (!piece.possible) throw new Error(piece.why);
+        if (!piece.possible) throw new Error(piece.reason);
         expect(piece.piece.length / missing.length).toBeCloseTo(1, 9);
         for (const end of ["start", "end"] as const) {
           expect(piece.piece[end].miter).toBeCloseTo(missing[end].miter, 8);
@@ -194,7 +194,7 @@ describe("a closing piece", () => {
     const cut = { miter: 180 / 7 - 0.1, bevel: 0 };
     const piece = { length: 200, start: cut, end: cut };
     const last = closingPiece(frozen({ pieces: Array.from({ length: 6 }, () => piece), at: "inside", width: 40 }));
-    if (!last.possible) throw new Error(last.why);
+    if (!last.possible) throw new Error(last.reason);
     // Five joints turn by two miters each, and at the piece's ends stand one each.
     expect(last.piece.start.miter + last.piece.end.miter).toBeCloseTo(360 - 12 * cut.miter, 9);
     expect(last.piece.start.miter).toBeCloseTo(last.piece.end.miter, 9);
@@ -206,7 +206,7 @@ describe("a closing piece", () => {
     const piece = (start: number, end: number): MeasuredPiece => ({ length: 100, start: cut(start), end: cut(end) });
     expect(closingPiece({ pieces: [piece(-80, 0), piece(0, -80)], at: 0, width: 20 })).toEqual({
       possible: false,
-      why: "The two open ends do not look toward each other: no piece can lie between them.",
+      reason: "ends-turned-away",
     });
     // Three sides of a triangle are closed already.
     const triangle = [piece(60, 60), piece(60, 60), piece(60, 60)];
@@ -246,7 +246,7 @@ describe("closed forms for equal pieces", () => {
         const pieces = [angle, -angle].map((signed) => {
           const pieces = opened(sides, slope, signed).slice(1);
           const piece = closingPiece({ pieces, at: "inside", width: 40, slope });
-          if (!piece.possible) throw new Error(piece.why);
+          if (!piece.possible) throw new Error(piece.reason);
           const { miter, bevel } = piece.piece.end;
           // Seen from above, a cut is swung by the angle of which its flat miter and bevel are the sides.
           const [c, s] = [Math.cos(slope * RADIAN), Math.sin(slope * RADIAN)];

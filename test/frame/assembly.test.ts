@@ -79,7 +79,7 @@ describe("the last joint", () => {
       const planned = plan.geometry.pieces[0].longest.length;
       const lengths = ([1, -1] as const).map((way) => {
         const piece = closingPiece({ pieces: off(plan, way).slice(1), at: "outside", width: jointWidth, slope });
-        if (!piece.possible) throw new Error(piece.why);
+        if (!piece.possible) throw new Error(piece.reason);
         return Math.abs(piece.piece.length - planned);
       });
       expect(lastJoint.length!).toBeCloseTo(Math.max(...lengths), 8);

@@ -47,7 +47,7 @@ describe("contents", () => {
       possible: false,
       panel: null,
       hidden: 0,
-      why: "The clearance leaves nothing of the opening.",
+      reason: "no-contents-left",
     });
   });
 

@@ -10,6 +10,7 @@ import {
   type RabbetSeatingOptions,
   type RabbetHold,
   type RabbetArris,
+  type SeatingReason,
 } from "miterwright/profile";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import {
@@ -36,7 +37,7 @@ const glazing = [
 ];
 const hold = (profile: Profile<RabbetArris>, options: RabbetSeatingOptions): RabbetHold => {
   const seating = rabbetSeating(profile, options);
-  if (!seating.possible) throw new Error(seating.why);
+  if (!seating.possible) throw new Error(seating.reason);
   return seating;
 };
 
@@ -97,7 +98,7 @@ describe("rabbetSeating of a square-cut rabbet", () => {
         const clearance = seating.lap / 4;
         const free = rabbetSeating(molding(sizes), { slope, contents: [{ name: "panel", thickness }], clearance });
         const [c, below] = [exact(clearance), d.mul(sin).add(exact(clearance)).mul(tan).div(cos)];
-        if (!free.possible) throw new Error(free.why);
+        if (!free.possible) throw new Error(free.reason);
         expectSum(free.lap, [w.mul(cos), d.mul(sin).neg(), c.neg()]);
         if (t.div(cos).gt(below)) {
           expectSum(free.depthUsed, [t.div(cos), d.mul(tan).mul(tan).neg(), c.mul(tan).div(cos).neg()]);
@@ -120,7 +121,6 @@ describe("rabbetSeating of a square-cut rabbet", () => {
       possible: false,
       slope: 60,
       reason: "past-mouth",
-      why: "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents",
       shortBy: expect.closeTo(8 * Math.sqrt(3) - 10, 12) as number,
     });
   });
@@ -137,7 +137,6 @@ describe("rabbetSeating of a square-cut rabbet", () => {
       possible: false,
       slope: -45,
       reason: "falls-through",
-      why: "The rabbet is too narrow: contents small enough to go in would fall through the sight opening",
       shortBy: expect.closeTo(Math.SQRT2, 12) as number,
     });
   });
@@ -159,7 +158,6 @@ describe("rabbetSeating of a square-cut rabbet", () => {
       possible: false,
       slope,
       reason: "too-steep",
-      why: "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents",
       shortBy: 0,
     });
   });
@@ -419,7 +417,7 @@ describe("rabbetSeating", () => {
     // @ts-expect-error -- only what is possible has an opening
     expect(seating.opening).toEqual({ out: 8, up: 10 });
     if (seating.possible) expectTypeOf(seating.lap).toEqualTypeOf<number>();
-    else expectTypeOf(seating.why).toEqualTypeOf<string>();
+    else expectTypeOf(seating.reason).toEqualTypeOf<SeatingReason>();
   });
 });
 

@@ -25,8 +25,10 @@ test("nothing is said of a frame that is not to hang, and only why of one that c
     arrises: {},
   };
   const plan = planFrame({ sides: 6, slope: 80, opening: { side: 200 }, profile: triangle, hanging: { by: "wire" } });
-  if (plan.hanging?.possible !== false) throw new Error("it should not hang");
-  expect(describeHanging(plan, words)).toEqual([plan.hanging.why]);
+  expect(plan.hanging).toMatchObject({ possible: false, reason: "no-wall-surface" });
+  expect(describeHanging(plan, words)).toEqual([
+    "No surface of the molding lies toward the wall at this slope, so a hanger has nothing to lie on: hang the frame by a cleat or a bracket of its own.",
+  ]);
 });
 
 test("the wire and the load are said with their numbers, and what is not known is not made up", () => {

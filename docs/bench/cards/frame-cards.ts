@@ -1,5 +1,5 @@
 import { drawPanel, drawPlanView, drawSection } from "miterwright/drawing";
-import { arrisLabel } from "miterwright/words";
+import { arrisLabel, describeReason } from "miterwright/words";
 import { sideNumber } from "../../../src/core/side-number.js";
 import { swingLabel } from "../../../src/drawing/swing-label.js";
 import { numberingText } from "../../../src/words/numbering-text.js";
@@ -29,7 +29,10 @@ export const sectionCard: Card = {
     const { contents } = plan;
     const lines = [
       ...(contents.possible === false
-        ? [html`<strong>The contents can't be held:</strong> ${contents.why ?? ""}`]
+        ? [
+            html`<strong>The contents can't be held:</strong>
+              ${contents.reason === null ? "" : describeReason(contents.reason)}`,
+          ]
         : []),
       ...(contents.hidden > 0
         ? [html`The lip hides ${writers.length(contents.hidden)} of the contents at every side.`]

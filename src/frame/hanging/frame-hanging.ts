@@ -65,14 +65,17 @@ export interface HungFrame extends FixingPair {
   readonly load: HangingLoad;
 }
 
+/** Why a frame cannot hang. `no-wall-surface`: no surface of the molding lies toward the wall at this slope, so a hanger has nothing to lie on. */
+export type HangingReason = "no-wall-surface";
+
 /** A frame that has no place for hangers. */
 export interface UnhungFrame {
   /** There is no surface for the hangers. */
   readonly possible: false;
   /** How it was to hang. */
   readonly by: Hanging["by"];
-  /** Why not, in a sentence for people. */
-  readonly why: string;
+  /** Why not. */
+  readonly reason: HangingReason;
 }
 
 /** How a frame hangs, or why it cannot. */

@@ -88,11 +88,7 @@ export function hangFrame(brief: FilledBrief, geometry: FrameGeometry, mass: Par
   const { profile, opening, deciding, slope } = geometry;
   const surface = profile === null ? undefined : wallSurface(profile, slope);
   const out = fixingOut(geometry, surface);
-  if (out === null) {
-    const why =
-      "No surface of the molding lies toward the wall at this slope, so a hanger has nothing to lie on: hang the frame by a cleat or a bracket of its own.";
-    return { possible: false, by, why };
-  }
+  if (out === null) return { possible: false, by, reason: "no-wall-surface" };
   const pair = fixingPair(geometry, opening.apothem + (out - deciding.out));
   const share = by === "wire" ? 1 / (2 * sinDeg(wireAngle)) : 1 / 2;
   return {

@@ -64,7 +64,11 @@ function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["loa
  */
 export function hangingHazards(hanging: FrameHanging | null, unit: LengthUnit): Hazard[] {
   if (hanging === null) return [];
-  if (!hanging.possible) return [makeHazard("no-hanger-seat", "notice", hanging.why, {}, "geometry of the profile")];
+  if (!hanging.possible) {
+    const sentence =
+      "No surface of the molding lies toward the wall at this slope, so a hanger has nothing to lie on: hang the frame by a cleat or a bracket of its own.";
+    return [makeHazard("no-hanger-seat", "notice", sentence, {}, "geometry of the profile")];
+  }
   const { seat, wire, load } = hanging;
   const hazards = [
     ...(seat === null ? [] : seatHazards(seat, unit)),

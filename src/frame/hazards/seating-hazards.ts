@@ -1,4 +1,5 @@
 import type { Hazard } from "../../core/hazard.js";
+import type { SeatingReason } from "../../profile/index.js";
 import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
 import type { ContentsStack } from "../contents-stack.js";
@@ -10,6 +11,13 @@ import { makeHazard } from "./make-hazard.js";
 
 /** A lip that laps less than this holds nothing once the wood has moved; common practice, no printed source. */
 const LEAST_LAP: RoundLength = { millimeters: 3, inches: 0.125 };
+
+/** Why the rabbet holds nothing, within the sentence of a hazard. */
+const IMPOSSIBLE: Readonly<Record<SeatingReason, string>> = {
+  "past-mouth": "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents",
+  "falls-through": "The rabbet is too narrow: contents small enough to go in would fall through the sight opening",
+  "too-steep": "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents",
+};
 
 /** The stack against the rabbet: too thick, or too thick when the glass is. */
 function stackHazards({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Hazard[] {
@@ -36,30 +44,16 @@ function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { cleara
  * @returns the hazards
  */
 export function seatingHazards(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Hazard[] {
-  const { seating, why, possible, panel, stack } = contents;
-  if (possible === false) {
-    if (panel === null) {
-      const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
-      return [
-        makeHazard(
-          "no-contents-left",
-          "notice",
-          tight,
-          { length: { clearance: brief.clearance } },
-          "geometry of the opening",
-        ),
-      ];
-    }
-    const sentence = `${why ?? ""}. Choose another rabbet, slope or molding before you cut.`;
-    return [
-      makeHazard(
-        "seating-impossible",
-        "notice",
-        sentence,
-        { angle: { slope: brief.slope } },
-        "geometry of the tilted rabbet",
-      ),
-    ];
+  const { seating, panel, stack } = contents;
+  if (panel === null) {
+    const tight = "The clearance leaves nothing of the opening: take less of it, or a larger opening.";
+    const numbers = { length: { clearance: brief.clearance } };
+    return [makeHazard("no-contents-left", "notice", tight, numbers, "geometry of the opening")];
+  }
+  if (seating?.possible === false) {
+    const sentence = `${IMPOSSIBLE[seating.reason]}. Choose another rabbet, slope or molding before you cut.`;
+    const numbers = { angle: { slope: brief.slope } };
+    return [makeHazard("seating-impossible", "notice", sentence, numbers, "geometry of the tilted rabbet")];
   }
   const hazards = stack === null ? [] : stackHazards(stack, brief.fastenerRoom);
   if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {

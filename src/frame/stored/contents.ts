@@ -15,7 +15,7 @@ import {
 import type { Fields, Reader } from "../../core/stored.js";
 import { regularPolygon } from "../../polygon/stored-polygon.js";
 import type { SideRoom } from "../../wood/index.js";
-import type { FrameContents } from "../contents-plan.js";
+import type { ContentsReason, FrameContents } from "../contents-plan.js";
 import type { LayerRoom } from "../contents-room.js";
 import type { ContentsStack, StackLayer, StackVerdict } from "../contents-stack.js";
 import type { LayerKind } from "../material-density.js";
@@ -59,9 +59,15 @@ const ROOM: Fields<LayerRoom> = {
 };
 
 const WORK: Readonly<Record<PanelWork, true>> = { sawn: true, glass: true, none: true };
+const REASONS: Readonly<Record<ContentsReason, true>> = {
+  "past-mouth": true,
+  "falls-through": true,
+  "too-steep": true,
+  "no-contents-left": true,
+};
 const CONTENTS: Fields<FrameContents> = {
   possible: (value, path) => orNull(value, path, flag),
-  why: textOrNull,
+  reason: (value, path) => orNull(value, path, (v, p) => word(v, p, REASONS)),
   work: (value, path) => word(value, path, WORK),
   panes: flag,
   seating: (value, path) => orNull(value, path, rabbetSeating),

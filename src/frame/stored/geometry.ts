@@ -81,7 +81,6 @@ const MISS: Fields<RabbetMiss> = {
   possible: no,
   slope,
   reason: (value, path) => word(value, path, { "past-mouth": true, "falls-through": true, "too-steep": true }),
-  why: text,
   shortBy: finite,
 };
 

@@ -8,7 +8,6 @@ import {
   orNull,
   point,
   record,
-  text,
   word,
   type Fields,
   type Reader,
@@ -18,6 +17,7 @@ import type {
   FrameHanging,
   HangerSeat,
   HangingLoad,
+  HangingReason,
   HangingWire,
   HungFrame,
   UnhungFrame,
@@ -62,7 +62,9 @@ const HUNG: Fields<HungFrame> = {
   above: finite,
   apart: finite,
 };
-const UNHUNG: Fields<UnhungFrame> = { possible: (value, path) => flag(value, path) as false, by, why: text };
+const REASONS: Readonly<Record<HangingReason, true>> = { "no-wall-surface": true };
+const reason: Reader<HangingReason> = (value, path) => word(value, path, REASONS);
+const UNHUNG: Fields<UnhungFrame> = { possible: (value, path) => flag(value, path) as false, by, reason };
 
 /** How a frame hangs. */
 export const frameHanging: Reader<FrameHanging> = (value, path) => possibleOrNot(value, path, HUNG, UNHUNG);
