@@ -50,7 +50,7 @@ const fits = moldings.sound.flatMap((molding) => {
 const issues = [
   ...moldings.issues.map((issue) => issueSentence("Moldings", issue)),
   ...jobs.issues.map((issue) => issueSentence("Jobs", issue)),
-  ...order.left.map(({ name, why }) => `${name}: ${why}`),
+  ...order.left.map(({ name, obstacles }) => `${name}: ${obstacles.map(({ sentence }) => sentence).join(" ")}`),
   ...fits.flatMap(({ molding, fit }) => (fit.status === "short" ? [`${molding}: there are not enough sticks.`] : [])),
 ];
 

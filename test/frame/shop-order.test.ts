@@ -411,10 +411,11 @@ describe("several saws, and frames that none can cut", () => {
       { name: "three", plan: frame(6, 30, mitered) },
     ]);
     expect(order.saws).toEqual([tableSaw(), other]);
+    expect(order.left).toMatchObject([{ obstacles: [{ code: "bevel-range" }] }]);
     expect(order.left).toEqual([
       {
         name: "steep",
-        why: "The bevel with the blade's top to the left is more than this saw has.",
+        obstacles: frame(3, 90, mitered, tableSaw(), "flat").sawing.lays.find(({ lay }) => lay === "flat")!.obstacles,
       },
     ]);
     const groups = order.rounds.flatMap((round) => round.groups);

@@ -1,9 +1,9 @@
 import { checkArray, checkInteger, checkObject, checkText, reject } from "../../core/check.js";
 import { readStored } from "../../core/stored.js";
 import { parseSaw, type Saw } from "../../saw/index.js";
-import type { SawPlan } from "../saw-plan-types.js";
 import type { Operation } from "../operation.js";
 import { sawPlan } from "../stored/sawing.js";
+import type { UncutFrame } from "./shop-order-types.js";
 
 /** The operations of one frame that can be cut. */
 export interface ShopJob {
@@ -26,17 +26,12 @@ export interface ShopJobs {
   /** What can be cut. */
   readonly jobs: readonly ShopJob[];
   /** What cannot. */
-  readonly left: readonly { readonly name: string; readonly why: string }[];
+  readonly left: readonly UncutFrame[];
 }
 
 function operationOf(operations: readonly Operation[], kind: Operation["kind"], path: string): Operation {
   const found = operations.find((operation) => operation.kind === kind);
   return found ?? reject("missing", path, operations, `Expected \`${path}\` to cut both ends, got no "${kind}"`);
-}
-
-/** Why a frame cannot be cut: what stands in the way of the lay that is tried first. */
-function reasonOf({ lays }: SawPlan): string {
-  return lays[0]!.obstacles.map(({ sentence }) => sentence).join(" ");
 }
 
 /**
@@ -51,7 +46,7 @@ export function readJobs(value: unknown): ShopJobs {
   const keys = new Map<string, number>();
   const names = new Set<string>();
   const jobs: ShopJob[] = [];
-  const left: { name: string; why: string }[] = [];
+  const left: UncutFrame[] = [];
   for (const [index, item] of checkArray(value, "plans", "an array of frames with their plans").entries()) {
     const path = `plans[${index}]`;
     const frame = checkObject(item, path);
@@ -67,7 +62,7 @@ export function readJobs(value: unknown): ShopJobs {
     const { operations, order } = sawing;
     const saw = parseSaw(sawing.saw, `${inner}.saw`);
     if (operations.length === 0) {
-      left.push({ name, why: reasonOf(sawing) });
+      left.push({ name, obstacles: sawing.lays[0]!.obstacles });
       continue;
     }
     const key = JSON.stringify(saw);

@@ -1,4 +1,4 @@
-import type { Hand, Saw, ScaleSetting, StickSurface } from "../../saw/index.js";
+import type { Hand, Obstacle, Saw, ScaleSetting, StickSurface } from "../../saw/index.js";
 import type { OperationKind } from "../operation-kind.js";
 import type { Operation } from "../operation.js";
 import type { FramePlan } from "../plan-frame.js";
@@ -75,8 +75,8 @@ export interface ShopGroup {
 export interface UncutFrame {
   /** What the caller calls it. */
   readonly name: string;
-  /** Why not, in sentences. */
-  readonly why: string;
+  /** Why not: what stands in the way of the lay that is tried first. */
+  readonly obstacles: readonly Obstacle[];
 }
 
 /** Groups that are gone through in turn, once or several times over. */
