@@ -1,5 +1,6 @@
 import { isInputError } from "miterwright/errors";
 import { correctFromGap, type FramePlan } from "miterwright/frame";
+import { describeCorrection } from "miterwright/words";
 import { formatAngle, type LengthUnit } from "miterwright/units";
 import type { Values } from "./fields.js";
 import { issueWords } from "./issue-words.js";
@@ -62,7 +63,7 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
   if (!gap.ok) return refused("seenGap", gap.words);
   const shown = { miter: miter.value, bevel: bevel.value };
   try {
-    const { words } = correctFromGap(plan, {
+    const correction = correctFromGap(plan, {
       seenGap: gap.value,
       open: values.open as "inside" | "outside",
       // Nothing said, it follows from what the scales stood at.
@@ -73,7 +74,7 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
     return {
       lines: [
         ...takenWords(values, shown),
-        ...words,
+        ...describeCorrection(correction),
         ...(gap.value === 0
           ? ["The setting is good: cut and glue with it."]
           : ["Cut all pieces anew from blanks, or a ring of scrap first, and look again."]),

@@ -1,5 +1,6 @@
 import { correctSetting, gaugeTolerance, ringClosure } from "miterwright/closure";
 import { compoundMiter } from "miterwright/miter";
+import { describeCorrection } from "miterwright/words";
 import { angle, defineFigure, factor, length, sides, type Figure } from "./figure.js";
 import { dimension, dot, fitInto, finish, shape, text, type Pad, type Point } from "./pad.js";
 
@@ -95,8 +96,16 @@ export const ringFigure: Figure = defineFigure({
     const correction =
       opens === "nowhere"
         ? ["The last joint closes, and the slope is as planned.", "Miter: leave it.", "Bevel: leave it."]
-        : correctSetting({ sides: n, width, seenGap: closure.jointGap, open: opens, slope: closure.slope, hold: slope })
-            .words;
+        : describeCorrection(
+            correctSetting({
+              sides: n,
+              width,
+              seenGap: closure.jointGap,
+              open: opens,
+              slope: closure.slope,
+              hold: slope,
+            }),
+          );
 
     // Equal ends make a joint upright in any ring, so from above a splayed one looks as a flat one does whose miter is half the turn.
     const exact = wanted.planMiter;

@@ -2,7 +2,7 @@ import { checkLength, checkObject, checkSides, checkSlope, checkWord, reject } f
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/compound-kernel.js";
 import type { SawSetting } from "../miter/index.js";
-import { correctionWords } from "./correction-words.js";
+import { angleChange, type AngleChange } from "./angle-change.js";
 import { checkGap, type GaugeToleranceOptions } from "./gauge-tolerance.js";
 import { gapPerDegree, otherAngle } from "./regular-closure.js";
 
@@ -39,8 +39,8 @@ export interface SettingCorrection {
   readonly correction: SawSetting;
   /** The slope at which the corrected ring closes, in degrees. */
   readonly slope: number;
-  /** The correction in words, one sentence for what was wrong and one for each angle. */
-  readonly words: readonly string[];
+  /** Whether miter and bevel then lean more or less than they were cut. */
+  readonly changes: { readonly miter: AngleChange; readonly bevel: AngleChange };
 }
 
 /** What a correction may hold: a slope in degrees, or one of the two angles. */
@@ -103,17 +103,10 @@ const FULL_TURN: number = 360;
  * @param angle - the open angle in degrees
  * @param slope - the slope at which the pieces stand, any degrees
  * @param hold - a slope, any degrees, or the angle to leave; not one that turns alone
- * @param open - which end of the last joint is open
  * @returns the correction
  * @throws {InputError} with code `"impossible"` when the angle that is held turns too far
  */
-export function correctionKernel(
-  sides: number,
-  angle: number,
-  slope: number,
-  hold: Held,
-  open: "inside" | "outside",
-): SettingCorrection {
+export function correctionKernel(sides: number, angle: number, slope: number, hold: Held): SettingCorrection {
   const half = 180 / sides;
   // A gap narrower than the molding is an open angle below 58 degrees, which leaves every joint a turn.
   const { miter, bevel } = compoundMiterKernel(half - angle / (2 * sides), slope);
@@ -128,7 +121,7 @@ export function correctionKernel(
     wanted,
     correction,
     slope: typeof hold === "number" ? hold : level + FULL_TURN * Math.round((slope - level) / FULL_TURN),
-    words: correctionWords(angle === 0 ? "nowhere" : open, cut, correction),
+    changes: { miter: angleChange(cut.miter, correction.miter), bevel: angleChange(cut.bevel, correction.bevel) },
   };
 }
 
@@ -140,16 +133,16 @@ export function correctionKernel(
  * what they like: add the correction to what they show. A gap that does not come back in a second ring has other causes; see `machineErrors`.
  *
  * @param options - sides, joint width, gap, which end is open, the slope seen, and what to hold
- * @returns the correction of miter and bevel in degrees, and in words
+ * @returns the correction of miter and bevel in degrees, and which way each goes
  * @throws {InputError} when a value is missing or out of range, the gap is not less than the width, or with code `"impossible"` when what
  *   is held cannot be
  * @example
  * ```ts
  * import { correctSetting, ringClosure } from "miterwright/closure";
  *
- * const { correction, words } = correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" });
+ * const { correction, changes } = correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" });
  * correction.miter.toFixed(3); //=> "0.099"
- * words[1]; //=> "Miter: 0.099° more, further from a square cut."
+ * changes; //=> { miter: "more", bevel: "leave" }
  *
  * // From measured pieces, once it is known that they open somewhere.
  * const piece = { length: 200, start: { miter: 22.4, bevel: 0 }, end: { miter: 22.4, bevel: 0 } };
@@ -179,5 +172,5 @@ export function correctSetting(options: CorrectSettingOptions): SettingCorrectio
     );
   }
   const angle = ((open === "outside" ? 1 : -1) * seenGap) / gapPerDegree(sides, width) + 0;
-  return correctionKernel(sides, angle, slope, hold, open);
+  return correctionKernel(sides, angle, slope, hold);
 }

@@ -4,6 +4,7 @@
  *
  * @module
  */
+export type { AngleChange } from "./angle-change.js";
 export { closingPiece, type ClosingPiece, type ClosingReason } from "./closing-piece.js";
 export { correctSetting, type CorrectSettingOptions, type SettingCorrection } from "./correct-setting.js";
 export {

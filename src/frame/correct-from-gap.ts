@@ -1,7 +1,12 @@
 import { checkLengthOrZero, checkNumber, checkObject, checkWord, refuse, reject } from "../core/check.js";
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
-import { correctionKernel, checkHold, turnsAlone, type Held } from "../closure/correct-setting.js";
-import { inDegrees, isIdle } from "../closure/correction-words.js";
+import {
+  correctionKernel,
+  checkHold,
+  turnsAlone,
+  type Held,
+  type SettingCorrection,
+} from "../closure/correct-setting.js";
 import { gapPerDegree } from "../closure/regular-closure.js";
 import { sawSetting, layRotation, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
@@ -46,14 +51,20 @@ export interface FrameCorrection {
   readonly cut: SawSetting;
   /** What to add to miter and bevel in that lay, in degrees. */
   readonly correction: SawSetting;
+  /** Whether miter and bevel then lean more or less than they were cut. */
+  readonly changes: SettingCorrection["changes"];
+  /** What the scales showed before, in degrees, 0 to 90. */
+  readonly shown: SawSetting;
+  /** Whether gauge and blade go to the other hand. */
+  readonly otherHand: { readonly miter: boolean; readonly bevel: boolean };
   /** The stick's `end` on the saw set anew: `reading` is what the scales then show. `obstacles` says what the saw cannot do. */
   readonly first: CutPlacement;
   /** The stick's `start`. */
   readonly second: CutPlacement;
   /** The slope at which the frame closes once it is cut so, in degrees. */
   readonly slope: number;
-  /** The correction in words: what was wrong, how far and which way each angle goes, what the scales then show. */
-  readonly words: readonly string[];
+  /** By how many degrees that is more than planned. */
+  readonly slopeOff: number;
 }
 
 /** What a correction reads of a plan. */
@@ -99,12 +110,10 @@ function slopeOffAt({ miter, bevel }: SawSetting, rotation: number): number {
   return closes - rotation + 360 * Math.round((rotation - closes) / 360);
 }
 
-/** What a scale shows then, and whether gauge or blade goes to the other hand. */
-function scaleWords(name: "miter" | "bevel", saw: Saw, from: number, to: number, reading: number): string {
-  const downFrom90 = saw[name].reads === "from-fence" || saw[name].reads === "from-table";
-  const before = downFrom90 ? 90 - Math.abs(from) : Math.abs(from);
-  const hand = from * to < 0 ? ", to the other hand" : "";
-  return `The ${name} scale then shows ${inDegrees(reading)} instead of ${inDegrees(before)}${hand}.`;
+/** What a scale shows at an angle. */
+function readingOf(scale: Saw["miter"] | Saw["bevel"], angle: number): number {
+  const downFrom90 = scale.reads === "from-fence" || scale.reads === "from-table";
+  return downFrom90 ? 90 - Math.abs(angle) : Math.abs(angle);
 }
 
 function checkHeld(value: unknown, turns: number): Held {
@@ -131,7 +140,7 @@ function checkHeld(value: unknown, turns: number): Held {
  *
  * @param plan - from `planFrame`, with a lay; also one that was read back from JSON
  * @param seen - the gap and which end of it is open, and where wanted the slope seen, what to hold, and what the scales showed
- * @returns the correction, both ends as they are placed on the saw then, the slope at which the frame closes, and all in words
+ * @returns the correction, both ends as they are placed on the saw then, and the slope at which the frame closes
  * @throws {InputError} when the plan is not one, a value is missing or out of range, or with code `"impossible"` when no lay works or what is held cannot be
  * @example
  * ```ts
@@ -140,9 +149,9 @@ function checkHeld(value: unknown, turns: number): Held {
  *
  * const profile = molding({ width: 42, thickness: 18 });
  * const plan = planFrame({ sides: 8, slope: 30, lay: "propped", profile, opening: { side: 200 } });
- * const { first, words } = correctFromGap(plan, { seenGap: 1.2, open: "outside" });
+ * const { first, shown } = correctFromGap(plan, { seenGap: 1.2, open: "outside" });
  * first.miter.reading.toFixed(2); //=> "22.59"
- * words.at(-1); //=> "The miter scale then shows 22.587° instead of 22.5°."
+ * shown.miter; //=> 22.5
  * ```
  */
 export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection {
@@ -170,7 +179,7 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
   const held = checkHeld(given["hold"] ?? usual, lies);
   const hold = typeof held === "number" ? rotation + (held - slope) : held;
   const angle = ((open === "outside" ? 1 : -1) * seenGap) / gapPerDegree(sides, width) + 0;
-  const { perJoint, cut, correction, slope: reached, words } = correctionKernel(sides, angle, lies, hold, open);
+  const { perJoint, cut, correction, changes, slope: reached } = correctionKernel(sides, angle, lies, hold);
 
   const setting = { miter: shown.miter + correction.miter, bevel: shown.bevel + correction.bevel };
   if (![shown, setting].every(({ miter, bevel }) => Math.abs(miter) < 90 && Math.abs(bevel) < 90)) {
@@ -188,23 +197,17 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
     placeCut(cutOf("start"), { lay, saw, kept: kept[1] }),
   ];
   const closes = slope + (reached - rotation);
-  const readings = (["miter", "bevel"] as const)
-    .filter((name) => !isIdle(correction[name]))
-    .map((name) => scaleWords(name, saw, shown[name], setting[name], first[name].reading));
   return {
     angle,
     perJoint,
     cut,
     correction,
+    changes,
+    shown: { miter: readingOf(saw.miter, shown.miter), bevel: readingOf(saw.bevel, shown.bevel) },
+    otherHand: { miter: shown.miter * setting.miter < 0, bevel: shown.bevel * setting.bevel < 0 },
     first,
     second,
     slope: closes,
-    words: [
-      ...words,
-      ...readings,
-      ...(isIdle(closes - slope)
-        ? []
-        : [`The frame then closes at a slope of ${closes < 0 ? "-" : ""}${inDegrees(closes)}.`]),
-    ],
+    slopeOff: closes - slope,
   };
 }

@@ -5,7 +5,9 @@
  */
 export { arrisLabel } from "./arris-label.js";
 export type { CheckValues, CheckWords } from "./check-words.js";
+export type { AngleChangeValues, CorrectionWords, ReadingValues } from "./correction-words.js";
 export { describeCheck, type DescribeCheckOptions } from "./describe-check.js";
+export { describeCorrection, type DescribeCorrectionOptions } from "./describe-correction.js";
 export { describeHanging } from "./describe-hanging.js";
 export { describeHazard, type HazardText } from "./describe-hazard.js";
 export { describeLay } from "./describe-lay.js";

@@ -1,4 +1,5 @@
 import { englishChecks, type CheckWords } from "./check-words.js";
+import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
 
@@ -12,6 +13,8 @@ export interface Words {
   readonly checks: CheckWords;
   /** Why something cannot be made. */
   readonly reasons: ReasonWords;
+  /** How a setting of the saw is corrected. */
+  readonly corrections: CorrectionWords;
   /** What every fault of a saw does to a frame. */
   readonly sawFaults: SawFaultWords;
   /** How the stick comes from the cut of one end to that of the other. */
@@ -28,6 +31,7 @@ export interface WordsOptions {
 export const english: Words = {
   checks: englishChecks,
   reasons: englishReasons,
+  corrections: englishCorrections,
   sawFaults: englishSawFaults,
   sawMoves: englishSawMoves,
 };

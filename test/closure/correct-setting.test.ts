@@ -136,7 +136,7 @@ describe("laws", () => {
     const given = { sides: 7, width: 40, seenGap: 0.8, open: "outside" } as const;
     const [up, down] = [33, -33].map((slope) => correctSetting({ ...given, slope }));
     expect(down!.correction).toEqual({ miter: up!.correction.miter, bevel: -up!.correction.bevel });
-    expect(down!.words).toEqual(up!.words);
+    expect(down!.changes).toEqual(up!.changes);
   });
 
   test("survives JSON and writes to nothing", () => {
@@ -147,34 +147,14 @@ describe("laws", () => {
   });
 });
 
-describe("words", () => {
-  const say = (options: Partial<Parameters<typeof correctSetting>[0]>): readonly string[] =>
-    correctSetting({ sides: 8, width: 40, seenGap: 1, open: "outside", ...options }).words;
-
-  test("say what was wrong, how far and which way", () => {
-    expect(say({})).toEqual([
-      "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
-      "Miter: 0.083° more, further from a square cut.",
-      "Bevel: leave it.",
-    ]);
-    expect(say({ open: "inside" })).toEqual([
-      "Open inside: the inside angles of the corners are too small, so the ring comes round too soon.",
-      "Miter: 0.083° less, nearer to a square cut.",
-      "Bevel: leave it.",
-    ]);
-    expect(say({ slope: 90 })).toEqual([
-      "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
-      "Miter: leave it.",
-      "Bevel: 0.083° more, the blade leaning further over.",
-    ]);
-    expect(say({ slope: 44, hold: 46, open: "inside" }).slice(1)).toEqual([
-      "Miter: 0.604° less, nearer to a square cut.",
-      "Bevel: 0.507° more, the blade leaning further over.",
-    ]);
-    expect(say({ slope: 2, hold: 0 }).at(-1)).toBe("Bevel: 0.763° less, the blade more upright.");
-    expect(say({ slope: 2, hold: -2 }).at(-1)).toBe("Bevel: 1.528° in all, through 0 and to the other hand.");
-    expect(say({ slope: 0, hold: -2 }).at(-1)).toBe("Bevel: 0.765° more, the blade leaning further over.");
-  });
+test("which way miter and bevel go is said by codes", () => {
+  const changes = (options: Partial<Parameters<typeof correctSetting>[0]>): unknown =>
+    Object.values(correctSetting({ sides: 8, width: 40, seenGap: 1, open: "outside", ...options }).changes);
+  expect(changes({})).toEqual(["more", "leave"]);
+  expect(changes({ open: "inside" })).toEqual(["less", "leave"]);
+  expect(changes({ slope: 90 })).toEqual(["leave", "more"]);
+  expect(changes({ slope: 2, hold: 0 })).toEqual(["more", "less"]);
+  expect(changes({ slope: 2, hold: -2 })).toEqual(["more", "through-zero"]);
 });
 
 const GIVEN = { sides: 8, width: 40, seenGap: 1, open: "outside" };

@@ -4,6 +4,7 @@ import { correctSetting, ringClosure } from "miterwright/closure";
 import { correctFromGap, planFrame, type FramePlan, type ProfileBrief, type SeenGap } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
+import { describeCorrection } from "miterwright/words";
 import { deepFreeze, plain, throughJson } from "./briefs.js";
 import { sawnFrame, SOUND, type Flaws } from "./sawn-frame.js";
 
@@ -178,7 +179,7 @@ describe("pieces that were cut at graduations that are off", () => {
     expect([kept.angle, kept.perJoint, kept.correction]).toEqual([0, 0, { miter: 0, bevel: 0 }]);
     expect([kept.first.miter.reading, kept.first.bevel.reading]).toEqual([6.5, 21.5]);
     expect(kept.slope.toFixed(2)).toBe("73.97");
-    expect(kept.words).toEqual([
+    expect(describeCorrection(kept)).toEqual([
       "No gap: the inside angles of the corners are right.",
       "Miter: leave it.",
       "Bevel: leave it.",
@@ -234,32 +235,33 @@ describe("a correction", () => {
       correctFromGap(planOf({ slope: 30, saw, lay: "flat" }), seen),
     );
     expect(reversed!.first.miter.reading).toBeCloseTo(90 - up!.first.miter.reading, 12);
-    expect(up!.words).toEqual([
+    expect(describeCorrection(up!)).toEqual([
       "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
       "Miter: 0.211° less, nearer to a square cut.",
       "Bevel: 0.558° more, the blade leaning further over.",
       "The miter scale then shows 19.789° instead of 20°.",
       "The bevel scale then shows 11.058° instead of 10.5°.",
     ]);
-    expect(reversed!.words.slice(3)).toEqual([
+    expect(describeCorrection(reversed!).slice(3)).toEqual([
       "The miter scale then shows 70.211° instead of 70°.",
       "The bevel scale then shows 78.942° instead of 79.5°.",
     ]);
     const shown = { miter: down.miter.step * 141, bevel: 79 };
-    expect(correctFromGap(planOf({ slope: 30, saw: down, lay: "flat" }), { ...seen, shown }).words[3]).toMatch(
-      /instead of 70.5°/,
-    );
+    expect(
+      describeCorrection(correctFromGap(planOf({ slope: 30, saw: down, lay: "flat" }), { ...seen, shown }))[3],
+    ).toMatch(/instead of 70.5°/);
   });
 
   test("may take the gauge through 0 to the other hand: a box that leans past upright, cut standing", () => {
     const plan = planOf({ sides: 4, slope: 0, lay: "outer-edge-down", saw: SLIDES });
-    const { first, words } = correctFromGap(plan, { ...seen, slope: 1 });
+    const corrected = correctFromGap(plan, { ...seen, slope: 1 });
+    const { first } = corrected;
     expect(plan.sawing.lay!.first.miter.toward).toBe("none");
     expect(first.miter.degrees).toBeGreaterThan(0.5);
-    expect(words.some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
+    expect(describeCorrection(corrected).some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
     const tilted = planOf({ sides: 4, slope: 0.5, lay: "outer-edge-down", saw: SLIDES });
     expect(tilted.sawing.lay!.first.miter.toward).toBe("right");
-    expect(correctFromGap(tilted, { ...seen, slope: -2 }).words).toContainEqual(
+    expect(describeCorrection(correctFromGap(tilted, { ...seen, slope: -2 }))).toContainEqual(
       expect.stringMatching(/^The miter scale then shows .*/),
     );
   });
@@ -299,12 +301,13 @@ describe("a correction", () => {
   ])("of a frame with %s is finite and small", (_, brief, seenGap) => {
     const plan = planOf({ saw: SLIDES, ...brief });
     for (const open of ["inside", "outside"] as const) {
-      const { correction, first, second, slope, words } = correctFromGap(plan, { seenGap, open });
+      const corrected = correctFromGap(plan, { seenGap, open });
+      const { correction, first, second, slope } = corrected;
       for (const value of [correction.miter, correction.bevel, first.miter.reading, second.bevel.reading, slope]) {
         expect(Number.isFinite(value) && !Object.is(value, -0)).toBe(true);
       }
       expect(Math.hypot(correction.miter, correction.bevel)).toBeLessThan(1);
-      expect(words.length).toBeGreaterThan(2);
+      expect(describeCorrection(corrected).length).toBeGreaterThan(2);
     }
   });
 

@@ -1,0 +1,77 @@
+import { checkObject, refuse } from "../core/check.js";
+import { readStored } from "../core/stored.js";
+import { isIdle } from "../closure/angle-change.js";
+import type { SettingCorrection } from "../closure/index.js";
+import type { FrameCorrection } from "../frame/index.js";
+import { frameCorrection, settingCorrection } from "../frame/stored/correction.js";
+import { formatAngle } from "../units/index.js";
+import { english, type Words } from "./words.js";
+
+/** Options of {@link describeCorrection}. */
+export interface DescribeCorrectionOptions {
+  /** Writes an angle in degrees; default to a thousandth, which is finer than any saw is set. */
+  readonly angle?: ((degrees: number) => string) | undefined;
+  /** The words; default English. */
+  readonly words?: Words | undefined;
+}
+
+/** A thousandth of a degree. */
+function finely(degrees: number): string {
+  return formatAngle(degrees, { digits: 3 });
+}
+
+/** What the scales then show, and the slope at which the frame then closes. */
+function onTheSaw(correction: FrameCorrection, words: Words, angle: (degrees: number) => string): string[] {
+  const { changes, shown, otherHand, first, slope, slopeOff } = correction;
+  const readings = (["miter", "bevel"] as const)
+    .filter((name) => changes[name] !== "leave")
+    .map((name) =>
+      words.corrections.reading[name]({
+        to: angle(first[name].reading),
+        from: angle(shown[name]),
+        otherHand: otherHand[name],
+      }),
+    );
+  return isIdle(slopeOff) ? readings : [...readings, words.corrections.slope({ slope: angle(slope) })];
+}
+
+/**
+ * Says how a setting of the saw is corrected.
+ *
+ * @param correction - from `correctSetting` or `correctFromGap`
+ * @param options - how to write angles, and the words
+ * @returns a sentence for what was wrong and one for each angle; of `correctFromGap` also what the scales then show, and the slope where it is not the planned one
+ * @throws {InputError} when the correction is none, or the formatter is not a function
+ * @example
+ * ```ts
+ * import { correctSetting } from "miterwright/closure";
+ * import { describeCorrection } from "miterwright/words";
+ *
+ * describeCorrection(correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" }));
+ * //=> [
+ * //     "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
+ * //     "Miter: 0.099° more, further from a square cut.",
+ * //     "Bevel: leave it.",
+ * //   ]
+ * ```
+ */
+export function describeCorrection(
+  correction: SettingCorrection | FrameCorrection,
+  options: DescribeCorrectionOptions = {},
+): readonly string[] {
+  const onSaw = "shown" in checkObject(correction, "correction");
+  const read = readStored<SettingCorrection | FrameCorrection>(
+    correction,
+    "correction",
+    onSaw ? frameCorrection : settingCorrection,
+  );
+  const { angle = finely, words = english } = checkObject(options) as DescribeCorrectionOptions;
+  if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
+  const { gap, miter, bevel } = words.corrections;
+  return [
+    gap[read.angle === 0 ? "nowhere" : read.angle > 0 ? "outside" : "inside"](),
+    miter[read.changes.miter]({ by: angle(Math.abs(read.correction.miter)) }),
+    bevel[read.changes.bevel]({ by: angle(Math.abs(read.correction.bevel)) }),
+    ...("shown" in read ? onTheSaw(read, words, angle) : []),
+  ];
+}
