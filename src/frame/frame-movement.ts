@@ -26,6 +26,12 @@ export interface SeasonMovement extends OpenMiter {
   readonly openingGrows: number;
 }
 
+/**
+ * What is not known of a molding's movement. `section`: only level measures of it are known, so the joints are taken to open as if all of the width taken level
+ * moved like the faster of width and thickness, which is the most that it can. `lip-width`: what the lip adds to the open joints is not counted.
+ */
+export type MovementUnknown = "section" | "lip-width";
+
 /** What a year does to a frame's wood. */
 export interface FrameMovement {
   /** Moisture content when the joints are fitted, in percent. */
@@ -40,8 +46,8 @@ export interface FrameMovement {
   readonly acceptedGap: number;
   /** The most that the innermost point draws back at any side. */
   readonly sightOpens: number;
-  /** What the brief does not tell of the molding, and what was taken instead, in sentences. */
-  readonly unknown: readonly string[];
+  /** What the brief does not tell of the molding, in the order of the union; none where it tells all. */
+  readonly unknown: readonly MovementUnknown[];
 }
 
 /** Points whose shifts differ by less than this part of the whole move alike. */
@@ -63,18 +69,12 @@ function openBy(
   return inside >= outside ? openMiter(planMiter, inside, -change) : openMiter(planMiter, outside, change);
 }
 
-function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement): string[] {
+function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement): MovementUnknown[] {
   if (measured === undefined) return [];
-  return [
-    ...(isKnown
-      ? []
-      : [
-          "Only level measures of the molding are known: the joints are taken to open as if all of the width taken level moved like the faster of width and thickness, which is the most that it can.",
-        ]),
-    ...(measured.lap === undefined
-      ? ["The lip's width is not known: what it adds to the open joints is not counted."]
-      : []),
-  ];
+  const unknown: MovementUnknown[] = [];
+  if (!isKnown) unknown.push("section");
+  if (measured.lap === undefined) unknown.push("lip-width");
+  return unknown;
 }
 
 /**

@@ -84,7 +84,7 @@ export type {
   HungFrame,
   UnhungFrame,
 } from "./hanging/frame-hanging.js";
-export type { FrameMovement, SeasonMovement } from "./frame-movement.js";
+export type { FrameMovement, MovementUnknown, SeasonMovement } from "./frame-movement.js";
 export type { LayerRoom } from "./contents-room.js";
 export { type NumberedHazard, numberHazards } from "./number-hazards.js";
 export { parsePlan } from "./parse-plan.js";

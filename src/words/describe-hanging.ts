@@ -5,57 +5,77 @@ import { frameHanging } from "../frame/stored/hanging.js";
 import { describeReason } from "./describe-reason.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import type { FramePlan } from "../frame/plan-frame.js";
+import type { HangingWords } from "./hanging-words.js";
+import { english, type WordsOptions } from "./words.js";
 import { quantityText } from "./quantity-text.js";
 import type { HungFrame } from "../frame/hanging/frame-hanging.js";
 
-/** Where the hangers go, in the words of somebody with a tape who has the frame's back before them. */
-function placeText({ by, fixings, below, apart }: HungFrame, { length }: DescribeOptions): string {
+function fixingText(
+  { by, fixings, below, apart }: HungFrame,
+  { length }: DescribeOptions,
+  words: HangingWords,
+): string {
   const [one, other] = fixings;
-  const kind = by === "wire" ? "By a wire between two hangers" : "On two hooks, by two hangers";
-  return `${kind}, on sides ${sideNumber(one.side)} and ${sideNumber(other.side)} (counted counter-clockwise from 1 at the bottom, as in the view from above): ${length(below)} below the top, ${length(apart)} apart, which is ${length(one.fromCorner)} from the upper corner along the outermost line.`;
+  return words.fixings({
+    by,
+    sides: [sideNumber(one.side), sideNumber(other.side)],
+    below: length(below),
+    apart: length(apart),
+    fromCorner: length(one.fromCorner),
+  });
 }
 
-function seatTexts({ seat }: HungFrame, { length, angle }: DescribeOptions): string[] {
+function seatTexts({ seat }: HungFrame, { length, angle }: DescribeOptions, words: HangingWords): string[] {
   if (seat === null) return [];
   const { width, leanAngle, opens, standoff, wood, deepest, screwDepth } = seat;
-  const lies =
-    opens === "nowhere"
-      ? `lie flat to the wall on a surface ${length(width)} wide`
-      : `lie on a surface ${length(width)} wide that leans ${angle(Math.abs(leanAngle))} from the wall, opening ${opens}, its middle ${length(standoff)} off the wall`;
-  const screws = screwDepth === null ? "" : `; these go in ${length(screwDepth)}`;
   return [
-    `The hangers ${lies}. Behind it is ${length(wood)} of wood: screws ${length(deepest)} deep at the most${screws}.`,
+    words.seat({
+      width: length(width),
+      opens,
+      lean: angle(Math.abs(leanAngle)),
+      standoff: length(standoff),
+      wood: length(wood),
+      deepest: length(deepest),
+      screwDepth: screwDepth === null ? null : length(screwDepth),
+    }),
   ];
 }
 
-function wireTexts({ wire }: HungFrame, { length, angle }: DescribeOptions): string[] {
+function wireTexts({ wire }: HungFrame, { length, angle }: DescribeOptions, words: HangingWords): string[] {
   if (wire === null) return [];
-  const hook =
-    wire.belowTop < 0
-      ? `${length(-wire.belowTop)} above the frame's top, where it shows`
-      : `${length(wire.belowTop)} below the frame's top`;
+  const { belowTop } = wire;
   return [
-    `The wire is ${length(wire.length)} from hanger to hanger, knots besides; at ${angle(wire.angle)} its hook is ${hook}.`,
+    words.wire({
+      length: length(wire.length),
+      angle: angle(wire.angle),
+      shows: belowTop < 0,
+      fromTop: length(Math.abs(belowTop)),
+    }),
   ];
 }
 
-function loadText({ by, load }: HungFrame, words: DescribeOptions): string {
+function loadText({ by, load }: HungFrame, options: DescribeOptions, words: HangingWords): string {
   const { mass, complete, weight, share, pull, factor, strength } = load;
-  const each = by === "wire" ? "Each half of the wire and each hanger" : "Each hook and hanger";
   if (mass === null || weight === null || pull === null || strength === null) {
-    return `${each} carries ${quantityText(100 * share, "percent", words)} of the weight, which is not known: weigh the frame.`;
+    return words.unknownLoad({ by, share: quantityText(100 * share, "percent", options) });
   }
-  const least = complete ? "" : "at least ";
-  const kg = quantityText(mass, "mass", words);
-  const newtons = (force: number): string => quantityText(force, "force", words);
-  return `It weighs ${least}${kg} (${newtons(weight)}). ${each} carries ${newtons(pull)}; common practice, which is no advice, takes what holds ${factor} times that, ${newtons(strength)}.`;
+  const newtons = (force: number): string => quantityText(force, "force", options);
+  return words.load({
+    by,
+    complete,
+    mass: quantityText(mass, "mass", options),
+    weight: newtons(weight),
+    pull: newtons(pull),
+    factor,
+    strength: newtons(strength),
+  });
 }
 
 /**
  * How a frame hangs, in sentences: where its hangers go, what they lie on, the wire and the load.
  *
  * @param plan - from `planFrame`; no more of it is read than `hanging`
- * @param options - how to write lengths and angles
+ * @param options - how to write lengths and angles, and the words
  * @returns the sentences; the reason alone where it cannot hang, none where it is not to
  * @throws {InputError} when the plan is none, or a formatter is missing
  * @example
@@ -76,17 +96,18 @@ function loadText({ by, load }: HungFrame, words: DescribeOptions): string {
  * describeHanging(plan, words)[1]; //=> "The hangers lie flat to the wall on a surface 50 mm wide. Behind it is 20 mm of wood: screws 17 mm deep at the most."
  * ```
  */
-export function describeHanging(plan: Pick<FramePlan, "hanging">, options: DescribeOptions): string[] {
+export function describeHanging(plan: Pick<FramePlan, "hanging">, options: DescribeOptions & WordsOptions): string[] {
   const hanging = readStored(checkObject(plan, "plan")["hanging"], "plan.hanging", (value, path) =>
     orNull(value, path, frameHanging),
   );
-  const words = checkDescribeOptions(options);
+  const formats = checkDescribeOptions(options);
+  const { words = english } = options;
   if (hanging === null) return [];
-  if (!hanging.possible) return [describeReason(hanging.reason)];
+  if (!hanging.possible) return [describeReason(hanging.reason, { words })];
   return [
-    placeText(hanging, words),
-    ...seatTexts(hanging, words),
-    ...wireTexts(hanging, words),
-    loadText(hanging, words),
+    fixingText(hanging, formats, words.hanging),
+    ...seatTexts(hanging, formats, words.hanging),
+    ...wireTexts(hanging, formats, words.hanging),
+    loadText(hanging, formats, words.hanging),
   ];
 }

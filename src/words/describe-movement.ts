@@ -9,6 +9,8 @@ import { rangeOf } from "../frame/range-of.js";
 import { filledBrief } from "../frame/stored/brief.js";
 import { frameContents } from "../frame/stored/contents.js";
 import { frameMovement } from "../frame/stored/materials.js";
+import type { MovementWords, OpenSeason } from "./movement-words.js";
+import { english, type WordsOptions } from "./words.js";
 
 /** What {@link describeMovement} reads of a plan. */
 export type MovingPlan = Pick<FramePlan, "brief" | "movement" | "contents">;
@@ -28,44 +30,46 @@ function worstSeason({ seasons }: FrameMovement, opens: SeasonMovement["opens"])
     );
 }
 
-function jointLine(movement: FrameMovement, length: DescribeOptions["length"]): string {
-  const parts = (["inside", "outside"] as const)
-    .flatMap((opens) => worstSeason(movement, opens) ?? [])
-    .map(({ opens, moisture, jointGap }, index) => {
-      const [start, joints] = index === 0 ? ["In", "the joints"] : ["in", "they"];
-      const season = moisture < movement.made ? "dry" : "damp";
-      return `${start} the ${season} season, at ${tenth(moisture)}% moisture, ${joints} open ${opens} by ${length(jointGap)}`;
-    });
-  const made = `${tenth(movement.made)}%`;
-  if (parts.length === 0) return `The joints are fitted at ${made} moisture, and no season moves them.`;
-  return `${parts.join("; ")}, as far as glue does not hold them. They are fitted at ${made}; a gap of ${length(movement.acceptedGap)} is accepted.`;
+/** What writes the sentences. */
+interface Pen {
+  readonly length: DescribeOptions["length"];
+  readonly words: MovementWords;
 }
 
-function openingLines({ seasons, sightOpens }: FrameMovement, length: DescribeOptions["length"]): string[] {
+function jointLine(movement: FrameMovement, { length, words }: Pen): string {
+  const made = tenth(movement.made);
+  const seasons = (["inside", "outside"] as const).flatMap((opens): OpenSeason[] => {
+    const worst = worstSeason(movement, opens);
+    if (worst === undefined) return [];
+    const { moisture, jointGap } = worst;
+    const season = moisture < movement.made ? "dry" : "damp";
+    return [{ season, moisture: tenth(moisture), opens, gap: length(jointGap) }];
+  });
+  if (seasons.length === 0) return words.stillJoints({ made });
+  return words.openJoints({ seasons, made, acceptedGap: length(movement.acceptedGap) });
+}
+
+function sightEdgeLines({ seasons, sightOpens }: FrameMovement, { length, words }: Pen): string[] {
   if (!(sightOpens > 0)) return [];
   const [least, most] = rangeOf([0, ...seasons.map(({ lipChange }) => lipChange)]);
-  const lip =
-    most > least ? `; its lip shrinks by up to ${length(-least + 0)} and swells by up to ${length(most)}` : "";
-  return [
-    `The molding's inner edge draws back by up to ${length(sightOpens)} at every side${lip}. Along their grain the pieces hardly move.`,
-  ];
+  const lip = most > least ? { shrinks: length(-least + 0), swells: length(most) } : null;
+  return [words.sightEdge({ retreat: length(sightOpens), lip })];
 }
 
-function roomLine(
-  { name, with: by, made, least, most, needed, enough, retreat, lapLeft }: LayerRoom,
-  clearance: number,
-  length: DescribeOptions["length"],
-): string {
-  const unit = by === "moisture" ? "% moisture" : "\u00a0°C";
-  const when = `from ${tenth(least)} to ${tenth(most)}${unit}, put in at ${tenth(made)}`;
-  const kept = `the clearance of ${length(clearance)} is ${enough ? "enough" : "too little"}`;
-  const lap =
-    lapLeft === null
-      ? ""
-      : lapLeft > 0
-        ? `; the lip still laps it by ${length(lapLeft)}`
-        : `; the lip then no longer laps it and falls short by ${length(-lapLeft)}`;
-  return `${isolate(name)}, ${when}: it grows by up to ${length(needed)} at a side, and ${kept}. It draws back by up to ${length(retreat)}${lap}.`;
+function roomLine(room: LayerRoom, clearance: number, { length, words }: Pen): string {
+  const { lapLeft } = room;
+  return words.layerRoom({
+    name: isolate(room.name),
+    with: room.with,
+    least: tenth(room.least),
+    most: tenth(room.most),
+    made: tenth(room.made),
+    needed: length(room.needed),
+    clearance: length(clearance),
+    enough: room.enough,
+    retreat: length(room.retreat),
+    lap: lapLeft === null ? null : { holds: lapLeft > 0, by: length(Math.abs(lapLeft)) },
+  });
 }
 
 /**
@@ -74,7 +78,7 @@ function roomLine(
  * The joints come first, with the direction in which each season opens them, then the opening, then every layer whose movement is known.
  *
  * @param plan - a plan, or its brief, movement and contents
- * @param options - how to write lengths
+ * @param options - how to write lengths, and the words
  * @returns the sentences; none for a plan that knows of nothing that moves
  * @throws {InputError} when the plan has not the shape of one, or the formatter is missing
  * @example
@@ -94,15 +98,16 @@ function roomLine(
  * lines[1]; //=> "The molding's inner edge draws back by up to 0.25 mm at every side. Along their grain the pieces hardly move."
  * ```
  */
-export function describeMovement(plan: MovingPlan, options: Pick<DescribeOptions, "length">): string[] {
+export function describeMovement(plan: MovingPlan, options: Pick<DescribeOptions, "length"> & WordsOptions): string[] {
   const given = checkObject(plan, "plan");
   const brief = readStored(given["brief"], "brief", filledBrief);
   const movement = readStored(given["movement"], "movement", (value, path) => orNull(value, path, frameMovement));
   const contents = readStored(given["contents"], "contents", frameContents);
-  const { length } = checkObject(options) as unknown as Pick<DescribeOptions, "length">;
+  const { length, words = english } = checkObject(options) as unknown as typeof options;
   if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
-  return [
-    ...(movement === null ? [] : [jointLine(movement, length), ...openingLines(movement, length), ...movement.unknown]),
-    ...contents.room.map((room) => roomLine(room, brief.clearance, length)),
-  ];
+  const pen: Pen = { length, words: words.movement };
+  const lines = contents.room.map((room) => roomLine(room, brief.clearance, pen));
+  if (movement === null) return lines;
+  const unknown = movement.unknown.map((code) => pen.words.unknown[code]());
+  return [jointLine(movement, pen), ...sightEdgeLines(movement, pen), ...unknown, ...lines];
 }

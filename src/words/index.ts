@@ -16,7 +16,15 @@ export { describeOperation, type DescribeOptions, type OperationText } from "./d
 export { describeReason } from "./describe-reason.js";
 export { describeSawFault, describeSawMove } from "./describe-saw-errors.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
+export type { FixingValues, HangingWords, LoadValues, SeatValues, WireValues } from "./hanging-words.js";
 export { layLabel } from "./lay-label.js";
+export type {
+  LayerRoomValues,
+  MovementWords,
+  OpenJointsValues,
+  OpenSeason,
+  SightEdgeValues,
+} from "./movement-words.js";
 export type { Reason, ReasonWords } from "./reason-words.js";
 export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./saw-fault-words.js";
 export { surfaceLabel } from "./surface-label.js";

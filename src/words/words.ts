@@ -1,4 +1,6 @@
 import { englishChecks, type CheckWords } from "./check-words.js";
+import { englishHanging, type HangingWords } from "./hanging-words.js";
+import { englishMovement, type MovementWords } from "./movement-words.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
@@ -11,6 +13,10 @@ import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWord
 export interface Words {
   /** What to measure. */
   readonly checks: CheckWords;
+  /** How a frame hangs. */
+  readonly hanging: HangingWords;
+  /** What a year does to a frame and to what is in it. */
+  readonly movement: MovementWords;
   /** Why something cannot be made. */
   readonly reasons: ReasonWords;
   /** How a setting of the saw is corrected. */
@@ -30,6 +36,8 @@ export interface WordsOptions {
 /** The words in English, as the trade writes them. */
 export const english: Words = {
   checks: englishChecks,
+  hanging: englishHanging,
+  movement: englishMovement,
   reasons: englishReasons,
   corrections: englishCorrections,
   sawFaults: englishSawFaults,

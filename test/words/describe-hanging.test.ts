@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { planFrame, type FrameBrief, type HungFrame } from "miterwright/frame";
-import { describeHanging } from "miterwright/words";
+import { describeHanging, english, type Words } from "miterwright/words";
 import { throughJson, plain } from "../frame/briefs.js";
 
 const words = {
@@ -67,6 +67,33 @@ test("masses and forces are written as the reader reads them", () => {
   expect(describeHanging(plan, { ...words, mass, force }).at(-1)).toBe(
     `It weighs ${mass(load.mass!)} (${force(load.weight!)}). Each hook and hanger carries ${force(load.pull!)}; common practice, which is no advice, takes what holds 4 times that, ${force(load.strength!)}.`,
   );
+});
+
+test("other words are taken", () => {
+  const hanging: Words["hanging"] = {
+    fixings: ({ by, sides }) => `${by} ${sides.join(" ")}`,
+    seat: ({ opens, screwDepth }) => `${opens} ${screwDepth}`,
+    wire: ({ shows, angle }) => `${shows} ${angle}`,
+    load: ({ factor }) => `times ${factor}`,
+    unknownLoad: ({ share }) => share,
+  };
+  const own: Words = { ...english, hanging };
+  const brief: FrameBrief = {
+    sides: 6,
+    opening: { side: 200 },
+    profile: plain,
+    hanging: { by: "wire", wireAngle: 60, screwDepth: 8 },
+  };
+  const sides = describeHanging(planFrame(brief), { ...words, words: own })[0]!;
+  expect(sides).toMatch(/^wire \d \d$/);
+  expect(describeHanging(planFrame(brief), { ...words, words: own })).toEqual([
+    sides,
+    "nowhere 8.0 mm",
+    "true 60°",
+    "57.7\u00a0%",
+  ]);
+  const known = planFrame({ ...brief, species: "black cherry" });
+  expect(describeHanging(known, { ...words, words: own }).at(-1)).toBe("times 4");
 });
 
 test("malformed input is refused", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
 import { planFrame, type FrameBrief, type ProfileBrief } from "miterwright/frame";
-import { describeMovement } from "miterwright/words";
+import { describeMovement, english, type Words } from "miterwright/words";
 import { formatLength } from "miterwright/units";
 import { molding } from "miterwright/profile";
 import { plain, rabbeted } from "../frame/briefs.js";
@@ -51,6 +51,38 @@ describe("a year in words", () => {
     expect(wordsOf({ contents, profile: plain, clearance: 3 })[1]).toMatch(/It draws back by up to 1\.49 mm\.$/);
   });
 
+  test("is written with the words that are given", () => {
+    const movement: Words["movement"] = {
+      ...english.movement,
+      openJoints: ({ seasons, made, acceptedGap }) =>
+        `${seasons.map(({ season, moisture, opens, gap }) => [season, moisture, opens, gap].join(" ")).join(", ")}; ${made}, ${acceptedGap}`,
+      sightEdge: ({ retreat, lip }) => `${retreat}, ${lip?.shrinks} to ${lip?.swells}`,
+      layerRoom: ({ name, lap, enough }) => `${name} ${enough} ${lap?.holds} ${lap?.by}`,
+    };
+    const plan = planFrame({
+      sides: 4,
+      profile: rabbeted,
+      opening: { side: 400 },
+      species: "white oak",
+      contents: [{ name: "pane", thickness: 2, material: "acrylic" }],
+      clearance: 1,
+    });
+    expect(describeMovement(plan, { length, words: { ...english, movement } })).toEqual([
+      "dry 6 inside 0.56 mm, damp 12 outside 1.12 mm; 8, 0.25 mm",
+      "0.39 mm, 0.07 mm to 0.14 mm",
+      "pane true true 7.39 mm",
+    ]);
+    const still: Words["movement"] = { ...english.movement, stillJoints: ({ made }) => `still at ${made}` };
+    const even = planFrame({
+      sides: 4,
+      profile: rabbeted,
+      opening: { side: 400 },
+      species: "white oak",
+      moisture: { made: 8, seasons: [8] },
+    });
+    expect(describeMovement(even, { length, words: { ...english, movement: still } })).toEqual(["still at 8"]);
+  });
+
   test("ends with what is not known", () => {
     const brief: FrameBrief = {
       sides: 4,
@@ -60,8 +92,10 @@ describe("a year in words", () => {
       species: "white oak",
     };
     const plan = planFrame(brief);
-    expect(describeMovement(plan, { length }).slice(2)).toEqual(plan.movement!.unknown);
-    expect(plan.movement!.unknown).toHaveLength(2);
+    expect(describeMovement(plan, { length }).slice(2)).toEqual([
+      "Only level measures of the molding are known: the joints are taken to open as if all of the width taken level moved like the faster of width and thickness, which is the most that it can.",
+      "The lip's width is not known: what it adds to the open joints is not counted.",
+    ]);
   });
 
   test("is empty for a plan that knows of nothing that moves", () => {

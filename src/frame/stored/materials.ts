@@ -12,7 +12,7 @@ import {
   type Reader,
 } from "../../core/stored.js";
 import type { FrameMaterials, MaterialPart } from "../frame-materials.js";
-import type { FrameMovement, SeasonMovement } from "../frame-movement.js";
+import type { FrameMovement, MovementUnknown, SeasonMovement } from "../frame-movement.js";
 import type { MoldingLumber } from "../molding-volume.js";
 import type { PartCost } from "../part-cost.js";
 import type { PartialSum } from "../partial-sum.js";
@@ -63,6 +63,7 @@ const SEASON: Fields<SeasonMovement> = {
   angle: finite,
   miter: finite,
 };
+const UNKNOWN: Readonly<Record<MovementUnknown, true>> = { section: true, "lip-width": true };
 const MOVEMENT: Fields<FrameMovement> = {
   made: finite,
   seasons: (value, path) => list(value, path, (season, at) => record(season, at, SEASON)),
@@ -70,7 +71,7 @@ const MOVEMENT: Fields<FrameMovement> = {
   outside: finite,
   acceptedGap: finite,
   sightOpens: finite,
-  unknown: (value, path) => list(value, path, text),
+  unknown: (value, path) => list(value, path, (one, at) => word(one, at, UNKNOWN)),
 };
 /** What the seasons do to the molding. */
 export const frameMovement: Reader<FrameMovement> = (value, path) => record(value, path, MOVEMENT);
