@@ -1,5 +1,4 @@
 import { checkInteger, checkObject, checkSlope } from "../core/check.js";
-import { sideNumber } from "../core/side-number.js";
 import { MAX_PIECES } from "./measured-piece.js";
 
 /** Options of {@link glueUp}. */
@@ -10,14 +9,20 @@ export interface GlueUpOptions {
   readonly slope?: number | undefined;
 }
 
+/**
+ * What is glued: loose pieces in pairs, what lies side by side, the two halves of a ring once they are trimmed straight, or the piece that is cut to fit between its
+ * neighbors. That piece is the one that starts at the last of the stage's corners.
+ */
+export type GlueStep = "pairs" | "neighbors" | "trimmed-halves" | "closing-piece";
+
 /** One glue-up: joints that are closed before the clamps come off. */
 export interface GlueStage {
+  /** What is glued. */
+  readonly step: GlueStep;
   /** Corners glued, each by the piece that starts there, from 0. */
   readonly corners: readonly number[];
   /** The sub-assemblies that it leaves, each by its pieces in order, from 0. */
   readonly assemblies: readonly (readonly number[])[];
-  /** What to do, in a sentence, which numbers corners and pieces from 1. */
-  readonly words: string;
 }
 
 /** In which order a ring is glued, and what supports it meanwhile. */
@@ -60,22 +65,9 @@ function pairings(rows: readonly (readonly number[])[], loose: readonly number[]
       return joined;
     });
     const assemblies = [...groups.flat(), ...loose.map((piece) => [piece])];
-    const what = stages.length === 0 ? "Glue the pieces in pairs" : "Glue what lies side by side";
-    stages.push({ corners, assemblies, words: `${what}, at ${cornerList(corners)}.` });
+    stages.push({ step: stages.length === 0 ? "pairs" : "neighbors", corners, assemblies });
   }
   return stages;
-}
-
-/** The most corners that a sentence names one by one. Of more, it names the first three and the last. */
-const NAMED_CORNERS: number = 12;
-
-function cornerList(corners: readonly number[]): string {
-  const numbers = corners.map(sideNumber);
-  if (numbers.length === 1) return `corner ${numbers[0]!}`;
-  if (numbers.length > NAMED_CORNERS) {
-    return `${numbers.length} corners: ${numbers.slice(0, 3).join(", ")} and so on to ${numbers.at(-1)!}`;
-  }
-  return `corners ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)!}`;
 }
 
 /**
@@ -92,6 +84,7 @@ function cornerList(corners: readonly number[]): string {
  * import { glueUp } from "miterwright/closure";
  *
  * const { stages, last } = glueUp({ sides: 8, slope: 30 });
+ * stages.map((stage) => stage.step); //=> ["pairs", "neighbors", "trimmed-halves"]
  * stages.map((stage) => stage.corners); //=> [[1, 3, 5, 7], [2, 6], [0, 4]]
  * last; //=> "trimmed-halves"
  * ```
@@ -104,12 +97,10 @@ export function glueUp(options: GlueUpOptions): GlueUp {
   const half = sides / 2;
   const rows = even ? [range(0, half), range(half, half)] : [range(0, sides - 1)];
   const corners = even ? [0, half] : [0, sides - 1];
-  const words = even
-    ? `Trim both halves straight and glue them together, at ${cornerList(corners)}.`
-    : `Cut piece ${sideNumber(sides - 1)} to fit the gap between its neighbors and glue it in, at ${cornerList(corners)}.`;
+  const last = even ? "trimmed-halves" : "closing-piece";
   return {
-    stages: [...pairings(rows, even ? [] : [sides - 1]), { corners, assemblies: [range(0, sides)], words }],
-    last: even ? "trimmed-halves" : "closing-piece",
+    stages: [...pairings(rows, even ? [] : [sides - 1]), { step: last, corners, assemblies: [range(0, sides)] }],
+    last,
     bevelBlocks: {
       angle: Math.abs(slope),
       high: slope === 0 ? "neither" : slope > 0 ? "outer-edge" : "sight-edge",

@@ -14,7 +14,7 @@ export {
   type GaugeTolerance,
   type GaugeToleranceOptions,
 } from "./gauge-tolerance.js";
-export { glueUp, type GlueStage, type GlueUp, type GlueUpOptions } from "./glue-up.js";
+export { glueUp, type GlueStage, type GlueStep, type GlueUp, type GlueUpOptions } from "./glue-up.js";
 export { halfRings, type EndTrim, type HalfRing, type HalfRings } from "./half-rings.js";
 export { machineErrors, type MachineErrors, type MachineErrorsOptions, type StickMove } from "./machine-errors.js";
 export {

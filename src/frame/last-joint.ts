@@ -8,8 +8,6 @@ export interface TrimmedHalves {
   readonly trim: number | null;
   /** How much narrower the ring then becomes across the seam. */
   readonly loss: number | null;
-  /** What to do, without numbers. */
-  readonly words: string;
 }
 
 /** An odd ring: its last piece is cut to fit. */
@@ -20,8 +18,6 @@ export interface LastPiece {
   readonly length: number | null;
   /** By how many degrees the miter of either of its ends, seen from above, may come out differently. */
   readonly planMiter: number | null;
-  /** What to do, without numbers. */
-  readonly words: string;
 }
 
 /** How the last joints of a frame are made. */
@@ -43,8 +39,6 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
       made: "trimmed-halves",
       trim,
       loss: trim === null ? null : 2 * trim,
-      words:
-        "Lay each half against a straightedge; where its ends do not touch all along, plane or saw both in one line, as little as that takes.",
     };
   }
   const room = angle === null ? null : regularClosingRoom(sides, length, angle);
@@ -52,7 +46,5 @@ export function lastJoint(sides: number, width: number, length: number, angle: n
     made: "closing-piece",
     length: room?.length ?? null,
     planMiter: room?.planMiter ?? null,
-    words:
-      "An odd number of sides has no straight halves: leave the last piece long and cut it to fit between its neighbors, its length and the angle of either end.",
   };
 }

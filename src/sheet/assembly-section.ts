@@ -1,17 +1,18 @@
 import { type FramePlan } from "../frame/index.js";
-import { describeSawFault, surfaceLabel } from "../words/index.js";
+import { describeGlueUp, describeLastJoint, describeSawFault, surfaceLabel } from "../words/index.js";
 import { element, list, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 
 /** What the last joint takes at the accepted gap. */
 function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words): string {
   const { lastJoint } = assembly;
+  const how = describeLastJoint(lastJoint);
   if (lastJoint.made === "trimmed-halves") {
-    if (lastJoint.trim === null || lastJoint.loss === null) return lastJoint.words;
-    return `${lastJoint.words} For a gap of ${length(brief.acceptedGap)} that is ${length(lastJoint.trim)} at each end, and the frame becomes ${length(lastJoint.loss)} narrower there.`;
+    if (lastJoint.trim === null || lastJoint.loss === null) return how;
+    return `${how} For a gap of ${length(brief.acceptedGap)} that is ${length(lastJoint.trim)} at each end, and the frame becomes ${length(lastJoint.loss)} narrower there.`;
   }
-  if (lastJoint.length === null || lastJoint.planMiter === null) return lastJoint.words;
-  return `${lastJoint.words} Instead of a gap of ${length(brief.acceptedGap)}, it comes out ${length(lastJoint.length)} longer or shorter than the others, and each end ${angle(lastJoint.planMiter)} off, seen from above.`;
+  if (lastJoint.length === null || lastJoint.planMiter === null) return how;
+  return `${how} Instead of a gap of ${length(brief.acceptedGap)}, it comes out ${length(lastJoint.length)} longer or shorter than the others, and each end ${angle(lastJoint.planMiter)} off, seen from above.`;
 }
 
 /**
@@ -22,7 +23,8 @@ function lastJointText({ assembly, brief }: FramePlan, { length, angle }: Words)
  * @returns the block
  */
 export function glueBlock(plan: FramePlan, words: Words): Markup {
-  const { stages, bevelBlocks, cauls } = plan.assembly.glueUp;
+  const { glueUp } = plan.assembly;
+  const { bevelBlocks, cauls } = glueUp;
   const { angle: slope, high } = bevelBlocks;
   const propped =
     high === "neither"
@@ -31,10 +33,7 @@ export function glueBlock(plan: FramePlan, words: Words): Markup {
   return element(
     "div",
     element("h3", "Gluing up"),
-    list(
-      "ol",
-      stages.map((stage) => stage.words),
-    ),
+    list("ol", describeGlueUp(glueUp)),
     element(
       "p",
       `${propped}Clamp against cauls of ${words.angle(cauls.angle)} fixed to the outside, so that the pull is square to the joint. Corner 1 starts side 1.`,

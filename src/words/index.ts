@@ -4,8 +4,10 @@
  * @module
  */
 export { arrisLabel } from "./arris-label.js";
+export type { GlueStageValues, GlueStageWords, LastJointWords } from "./assembly-words.js";
 export type { CheckValues, CheckWords } from "./check-words.js";
 export type { AngleChangeValues, CorrectionWords, ReadingValues } from "./correction-words.js";
+export { describeGlueUp, describeLastJoint } from "./describe-assembly.js";
 export { describeCheck, type DescribeCheckOptions } from "./describe-check.js";
 export { describeCorrection, type DescribeCorrectionOptions } from "./describe-correction.js";
 export { describeHanging } from "./describe-hanging.js";

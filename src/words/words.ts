@@ -1,3 +1,4 @@
+import { englishGlueStages, englishLastJoints, type GlueStageWords, type LastJointWords } from "./assembly-words.js";
 import { englishChecks, type CheckWords } from "./check-words.js";
 import { englishHanging, type HangingWords } from "./hanging-words.js";
 import { englishMovement, type MovementWords } from "./movement-words.js";
@@ -19,6 +20,10 @@ export interface Words {
   readonly movement: MovementWords;
   /** Why something cannot be made. */
   readonly reasons: ReasonWords;
+  /** What is glued, stage by stage. */
+  readonly glueStages: GlueStageWords;
+  /** How the last joints of a frame are made. */
+  readonly lastJoints: LastJointWords;
   /** How a setting of the saw is corrected. */
   readonly corrections: CorrectionWords;
   /** What every fault of a saw does to a frame. */
@@ -39,6 +44,8 @@ export const english: Words = {
   hanging: englishHanging,
   movement: englishMovement,
   reasons: englishReasons,
+  glueStages: englishGlueStages,
+  lastJoints: englishLastJoints,
   corrections: englishCorrections,
   sawFaults: englishSawFaults,
   sawMoves: englishSawMoves,

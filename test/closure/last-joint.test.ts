@@ -269,7 +269,7 @@ describe("the order of gluing", () => {
     expect(corners).toEqual(Array.from({ length: sides }, (_, index) => index));
     expect(last).toBe(sides % 2 === 0 ? "trimmed-halves" : "closing-piece");
     let before = sides;
-    for (const { corners: glued, assemblies, words } of stages) {
+    for (const { corners: glued, assemblies } of stages) {
       // Every piece is in one assembly, every assembly a row of neighbors, and corners within one are glued by then.
       expect(assemblies.flat().sort((a, b) => a - b)).toEqual(Array.from({ length: sides }, (_, index) => index));
       for (const assembly of assemblies) {
@@ -277,14 +277,13 @@ describe("the order of gluing", () => {
       }
       expect(assemblies.length).toBeLessThan(before);
       before = assemblies.length;
-      // Few corners are named one by one; of many, the first ones and the last.
-      const isLong = glued.length > 12;
-      const numbers = (isLong ? [...glued.slice(0, 3), glued.at(-1)!] : glued).map((corner) => corner + 1);
-      const count = isLong ? [glued.length] : [];
-      const piece = words.startsWith("Cut piece") ? [sides] : [];
-      expect(words.match(/\d+/g)!.map(Number)).toEqual([...piece, ...count, ...numbers]);
-      expect(words.length).toBeLessThan(110);
+      expect(glued.length).toBeGreaterThan(0);
     }
+    expect(stages.map(({ step }) => step)).toEqual([
+      "pairs",
+      ...Array.from({ length: stages.length - 2 }, () => "neighbors"),
+      last,
+    ]);
     expect(stages.at(-1)!.assemblies).toHaveLength(1);
     expect(stages.at(-1)!.corners).toHaveLength(2);
     // As few stages as joining two by two takes, and the last one.
@@ -298,14 +297,6 @@ describe("the order of gluing", () => {
       [3, 4, 5],
     ]);
     expect(glueUp({ sides: 5 }).stages.at(-2)!.assemblies).toEqual([[0, 1, 2, 3], [4]]);
-    expect(glueUp({ sides: 5 }).stages.map((stage) => stage.words)).toEqual([
-      "Glue the pieces in pairs, at corners 2 and 4.",
-      "Glue what lies side by side, at corner 3.",
-      "Cut piece 5 to fit the gap between its neighbors and glue it in, at corners 1 and 5.",
-    ]);
-    expect(glueUp({ sides: 4 }).stages.at(-1)!.words).toBe(
-      "Trim both halves straight and glue them together, at corners 1 and 3.",
-    );
   });
 
   test("lays the pieces on bevel blocks at the slope, and has cauls of half the turn", () => {

@@ -1,4 +1,4 @@
-import { describeCheck, describeSawFault } from "miterwright/words";
+import { describeCheck, describeGlueUp, describeSawFault } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
@@ -336,8 +336,7 @@ describe("the sheet says", () => {
   });
 
   test("in which order it is glued, on which bevel blocks, and how its last joint is made", () => {
-    const { stages } = tray.assembly.glueUp;
-    for (const { words } of stages) expect(sheet.text).toContain(words);
+    for (const stage of describeGlueUp(tray.assembly.glueUp)) expect(sheet.text).toContain(stage);
     expect(sheet.text).toContain(`Prop every piece on a bevel block of ${SHORT.angle(20)}, its outer edge the higher.`);
     expect(sheet.text).toContain(`Clamp against cauls of ${SHORT.angle(20)}`);
     expect(sheet.text).toContain("An odd number of sides has no straight halves");

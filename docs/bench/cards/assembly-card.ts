@@ -1,4 +1,4 @@
-import { surfaceLabel } from "miterwright/words";
+import { describeGlueUp, describeLastJoint, surfaceLabel } from "miterwright/words";
 import { html, type Part } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets } from "./tables.js";
@@ -10,14 +10,14 @@ export const assemblyCard: Card = {
   column: "frame",
   write: ({ plan, writers }) => {
     const { glueUp, lastJoint, tolerance } = plan.assembly;
-    const { stages, bevelBlocks, cauls } = glueUp;
+    const { bevelBlocks, cauls } = glueUp;
     const { angle: slope, high } = bevelBlocks;
     const lines: Part[] = [
       ...(high === "neither"
         ? []
         : [`Prop every piece on a bevel block of ${writers.angle(slope)}, its ${surfaceLabel(high)} the higher.`]),
       `Clamp against cauls of ${writers.angle(cauls.angle)} fixed to the outside, so that the pull is square to the joint.`,
-      lastJoint.words,
+      describeLastJoint(lastJoint),
       ...(tolerance === null
         ? []
         : [
@@ -26,7 +26,7 @@ export const assemblyCard: Card = {
     ];
     return html`<p>Corner 1 is where side 1 starts, counter-clockwise as seen from above.</p>
       <ol class="steps">
-        ${stages.map(({ words }) => html`<li>${words}</li>`)}
+        ${describeGlueUp(glueUp).map((stage) => html`<li>${stage}</li>`)}
       </ol>
       ${bullets(lines)}`;
   },

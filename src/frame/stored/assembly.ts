@@ -5,22 +5,27 @@ import {
   list,
   orNull,
   record,
-  text,
   word,
   type Fields,
   type Reader,
 } from "../../core/stored.js";
-import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueUp } from "../../closure/index.js";
+import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueStep, GlueUp } from "../../closure/index.js";
 import type { FrameAssembly } from "../frame-assembly.js";
 import type { FrameCheck } from "../frame-checks.js";
 import type { LastPiece, LastJoint, TrimmedHalves } from "../last-joint.js";
 import type { SawErrors, SawFaultEffect, SawFaultOutcome } from "../saw-errors.js";
 import { textOrNull } from "../../core/stored.js";
 
+const STEPS: Readonly<Record<GlueStep, true>> = {
+  pairs: true,
+  neighbors: true,
+  "trimmed-halves": true,
+  "closing-piece": true,
+};
 const STAGE: Fields<GlueStage> = {
-  corners: (value, path) => list(value, path, count),
+  step: (value, path) => word(value, path, STEPS),
+  corners: (value, path) => list(value, path, count, 1),
   assemblies: (value, path) => list(value, path, (row, at) => list(row, at, count)),
-  words: text,
 };
 const BEVEL_BLOCKS: Fields<GlueUp["bevelBlocks"]> = {
   angle: finite,
@@ -34,22 +39,24 @@ const GLUE_UP: Fields<GlueUp> = {
   cauls: (value, path) => record(value, path, CAULS),
 };
 
+/** In which order a ring is glued. */
+export const glueUp: Reader<GlueUp> = (value, path) => record(value, path, GLUE_UP);
+
 const HALVES: Fields<TrimmedHalves> = {
   made: (value, path) => word(value, path, { "trimmed-halves": true }),
   trim: finiteOrNull,
   loss: finiteOrNull,
-  words: text,
 };
 const CLOSING: Fields<LastPiece> = {
   made: (value, path) => word(value, path, { "closing-piece": true }),
   length: finiteOrNull,
   planMiter: finiteOrNull,
-  words: text,
 };
 const MADE: Fields<{ made: LastJoint["made"] }> = {
   made: (value, path) => word(value, path, { "trimmed-halves": true, "closing-piece": true }),
 };
-const lastJoint: Reader<LastJoint> = (value, path) =>
+/** How the last joints are made. */
+export const lastJoint: Reader<LastJoint> = (value, path) =>
   record(value, path, MADE).made === "trimmed-halves" ? record(value, path, HALVES) : record(value, path, CLOSING);
 
 const SHARED: Fields<AngleTolerance> = { miter: finiteOrNull, bevel: finiteOrNull, each: finite };
@@ -83,7 +90,7 @@ const ERRORS: Fields<SawErrors> = {
 
 const ASSEMBLY: Fields<FrameAssembly> = {
   jointWidth: finite,
-  glueUp: (value, path) => record(value, path, GLUE_UP),
+  glueUp,
   lastJoint,
   tolerance: (value, path) => orNull(value, path, (v, p) => record(v, p, TOLERANCE)),
   sawErrors: (value, path) => orNull(value, path, (v, p) => record(v, p, ERRORS)),
