@@ -44,8 +44,6 @@ export interface ContentsStack {
   readonly spare: number | null;
   /** The same in one word. */
   readonly verdict: StackVerdict | null;
-  /** The same in a sentence for people. */
-  readonly sentence: string | null;
 }
 
 /**
@@ -53,16 +51,6 @@ export interface ContentsStack {
  * that.
  */
 const ROUNDING: number = 1e-12;
-
-const SENTENCES: Readonly<Record<StackVerdict, string>> = {
-  roomy: "Behind the contents there is room for what holds them.",
-  tight:
-    "Behind the contents there is just room for what holds them, and not enough when the glass is as thick as its tolerance allows: measure it before the frame is cut.",
-  short:
-    "The contents leave less depth behind them than what holds them takes: use thinner layers, a deeper rabbet, or fasteners that need less.",
-  proud:
-    "The contents stand proud of the rabbet: hold them with offset clips, build the back up with strips, or use a deeper rabbet.",
-};
 
 /** Plumb depth behind the contents, and the depths whose difference it is. */
 interface DepthLeft {
@@ -118,12 +106,12 @@ export function stackContents(brief: FilledBrief, geometry: FrameGeometry): Cont
   });
   const depth = depthLeft(seating, geometry, thickness);
   if (depth === null) {
-    return { layers, thickness, tolerance, left: null, leftAtLeast: null, spare: null, verdict: null, sentence: null };
+    return { layers, thickness, tolerance, left: null, leftAtLeast: null, spare: null, verdict: null };
   }
   const { left, wall } = depth;
   const least = -ROUNDING * (wall + thickness + fastenerRoom);
   const leftAtLeast = left - tolerance;
   const spare = leftAtLeast - fastenerRoom;
   const verdict = left < least ? "proud" : left - fastenerRoom < least ? "short" : spare < least ? "tight" : "roomy";
-  return { layers, thickness, tolerance, left, leftAtLeast, spare, verdict, sentence: SENTENCES[verdict] };
+  return { layers, thickness, tolerance, left, leftAtLeast, spare, verdict };
 }

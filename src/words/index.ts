@@ -17,6 +17,7 @@ export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export { describeReason } from "./describe-reason.js";
 export { describeSawFault, describeSawMove } from "./describe-saw-errors.js";
+export { describeStack } from "./describe-stack.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
 export type { FixingValues, HangingWords, LoadValues, SeatValues, WireValues } from "./hanging-words.js";
 export { layLabel } from "./lay-label.js";
@@ -29,5 +30,6 @@ export type {
 } from "./movement-words.js";
 export type { Reason, ReasonWords } from "./reason-words.js";
 export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./saw-fault-words.js";
+export type { StackWords } from "./stack-words.js";
 export { surfaceLabel } from "./surface-label.js";
 export { english, type Words, type WordsOptions } from "./words.js";

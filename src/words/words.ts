@@ -5,6 +5,7 @@ import { englishMovement, type MovementWords } from "./movement-words.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
+import { englishStacks, type StackWords } from "./stack-words.js";
 
 /**
  * Every text that a person reads of a plan, as one catalog. Values come formatted; counts come as numbers.
@@ -30,6 +31,8 @@ export interface Words {
   readonly sawFaults: SawFaultWords;
   /** How the stick comes from the cut of one end to that of the other. */
   readonly sawMoves: SawMoveWords;
+  /** How the contents fill the rabbet. */
+  readonly stacks: StackWords;
 }
 
 /** Options of a describer whose texts hold no numbers that need a formatter. */
@@ -49,4 +52,5 @@ export const english: Words = {
   corrections: englishCorrections,
   sawFaults: englishSawFaults,
   sawMoves: englishSawMoves,
+  stacks: englishStacks,
 };

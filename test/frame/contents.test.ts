@@ -161,7 +161,7 @@ describe("the verdict", () => {
         contents: [thick(8)],
       }).contents.stack;
     expect(of(0)).toMatchObject({ left: 2, spare: -1, verdict: "short" });
-    const unknown = { left: null, leftAtLeast: null, spare: null, verdict: null, sentence: null, thickness: 8 };
+    const unknown = { left: null, leftAtLeast: null, spare: null, verdict: null, thickness: 8 };
     expect(of(0, false)).toMatchObject(unknown);
     expect(of(10)).toMatchObject(unknown);
   });
@@ -171,14 +171,6 @@ describe("the verdict", () => {
     expect(contentsOf({ slope: 70, contents: [pane] }).stack!.layers[0]!.up).toBeNull();
     const flat = molding({ width: 40, thickness: 20 });
     expect(contentsOf({ profile: flat, contents: [pane] }).stack).toMatchObject({ left: null, verdict: null });
-  });
-
-  test("has a sentence of its own for each", () => {
-    const sentence = (contents: ContentsLayer[]): string | null => contentsOf({ contents }).stack!.sentence;
-    expect(sentence([pane])).toMatch(/there is room/);
-    expect(sentence([pane, thick(6)])).toMatch(/when the glass is as thick as its tolerance allows/);
-    expect(sentence([thick(9)])).toMatch(/leave less depth behind them/);
-    expect(sentence([thick(12)])).toMatch(/stand proud/);
   });
 });
 

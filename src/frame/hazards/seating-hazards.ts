@@ -2,7 +2,7 @@ import type { Hazard } from "../../core/hazard.js";
 import type { SeatingReason } from "../../profile/index.js";
 import type { FilledBrief } from "../brief.js";
 import type { ContainedRest } from "../contained-rest.js";
-import type { ContentsStack } from "../contents-stack.js";
+import type { ContentsStack, StackVerdict } from "../contents-stack.js";
 import type { FrameContents } from "../contents-plan.js";
 import { isPane } from "../layer-names.js";
 import type { RoundLength } from "../round-length.js";
@@ -19,9 +19,20 @@ const IMPOSSIBLE: Readonly<Record<SeatingReason, string>> = {
   "too-steep": "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents",
 };
 
+/** What too little depth behind the contents calls for. */
+const STACKED: Readonly<Record<Exclude<StackVerdict, "roomy">, string>> = {
+  tight:
+    "Behind the contents there is just room for what holds them, and not enough when the glass is as thick as its tolerance allows: measure it before the frame is cut.",
+  short:
+    "The contents leave less depth behind them than what holds them takes: use thinner layers, a deeper rabbet, or fasteners that need less.",
+  proud:
+    "The contents stand proud of the rabbet: hold them with offset clips, build the back up with strips, or use a deeper rabbet.",
+};
+
 /** The stack against the rabbet: too thick, or too thick when the glass is. */
-function stackHazards({ verdict, sentence, left, leftAtLeast }: ContentsStack, room: number): Hazard[] {
-  if (sentence === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
+function stackHazards({ verdict, left, leftAtLeast }: ContentsStack, room: number): Hazard[] {
+  if (verdict === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
+  const sentence = STACKED[verdict];
   if (verdict === "tight") {
     const numbers = { length: { left: leftAtLeast, limit: room } };
     return [makeHazard("glass-tolerance", "notice", sentence, numbers, "EN 572-2 (values from memory)")];

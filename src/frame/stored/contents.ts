@@ -1,17 +1,4 @@
-import {
-  box,
-  count,
-  finite,
-  finiteOrNull,
-  flag,
-  list,
-  orNull,
-  point,
-  record,
-  text,
-  textOrNull,
-  word,
-} from "../../core/stored.js";
+import { box, count, finite, finiteOrNull, flag, list, orNull, point, record, text, word } from "../../core/stored.js";
 import type { Fields, Reader } from "../../core/stored.js";
 import { regularPolygon } from "../../polygon/stored-polygon.js";
 import type { SideRoom } from "../../wood/index.js";
@@ -40,7 +27,6 @@ const STACK: Fields<ContentsStack> = {
   leftAtLeast: finiteOrNull,
   spare: finiteOrNull,
   verdict: (value, path) => orNull(value, path, (v, p) => word(v, p, VERDICTS)),
-  sentence: textOrNull,
 };
 
 const SIDE: Fields<SideRoom> = { side: count, room: finite, retreat: finite };

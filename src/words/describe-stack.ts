@@ -1,0 +1,23 @@
+import { checkObject, checkWord } from "../core/check.js";
+import type { StackVerdict } from "../frame/index.js";
+import { english, type WordsOptions } from "./words.js";
+
+/**
+ * Says how the contents fill the rabbet, and what helps where they leave too little room.
+ *
+ * @param verdict - of a plan's `contents.stack`
+ * @param options - the words
+ * @returns a sentence without numbers
+ * @throws {InputError} when the verdict is none of the four
+ * @example
+ * ```ts
+ * import { describeStack } from "miterwright/words";
+ *
+ * describeStack("roomy"); //=> "Behind the contents there is room for what holds them."
+ * ```
+ */
+export function describeStack(verdict: StackVerdict, options: WordsOptions = {}): string {
+  const read = checkWord(verdict, "verdict", ["roomy", "tight", "short", "proud"]);
+  const { words = english } = checkObject(options) as WordsOptions;
+  return words.stacks[read]();
+}
