@@ -12,7 +12,9 @@ export interface RingChecksOptions extends GaugeToleranceOptions {
   readonly thickness?: number | undefined;
 }
 
-/** One thing to measure on a ring. */
+/**
+ * One thing to measure on a ring: a code and numbers. `describeRingCheck` of `miterwright/words` says in words what to measure.
+ */
 export interface RingCheck {
   /** Which check. */
   readonly code:
@@ -26,8 +28,6 @@ export interface RingCheck {
     | "slope";
   /** When: on the loose pieces, on the dry frame with all joints but the last pulled tight, or on the glued one. */
   readonly when: "pieces" | "dry" | "glued";
-  /** What to measure, for people. */
-  readonly label: string;
   /** Whether value and tolerance are lengths, in the unit of the options, or angles in degrees. */
   readonly kind: "length" | "angle";
   /** What it must be. */
@@ -71,16 +71,12 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
   const far = Math.floor(sides / 2) * (180 / sides);
   const diagonal = 2 * polygon.circumradius * sinDeg(far);
   const off = acrossTolerance(sides, polygon.side, angle);
-  const [opposite, flats] =
-    sides % 2 === 0
-      ? (["side-to-side", "from the middle of each side square to the opposite side"] as const)
-      : (["corner-to-side", "from each corner square to the opposite side"] as const);
+  const opposite = sides % 2 === 0 ? "side-to-side" : "corner-to-side";
 
   const checks: RingCheck[] = [
     {
       code: "piece-length",
       when: "pieces",
-      label: "length of every piece along the line that is measured at; one against the other, not by the rule",
       kind: "length",
       value: polygon.side,
       tolerance: pieceTolerance(sides, acceptedGap),
@@ -88,7 +84,6 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
     {
       code: "corner-angle",
       when: "dry",
-      label: "inside angle of every tight corner, taken level",
       kind: "angle",
       value: polygon.interiorAngle,
       tolerance: angle / sides,
@@ -96,7 +91,6 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
     {
       code: "last-joint",
       when: "dry",
-      label: "gap of the last joint, one end touching",
       kind: "length",
       value: 0,
       tolerance: acceptedGap,
@@ -104,11 +98,10 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
   ];
   for (const when of ["dry", "glued"] as const) {
     checks.push(
-      { code: opposite, when, label: flats, kind: "length", value: polygon.acrossFlats, tolerance: off.flats },
+      { code: opposite, when, kind: "length", value: polygon.acrossFlats, tolerance: off.flats },
       {
         code: "corner-to-corner",
         when,
-        label: "between every two corners farthest apart",
         kind: "length",
         value: diagonal,
         tolerance: off.diagonal,
@@ -118,7 +111,6 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
     checks.push({
       code: "flatness",
       when,
-      label: "gap under any corner on a flat bench",
       kind: "length",
       value: 0,
       tolerance: liftTolerance(polygon.circumradius, thickness, acceptedGap),
@@ -128,7 +120,6 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
     checks.push({
       code: "slope",
       when: "dry",
-      label: "slope of every side against the bench, the joints tight",
       kind: "angle",
       value: slope,
       tolerance: slopeTolerance(sides, slope, tolerance.shared.each),

@@ -16,6 +16,7 @@ export { describeLay } from "./describe-lay.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export { describeReason } from "./describe-reason.js";
+export { describeRingCheck } from "./describe-ring-check.js";
 export { describeSawFault, describeSawMove } from "./describe-saw-errors.js";
 export { describeStack } from "./describe-stack.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
@@ -29,6 +30,7 @@ export type {
   SightEdgeValues,
 } from "./movement-words.js";
 export type { Reason, ReasonWords } from "./reason-words.js";
+export type { RingCheckWords } from "./ring-check-words.js";
 export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./saw-fault-words.js";
 export type { StackWords } from "./stack-words.js";
 export { surfaceLabel } from "./surface-label.js";

@@ -4,6 +4,7 @@ import { englishHanging, type HangingWords } from "./hanging-words.js";
 import { englishMovement, type MovementWords } from "./movement-words.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
+import { englishRingChecks, type RingCheckWords } from "./ring-check-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
 import { englishStacks, type StackWords } from "./stack-words.js";
 
@@ -15,6 +16,8 @@ import { englishStacks, type StackWords } from "./stack-words.js";
 export interface Words {
   /** What to measure. */
   readonly checks: CheckWords;
+  /** What to measure on a ring by itself. */
+  readonly ringChecks: RingCheckWords;
   /** How a frame hangs. */
   readonly hanging: HangingWords;
   /** What a year does to a frame and to what is in it. */
@@ -44,6 +47,7 @@ export interface WordsOptions {
 /** The words in English, as the trade writes them. */
 export const english: Words = {
   checks: englishChecks,
+  ringChecks: englishRingChecks,
   hanging: englishHanging,
   movement: englishMovement,
   reasons: englishReasons,
