@@ -11,9 +11,9 @@ export type Rack =
   | { readonly kind: "refused"; readonly why: string };
 
 /** What the rack lacks; "" where it lacks nothing. */
-function rackText({ hazards }: FramePlan, rack: Rack): string {
+function rackText({ hazards }: FramePlan, writers: Writers, rack: Rack): string {
   const short = hazards.find(({ code }) => code === "short-stick");
-  if (short !== undefined) return short.sentence;
+  if (short !== undefined) return describeHazard(short, writers).sentence;
   if (rack.kind === "refused") return `The sticks don't suit: ${rack.why}`;
   return rack.kind === "fit" && rack.fit.status === "short" ? shortageText(rack.fit) : "";
 }
@@ -37,7 +37,7 @@ export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind
     return `Not ready yet. The contents can't be held. ${describeReason(contents.reason)}`;
   }
   if (sawing.lay === null) return "No way to lay the stick suits this saw.";
-  const lack = rackText(plan, rack);
+  const lack = rackText(plan, writers, rack);
   if (lack !== "") return `Not ready yet. ${lack}`;
   const { length, angle } = writers;
   const { longest, count } = geometry.pieces[0];

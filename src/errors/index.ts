@@ -12,7 +12,15 @@ export {
 } from "../core/input-error.js";
 export { ParseError, type ParseErrorFacts } from "../core/parse-error.js";
 export type { Box, Filled, LengthUnit, OneOf, Point, Pose } from "../core/geometry-types.js";
-export type { Hazard, HazardCode, HazardSignal, QuantityKind } from "../core/hazard.js";
+export type {
+  Hazard,
+  HazardCode,
+  HazardFacts,
+  HazardFence,
+  HazardNames,
+  HazardSignal,
+  QuantityKind,
+} from "../core/hazard.js";
 export { isInputError } from "./is-input-error.js";
 export type { InputIssue, InputOutcome } from "../core/input-issue.js";
 export type { StandardIssue, StandardResult, StandardSchema } from "../core/standard-schema.js";

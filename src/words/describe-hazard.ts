@@ -1,10 +1,13 @@
-import type { Hazard } from "../core/hazard.js";
+import type { Hazard, HazardCode } from "../core/hazard.js";
+import { isolate } from "../core/isolate.js";
 import { readStored } from "../core/stored.js";
 import { COMMON_PRACTICE } from "../frame/hazards/common-practice.js";
 import { numberLabel } from "./number-label.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
 import { hazard as readHazard } from "../frame/stored/hazard.js";
+import type { HazardValue, HazardValues, HazardWords } from "./hazard-words.js";
+import { english, type WordsOptions } from "./words.js";
 
 /** A hazard in words. */
 export interface HazardText {
@@ -31,11 +34,16 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
   return texts.size < new Set([0, ...values]).size;
 }
 
+/** What the code's words say. The reader has found the facts and names that the code has, which no type can tell. */
+function sentenceOf<C extends HazardCode>(words: HazardWords, code: C, values: HazardValue): string {
+  return words[code](values as HazardValues[C]);
+}
+
 /**
  * Writes a hazard for people: its signal word, what to heed, the numbers that raised it in the reader's units, and its printed source.
  *
  * @param hazard - one of a plan
- * @param options - how to write lengths, angles, masses and forces; `small` takes the place of `length` where that would round away what the numbers say
+ * @param options - the words, and how to write lengths, angles, masses and forces; `small` takes the place of `length` where that would round away what the numbers say
  * @returns the parts, as plain text
  * @throws {InputError} when the hazard is none, or a formatter is missing
  * @example
@@ -49,19 +57,22 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
  * [title, numbers]; //=> ["Danger", "length 146 mm, limit 150 mm"]
  * ```
  */
-export function describeHazard(hazard: Hazard, options: DescribeOptions): HazardText {
-  const { signal, sentence, numbers, kinds, source } = readStored(hazard, "hazard", readHazard);
-  const words = checkDescribeOptions(options);
+export function describeHazard(hazard: Hazard, options: DescribeOptions & WordsOptions): HazardText {
+  const { code, signal, numbers, kinds, names = {}, facts, source } = readStored(hazard, "hazard", readHazard);
+  const formats = checkDescribeOptions(options);
+  const { words = english } = options;
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
-  const { small, length } = words;
-  const writers = small !== undefined && isLost(lengths, length) ? { ...words, length: small } : words;
-  const named = Object.entries(numbers).map(
-    ([name, value]) => `${numberLabel(name)} ${quantityText(value, kinds[name], writers)}`,
+  const { small, length } = formats;
+  const writers = small !== undefined && isLost(lengths, length) ? { ...formats, length: small } : formats;
+  const written = Object.entries(numbers).map(
+    ([name, value]) => [name, quantityText(value, kinds[name], writers)] as const,
   );
+  const isolated = Object.entries(names).map(([what, name]) => [what, isolate(name)] as const);
+  const values = { ...facts, ...Object.fromEntries(isolated), signal, numbers: Object.fromEntries(written) };
   return {
     title: SIGNALS[signal],
-    sentence,
-    numbers: named.join(", "),
+    sentence: sentenceOf(words.hazards, code, values),
+    numbers: written.map(([name, value]) => `${numberLabel(name)} ${value}`).join(", "),
     source: source === COMMON_PRACTICE ? "" : source,
   };
 }

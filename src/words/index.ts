@@ -21,6 +21,7 @@ export { describeSawFault, describeSawMove } from "./describe-saw-errors.js";
 export { describeStack } from "./describe-stack.js";
 export { describeTestCuts } from "./describe-test-cuts.js";
 export type { FixingValues, HangingWords, LoadValues, SeatValues, WireValues } from "./hanging-words.js";
+export type { HazardValue, HazardValues, HazardWords } from "./hazard-words.js";
 export { layLabel } from "./lay-label.js";
 export type {
   LayerRoomValues,

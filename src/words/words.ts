@@ -3,6 +3,8 @@ import { englishChecks, type CheckWords } from "./check-words.js";
 import { englishHanging, type HangingWords } from "./hanging-words.js";
 import { englishMovement, type MovementWords } from "./movement-words.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
+import { englishHazards } from "./english-hazards.js";
+import type { HazardWords } from "./hazard-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishRingChecks, type RingCheckWords } from "./ring-check-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
@@ -22,6 +24,8 @@ export interface Words {
   readonly hanging: HangingWords;
   /** What a year does to a frame and to what is in it. */
   readonly movement: MovementWords;
+  /** What to heed. */
+  readonly hazards: HazardWords;
   /** Why something cannot be made. */
   readonly reasons: ReasonWords;
   /** What is glued, stage by stage. */
@@ -50,6 +54,7 @@ export const english: Words = {
   ringChecks: englishRingChecks,
   hanging: englishHanging,
   movement: englishMovement,
+  hazards: englishHazards,
   reasons: englishReasons,
   glueStages: englishGlueStages,
   lastJoints: englishLastJoints,

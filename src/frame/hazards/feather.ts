@@ -9,11 +9,10 @@ const ROUNDING: number = 1e-9;
 /** What touches this near the table or the fence, as a share of the stick's height, is at it. */
 const AT: number = 1e-9;
 
-/** A thin edge of the finished end, in words, and its angle. */
+/** A thin edge of the finished end: its angle, and where it can creep past the stop. */
 interface ThinEdge {
   readonly angle: number;
-  readonly where: string;
-  readonly instead: string;
+  readonly at: "table" | "fence";
 }
 
 /**
@@ -27,13 +26,11 @@ function thinEdges({ stop, stopRule, size, placement }: Operation): ThinEdge[] {
   const [miter, bevel] = [Math.abs(placement.miter.degrees), Math.abs(placement.bevel.degrees)];
   const onTable: ThinEdge = {
     angle: 90 - bevel,
-    where: "on the table, where it creeps under the stop",
-    instead: "a square face that reaches the table",
+    at: "table",
   };
   const atFence: ThinEdge = {
     angle: atan2Deg(Math.hypot(sinDeg(bevel), cosDeg(bevel) * cosDeg(miter)), cosDeg(bevel) * sinDeg(miter)),
-    where: "at the fence, where it creeps behind the stop",
-    instead: "a square face that is tight to the fence",
+    at: "fence",
   };
   const edges = [
     ...(stop.to <= near ? [onTable] : []),
@@ -47,8 +44,9 @@ export const feather: SawingRule = ({ plan, lastStep }) => {
   const last = plan.operations.at(-1);
   const edges = last === undefined ? [] : thinEdges(last);
   if (edges.length === 0) return null;
-  const [where, instead] = (["where", "instead"] as const).map((key) => edges.map((edge) => edge[key]).join(" and "));
-  const sentence = `The finished end meets the stop with a thin edge ${where!}: give the stop ${instead!}, and push gently.`;
   const angle = Math.min(...edges.map((edge) => edge.angle));
-  return raise("feather", "notice", [lastStep], sentence, { angle: { angle, limit: FEATHER } });
+  return raise("feather", "notice", [lastStep], {
+    quantities: { angle: { angle, limit: FEATHER } },
+    facts: { at: edges.length === 2 ? "table-and-fence" : edges[0]!.at },
+  });
 };

@@ -16,24 +16,20 @@ function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
   const { screwDepth, screwFits, wood, deepest, width, leanAngle } = seat;
   const hazards: Hazard[] = [];
   if (screwFits === false && screwDepth !== null) {
-    const sentence =
-      screwDepth < wood
-        ? "The hangers' screws leave little wood before their points and can split it or push it out of the face: use shorter ones."
-        : "The hangers' screws are longer than the wood is thick where they go in, and come out at the other side: use shorter ones.";
-    hazards.push(makeHazard("long-screws", "caution", sentence, { length: { screw: screwDepth, wood, deepest } }));
+    hazards.push(
+      makeHazard("long-screws", "caution", {
+        quantities: { length: { screw: screwDepth, wood, deepest } },
+        facts: { points: screwDepth < wood ? "near-face" : "through" },
+      }),
+    );
   }
   const limit = ruleLength(LEAST_SURFACE, unit);
   if (width < limit) {
-    const sentence =
-      "The surface that the hangers are screwed to is narrower than most hangers, and thin wood splits: use narrow ones and drill for the screws, or screw a strip across.";
-    hazards.push(makeHazard("narrow-hanger-seat", "caution", sentence, { length: { width, limit } }));
+    hazards.push(makeHazard("narrow-hanger-seat", "caution", { quantities: { length: { width, limit } } }));
   }
   if (Math.abs(leanAngle) > LEANING) {
-    const sentence =
-      "The hangers do not lie flat to the wall but on a surface that leans: put wedges under them so that the pull does not pry them off, and check that the frame's back still touches the wall.";
-    hazards.push(
-      makeHazard("leaning-hanger-seat", "caution", sentence, { angle: { lean: leanAngle, limit: LEANING } }),
-    );
+    const angle = { lean: leanAngle, limit: LEANING };
+    hazards.push(makeHazard("leaning-hanger-seat", "caution", { quantities: { angle } }));
   }
   return hazards;
 }
@@ -41,16 +37,12 @@ function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
 function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["load"]): Hazard[] {
   const hazards: Hazard[] = [];
   if (angle < FLAT_WIRE) {
-    const sentence =
-      "The wire is so flat that each half of it pulls more than the whole frame weighs: leave it longer, or use two hooks.";
-    const numbers = { angle: { angle, limit: FLAT_WIRE }, percent: { pull: 100 * share } };
-    hazards.push(makeHazard("flat-wire", "caution", sentence, numbers, "equilibrium of the wire"));
+    const quantities = { angle: { angle, limit: FLAT_WIRE }, percent: { pull: 100 * share } };
+    hazards.push(makeHazard("flat-wire", "caution", { quantities, source: "equilibrium of the wire" }));
   }
   if (belowTop < 0) {
-    const sentence = "At this angle the hook shows above the frame: use a flatter wire or two hooks.";
-    hazards.push(
-      makeHazard("hook-shows", "notice", sentence, { length: { above: -belowTop } }, "geometry of the wire"),
-    );
+    const quantities = { length: { above: -belowTop } };
+    hazards.push(makeHazard("hook-shows", "notice", { quantities, source: "geometry of the wire" }));
   }
   return hazards;
 }
@@ -64,20 +56,12 @@ function wireHazards({ angle, belowTop }: HangingWire, { share }: HungFrame["loa
  */
 export function hangingHazards(hanging: FrameHanging | null, unit: LengthUnit): Hazard[] {
   if (hanging === null) return [];
-  if (!hanging.possible) {
-    const sentence =
-      "No surface of the molding lies toward the wall at this slope, so a hanger has nothing to lie on: hang the frame by a cleat or a bracket of its own.";
-    return [makeHazard("no-hanger-seat", "notice", sentence, {}, "geometry of the profile")];
-  }
+  if (!hanging.possible) return [makeHazard("no-hanger-seat", "notice", { source: "geometry of the profile" })];
   const { seat, wire, load } = hanging;
   const hazards = [
     ...(seat === null ? [] : seatHazards(seat, unit)),
     ...(wire === null ? [] : wireHazards(wire, load)),
   ];
-  if (!load.complete) {
-    const sentence =
-      "Not all that hangs has a known mass: weigh the finished frame before you choose wire, hangers and hooks.";
-    hazards.push(makeHazard("mass-not-known", "caution", sentence));
-  }
+  if (!load.complete) hazards.push(makeHazard("mass-not-known", "caution", {}));
   return hazards;
 }

@@ -29,9 +29,6 @@ export function heavyHazard(mass: number | null, unit: LengthUnit): Hazard[] {
   const [onePerson, qualified] = [limitOf(ONE_PERSON), limitOf(QUALIFIED)];
   if (mass === null || mass < onePerson) return [];
   const isDeadly = mass >= qualified;
-  const sentence = isDeadly
-    ? "The frame is so heavy that it can kill when it falls: have somebody qualified choose wall, fixings and hangers by the local codes, and hang nothing of the kind over people."
-    : "The frame is heavy: lift and hang it with two people, into studs or masonry, and not over a bed, a seat or a way through unless somebody qualified has seen wall and fixings.";
   const limit = isDeadly ? qualified : onePerson;
-  return [makeHazard("heavy", isDeadly ? "danger" : "warning", sentence, { mass: { mass, limit } })];
+  return [makeHazard("heavy", isDeadly ? "danger" : "warning", { quantities: { mass: { mass, limit } } })];
 }

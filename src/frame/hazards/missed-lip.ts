@@ -8,14 +8,6 @@ import { makeHazard } from "./make-hazard.js";
 const ROUNDING: number = 1e-12;
 
 const SOURCE: string = "geometry of the opening";
-const INSTEAD: string =
-  "Fill the opening with a panel or a mat as large as it is and fix the contents to that, or choose contents that are square.";
-
-/** The directions in which the contents fall short, in words. */
-function places(isAcross: boolean, isUp: boolean): string {
-  if (isAcross && isUp) return "at the left, at the right, above and below";
-  return isAcross ? "at the left and the right" : "above and below";
-}
 
 /**
  * That a frame of four sides is a square, and what it should contain misses its lip.
@@ -38,21 +30,9 @@ export function missedLip(brief: FilledBrief, rest: ContainedRest | null): Hazar
     ...(isAcross ? { leftAndRight: rest.pastAcross } : {}),
     ...(isUp ? { aboveAndBelow: rest.pastUp } : {}),
   };
-  const where = places(isAcross, isUp);
-  const why =
-    rest.pose === "side-down"
-      ? "The frame is square, and what it should contain is not."
-      : "The frame stands on a corner, and what it should contain stands upright.";
-  if (rest.lip === 0) {
-    const sentence = `${why} Centered, the contents leave the opening free ${where}.`;
-    return [makeHazard("unfilled-opening", "notice", sentence, { length }, SOURCE)];
-  }
+  const parts = { quantities: { length }, facts: { pose: rest.pose }, source: SOURCE };
+  if (rest.lip === 0) return [makeHazard("unfilled-opening", "notice", parts)];
   // Whoever lays the contents in sees that they miss the lip; a pane that lies on two sides of it alone can drop later on.
   const signal = contents.some(isPane) ? "warning" : "notice";
-  if (rest.lip === null) {
-    const sentence = `${why} Centered, the contents end before the rabbet's wall ${where}, and no lip is given that reaches so far. ${INSTEAD}`;
-    return [makeHazard("lip-not-known", signal, sentence, { length }, SOURCE)];
-  }
-  const sentence = `${why} Centered, the contents miss the lip ${where}. ${INSTEAD}`;
-  return [makeHazard("missed-lip", signal, sentence, { length }, SOURCE)];
+  return [makeHazard(rest.lip === null ? "lip-not-known" : "missed-lip", signal, parts)];
 }

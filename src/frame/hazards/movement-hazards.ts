@@ -1,5 +1,4 @@
 import type { Hazard } from "../../core/hazard.js";
-import { isolate } from "../../core/isolate.js";
 import type { FilledBrief, LayerMaterial } from "../brief.js";
 import { isPane } from "../layer-names.js";
 import type { LayerRoom } from "../contents-room.js";
@@ -18,11 +17,9 @@ const OWN_FIGURES: string = "the brief's own figures";
 
 function seasonGap({ inside, outside, acceptedGap, made }: FrameMovement, { species }: FilledBrief): Hazard[] {
   if (!(Math.max(inside, outside) > acceptedGap)) return [];
-  const sentence =
-    "The seasons open the joints more than is accepted: fit them halfway between, take narrower or quarter-sawn stock, or reinforce them.";
-  const numbers = { length: { inside, outside, limit: acceptedGap }, percent: { made } };
+  const quantities = { length: { inside, outside, limit: acceptedGap }, percent: { made } };
   const source = `${typeof species === "string" ? HANDBOOK : OWN_FIGURES}; ${NOYES}`;
-  return [makeHazard("season-gap", "notice", sentence, numbers, source)];
+  return [makeHazard("season-gap", "notice", { quantities, source })];
 }
 
 function sourceOf(material: LayerMaterial | undefined): string {
@@ -38,21 +35,27 @@ const SLIGHT: RoundLength = { millimeters: 0.1, inches: 0.004 };
 function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Hazard[] {
   if (enough) return [];
   const isSlight = needed - clearance < ruleLength(SLIGHT, unit);
-  const sentence = isSlight
-    ? `The clearance leaves "${isolate(name)}" hardly enough room to grow: leave it a little more, and let no glue touch its edges.`
-    : `The clearance leaves too little room for "${isolate(name)}" to grow: it then bends, or bursts the joints. Give it the room, fix it at its middle alone, and let no glue touch its edges.`;
-  const numbers = { length: { clearance, needed } };
   // A pane that is squeezed at its edges cracks; anything else bends, or opens the joints.
   const signal = isPane(contents[layer]!) && !isSlight ? "caution" : "notice";
-  return [makeHazard("panel-room", signal, sentence, numbers, sourceOf(contents[layer]!.material))];
+  return [
+    makeHazard("panel-room", signal, {
+      quantities: { length: { clearance, needed } },
+      names: { layer: name },
+      facts: { lack: isSlight ? "slight" : "large" },
+      source: sourceOf(contents[layer]!.material),
+    }),
+  ];
 }
 
 function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Hazard[] {
   if (lapLeft === null || lapLeft > 0) return [];
-  const sentence = `When "${isolate(name)}" and the lip have drawn back, the lip no longer laps it at some side: it shows its edge and can fall out. Take a wider rabbet or less clearance.`;
   const signal = isPane(contents[layer]!) ? "warning" : "caution";
   return [
-    makeHazard("panel-lap", signal, sentence, { length: { lapLeft, retreat } }, sourceOf(contents[layer]!.material)),
+    makeHazard("panel-lap", signal, {
+      quantities: { length: { lapLeft, retreat } },
+      names: { layer: name },
+      source: sourceOf(contents[layer]!.material),
+    }),
   ];
 }
 

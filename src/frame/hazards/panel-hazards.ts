@@ -26,16 +26,12 @@ function gaugeHazards(panel: PanelPlan, brief: FilledBrief): Hazard[] {
   const depth = Math.max(...work.map((one) => one.depth));
   const reach = brief.saw.gaugeReach ?? ruleLength(GAUGE_REACH, brief.unit);
   if (depth > reach) {
-    const sentence =
-      "The panel is deep at the gauge, which then stands off the front of the table when the cut begins: cut it on a sled with a fence of its own, or with a guided saw along a straightedge.";
-    hazards.push(makeHazard("deep-panel", "warning", sentence, { length: { depth, limit: reach } }));
+    hazards.push(makeHazard("deep-panel", "warning", { quantities: { length: { depth, limit: reach } } }));
   }
   const bearing = Math.min(...work.map((one) => one.bearing));
   const limit = ruleLength(SHORT_BEARING, brief.unit);
   if (bearing < limit) {
-    const sentence =
-      "The panel bears on the gauge with a short edge, and holding it brings hands to the blade: clamp it to a sled, or cut it by hand.";
-    hazards.push(makeHazard("short-panel-edge", "danger", sentence, { length: { bearing, limit } }));
+    hazards.push(makeHazard("short-panel-edge", "danger", { quantities: { length: { bearing, limit } } }));
   }
   return hazards;
 }
@@ -44,10 +40,8 @@ function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Hazard[] {
   const width = Math.min(blank.width, blank.height);
   const limit = ruleLength(NARROW_RIP, unit);
   if (width >= limit) return [];
-  const sentence =
-    "The panel blank is narrow between fence and blade: never reach in there. Feed the last stretch of the cut with a push stick, and keep both hands at least as far from the front of the blade as that stretch is long.";
-  const numbers = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
-  return [makeHazard("narrow-rip", "danger", sentence, { length: numbers }, PUSH_STICK_SOURCE)];
+  const length = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
+  return [makeHazard("narrow-rip", "danger", { quantities: { length }, source: PUSH_STICK_SOURCE })];
 }
 
 /**

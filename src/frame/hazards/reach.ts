@@ -7,18 +7,13 @@ export const reach: SawingRule = ({ plan, acceptedGap: limit, cutSteps }) => {
   // A setting that is on its graduations opens nothing but what rounding leaves.
   if (best.opens === "nowhere" || !(best.jointGap > limit)) return null;
   const { jointGap, miterMiss, bevelMiss, miter: miterGraduation, bevel: bevelGraduation, slopeOff } = best;
-  const where =
-    slopeRange === 0 ? "with the angle that has to be 0 left at 0" : "while its sides stand near their slope";
-  const sentence = `No marks of the saw's scales close the ring ${where}: even those that cost least open the last joint visibly. Set finer than the marks, and prove the setting on scrap by closing a ring of test pieces.`;
-  return raise("reach", "notice", cutSteps, sentence, {
-    length: { gap: jointGap, limit },
-    angle: {
-      miterMiss,
-      bevelMiss,
-      miterGraduation,
-      bevelGraduation,
-      slopeOff,
-      ...(slopeRange === 0 ? {} : { slopeSearched: slopeRange }),
-    },
-  });
+  const angle = {
+    miterMiss,
+    bevelMiss,
+    miterGraduation,
+    bevelGraduation,
+    slopeOff,
+    ...(slopeRange === 0 ? {} : { slopeSearched: slopeRange }),
+  };
+  return raise("reach", "notice", cutSteps, { quantities: { length: { gap: jointGap, limit }, angle } });
 };

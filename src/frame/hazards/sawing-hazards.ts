@@ -22,47 +22,39 @@ const shortPiece: PieceRule = ({ geometry, unit, cutSteps }) => {
   const [byHand, heldDown] = [ruleLength(HAND_HELD, unit), ruleLength(HELD_DOWN, unit)];
   if (length >= byHand) return null;
   const isTiny = length < heldDown;
-  const sentence = isTiny
-    ? "The pieces are too short to be cut safely even with a hold-down: cut them by hand, or choose a larger frame or another joint."
-    : "The pieces are too short to be held by hand at the saw: use a hold-down that keeps both hands away from the blade.";
   const limit = isTiny ? heldDown : byHand;
-  return raise("short-piece", isTiny ? "danger" : "warning", cutSteps, sentence, { length: { length, limit } });
+  return raise("short-piece", isTiny ? "danger" : "warning", cutSteps, { quantities: { length: { length, limit } } });
 };
 
 /** A gauge's own stop travels with the piece, which is not caught; one that stays on the fence holds what is freed against the blade. */
 const trappedPiece: SawingRule = ({ plan, unit }) => {
   const steps = plan.operations.filter(({ stopRule }) => stopRule.moveAway).map(({ step }) => step);
   if (steps.length === 0) return null;
-  const isShort = plan.rough.length < ruleLength(HAND_HELD, unit);
-  const hold = isShort ? "Keep the piece itself down with a hold-down" : "Hold the piece itself";
-  const sentence = `The cut frees the piece between the blade and a stop that stays where it is: move the stop away before the cut. ${hold} against ${fenceOf(plan.saw)} until the blade has stopped.`;
-  return raise("trapped-piece", "warning", steps, sentence, { length: { length: plan.rough.length } });
+  const { length } = plan.rough;
+  const hold = length < ruleLength(HAND_HELD, unit) ? "hold-down" : "hand";
+  const facts = { fence: fenceOf(plan.saw), hold } as const;
+  return raise("trapped-piece", "warning", steps, { quantities: { length: { length } }, facts });
 };
 
 /** With the piece on the open side of the blade only what is loose lies under it. */
 const offcutUnderBevel: SawingRule = ({ lay, cutSteps }) => {
   const { underBlade, bevel } = lay.first;
   if (underBlade !== "offcut") return null;
-  const sentence =
-    "The offcut lies under the leaning blade and cannot fall away: never put a stop or a fence on its side, and let the blade stop before you reach for it.";
-  return raise("offcut-under-bevel", "warning", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
+  return raise("offcut-under-bevel", "warning", cutSteps, { quantities: { angle: { bevel: bevel.degrees } } });
 };
 
 /** Under the blade the hand and the stop are on the side of the wood that can bind. */
 const pieceUnderBevel: SawingRule = ({ plan, lay, cutSteps }) => {
   const { underBlade, bevel } = lay.first;
   if (underBlade !== "kept") return null;
-  const sentence = `The piece that is kept lies under the leaning blade, which can throw it if it creeps: clamp it to ${fenceOf(plan.saw)}, and keep your hands off it.`;
-  return raise("piece-under-bevel", "warning", cutSteps, sentence, { angle: { bevel: bevel.degrees } });
+  const quantities = { angle: { bevel: bevel.degrees } };
+  return raise("piece-under-bevel", "warning", cutSteps, { quantities, facts: { fence: fenceOf(plan.saw) } });
 };
 
 const depthNotKnown: SawingRule = ({ unit, lay, cutSteps }) => {
   if (!lay.depthInDoubt) return null;
-  const sentence =
-    "It is not said how deep this saw cuts, and this cut takes more of the blade than usual saws have: look it up in the saw's manual before you lay the stick so.";
-  return raise("depth-not-known", "caution", cutSteps, sentence, {
-    length: { depth: lay.size!.depth, usual: usualDepth(unit) },
-  });
+  const length = { depth: lay.size!.depth, usual: usualDepth(unit) };
+  return raise("depth-not-known", "caution", cutSteps, { quantities: { length } });
 };
 
 /**
@@ -77,65 +69,44 @@ const thrownOffcut: PieceRule = ({ geometry, plan, unit, cutSteps }) => {
   const base = method === "square" ? spare / 2 + half : spare + 2 * half;
   const limit = ruleLength(THROWN, unit);
   if (base >= limit) return null;
-  const what = method === "none" ? "wedge that falls off between two pieces" : "offcut at the end of a blank";
-  const sentence = `The ${what} is small and can be thrown by the blade: keep its side of the blade clear, stand aside, and let the blade stop before you remove it.`;
-  return raise("thrown-offcut", "warning", cutSteps, sentence, { length: { base, limit } });
+  const facts = { offcut: method === "none" ? "wedge" : "blank-end" } as const;
+  return raise("thrown-offcut", "warning", cutSteps, { quantities: { length: { base, limit } }, facts });
 };
 
 const balanceNotKnown: SawingRule = ({ plan, lay, cutSteps }) => {
   const { cradle, first } = lay;
   if (cradle !== null || !first.cradled) return null;
-  const sentence = `With level measures alone it is not known whether the stick's center of gravity is above its cradle: make the cradle's base wide, and clamp stick and cradle to ${fenceOf(plan.saw)}.`;
-  return raise("balance-not-known", "warning", cutSteps, sentence);
+  return raise("balance-not-known", "warning", cutSteps, { facts: { fence: fenceOf(plan.saw) } });
 };
 
 const tips: SawingRule = ({ plan, lay, cutSteps }) => {
   const { cradle } = lay;
   if (cradle === null || cradle.steady) return null;
-  const sentence = `The stick's center of gravity is not above its cradle: widen the cradle's base or clamp stick and cradle to ${fenceOf(plan.saw)}.`;
-  return raise("tip", "warning", cutSteps, sentence, { length: { overhang: cradle.widenBy } });
+  const quantities = { length: { overhang: cradle.widenBy } };
+  return raise("tip", "warning", cutSteps, { quantities, facts: { fence: fenceOf(plan.saw) } });
 };
 
 const fasteners: SawingRule = ({ lay, cutSteps }) => {
   if (!lay.first.cradled) return null;
-  const sentence = "The blade cuts into the cradle: keep screws, nails and clamps out of its path.";
-  const numbers = lay.cradle === null ? {} : { length: { rise: lay.cradle.rise } };
-  return raise("fasteners", "warning", cutSteps, sentence, numbers);
+  const quantities = lay.cradle === null ? {} : { length: { rise: lay.cradle.rise } };
+  return raise("fasteners", "warning", cutSteps, { quantities });
 };
 
 const flipError: SawingRule = ({ plan }) => {
   const flipped = plan.operations.find((operation) => operation.move === "flip-end-for-end");
-  if (flipped === undefined) return null;
-  const sentence =
-    "Between the two ends the stick is flipped and its other edge comes to the fence: check which edge is at the fence before every cut.";
-  return raise("flip-error", "notice", [flipped.step], sentence);
+  return flipped === undefined ? null : raise("flip-error", "notice", [flipped.step], {});
 };
 
 const endGrain: PieceRule = ({ geometry }) => {
   const { planMiter } = geometry.corners[0];
   if (planMiter >= END_GRAIN) return null;
-  const sentence =
-    "The joints are nearly end grain to end grain, which glue alone does not hold: reinforce them with keys, splines or dowels.";
-  return raise("end-grain", "notice", [], sentence, { angle: { planMiter, limit: END_GRAIN } });
+  return raise("end-grain", "notice", [], { quantities: { angle: { planMiter, limit: END_GRAIN } } });
 };
 
 const ripFence: PieceRule = ({ plan, cutSteps }) =>
-  plan.saw.fence === "far"
-    ? null
-    : raise(
-        "rip-fence",
-        "warning",
-        cutSteps,
-        "Push the rip fence out of the way of every crosscut: a piece between it and the blade is thrown.",
-      );
+  plan.saw.fence === "far" ? null : raise("rip-fence", "warning", cutSteps, {});
 
-const dust: PieceRule = () =>
-  raise(
-    "dust",
-    "warning",
-    [],
-    "Wear eye and ear protection, and keep wood dust out of your lungs with extraction and a mask.",
-  );
+const dust: PieceRule = () => raise("dust", "warning", [], {});
 
 /** The rules that hold for the pieces however they lie. */
 const PIECE_RULES: readonly PieceRule[] = [shortPiece, thrownOffcut, endGrain, ripFence, dust];
@@ -162,21 +133,18 @@ const RULES: readonly SawingRule[] = [
 function beyondSaw({ lays, saw }: SawPlan, wanted: Lay | undefined): StepHazard {
   const asked = wanted === undefined ? undefined : lays.find(({ lay }) => lay === wanted);
   const { first, obstacles, size, bevel } = asked ?? lays[0]!;
-  const reasons = obstacles.map((obstacle) => obstacle.sentence).join(" ");
-  const instead = lays.some(({ possible }) => possible)
-    ? " It can be cut in another position: see every way to lay the stick."
-    : "";
-  const sentence =
-    asked === undefined
-      ? `No way to lay the stick suits this saw. ${reasons}`
-      : `The stick can't be cut lying as was asked for. ${reasons}${instead}`;
+  const othersWork = lays.some(({ possible }) => possible);
   const isBeyond = (code: Obstacle["code"]): boolean => obstacles.some((obstacle) => obstacle.code === code);
-  return raise("capacity", "warning", [], sentence, {
-    length: {
-      ...(size !== null && isBeyond("depth") ? { height: size.height, depth: depthAt(saw, bevel) } : {}),
-      ...(size !== null && isBeyond("crosscut") ? { line: size.line, crosscut: saw.crosscut! } : {}),
+  const length = {
+    ...(size !== null && isBeyond("depth") ? { height: size.height, depth: depthAt(saw, bevel) } : {}),
+    ...(size !== null && isBeyond("crosscut") ? { line: size.line, crosscut: saw.crosscut! } : {}),
+  };
+  return raise("capacity", "warning", [], {
+    quantities: { length, angle: { miter: first.miter.degrees, bevel: first.bevel.degrees } },
+    facts: {
+      lay: asked === undefined ? "none-works" : othersWork ? "asked-for-others-work" : "asked-for",
+      obstacles: obstacles.map(({ sentence }) => sentence),
     },
-    angle: { miter: first.miter.degrees, bevel: first.bevel.degrees },
   });
 }
 

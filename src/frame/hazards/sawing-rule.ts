@@ -1,10 +1,10 @@
-import type { Hazard, HazardCode } from "../../core/hazard.js";
+import type { Hazard, HazardCode, HazardFence, HazardSignal } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { SawPlan } from "../saw-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import type { LayResult } from "../lay-result.js";
 import type { Saw } from "../../saw/index.js";
-import { makeHazard, type HazardNumbers } from "./make-hazard.js";
+import { makeHazard, type HazardParts } from "./make-hazard.js";
 
 /** A hazard and the steps of the plan on which it bears. */
 export interface StepHazard {
@@ -43,13 +43,13 @@ export type SawingRule = (situation: Situation) => StepHazard | null;
 export type PieceRule = (situation: PieceSituation) => StepHazard | null;
 
 /**
- * What to call the fence that a stick lies at, where a saw has two.
+ * The fence that a stick lies at, where a saw has two.
  *
  * @param saw - the saw
- * @returns words for people
+ * @returns whose fence it is
  */
-export function fenceOf(saw: Saw): string {
-  return saw.fence === "near" ? "the gauge's fence" : "the fence";
+export function fenceOf(saw: Saw): HazardFence {
+  return saw.fence === "near" ? "gauge" : "saw";
 }
 
 /**
@@ -58,16 +58,14 @@ export function fenceOf(saw: Saw): string {
  * @param code - which rule raised it
  * @param signal - how grave it is
  * @param steps - the steps, by their numbers
- * @param sentence - one or two sentences for people
- * @param quantities - the numbers that raised it, by what they are
+ * @param parts - its numbers, facts, names and source
  * @returns the hazard and the steps
  */
-export function raise(
-  code: HazardCode,
-  signal: Hazard["signal"],
+export function raise<C extends HazardCode>(
+  code: C,
+  signal: HazardSignal,
   steps: readonly number[],
-  sentence: string,
-  quantities: HazardNumbers = {},
+  parts: HazardParts<C>,
 ): StepHazard {
-  return { hazard: makeHazard(code, signal, sentence, quantities), steps };
+  return { hazard: makeHazard(code, signal, parts), steps };
 }

@@ -30,23 +30,17 @@ export function stickHazards(brief: FilledBrief, piece: RoughPiece): Hazard[] {
   const limit = ruleLength(LONG_STICK, unit);
   const longest = sticks.reduce((most, { length }) => Math.max(most, length), 0);
   if (longest >= limit) {
-    const sentence =
-      "The sticks are long: support them beyond the saw's table on both sides, level with it, or crosscut them into blanks first.";
-    hazards.push(makeHazard("long-stick", "warning", sentence, { length: { length: longest, limit } }));
+    hazards.push(makeHazard("long-stick", "warning", { quantities: { length: { length: longest, limit } } }));
   }
   const heldLimit = ruleLength(HAND_HELD, unit);
   const rests = sticks.map((stick) => restBeyondBlade(stick, piece, sides)).filter((rest) => rest > 0);
   const rest = Math.min(...rests);
   if (rest < heldLimit) {
-    const sentence =
-      "When the last piece of a stick is cut, what is left beyond the blade can be too short to hold: hold the piece, with a hold-down where it is short too, and never the rest.";
-    hazards.push(makeHazard("short-rest", "warning", sentence, { length: { rest, limit: heldLimit } }));
+    hazards.push(makeHazard("short-rest", "warning", { quantities: { length: { rest, limit: heldLimit } } }));
   }
   if (sticksTooShort(sticks, piece)) {
-    const sentence =
-      "No stick on offer is long enough for a piece: find longer ones, or choose a smaller frame or more sides.";
-    const numbers = { length: { longest, piece: piece.length } };
-    hazards.push(makeHazard("short-stick", "notice", sentence, numbers, "geometry of the pieces"));
+    const quantities = { length: { longest, piece: piece.length } };
+    hazards.push(makeHazard("short-stick", "notice", { quantities, source: "geometry of the pieces" }));
   }
   return hazards;
 }

@@ -1,6 +1,26 @@
 import { refuse } from "../../core/check.js";
-import type { Hazard, HazardCode, HazardSignal, QuantityKind } from "../../core/hazard.js";
-import { finite, list, named, record, text, word, type Fields, type Reader } from "../../core/stored.js";
+import type { Pose } from "../../core/geometry-types.js";
+import type {
+  Hazard,
+  HazardCode,
+  HazardFacts,
+  HazardFence,
+  HazardNames,
+  HazardSignal,
+  QuantityKind,
+} from "../../core/hazard.js";
+import {
+  finite,
+  list,
+  maybe,
+  named,
+  record,
+  text,
+  word,
+  type Fields,
+  type Path,
+  type Reader,
+} from "../../core/stored.js";
 
 const KINDS: Readonly<Record<QuantityKind, true>> = {
   length: true,
@@ -61,15 +81,60 @@ const CODES: Readonly<Record<HazardCode, true>> = {
 /** The code of a hazard. */
 export const hazardCode: Reader<HazardCode> = (value, path) => word(value, path, CODES);
 
+const FENCE: { readonly fence: Reader<HazardFence> } = {
+  fence: (value, path) => word(value, path, { saw: true, gauge: true }),
+};
+const POSE: { readonly pose: Reader<Pose> } = {
+  pose: (value, path) => word(value, path, { "side-down": true, "corner-down": true }),
+};
+/** How the facts of each code are read that has some. */
+const FACTS: { readonly [C in keyof HazardFacts]: Fields<HazardFacts[C]> } = {
+  "trapped-piece": { ...FENCE, hold: (value, path) => word(value, path, { hand: true, "hold-down": true }) },
+  "piece-under-bevel": FENCE,
+  "thrown-offcut": { offcut: (value, path) => word(value, path, { wedge: true, "blank-end": true }) },
+  "balance-not-known": FENCE,
+  tip: FENCE,
+  feather: { at: (value, path) => word(value, path, { table: true, fence: true, "table-and-fence": true }) },
+  capacity: {
+    lay: (value, path) => word(value, path, { "none-works": true, "asked-for": true, "asked-for-others-work": true }),
+    obstacles: (value, path) => list(value, path, text),
+  },
+  "missed-lip": POSE,
+  "lip-not-known": POSE,
+  "unfilled-opening": POSE,
+  "seating-impossible": {
+    reason: (value, path) => word(value, path, { "past-mouth": true, "falls-through": true, "too-steep": true }),
+  },
+  "shallow-rabbet": { verdict: (value, path) => word(value, path, { short: true, proud: true }) },
+  "pane-on-arris": { bearsOn: (value, path) => word(value, path, { "sight-edge": true, corner: true }) },
+  "long-screws": { points: (value, path) => word(value, path, { "near-face": true, through: true }) },
+  "panel-room": { lack: (value, path) => word(value, path, { slight: true, large: true }) },
+};
+const LAYER: { readonly layer: Reader<string> } = { layer: text };
+/** How the names of each code are read that has some. */
+const NAMES: { readonly [C in keyof HazardNames]: Fields<HazardNames[C]> } = {
+  "art-on-glass": LAYER,
+  "panel-room": LAYER,
+  "panel-lap": LAYER,
+};
+
+/** Reads what a code has of a table by code; of a code that it does not list, nothing. */
+function readOf(table: Readonly<Record<string, Fields<object>>>, code: HazardCode, value: unknown, path: Path): void {
+  if (Object.hasOwn(table, code)) record(value, path, table[code]!);
+}
+
+const fact: Reader<string | readonly string[]> = (value, path) =>
+  Array.isArray(value) ? list(value, path, text) : text(value, path);
 const HAZARD: Fields<Hazard> = {
   code: hazardCode,
   signal: (value, path) => word(value, path, SIGNALS),
-  sentence: text,
   numbers: (value, path) => named(value, path, finite),
   kinds: (value, path) => named(value, path, (v, p) => word(v, p, KINDS)),
+  names: (value, path) => maybe(value, path, (v, p) => named(v, p, text)),
+  facts: (value, path) => maybe(value, path, (v, p) => named(v, p, fact)),
   source: text,
 };
-/** A hazard, each of whose numbers has its kind. */
+/** A hazard, each of whose numbers has its kind, with the names and facts of its code. */
 export const hazard: Reader<Hazard> = (value, path) => {
   const read = record(value, path, HAZARD);
   for (const name of Object.keys(read.numbers)) {
@@ -77,6 +142,8 @@ export const hazard: Reader<Hazard> = (value, path) => {
       refuse("missing", `${path ?? ""}.kinds.${name}`, undefined, "the kind of the number of that name");
     }
   }
+  readOf(NAMES, read.code, read.names, path === undefined ? path : `${path}.names`);
+  readOf(FACTS, read.code, read.facts, path === undefined ? path : `${path}.facts`);
   return read;
 };
 /** Hazards. */

@@ -1,0 +1,20 @@
+import type { HazardCode, HazardFacts, HazardNames, HazardSignal } from "../core/hazard.js";
+
+/** What the words for every hazard may tell of. */
+export interface HazardValue {
+  /** How grave it is. */
+  readonly signal: HazardSignal;
+  /** The numbers that raised it, by their names in the hazard, as the reader's formatters write them. */
+  readonly numbers: Readonly<Record<string, string>>;
+}
+
+/** The part of a table by code that a code has. */
+type PartOf<T, C> = C extends keyof T ? T[C] : unknown;
+
+/** What the words for a hazard may tell of, by its code: the numbers, and the facts and names that a hazard of this code has. */
+export type HazardValues = {
+  readonly [C in HazardCode]: HazardValue & PartOf<HazardFacts, C> & PartOf<HazardNames, C>;
+};
+
+/** What to heed, for every hazard. */
+export type HazardWords = { readonly [C in HazardCode]: (values: HazardValues[C]) => string };
