@@ -73,7 +73,7 @@ export type HazardFence = "saw" | "gauge";
 /** What some hazards tell besides numbers, in codes, and so that their words differ. The other hazards have no facts. */
 export interface HazardFacts {
   /** The fence, and what holds the piece. */
-  readonly "trapped-piece": { readonly fence: HazardFence; readonly hold: "hand" | "hold-down" };
+  readonly "trapped-piece": { readonly fence: HazardFence; readonly hold: "by-hand" | "held-down" };
   /** The fence. */
   readonly "piece-under-bevel": { readonly fence: HazardFence };
   /** What falls off: a wedge between two pieces, or the end of a blank. */

@@ -32,7 +32,7 @@ export const englishHazards: HazardWords = {
   "short-rest": () =>
     "When the last piece of a stick is cut, what is left beyond the blade can be too short to hold: hold the piece, with a hold-down where it is short too, and never the rest.",
   "trapped-piece": ({ fence, hold }) => {
-    const how = hold === "hold-down" ? "Keep the piece itself down with a hold-down" : "Hold the piece itself";
+    const how = hold === "held-down" ? "Keep the piece itself down with a hold-down" : "Hold the piece itself";
     return `The cut frees the piece between the blade and a stop that stays where it is: move the stop away before the cut. ${how} against ${FENCES[fence]} until the blade has stopped.`;
   },
   "rip-fence": () => "Push the rip fence out of the way of every crosscut: a piece between it and the blade is thrown.",

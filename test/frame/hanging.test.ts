@@ -242,9 +242,7 @@ describe("the hangers' seat", () => {
     };
     const { hanging, hazards } = planOf({ profile });
     expect(hanging).toMatchObject({ possible: false, by: "wire", reason: "no-wall-surface" });
-    expect(hazards.some(({ code, sentence }) => code === "no-hanger-seat" && sentence.startsWith("No surface"))).toBe(
-      true,
-    );
+    expect(hazards.map(({ code }) => code)).toContain("no-hanger-seat");
   });
 
   test("takes a screw that leaves 3 mm of wood, or 1/8 in", () => {

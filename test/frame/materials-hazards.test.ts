@@ -3,6 +3,7 @@ import { planFrame, type ContentsLayer, type ProfileBrief } from "miterwright/fr
 import type { Hazard } from "miterwright/errors";
 import { molding } from "miterwright/profile";
 import { plain, rabbeted } from "./briefs.js";
+import { heed } from "./heed.js";
 
 const pane: ContentsLayer = { name: "pane", thickness: 2, material: "glass" };
 const acrylic: ContentsLayer = { name: "sheet", thickness: 2, material: "acrylic" };
@@ -16,7 +17,7 @@ function hazardsOf(changes: Partial<ProfileBrief>): readonly Hazard[] {
 
 /** The hazard of a code whose sentence begins so. */
 function find(changes: Partial<ProfileBrief>, code: string, sentence: RegExp): Hazard | undefined {
-  return hazardsOf(changes).find((hazard) => hazard.code === code && sentence.test(hazard.sentence));
+  return hazardsOf(changes).find((hazard) => hazard.code === code && sentence.test(heed(hazard)));
 }
 
 const board = (thickness: number): ContentsLayer => ({ name: "board", thickness, material: { density: 700 } });
@@ -152,7 +153,7 @@ test("limits have the same scale in every unit", () => {
     contents: [{ ...pane, thickness: 2 / inch }],
     hanging: { by: "wire", screwDepth: 18 / inch },
   }).hazards;
-  const sentences = hazards.map(({ sentence }) => sentence).join("\n");
+  const sentences = hazards.map(heed).join("\n");
   expect(sentences).toMatch(/The pane is large/);
   expect(sentences).toMatch(/leave little wood/);
   expect(sentences).not.toMatch(/narrower/);

@@ -6,6 +6,7 @@ import { describeHazard } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { polygonCorners } from "miterwright/polygon";
 import { plain } from "./briefs.js";
+import { heed } from "./heed.js";
 
 /** A picture molding of 1 1/4 x 3/4 in with a lip of 1/4 in. */
 const lipped = molding({ width: 1.25, thickness: 0.75, rabbet: { width: 0.25, depth: 0.375 } });
@@ -31,7 +32,7 @@ describe("a square frame whose contents are not square", () => {
       kinds: { leftAndRight: "length" },
       source: "geometry of the opening",
     });
-    expect(plan.hazards[0]!.sentence).toMatch(/square.*miss the lip at the left and the right/);
+    expect(heed(plan.hazards[0]!)).toMatch(/square.*miss the lip at the left and the right/);
     const { numbers } = describeHazard(plan.hazards[0]!, { length: (value) => `${value} in`, angle: String });
     expect(numbers).toBe("left and right 1.75 in");
   });
@@ -39,7 +40,7 @@ describe("a square frame whose contents are not square", () => {
   test("names the sides at which a wide one misses", () => {
     const [miss] = missesOf({ opening: { contains: { width: 20, height: 16 } } });
     expect(miss!.numbers).toEqual({ aboveAndBelow: 1.75 });
-    expect(miss!.sentence).toMatch(/miss the lip above and below/);
+    expect(heed(miss!)).toMatch(/miss the lip above and below/);
   });
 
   test("counts clearance and allowance, which move the lip away from them", () => {
@@ -96,7 +97,7 @@ describe("a square frame whose contents are not square", () => {
     const by = 8 - 0.25 * Math.SQRT2;
     expect(miss!.numbers["leftAndRight"]).toBeCloseTo(by, 12);
     expect(miss!.numbers["aboveAndBelow"]).toBeCloseTo(by, 12);
-    expect(miss!.sentence).toMatch(/stands on a corner/);
+    expect(heed(miss!)).toMatch(/stands on a corner/);
   });
 });
 
@@ -110,7 +111,7 @@ describe("a lip that is not there, or not known", () => {
     const measured = { profile: undefined, measured: { levelWidth: 1 } } as Partial<FrameBrief>;
     const [miss] = raised(measured, "lip-not-known");
     expect(miss).toMatchObject({ signal: "notice", numbers: { leftAndRight: 2 } });
-    expect(miss!.sentence).toMatch(/no lip is given that reaches so far/);
+    expect(heed(miss!)).toMatch(/no lip is given that reaches so far/);
     expect(missesOf(measured)).toEqual([]);
     const square = { opening: { contains: { width: 20, height: 20 } }, clearance: 0.1 };
     expect(raised({ ...measured, ...square }, "lip-not-known")).toEqual([]);

@@ -57,7 +57,7 @@ describe("hazards", () => {
       "EN 572-1, as bulletins of the glass trade quote it",
     ]);
     expect(rooms.map(({ numbers }) => numbers["needed"])).toEqual(contents.room.map(({ needed }) => needed));
-    expect(rooms[0]!.sentence).toContain('room for "lid" to grow');
+    expect(rooms[0]!.names).toEqual({ layer: "lid" });
   });
 
   test("name the brief where the figures are its own", () => {

@@ -139,7 +139,7 @@ describe("a thin edge at the stop", () => {
     expect(planOf("mm", 400, { lay: "face-down" }).sawing.operations[1]!.stopRule.fromFence).toBe(0);
     expect(hazard).toMatchObject({ signal: "notice", numbers: { limit: 60 } });
     expect(hazard!.numbers["angle"]).toBeCloseTo(45, 12);
-    expect(hazard!.sentence).toMatch(/at the fence.*tight to the fence/);
+    expect(hazard!.facts).toEqual({ at: "fence" });
     expect(feather({ lay: "face-down", sides: 5 })[0]!.numbers["angle"]).toBeCloseTo(54, 12);
     // A hexagon's is 60 degrees, which is not sharper than the limit.
     expect(feather({ lay: "face-down", sides: 6 })).toEqual([]);
@@ -152,7 +152,7 @@ describe("a thin edge at the stop", () => {
     const found = feather(box);
     expect(stop!.to).toBe(0);
     expect(found[0]!.numbers["angle"]).toBeCloseTo(45, 12);
-    expect(found[0]!.sentence).toMatch(/on the table.*reaches the table/);
+    expect(found[0]!.facts).toEqual({ at: "table" });
     // Face down the long side is on top.
     expect(planOf("mm", 400, { ...box, lay: "face-down" }).sawing.operations[1]!.stop!.from).toBe(20);
     expect(feather({ ...box, lay: "face-down" })).toEqual([]);

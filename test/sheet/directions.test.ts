@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { drawSection, drawPiece, drawStock, tabulate, tabulateLengths } from "miterwright/drawing";
 import { planFrame, type FramePlan } from "miterwright/frame";
-import { describeMovement, arrisLabel } from "miterwright/words";
+import { describeHazard, describeMovement, arrisLabel } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
 import { BATTEN } from "../drawing/frames.js";
@@ -38,7 +38,11 @@ function writtenTexts(name: string): string[] {
   );
   const markup = [sheet, ...drawings.map(({ svg }) => svg), table.toHtml(), own.toHtml()];
   const bare = [...table.toString().split("\n"), ...own.toString().split("\n"), ...own.toMarkdown().split("\n")];
-  const said = [...describeMovement(plan, words), arrisLabel(name), ...plan.hazards.map(({ sentence }) => sentence)];
+  const said = [
+    ...describeMovement(plan, words),
+    arrisLabel(name),
+    ...plan.hazards.map((hazard) => describeHazard(hazard, words).sentence),
+  ];
   return [...markup.flatMap((text) => text.split(/<[^>]*>/)), ...bare, ...said].filter((text) => text !== "");
 }
 

@@ -1,4 +1,4 @@
-import { describeCheck, describeGlueUp, describeSawFault } from "miterwright/words";
+import { describeCheck, describeGlueUp, describeHazard, describeSawFault } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
@@ -299,7 +299,7 @@ describe("the sheet says", () => {
   });
 
   test("every hazard, numbered, the gravest first, with what raised it, before the steps", () => {
-    const places = tray.hazards.map(({ sentence }) => sheet.text.indexOf(sentence));
+    const places = tray.hazards.map((hazard) => sheet.text.indexOf(describeHazard(hazard, SHORT).sentence));
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
     const words = { danger: "Danger", warning: "Warning", caution: "Caution", notice: "Notice" };
@@ -309,7 +309,7 @@ describe("the sheet says", () => {
     // The list numbers its items: each stands at its number.
     numberHazards(tray).forEach(({ number, hazard }) => {
       expect(items[number - 1]).toMatch(new RegExp(`^\\s*${words[hazard.signal]}\\.\\s`));
-      expect(items[number - 1]).toContain(hazard.sentence);
+      expect(items[number - 1]).toContain(describeHazard(hazard, SHORT).sentence);
     });
     expect(items).toHaveLength(tray.hazards.length);
     // People read no codes.

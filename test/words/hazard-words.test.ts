@@ -5,6 +5,7 @@ import { describeHazard, describeOperation } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { plain, rabbeted } from "../frame/briefs.js";
+import { heed } from "../frame/heed.js";
 
 function planOf(changes: Partial<FrameBrief>): FramePlan {
   return planFrame({ sides: 6, profile: rabbeted, opening: { side: 400 }, ...changes } as FrameBrief);
@@ -55,7 +56,7 @@ describe("art that touches glass", () => {
   test.each(["print", "Photograph", "watercolors", "tide chart", "oil on canvas", "art"])("is noted for %s", (name) => {
     const [hazard] = raised({ contents: [glass, layer(name)] }, "art-on-glass");
     expect(hazard).toMatchObject({ signal: "notice" });
-    expect(hazard!.sentence).toContain(`"${name}" lies against glass`);
+    expect(heed(hazard!)).toContain(`"${name}" lies against glass`);
     expect(raised({ contents: [glass, layer("mat"), layer(name)] }, "art-on-glass")).toEqual([]);
     expect(raised({ contents: [layer("window mount"), layer(name), glass] }, "art-on-glass")).toHaveLength(1);
   });
@@ -90,14 +91,14 @@ describe("at the saw", () => {
         found.add(under);
         expect(hazard!.code).toBe(under === "offcut" ? "offcut-under-bevel" : "piece-under-bevel");
         expect(hazard!.signal).toBe("warning");
-        expect(hazard!.sentence).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
+        expect(heed(hazard!)).toMatch(under === "offcut" ? /^The offcut lies under/ : /^The piece that is kept/);
       }
     }
     expect([...found].sort()).toEqual(["kept", "offcut"]);
   });
 
   test("a piece that the last cut frees is held by hand only where it is long enough, and at the fence that is meant", () => {
-    const sentence = (changes: Partial<FrameBrief>): string => raised(changes, "trapped-piece")[0]!.sentence;
+    const sentence = (changes: Partial<FrameBrief>): string => heed(raised(changes, "trapped-piece")[0]!);
     const saw = miterSaw();
     expect(sentence({ saw })).toContain("Hold the piece itself against the fence until");
     expect(sentence({ saw, opening: { side: 150 } })).toContain(
@@ -111,7 +112,7 @@ describe("at the saw", () => {
   test("a cradle is warned of where the section is not known too, which it is then said to be", () => {
     const propped = { ...LEVEL, slope: 30, lay: "propped" } as Partial<FrameBrief>;
     expect(raised(propped, "fasteners")).toMatchObject([{ signal: "warning", numbers: {} }]);
-    expect(raised(propped, "balance-not-known")[0]!.sentence).toMatch(
+    expect(heed(raised(propped, "balance-not-known")[0]!)).toMatch(
       /^With level measures alone it is not known whether/,
     );
     expect(raised({ ...propped, lay: "flat" }, "fasteners")).toEqual([]);
@@ -134,8 +135,6 @@ describe("a saw that does not reach", () => {
     expect(plan.sawing.lay).toBeNull();
     expect(plan.hazards[0]).toMatchObject({
       code: "capacity",
-      sentence:
-        "The stick can't be cut lying as was asked for. In this position the stick stands higher than the blade reaches at this bevel. The stick tips over in this position: its center of gravity is not above what it rests on. It can be cut in another position: see every way to lay the stick.",
       numbers: {
         height: 52,
         depth: expect.closeTo(30 * Math.cos(Math.PI / 6), 9) as unknown,
@@ -143,9 +142,13 @@ describe("a saw that does not reach", () => {
         bevel: expect.closeTo(30, 9) as unknown,
       },
       kinds: { height: "length", depth: "length", miter: "angle", bevel: "angle" },
+      facts: { lay: "asked-for-others-work" },
     });
+    expect(heed(plan.hazards[0]!)).toBe(
+      "The stick can't be cut lying as was asked for. In this position the stick stands higher than the blade reaches at this bevel. The stick tips over in this position: its center of gravity is not above what it rests on. It can be cut in another position: see every way to lay the stick.",
+    );
     const none = planOf({ saw: tableSaw({ depth: 5 }) });
-    expect(none.hazards[0]!.sentence).toBe(
+    expect(heed(none.hazards[0]!)).toBe(
       "No way to lay the stick suits this saw. In this position the stick stands higher than the blade reaches at this bevel.",
     );
     expect(none.hazards[0]!.numbers).toMatchObject({ height: 19, depth: 5 });
@@ -187,9 +190,19 @@ describe("a hazard in words", () => {
     ["nothing", null, "Expected `hazard` to be an object, got null"],
     ["no numbers", { ...hazard!, numbers: 3 }, "Expected `hazard.numbers` to be an object, got 3 (number)"],
     [
-      "no sentence",
-      { ...hazard!, sentence: 3 },
-      "Expected `hazard.sentence` to be a string that is not empty, got 3 (number)",
+      "no facts where its code has some",
+      { ...hazard!, code: "tip" },
+      "Expected `hazard.facts` to be an object, got undefined",
+    ],
+    [
+      "a fact that its code does not have",
+      { ...hazard!, code: "tip", facts: { fence: "garden" } },
+      'Expected `hazard.facts.fence` to be one of "saw", "gauge", got "garden" (string)',
+    ],
+    [
+      "no names where its code has some",
+      { ...hazard!, code: "panel-lap", names: {} },
+      "Expected `hazard.names.layer` to be a string that is not empty, got undefined",
     ],
     [
       "a code that no rule has",
@@ -216,19 +229,25 @@ describe("a hazard in words", () => {
 
 describe("in the rabbet", () => {
   test("what can't be held is said to, with what to change", () => {
-    expect(raised({ slope: 70, contents: [board] }, "seating-impossible")).toMatchObject([
+    const impossible = raised({ slope: 70, contents: [board] }, "seating-impossible");
+    expect(impossible.map(heed)).toEqual([
+      "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents. Choose another rabbet, slope or molding before you cut.",
+    ]);
+    expect(impossible).toMatchObject([
       {
         signal: "notice",
-        sentence:
-          "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents. Choose another rabbet, slope or molding before you cut.",
+        facts: { reason: "past-mouth" },
         numbers: { slope: 70 },
         source: "geometry of the tilted rabbet",
       },
     ]);
-    expect(raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "no-contents-left")).toMatchObject([
+    const tight = raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "no-contents-left");
+    expect(tight.map(heed)).toEqual([
+      "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
+    ]);
+    expect(tight).toMatchObject([
       {
         signal: "notice",
-        sentence: "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
         numbers: { clearance: 20 },
         source: "geometry of the opening",
       },
@@ -245,7 +264,7 @@ describe("in the rabbet", () => {
 
   test("it is said what level measures do not tell", () => {
     const sloping = { ...LEVEL, slope: 20, contents: [board] } as Partial<FrameBrief>;
-    expect(raised(sloping, "seating-not-known").map(({ sentence }) => sentence)).toEqual([
+    expect(raised(sloping, "seating-not-known").map(heed)).toEqual([
       "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.",
     ]);
     expect(raised({ ...sloping, slope: 0 }, "seating-not-known")).toEqual([]);

@@ -31,7 +31,7 @@ const trappedPiece: SawingRule = ({ plan, unit }) => {
   const steps = plan.operations.filter(({ stopRule }) => stopRule.moveAway).map(({ step }) => step);
   if (steps.length === 0) return null;
   const { length } = plan.rough;
-  const hold = length < ruleLength(HAND_HELD, unit) ? "hold-down" : "hand";
+  const hold = length < ruleLength(HAND_HELD, unit) ? "held-down" : "by-hand";
   const facts = { fence: fenceOf(plan.saw), hold } as const;
   return raise("trapped-piece", "warning", steps, { quantities: { length: { length } }, facts });
 };

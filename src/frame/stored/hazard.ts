@@ -89,7 +89,7 @@ const POSE: { readonly pose: Reader<Pose> } = {
 };
 /** How the facts of each code are read that has some. */
 const FACTS: { readonly [C in keyof HazardFacts]: Fields<HazardFacts[C]> } = {
-  "trapped-piece": { ...FENCE, hold: (value, path) => word(value, path, { hand: true, "hold-down": true }) },
+  "trapped-piece": { ...FENCE, hold: (value, path) => word(value, path, { "by-hand": true, "held-down": true }) },
   "piece-under-bevel": FENCE,
   "thrown-offcut": { offcut: (value, path) => word(value, path, { wedge: true, "blank-end": true }) },
   "balance-not-known": FENCE,
