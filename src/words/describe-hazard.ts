@@ -6,7 +6,7 @@ import { numberLabel } from "./number-label.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
 import { hazard as readHazard } from "../frame/stored/hazard.js";
-import type { HazardValue, HazardValues, HazardWords } from "./hazard-words.js";
+import type { HazardValue, HazardWords } from "./hazard-words.js";
 import { english, type WordsOptions } from "./words.js";
 
 /** A hazard in words. */
@@ -34,9 +34,9 @@ function isLost(values: readonly number[], write: (value: number) => string): bo
   return texts.size < new Set([0, ...values]).size;
 }
 
-/** What the code's words say. The reader has found the facts and names that the code has, which no type can tell. */
-function sentenceOf<C extends HazardCode>(words: HazardWords, code: C, values: HazardValue): string {
-  return words[code](values as HazardValues[C]);
+/** What the words for a code say. The reader has found the facts and names that the code has, which no type can tell. */
+function sentenceOf(words: HazardWords, code: HazardCode, values: HazardValue): string {
+  return (words[code] as (values: HazardValue) => string)(values);
 }
 
 /**
