@@ -1,6 +1,8 @@
 import type { HazardFence } from "../core/hazard.js";
 import type { Pose } from "../core/geometry-types.js";
 import type { HazardValue, HazardWords } from "./hazard-words.js";
+import { englishReasons } from "./reason-words.js";
+import { englishStacks } from "./stack-words.js";
 
 /** What to call the fence that the stick lies at, where a saw has two. */
 const FENCES: Readonly<Record<HazardFence, string>> = { saw: "the fence", gauge: "the gauge's fence" };
@@ -96,24 +98,13 @@ export const englishHazards: HazardWords = {
     `${POSES[values.pose]} Centered, the contents leave the opening free ${places(values)}.`,
   "no-contents-left": () => "The clearance leaves nothing of the opening: take less of it, or a larger opening.",
   "seating-impossible": ({ reason }) =>
-    ({
-      "past-mouth":
-        "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents. Choose another rabbet, slope or molding before you cut.",
-      "falls-through":
-        "The rabbet is too narrow: contents small enough to go in would fall through the sight opening. Choose another rabbet, slope or molding before you cut.",
-      "too-steep":
-        "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents. Choose another rabbet, slope or molding before you cut.",
-    })[reason],
+    `${englishReasons[reason]()}. Choose another rabbet, slope or molding before you cut.`,
   "seating-not-known": () =>
     "With level measures alone it is not known how the tilted rabbet holds the contents: try them in an offcut of the molding, propped at its slope.",
   "narrow-lip": () =>
     "The contents bear on little of the lip: they can slip past it when they slide to one side, when the wood moves or when the frame is knocked.",
-  "shallow-rabbet": ({ verdict }) =>
-    verdict === "short"
-      ? "The contents leave less depth behind them than what holds them takes: use thinner layers, a deeper rabbet, or fasteners that need less."
-      : "The contents stand proud of the rabbet: hold them with offset clips, build the back up with strips, or use a deeper rabbet.",
-  "glass-tolerance": () =>
-    "Behind the contents there is just room for what holds them, and not enough when the glass is as thick as its tolerance allows: measure it before the frame is cut.",
+  "shallow-rabbet": ({ verdict }) => englishStacks[verdict](),
+  "glass-tolerance": () => englishStacks.tight(),
   "glass-handling": () =>
     "Glass cuts: wear gloves that it does not cut through and eye protection, and take its edges off. Where people can fall against it or pass under it, local codes ask for safety glazing: tempered or laminated glass, or acrylic.",
   "pane-on-arris": ({ bearsOn }) =>
@@ -136,8 +127,7 @@ export const englishHazards: HazardWords = {
     "The surface that the hangers are screwed to is narrower than most hangers, and thin wood splits: use narrow ones and drill for the screws, or screw a strip across.",
   "leaning-hanger-seat": () =>
     "The hangers do not lie flat to the wall but on a surface that leans: put wedges under them so that the pull does not pry them off, and check that the frame's back still touches the wall.",
-  "no-hanger-seat": () =>
-    "No surface of the molding lies toward the wall at this slope, so a hanger has nothing to lie on: hang the frame by a cleat or a bracket of its own.",
+  "no-hanger-seat": () => englishReasons["no-wall-surface"](),
   "flat-wire": () =>
     "The wire is so flat that each half of it pulls more than the whole frame weighs: leave it longer, or use two hooks.",
   "hook-shows": () => "At this angle the hook shows above the frame: use a flatter wire or two hooks.",
