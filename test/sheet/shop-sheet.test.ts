@@ -550,8 +550,8 @@ describe("refused are", () => {
     ]);
     expect(refusal(() => shopSheet(tray.geometry as never, SHORT))).toEqual([
       "missing",
-      "brief",
-      "Expected `brief` to be an object, got undefined",
+      "schemaVersion",
+      "Expected `schemaVersion` to be 1, the form of plan that is known here, got undefined",
     ]);
     expect(refusal(() => shopSheet({ ...tray, checks: undefined } as never, SHORT))).toEqual([
       "missing",
