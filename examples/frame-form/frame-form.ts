@@ -4,7 +4,7 @@
  */
 import { drawPlanView } from "miterwright/drawing";
 import { tryParseBrief, numberHazards, planFrame, type FramePlan } from "miterwright/frame";
-import { describeHazard, describeOperation } from "miterwright/words";
+import { describeHazard, describeObstacle, describeOperation } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
 
@@ -103,11 +103,13 @@ function showIssues(issues: readonly Issue[]): void {
 function stepsOf({ sawing }: FramePlan, length: (value: number) => string): HTMLElement {
   if (sawing.lay === null) {
     const reasons = sawing.lays.flatMap(({ obstacles }) =>
-      obstacles.map(({ sentence, degrees }) =>
-        degrees === undefined
+      obstacles.map((obstacle) => {
+        const sentence = describeObstacle(obstacle);
+        const { degrees } = obstacle;
+        return degrees === undefined
           ? sentence
-          : `${sentence} It has ${formatAngle(degrees.reach)}; the cut needs ${formatAngle(degrees.needs)}.`,
-      ),
+          : `${sentence} It has ${formatAngle(degrees.reach)}; the cut needs ${formatAngle(degrees.needs)}.`;
+      }),
     );
     return element("div", {}, "This saw cannot make the cut:", list("ul", [...new Set(reasons)]));
   }

@@ -1,4 +1,5 @@
 import type { Pose } from "./geometry-types.js";
+import type { ObstacleCode } from "./obstacle-code.js";
 
 /**
  * The signal word of a hazard, as ANSI Z535 and ISO 3864 use such words (value from memory). It says what can happen if the hazard is not avoided:
@@ -90,7 +91,7 @@ export interface HazardFacts {
    */
   readonly capacity: {
     readonly lay: "none-works" | "asked-for" | "asked-for-others-work";
-    readonly obstacles: readonly string[];
+    readonly obstacles: readonly ObstacleCode[];
   };
   /** How the frame stands. */
   readonly "missed-lip": { readonly pose: Pose };

@@ -1,8 +1,7 @@
 import { checkObject } from "../core/check.js";
-import { layLabel } from "../words/index.js";
+import { describeObstacle, layLabel } from "../words/index.js";
 import { layRotation } from "../miter/index.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { obstacleText } from "../words/internal.js";
 import { readSawing, type SawingToDraw } from "./read-frame.js";
 import type { Table } from "./table.js";
 import { formatterOf } from "./table-options.js";
@@ -34,7 +33,9 @@ export function tabulateLays(plan: SawingToDraw, options: FrameTableOptions): Ta
   const used = sawing.lay?.lay ?? null;
   const rows = sawing.lays.map(({ lay, first, depthInDoubt, possible, obstacles }) => {
     const doubt = depthInDoubt ? ", depth not known" : "";
-    const said = possible ? `yes${doubt}` : obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" ");
+    const said = possible
+      ? `yes${doubt}`
+      : obstacles.map((obstacle) => describeObstacle(obstacle, { angle })).join(" ");
     return [
       layLabel(lay, angle),
       layRotation(lay, geometry.slope),

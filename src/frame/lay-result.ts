@@ -100,51 +100,17 @@ export function depthAt(saw: Saw, bevel: number): number {
 
 function sizeObstacles(saw: Saw, size: CutSize, bevel: number): Obstacle[] {
   const obstacles: Obstacle[] = [];
-  if (size.height > depthAt(saw, bevel)) {
-    obstacles.push({
-      code: "depth",
-      sentence: "In this position the stick stands higher than the blade reaches at this bevel.",
-    });
-  }
-  if (saw.crosscut !== undefined && size.line > saw.crosscut) {
-    obstacles.push({
-      code: "crosscut",
-      sentence: "In this position the line of cut is longer than the saw crosscuts.",
-    });
-  }
+  if (size.height > depthAt(saw, bevel)) obstacles.push({ code: "depth" });
+  if (saw.crosscut !== undefined && size.line > saw.crosscut) obstacles.push({ code: "crosscut" });
   return obstacles;
 }
 
 function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null): Obstacle[] {
   if (cradle !== null) return [];
-  if (lying.support.to - lying.support.from <= 0) {
-    if (lay === "propped")
-      return [{ code: "no-support", sentence: "The stick's back has no flat that a wedge could carry." }];
-    return [
-      {
-        code: "needs-cradle",
-        sentence: "In this position the stick stands on one edge; it would need a wedge made for it.",
-      },
-    ];
-  }
   const { support, center, steady } = lying;
-  if (!steady && support.from < center.across && center.across < support.to) {
-    return [
-      {
-        code: "no-support",
-        sentence: "The stick rocks in this position: what it rests on is narrower than a tenth of it.",
-      },
-    ];
-  }
-  if (!steady) {
-    return [
-      {
-        code: "no-support",
-        sentence: "The stick tips over in this position: its center of gravity is not above what it rests on.",
-      },
-    ];
-  }
-  return [];
+  if (support.to - support.from <= 0) return [{ code: lay === "propped" ? "no-flat-back" : "needs-cradle" }];
+  if (steady) return [];
+  return [{ code: support.from < center.across && center.across < support.to ? "rocks" : "tips-over" }];
 }
 
 /**
@@ -199,7 +165,7 @@ export function layResult(question: LayQuestion): LayResult {
   const cradle = profile !== null && lay === "propped" && first.cradled ? wedgeUnder(profile, slope) : null;
   const obstacles: Obstacle[] = [];
   for (const obstacle of [...first.obstacles, ...second.obstacles]) {
-    if (!obstacles.some((known) => known.sentence === obstacle.sentence)) obstacles.push(obstacle);
+    if (!obstacles.some((known) => known.code === obstacle.code)) obstacles.push(obstacle);
   }
   const size = lying === null ? null : cutSizeKernel(lying, setting);
   if (lying !== null && size !== null)

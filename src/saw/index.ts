@@ -7,6 +7,7 @@ export type { BevelScale, Hand, MiterScale, Saw } from "./saw.js";
 export { miterSaw, tableSaw } from "./usual-saws.js";
 export { parseSaw, tryParseSaw } from "./parse-saw.js";
 export type { ScaleSetting } from "./scale-setting.js";
+export type { ObstacleCode } from "../core/obstacle-code.js";
 export { placeCut, type CutPlacement, type Obstacle, type PlaceCutOptions } from "./place-cut.js";
 export type { ShowingSide, StickSurface } from "./stick-surface.js";
 export type { TearOut } from "./tear-out.js";

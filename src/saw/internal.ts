@@ -5,4 +5,16 @@ export { readSaw } from "./parse-saw.js";
 export { placementKernel } from "./place-cut.js";
 export { scaleSetting } from "./scale-setting.js";
 export { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "./side-surfaces.js";
-export { contact, cradle, cutSize, hand, lyingSection, obstacles, placement, saw, stickEnd } from "./stored-cut.js";
+export {
+  contact,
+  cradle,
+  cutSize,
+  hand,
+  lyingSection,
+  obstacle,
+  obstacleCode,
+  obstacles,
+  placement,
+  saw,
+  stickEnd,
+} from "./stored-cut.js";

@@ -1,4 +1,5 @@
 import { checkObject, checkWord } from "../core/check.js";
+import type { ObstacleCode } from "../core/obstacle-code.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
 import { checkTilt } from "../miter/lay.js";
@@ -11,13 +12,11 @@ import { SQUARE_SIDES, sideSurfaces } from "./side-surfaces.js";
 import type { ShowingSide, StickSurface } from "./stick-surface.js";
 import { tearOutOf, type StickLook, type TearOut } from "./tear-out.js";
 
-/** A reason why a cut cannot be made, as a code and a sentence. */
+/** A reason why a cut cannot be made: a code, and numbers where a scale ends too soon. `describeObstacle` of `miterwright/words` says it in a sentence. */
 export interface Obstacle {
   /** Which limit is exceeded. */
-  readonly code: "miter-range" | "bevel-range" | "depth" | "crosscut" | "no-support" | "needs-cradle";
-  /** A sentence for people, without numbers. */
-  readonly sentence: string;
-  /** Of the codes `miter-range` and `bevel-range`: how far the saw goes and how far the cut needs it to, in degrees. */
+  readonly code: ObstacleCode;
+  /** Of a scale that ends too soon: how far the saw goes and how far the cut needs it to, in degrees. */
   readonly degrees?: {
     /** How far the saw goes, in degrees. */
     readonly reach: number;
@@ -77,11 +76,10 @@ function surfaceToward(x: number, y: number): StickSurface {
   return x > 0 ? "outer-edge" : "sight-edge";
 }
 
-function rangeObstacle(code: "miter-range" | "bevel-range", setting: ScaleSetting, reach: number): Obstacle {
-  const hand = setting.toward;
-  const what = code === "miter-range" ? `The miter to the ${hand}` : `The bevel with the blade's top to the ${hand}`;
-  const sentence = `${what} is more than this saw has.`;
-  return { code, sentence, degrees: { reach, needs: setting.degrees } };
+function rangeObstacle(scale: "miter" | "bevel", setting: ScaleSetting, reach: number): Obstacle {
+  // A setting beyond its scale is never 0, so it goes to one hand.
+  const hand = setting.toward === "left" ? "left" : "right";
+  return { code: `${scale}-range-${hand}`, degrees: { reach, needs: setting.degrees } };
 }
 
 /**
@@ -161,10 +159,10 @@ export function placementKernel(
 
   const obstacles: Obstacle[] = [];
   if (!withinScale(miterSetting, saw.miter)) {
-    obstacles.push(rangeObstacle("miter-range", miterSetting, saw.miter[miterSetting.toward as Hand]));
+    obstacles.push(rangeObstacle("miter", miterSetting, saw.miter[miterSetting.toward as Hand]));
   }
   if (!withinScale(bevelSetting, saw.bevel)) {
-    obstacles.push(rangeObstacle("bevel-range", bevelSetting, saw.bevel[bevelSetting.toward as Hand]));
+    obstacles.push(rangeObstacle("bevel", bevelSetting, saw.bevel[bevelSetting.toward as Hand]));
   }
 
   // In section axes, the direction away from the frame's center as the stick lies is (cos tilt, -sin tilt), and down is

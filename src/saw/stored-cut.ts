@@ -1,5 +1,6 @@
-import { finite, flag, list, maybe, point, record, text, textOrNull, word } from "../core/stored.js";
+import { finite, flag, list, maybe, point, record, textOrNull, word } from "../core/stored.js";
 import type { Fields, Reader } from "../core/stored.js";
+import type { ObstacleCode } from "../core/obstacle-code.js";
 import { parseSaw } from "./parse-saw.js";
 import type { Cradle } from "./cradle.js";
 import type { CutSize } from "./cut-size.js";
@@ -47,23 +48,29 @@ const TEAR_OUT: Fields<TearOut> = {
   edgeAngle: finite,
 };
 
-const OBSTACLES: Readonly<Record<Obstacle["code"], true>> = {
-  "miter-range": true,
-  "bevel-range": true,
+const OBSTACLES: Readonly<Record<ObstacleCode, true>> = {
+  "miter-range-left": true,
+  "miter-range-right": true,
+  "bevel-range-left": true,
+  "bevel-range-right": true,
   depth: true,
   crosscut: true,
-  "no-support": true,
+  "no-flat-back": true,
+  rocks: true,
+  "tips-over": true,
   "needs-cradle": true,
 };
+/** The code of an obstacle. */
+export const obstacleCode: Reader<ObstacleCode> = (value, path) => word(value, path, OBSTACLES);
 const REACH: Fields<NonNullable<Obstacle["degrees"]>> = { reach: finite, needs: finite };
 const OBSTACLE: Fields<Obstacle> = {
-  code: (value, path) => word(value, path, OBSTACLES),
-  sentence: text,
+  code: obstacleCode,
   degrees: (value, path) => maybe(value, path, (v, p) => record(v, p, REACH)),
 };
 /** Why a cut cannot be made. */
-export const obstacles: Reader<readonly Obstacle[]> = (value, path) =>
-  list(value, path, (obstacle, at) => record(obstacle, at, OBSTACLE));
+export const obstacle: Reader<Obstacle> = (value, path) => record(value, path, OBSTACLE);
+/** All that is in the way of a cut. */
+export const obstacles: Reader<readonly Obstacle[]> = (value, path) => list(value, path, obstacle);
 
 const ENDS: Readonly<Record<"start" | "end", true>> = { start: true, end: true };
 /** An end of a stick. */

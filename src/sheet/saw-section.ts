@@ -1,9 +1,15 @@
 import { drawCradle, drawCut, drawPiece } from "../drawing/index.js";
 import { heedText } from "../words/internal.js";
-import { obstacleText } from "../words/internal.js";
 import { numberHazards, type FramePlan, type LayResult } from "../frame/index.js";
-import { describeLay, describeOperation, describeTestCuts, layLabel, surfaceLabel } from "../words/index.js";
-import type { Obstacle, Saw, ScaleSetting } from "../saw/index.js";
+import {
+  describeLay,
+  describeObstacle,
+  describeOperation,
+  describeTestCuts,
+  layLabel,
+  surfaceLabel,
+} from "../words/index.js";
+import type { ObstacleCode, Saw, ScaleSetting } from "../saw/index.js";
 import { element, join, list, table, type Content, type Markup } from "./html.js";
 import { finely, type Words } from "./sheet-options.js";
 
@@ -53,18 +59,22 @@ function settingsTable({ sawing }: FramePlan, result: LayResult, words: Words): 
   });
 }
 
-/** Why a lay is not used, in short; the plan has the sentences. */
-const SHORT: Readonly<Record<Obstacle["code"], string>> = {
-  "miter-range": "miter too far",
-  "bevel-range": "bevel too far",
+/** Why a lay is not used, in short. */
+const SHORT: Readonly<Record<ObstacleCode, string>> = {
+  "miter-range-left": "miter too far",
+  "miter-range-right": "miter too far",
+  "bevel-range-left": "bevel too far",
+  "bevel-range-right": "bevel too far",
   depth: "too high for the blade",
   crosscut: "too wide for the saw",
-  "no-support": "tips over",
+  "no-flat-back": "tips over",
+  rocks: "tips over",
+  "tips-over": "tips over",
   "needs-cradle": "needs a wedge",
 };
 
 function whyNot({ obstacles }: LayResult, isShort: boolean, { angle }: Words): string {
-  if (!isShort) return obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" ");
+  if (!isShort) return obstacles.map((obstacle) => describeObstacle(obstacle, { angle })).join(" ");
   return [...new Set(obstacles.map(({ code }) => SHORT[code]))].join(", ");
 }
 

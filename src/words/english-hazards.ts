@@ -1,6 +1,7 @@
 import type { HazardFence } from "../core/hazard.js";
 import type { Pose } from "../core/geometry-types.js";
 import type { HazardValue, HazardWords } from "./hazard-words.js";
+import { englishObstacles } from "./obstacle-words.js";
 import { englishReasons } from "./reason-words.js";
 import { englishStacks } from "./stack-words.js";
 
@@ -65,7 +66,7 @@ export const englishHazards: HazardWords = {
   "flip-error": () =>
     "Between the two ends the stick is flipped and its other edge comes to the fence: check which edge is at the fence before every cut.",
   capacity: ({ lay, obstacles }) => {
-    const reasons = obstacles.join(" ");
+    const reasons = obstacles.map((code) => englishObstacles[code]({ degrees: null })).join(" ");
     if (lay === "none-works") return `No way to lay the stick suits this saw. ${reasons}`;
     return lay === "asked-for"
       ? `The stick can't be cut lying as was asked for. ${reasons}`

@@ -14,6 +14,7 @@ export { describeHanging } from "./describe-hanging.js";
 export { describeHazard, type HazardText } from "./describe-hazard.js";
 export { describeLay } from "./describe-lay.js";
 export { describeMovement, type MovingPlan } from "./describe-movement.js";
+export { describeObstacle, type DescribeObstacleOptions } from "./describe-obstacle.js";
 export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
 export { describeReason } from "./describe-reason.js";
 export { describeRingCheck } from "./describe-ring-check.js";
@@ -31,6 +32,7 @@ export type {
   SightEdgeValues,
 } from "./movement-words.js";
 export type { Reason, ReasonWords } from "./reason-words.js";
+export type { ObstacleValues, ObstacleWords } from "./obstacle-words.js";
 export type { RingCheckWords } from "./ring-check-words.js";
 export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./saw-fault-words.js";
 export type { StackWords } from "./stack-words.js";

@@ -5,6 +5,7 @@ import { englishMovement, type MovementWords } from "./movement-words.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import { englishHazards } from "./english-hazards.js";
 import type { HazardWords } from "./hazard-words.js";
+import { englishObstacles, type ObstacleWords } from "./obstacle-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishRingChecks, type RingCheckWords } from "./ring-check-words.js";
 import { englishSawFaults, englishSawMoves, type SawFaultWords, type SawMoveWords } from "./saw-fault-words.js";
@@ -26,6 +27,8 @@ export interface Words {
   readonly movement: MovementWords;
   /** What to heed. */
   readonly hazards: HazardWords;
+  /** Why a saw cannot make a cut. */
+  readonly obstacles: ObstacleWords;
   /** Why something cannot be made. */
   readonly reasons: ReasonWords;
   /** What is glued, stage by stage. */
@@ -55,6 +58,7 @@ export const english: Words = {
   hanging: englishHanging,
   movement: englishMovement,
   hazards: englishHazards,
+  obstacles: englishObstacles,
   reasons: englishReasons,
   glueStages: englishGlueStages,
   lastJoints: englishLastJoints,

@@ -1,4 +1,4 @@
-import { describeCheck } from "miterwright/words";
+import { describeCheck, describeObstacle } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
@@ -173,13 +173,7 @@ describe("a table of lays", () => {
     const texts = columnOf(tabulateLays(frame, SHORT), "possible");
     expect(texts).toEqual(
       frame.sawing.lays.map(({ obstacles }) =>
-        obstacles
-          .map(({ sentence, degrees }) =>
-            degrees === undefined
-              ? sentence
-              : `${sentence.slice(0, -1)}: it goes to ${SHORT.angle(degrees.reach)}, and the cut needs ${SHORT.angle(degrees.needs)}.`,
-          )
-          .join(" "),
+        obstacles.map((obstacle) => describeObstacle(obstacle, { angle: SHORT.angle })).join(" "),
       ),
     );
     expect(texts).not.toContain("");

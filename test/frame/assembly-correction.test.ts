@@ -269,7 +269,7 @@ describe("a correction", () => {
   test("says what the saw cannot do", () => {
     const tight = tableSaw({ miter: { left: 22.5, right: 22.5, reads: "from-square", step: 0.5 } });
     const { first } = correctFromGap(planOf({ saw: tight }), seen);
-    expect(first.obstacles.map(({ code }) => code)).toEqual(["miter-range"]);
+    expect(first.obstacles.map(({ code }) => code)).toEqual(["miter-range-left"]);
   });
 
   test("scales, mirrors, survives JSON and writes to nothing", () => {

@@ -411,7 +411,7 @@ describe("several saws, and frames that none can cut", () => {
       { name: "three", plan: frame(6, 30, mitered) },
     ]);
     expect(order.saws).toEqual([tableSaw(), other]);
-    expect(order.left).toMatchObject([{ obstacles: [{ code: "bevel-range" }] }]);
+    expect(order.left).toMatchObject([{ obstacles: [{ code: "bevel-range-left" }] }]);
     expect(order.left).toEqual([
       {
         name: "steep",

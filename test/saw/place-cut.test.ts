@@ -80,8 +80,7 @@ describe("the scales", () => {
     const { obstacles } = placeCut(upright, { lay: "flat", saw: tableSaw(), kept: "left" });
     expect(obstacles).toEqual([
       {
-        code: "bevel-range",
-        sentence: "The bevel with the blade's top to the left is more than this saw has.",
+        code: "bevel-range-left",
         degrees: { reach: 45, needs: 60 },
       },
     ]);
@@ -89,8 +88,7 @@ describe("the scales", () => {
     const narrow = tableSaw({ miter: { left: 50, right: 60, reads: "from-square", step: 0.5 } });
     expect(placeCut(cutsOf(3, 0).end, { lay: "flat", saw: narrow, kept: "left" }).obstacles).toEqual([
       {
-        code: "miter-range",
-        sentence: "The miter to the left is more than this saw has.",
+        code: "miter-range-left",
         degrees: { reach: 50, needs: 60 },
       },
     ]);

@@ -156,11 +156,15 @@ describe("the sheet says", () => {
 
   test("every lay with its settings, its height and its depth along the blade, and whether it can be done or why not", () => {
     const why: Readonly<Record<string, string>> = {
-      "miter-range": "miter too far",
-      "bevel-range": "bevel too far",
+      "miter-range-left": "miter too far",
+      "miter-range-right": "miter too far",
+      "bevel-range-left": "bevel too far",
+      "bevel-range-right": "bevel too far",
       depth: "too high for the blade",
       crosscut: "too wide for the saw",
-      "no-support": "tips over",
+      "no-flat-back": "tips over",
+      rocks: "tips over",
+      "tips-over": "tips over",
       "needs-cradle": "needs a wedge",
     };
     const steep = plan({ sides: 4, slope: 60, saw: tableSaw({ depth: 40 }) });

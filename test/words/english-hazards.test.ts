@@ -7,7 +7,7 @@ type FactsByCode = { readonly [C in keyof HazardFacts]: readonly HazardFacts[C][
 
 const FENCES = [{ fence: "saw" }, { fence: "gauge" }] as const;
 const POSES = [{ pose: "side-down" }, { pose: "corner-down" }] as const;
-const OBSTACLES = ["It is too wide.", "It tips."];
+const OBSTACLES = ["crosscut", "tips-over"] as const;
 /** Every case that the facts tell apart: the compiler asks for those of each code that has facts. */
 const FACTS: FactsByCode = {
   "trapped-piece": FENCES.flatMap(({ fence }) => (["by-hand", "held-down"] as const).map((hold) => ({ fence, hold }))),

@@ -4,13 +4,13 @@ import {
   describeCheck,
   describeHazard,
   describeLay,
+  describeObstacle,
   describeOperation,
   describeTestCuts,
   arrisLabel,
   layLabel,
 } from "miterwright/words";
 import { heedText } from "../../../src/words/heed-text.js";
-import { obstacleText } from "../../../src/words/obstacle-text.js";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
 import type { Card } from "./card.js";
@@ -117,7 +117,7 @@ export const laysCard: Card = {
         ? html`<strong>used here${doubt(option)}</strong>`
         : option.possible
           ? `possible${doubt(option)}`
-          : option.obstacles.map((obstacle) => obstacleText(obstacle, angle)).join(" "),
+          : option.obstacles.map((obstacle) => describeObstacle(obstacle, { angle })).join(" "),
     ]);
     return table(
       "What the scales must show, and whether this saw can do it",

@@ -143,7 +143,7 @@ function beyondSaw({ lays, saw }: SawPlan, wanted: Lay | undefined): StepHazard 
     quantities: { length, angle: { miter: first.miter.degrees, bevel: first.bevel.degrees } },
     facts: {
       lay: asked === undefined ? "none-works" : othersWork ? "asked-for-others-work" : "asked-for",
-      obstacles: obstacles.map(({ sentence }) => sentence),
+      obstacles: obstacles.map(({ code }) => code),
     },
   });
 }

@@ -21,6 +21,7 @@ import {
   type Path,
   type Reader,
 } from "../../core/stored.js";
+import { obstacleCode } from "../../saw/internal.js";
 
 const KINDS: Readonly<Record<QuantityKind, true>> = {
   length: true,
@@ -97,7 +98,7 @@ const FACTS: { readonly [C in keyof HazardFacts]: Fields<HazardFacts[C]> } = {
   feather: { at: (value, path) => word(value, path, { table: true, fence: true, "table-and-fence": true }) },
   capacity: {
     lay: (value, path) => word(value, path, { "none-works": true, "asked-for": true, "asked-for-others-work": true }),
-    obstacles: (value, path) => list(value, path, text),
+    obstacles: (value, path) => list(value, path, obstacleCode),
   },
   "missed-lip": POSE,
   "lip-not-known": POSE,
