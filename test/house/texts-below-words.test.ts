@@ -21,8 +21,6 @@ const LEFT: Readonly<Record<string, string>> = {
   "src/frame/hazards/panel-hazards.ts": SOURCES,
   "src/frame/hazards/seating-hazards.ts": SOURCES,
   "src/frame/hazards/stick-hazards.ts": SOURCES,
-  "src/frame/lay-result.ts": "the sentences of obstacles",
-  "src/saw/place-cut.ts": "the sentences of obstacles",
 };
 
 const found = BELOW.flatMap((module) => listFiles(`src/${module}`, ".ts")).map((file) => ({
