@@ -4,7 +4,8 @@ import { readStored } from "../core/stored.js";
 import type { GlueUp } from "../closure/index.js";
 import type { LastJoint } from "../frame/index.js";
 import { glueUp as readGlueUp, lastJoint as readLastJoint } from "../frame/stored/assembly.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishGlueStages, englishLastJoints } from "./assembly-words.js";
+import type { WordsOptions } from "./words.js";
 
 /**
  * Says in which order a ring is glued.
@@ -28,10 +29,10 @@ import { english, type WordsOptions } from "./words.js";
  */
 export function describeGlueUp(glueUp: GlueUp, options: WordsOptions = {}): readonly string[] {
   const { stages } = readStored(glueUp, "glueUp", readGlueUp);
-  const { words = english } = checkObject(options) as WordsOptions;
+  const { words } = checkObject(options) as WordsOptions;
   return stages.map(({ step, corners }) => {
     const numbers = corners.map(sideNumber);
-    return words.glueStages[step]({ corners: numbers, piece: numbers.at(-1)! });
+    return (words?.glueStages ?? englishGlueStages)[step]({ corners: numbers, piece: numbers.at(-1)! });
   });
 }
 
@@ -54,6 +55,6 @@ export function describeGlueUp(glueUp: GlueUp, options: WordsOptions = {}): read
  */
 export function describeLastJoint(lastJoint: LastJoint, options: WordsOptions = {}): string {
   const { made } = readStored(lastJoint, "lastJoint", readLastJoint);
-  const { words = english } = checkObject(options) as WordsOptions;
-  return words.lastJoints[made]();
+  const { words } = checkObject(options) as WordsOptions;
+  return (words?.lastJoints ?? englishLastJoints)[made]();
 }

@@ -3,7 +3,8 @@ import { readStored } from "../core/stored.js";
 import type { FrameCheck } from "../frame/index.js";
 import { frameCheck } from "../frame/stored/assembly.js";
 import { arrisLabel } from "./arris-label.js";
-import { english, type Words } from "./words.js";
+import { englishChecks } from "./check-words.js";
+import type { Words } from "./words.js";
 
 /** Options of {@link describeCheck}. */
 export interface DescribeCheckOptions {
@@ -32,6 +33,6 @@ export interface DescribeCheckOptions {
 export function describeCheck(check: FrameCheck, options: DescribeCheckOptions): string {
   const { code, arris, place } = readStored(check, "check", frameCheck);
   const sides = checkSides(checkObject(options)["sides"]);
-  const { words = english } = options;
-  return words.checks[code]({ sides, edge: arrisLabel(arris), place });
+  const { words } = options;
+  return (words?.checks ?? englishChecks)[code]({ sides, edge: arrisLabel(arris), place });
 }

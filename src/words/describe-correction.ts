@@ -5,7 +5,8 @@ import type { SettingCorrection } from "../closure/index.js";
 import type { FrameCorrection } from "../frame/index.js";
 import { frameCorrection, settingCorrection } from "../frame/stored/correction.js";
 import { formatAngle } from "../units/index.js";
-import { english, type Words } from "./words.js";
+import { englishCorrections, type CorrectionWords } from "./correction-words.js";
+import type { Words } from "./words.js";
 
 /** Options of {@link describeCorrection}. */
 export interface DescribeCorrectionOptions {
@@ -21,18 +22,18 @@ function finely(degrees: number): string {
 }
 
 /** What the scales then show, and the slope at which the frame then closes. */
-function onTheSaw(correction: FrameCorrection, words: Words, angle: (degrees: number) => string): string[] {
+function onTheSaw(correction: FrameCorrection, words: CorrectionWords, angle: (degrees: number) => string): string[] {
   const { changes, shown, otherHand, first, slope, slopeOff } = correction;
   const readings = (["miter", "bevel"] as const)
     .filter((name) => changes[name] !== "leave")
     .map((name) =>
-      words.corrections.reading[name]({
+      words.reading[name]({
         to: angle(first[name].reading),
         from: angle(shown[name]),
         otherHand: otherHand[name],
       }),
     );
-  return isIdle(slopeOff) ? readings : [...readings, words.corrections.slope({ slope: angle(slope) })];
+  return isIdle(slopeOff) ? readings : [...readings, words.slope({ slope: angle(slope) })];
 }
 
 /**
@@ -65,13 +66,14 @@ export function describeCorrection(
     "correction",
     onSaw ? frameCorrection : settingCorrection,
   );
-  const { angle = finely, words = english } = checkObject(options) as DescribeCorrectionOptions;
+  const { angle = finely, words } = checkObject(options) as DescribeCorrectionOptions;
   if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
-  const { gap, miter, bevel } = words.corrections;
+  const corrections = words?.corrections ?? englishCorrections;
+  const { gap, miter, bevel } = corrections;
   return [
     gap[read.angle === 0 ? "nowhere" : read.angle > 0 ? "outside" : "inside"](),
     miter[read.changes.miter]({ by: angle(Math.abs(read.correction.miter)) }),
     bevel[read.changes.bevel]({ by: angle(Math.abs(read.correction.bevel)) }),
-    ...("shown" in read ? onTheSaw(read, words, angle) : []),
+    ...("shown" in read ? onTheSaw(read, corrections, angle) : []),
   ];
 }

@@ -5,8 +5,8 @@ import { frameHanging } from "../frame/stored/hanging.js";
 import { describeReason } from "./describe-reason.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import type { FramePlan } from "../frame/plan-frame.js";
-import type { HangingWords } from "./hanging-words.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishHanging, type HangingWords } from "./hanging-words.js";
+import type { WordsOptions } from "./words.js";
 import { quantityText } from "./quantity-text.js";
 import type { HungFrame } from "../frame/hanging/frame-hanging.js";
 
@@ -101,13 +101,14 @@ export function describeHanging(plan: Pick<FramePlan, "hanging">, options: Descr
     orNull(value, path, frameHanging),
   );
   const formats = checkDescribeOptions(options);
-  const { words = english } = options;
+  const { words } = options;
+  const own = words?.hanging ?? englishHanging;
   if (hanging === null) return [];
   if (!hanging.possible) return [describeReason(hanging.reason, { words })];
   return [
-    fixingText(hanging, formats, words.hanging),
-    ...seatTexts(hanging, formats, words.hanging),
-    ...wireTexts(hanging, formats, words.hanging),
-    loadText(hanging, formats, words.hanging),
+    fixingText(hanging, formats, own),
+    ...seatTexts(hanging, formats, own),
+    ...wireTexts(hanging, formats, own),
+    loadText(hanging, formats, own),
   ];
 }

@@ -7,7 +7,8 @@ import { checkDescribeOptions, type DescribeOptions } from "./describe-operation
 import { quantityText } from "./quantity-text.js";
 import { hazard as readHazard } from "../frame/stored/hazard.js";
 import type { HazardValue, HazardWords } from "./hazard-words.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishHazards } from "./english-hazards.js";
+import type { WordsOptions } from "./words.js";
 
 /** A hazard in words. */
 export interface HazardText {
@@ -60,7 +61,7 @@ function sentenceOf(words: HazardWords, code: HazardCode, values: HazardValue): 
 export function describeHazard(hazard: Hazard, options: DescribeOptions & WordsOptions): HazardText {
   const { code, signal, numbers, kinds, names = {}, facts, source } = readStored(hazard, "hazard", readHazard);
   const formats = checkDescribeOptions(options);
-  const { words = english } = options;
+  const { words } = options;
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
   const { small, length } = formats;
   const writers = small !== undefined && isLost(lengths, length) ? { ...formats, length: small } : formats;
@@ -71,7 +72,7 @@ export function describeHazard(hazard: Hazard, options: DescribeOptions & WordsO
   const values = { ...facts, ...Object.fromEntries(isolated), signal, numbers: Object.fromEntries(written) };
   return {
     title: SIGNALS[signal],
-    sentence: sentenceOf(words.hazards, code, values),
+    sentence: sentenceOf(words?.hazards ?? englishHazards, code, values),
     numbers: written.map(([name, value]) => `${numberLabel(name)} ${value}`).join(", "),
     source: source === COMMON_PRACTICE ? "" : source,
   };

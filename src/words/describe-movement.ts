@@ -9,8 +9,8 @@ import { rangeOf } from "../frame/range-of.js";
 import { filledBrief } from "../frame/stored/brief.js";
 import { frameContents } from "../frame/stored/contents.js";
 import { frameMovement } from "../frame/stored/materials.js";
-import type { MovementWords, OpenSeason } from "./movement-words.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishMovement, type MovementWords, type OpenSeason } from "./movement-words.js";
+import type { WordsOptions } from "./words.js";
 
 /** What {@link describeMovement} reads of a plan. */
 export type MovingPlan = Pick<FramePlan, "brief" | "movement" | "contents">;
@@ -103,9 +103,9 @@ export function describeMovement(plan: MovingPlan, options: Pick<DescribeOptions
   const brief = readStored(given["brief"], "brief", filledBrief);
   const movement = readStored(given["movement"], "movement", (value, path) => orNull(value, path, frameMovement));
   const contents = readStored(given["contents"], "contents", frameContents);
-  const { length, words = english } = checkObject(options) as unknown as typeof options;
+  const { length, words } = checkObject(options) as unknown as typeof options;
   if (typeof length !== "function") refuse("type", "length", length, "a function that writes a length");
-  const pen: Pen = { length, words: words.movement };
+  const pen: Pen = { length, words: words?.movement ?? englishMovement };
   const lines = contents.room.map((room) => roomLine(room, brief.clearance, pen));
   if (movement === null) return lines;
   const unknown = movement.unknown.map((code) => pen.words.unknown[code]());

@@ -2,7 +2,8 @@ import { checkObject, refuse } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { Obstacle } from "../saw/index.js";
 import { obstacle as readObstacle } from "../saw/internal.js";
-import { english, type Words } from "./words.js";
+import { englishObstacles } from "./obstacle-words.js";
+import type { Words } from "./words.js";
 
 /** Options of {@link describeObstacle}. */
 export interface DescribeObstacleOptions {
@@ -32,10 +33,10 @@ export interface DescribeObstacleOptions {
  */
 export function describeObstacle(obstacle: Obstacle, options: DescribeObstacleOptions = {}): string {
   const { code, degrees } = readStored(obstacle, "obstacle", readObstacle);
-  const { angle, words = english } = checkObject(options) as DescribeObstacleOptions;
+  const { angle, words } = checkObject(options) as DescribeObstacleOptions;
   if (angle !== undefined && typeof angle !== "function")
     refuse("type", "angle", angle, "a function that writes an angle");
   const written =
     degrees === undefined || angle === undefined ? null : { reach: angle(degrees.reach), needs: angle(degrees.needs) };
-  return words.obstacles[code]({ degrees: written });
+  return (words?.obstacles ?? englishObstacles)[code]({ degrees: written });
 }

@@ -1,7 +1,7 @@
 import { checkObject } from "../core/check.js";
 import { word } from "../core/stored.js";
-import type { Reason } from "./reason-words.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishReasons, type Reason } from "./reason-words.js";
+import type { WordsOptions } from "./words.js";
 
 const REASONS: Readonly<Record<Reason, true>> = {
   "past-mouth": true,
@@ -33,6 +33,6 @@ const REASONS: Readonly<Record<Reason, true>> = {
 export function describeReason(reason: Reason, options: WordsOptions = {}): string {
   const code = word(reason, "reason", REASONS);
   checkObject(options);
-  const { words = english } = options;
-  return words.reasons[code]();
+  const { words } = options;
+  return (words?.reasons ?? englishReasons)[code]();
 }

@@ -2,7 +2,8 @@ import { checkObject } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { RingCheck } from "../closure/index.js";
 import { ringCheck } from "../closure/stored-check.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishRingChecks } from "./ring-check-words.js";
+import type { WordsOptions } from "./words.js";
 
 /**
  * Says what to measure on a ring.
@@ -22,6 +23,6 @@ import { english, type WordsOptions } from "./words.js";
  */
 export function describeRingCheck(check: RingCheck, options: WordsOptions = {}): string {
   const { code } = readStored(check, "check", ringCheck);
-  const { words = english } = checkObject(options) as WordsOptions;
-  return words.ringChecks[code]();
+  const { words } = checkObject(options) as WordsOptions;
+  return (words?.ringChecks ?? englishRingChecks)[code]();
 }

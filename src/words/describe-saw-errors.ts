@@ -2,7 +2,8 @@ import { checkObject, checkWord } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { SawErrors, SawFaultEffect } from "../frame/index.js";
 import { sawFaultEffect } from "../frame/stored/assembly.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishSawFaults, englishSawMoves } from "./saw-fault-words.js";
+import type { WordsOptions } from "./words.js";
 
 /**
  * Says what a fault of the saw does to a frame.
@@ -23,8 +24,8 @@ import { english, type WordsOptions } from "./words.js";
  */
 export function describeSawFault(fault: SawFaultEffect, options: WordsOptions = {}): string {
   const read = readStored(fault, "fault", sawFaultEffect);
-  const { words = english } = checkObject(options) as WordsOptions;
-  return words.sawFaults[read.fault]({ effect: read.effect, outcomes: read.outcomes });
+  const { words } = checkObject(options) as WordsOptions;
+  return (words?.sawFaults ?? englishSawFaults)[read.fault]({ effect: read.effect, outcomes: read.outcomes });
 }
 
 /**
@@ -44,6 +45,6 @@ export function describeSawFault(fault: SawFaultEffect, options: WordsOptions = 
  */
 export function describeSawMove(move: SawErrors["move"], options: WordsOptions = {}): string {
   const read = checkWord(move, "move", ["flip-end-for-end", "slide-past-the-blade"]);
-  const { words = english } = checkObject(options) as WordsOptions;
-  return words.sawMoves[read]();
+  const { words } = checkObject(options) as WordsOptions;
+  return (words?.sawMoves ?? englishSawMoves)[read]();
 }

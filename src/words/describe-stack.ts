@@ -1,6 +1,7 @@
 import { checkObject, checkWord } from "../core/check.js";
 import type { StackVerdict } from "../frame/index.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishStacks } from "./stack-words.js";
+import type { WordsOptions } from "./words.js";
 
 /**
  * Says how the contents fill the rabbet, and what helps where they leave too little room.
@@ -18,6 +19,6 @@ import { english, type WordsOptions } from "./words.js";
  */
 export function describeStack(verdict: StackVerdict, options: WordsOptions = {}): string {
   const read = checkWord(verdict, "verdict", ["roomy", "tight", "short", "proud"]);
-  const { words = english } = checkObject(options) as WordsOptions;
-  return words.stacks[read]();
+  const { words } = checkObject(options) as WordsOptions;
+  return (words?.stacks ?? englishStacks)[read]();
 }
