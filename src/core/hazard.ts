@@ -73,52 +73,104 @@ export type HazardFence = "saw" | "gauge";
 
 /** What some hazards tell besides numbers, in codes, and so that their words differ. The other hazards have no facts. */
 export interface HazardFacts {
-  /** The fence, and what holds the piece. */
-  readonly "trapped-piece": { readonly fence: HazardFence; readonly hold: "by-hand" | "held-down" };
-  /** The fence. */
-  readonly "piece-under-bevel": { readonly fence: HazardFence };
-  /** What falls off: a wedge between two pieces, or the end of a blank. */
-  readonly "thrown-offcut": { readonly offcut: "wedge" | "blank-end" };
-  /** The fence. */
-  readonly "balance-not-known": { readonly fence: HazardFence };
-  /** The fence. */
-  readonly tip: { readonly fence: HazardFence };
-  /** Where a thin edge meets the stop. */
-  readonly feather: { readonly at: "table" | "fence" | "table-and-fence" };
-  /**
-   * Whether no lay suits the saw, or the one that was asked for does not and others do, or do not either; and the obstacles to the lay that was asked for, else
-   * to the first.
-   */
+  /** A piece that is caught between blade and stop. */
+  readonly "trapped-piece": {
+    /** The fence that the stick lies at. */
+    readonly fence: HazardFence;
+    /** What holds the piece. */
+    readonly hold: "by-hand" | "held-down";
+  };
+  /** A piece under the leaning blade. */
+  readonly "piece-under-bevel": {
+    /** The fence that the stick lies at. */
+    readonly fence: HazardFence;
+  };
+  /** A small offcut. */
+  readonly "thrown-offcut": {
+    /** What falls off: a wedge between two pieces, or the end of a blank. */
+    readonly offcut: "wedge" | "blank-end";
+  };
+  /** A stick that may tip in its cradle. */
+  readonly "balance-not-known": {
+    /** The fence that the stick lies at. */
+    readonly fence: HazardFence;
+  };
+  /** A stick that tips in its cradle. */
+  readonly tip: {
+    /** The fence that the stick lies at. */
+    readonly fence: HazardFence;
+  };
+  /** A thin edge at the stop. */
+  readonly feather: {
+    /** Where it meets the stop. */
+    readonly at: "table" | "fence" | "table-and-fence";
+  };
+  /** A cut that the saw cannot make. */
   readonly capacity: {
+    /** Whether no lay suits the saw, or the one that was asked for does not, and whether others do. */
     readonly lay: "none-works" | "asked-for" | "asked-for-others-work";
+    /** The obstacles to the lay that was asked for, else to the first. */
     readonly obstacles: readonly ObstacleCode[];
   };
-  /** How the frame stands. */
-  readonly "missed-lip": { readonly pose: Pose };
-  /** How the frame stands. */
-  readonly "lip-not-known": { readonly pose: Pose };
-  /** How the frame stands. */
-  readonly "unfilled-opening": { readonly pose: Pose };
-  /** Why the rabbet cannot hold the contents. */
-  readonly "seating-impossible": { readonly reason: "past-mouth" | "falls-through" | "too-steep" };
-  /** Whether the contents leave too little depth behind them, or stand out of the rabbet. */
-  readonly "shallow-rabbet": { readonly verdict: "short" | "proud" };
-  /** What the pane bears on. */
-  readonly "pane-on-arris": { readonly bearsOn: "sight-edge" | "corner" };
-  /** Whether the screws end too near the face, or come out of it. */
-  readonly "long-screws": { readonly points: "near-face" | "through" };
-  /** How much room the layer lacks. */
-  readonly "panel-room": { readonly lack: "slight" | "large" };
+  /** Contents that miss the lip. */
+  readonly "missed-lip": {
+    /** How the frame stands. */
+    readonly pose: Pose;
+  };
+  /** Contents that may miss the lip. */
+  readonly "lip-not-known": {
+    /** How the frame stands. */
+    readonly pose: Pose;
+  };
+  /** Contents that do not fill the opening. */
+  readonly "unfilled-opening": {
+    /** How the frame stands. */
+    readonly pose: Pose;
+  };
+  /** A rabbet that cannot hold the contents. */
+  readonly "seating-impossible": {
+    /** Why it cannot. */
+    readonly reason: "past-mouth" | "falls-through" | "too-steep";
+  };
+  /** Contents that are too thick for the rabbet. */
+  readonly "shallow-rabbet": {
+    /** Whether they leave too little depth behind them, or stand out of the rabbet. */
+    readonly verdict: "short" | "proud";
+  };
+  /** A pane that bears on a line. */
+  readonly "pane-on-arris": {
+    /** What it bears on. */
+    readonly bearsOn: "sight-edge" | "corner";
+  };
+  /** Screws that are too long. */
+  readonly "long-screws": {
+    /** Whether they end too near the face, or come out of it. */
+    readonly points: "near-face" | "through";
+  };
+  /** A layer that has too little room. */
+  readonly "panel-room": {
+    /** How much room it lacks. */
+    readonly lack: "slight" | "large";
+  };
 }
 
 /** Names of the brief's own that some hazards tell. The other hazards have none. */
 export interface HazardNames {
-  /** The layer that lies against glass. */
-  readonly "art-on-glass": { readonly layer: string };
-  /** The layer that lacks room. */
-  readonly "panel-room": { readonly layer: string };
-  /** The layer that loses its lap. */
-  readonly "panel-lap": { readonly layer: string };
+  /** Art that lies against glass. */
+  readonly "art-on-glass": {
+    /** The layer, as the brief calls it. */
+    readonly layer: string;
+  };
+  /** A layer that has too little room. */
+  readonly "panel-room": {
+    /** The layer, as the brief calls it. */
+    readonly layer: string;
+  };
+  /** A layer that loses its lap. */
+  readonly "panel-lap": {
+    /** The layer, as the brief calls it. */
+    readonly layer: string;
+  };
 }
 
 /**

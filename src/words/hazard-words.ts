@@ -8,12 +8,11 @@ export interface HazardValue {
   readonly numbers: Readonly<Record<string, string>>;
 }
 
-/** The part of a table by code that a code has. */
-type PartOf<T, C> = C extends keyof T ? T[C] : unknown;
-
 /** What the words for a hazard may tell of, by its code: the numbers, and the facts and names that a hazard of this code has. */
 export type HazardValues = {
-  readonly [C in HazardCode]: HazardValue & PartOf<HazardFacts, C> & PartOf<HazardNames, C>;
+  readonly [C in HazardCode]: HazardValue &
+    (C extends keyof HazardFacts ? HazardFacts[C] : unknown) &
+    (C extends keyof HazardNames ? HazardNames[C] : unknown);
 };
 
 /** What to heed, for every hazard. */

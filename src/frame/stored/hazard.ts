@@ -82,27 +82,23 @@ const CODES: Readonly<Record<HazardCode, true>> = {
 /** The code of a hazard. */
 export const hazardCode: Reader<HazardCode> = (value, path) => word(value, path, CODES);
 
-const FENCE: { readonly fence: Reader<HazardFence> } = {
-  fence: (value, path) => word(value, path, { saw: true, gauge: true }),
-};
-const POSE: { readonly pose: Reader<Pose> } = {
-  pose: (value, path) => word(value, path, { "side-down": true, "corner-down": true }),
-};
+const fence: Reader<HazardFence> = (value, path) => word(value, path, { saw: true, gauge: true });
+const pose: Reader<Pose> = (value, path) => word(value, path, { "side-down": true, "corner-down": true });
 /** How the facts of each code are read that has some. */
 const FACTS: { readonly [C in keyof HazardFacts]: Fields<HazardFacts[C]> } = {
-  "trapped-piece": { ...FENCE, hold: (value, path) => word(value, path, { "by-hand": true, "held-down": true }) },
-  "piece-under-bevel": FENCE,
+  "trapped-piece": { fence, hold: (value, path) => word(value, path, { "by-hand": true, "held-down": true }) },
+  "piece-under-bevel": { fence },
   "thrown-offcut": { offcut: (value, path) => word(value, path, { wedge: true, "blank-end": true }) },
-  "balance-not-known": FENCE,
-  tip: FENCE,
+  "balance-not-known": { fence },
+  tip: { fence },
   feather: { at: (value, path) => word(value, path, { table: true, fence: true, "table-and-fence": true }) },
   capacity: {
     lay: (value, path) => word(value, path, { "none-works": true, "asked-for": true, "asked-for-others-work": true }),
     obstacles: (value, path) => list(value, path, obstacleCode),
   },
-  "missed-lip": POSE,
-  "lip-not-known": POSE,
-  "unfilled-opening": POSE,
+  "missed-lip": { pose },
+  "lip-not-known": { pose },
+  "unfilled-opening": { pose },
   "seating-impossible": {
     reason: (value, path) => word(value, path, { "past-mouth": true, "falls-through": true, "too-steep": true }),
   },
@@ -111,12 +107,11 @@ const FACTS: { readonly [C in keyof HazardFacts]: Fields<HazardFacts[C]> } = {
   "long-screws": { points: (value, path) => word(value, path, { "near-face": true, through: true }) },
   "panel-room": { lack: (value, path) => word(value, path, { slight: true, large: true }) },
 };
-const LAYER: { readonly layer: Reader<string> } = { layer: text };
 /** How the names of each code are read that has some. */
 const NAMES: { readonly [C in keyof HazardNames]: Fields<HazardNames[C]> } = {
-  "art-on-glass": LAYER,
-  "panel-room": LAYER,
-  "panel-lap": LAYER,
+  "art-on-glass": { layer: text },
+  "panel-room": { layer: text },
+  "panel-lap": { layer: text },
 };
 
 /** Reads what a code has of a table by code; of a code that it does not list, nothing. */
