@@ -1,36 +1,29 @@
-import { checkArray, checkObject, refuse } from "../core/check.js";
+import { checkObject, refuse } from "../core/check.js";
+import { readStored } from "../core/stored.js";
+import type { LayResult } from "../frame/lay-result.js";
+import { layResult } from "../frame/stored/sawing.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import { layLabel } from "./lay-label.js";
-import type { LayResult } from "../frame/lay-result.js";
-import type { LayWish } from "../frame/lay-preference.js";
+import type { GivenUpValues } from "./lay-words.js";
+import { english, type WordsOptions } from "./words.js";
 
-function steadyText({ first, cradle }: LayResult): string {
-  if (!first.cradled) return "It stands high on a narrow surface: clamp it upright.";
-  return cradle === null || cradle.steady
-    ? "It does not lie there by itself: a cradle holds it."
-    : "It does not lie there by itself: a cradle holds it, which has to be widened or clamped.";
+/** What holds a stick that is not steady. */
+function holdOf({ first, cradle }: LayResult): GivenUpValues["hold"] {
+  if (!first.cradled) return "clamp";
+  return cradle === null || cradle.steady ? "cradle" : "widened-cradle";
 }
 
-function showingText({ first }: LayResult): string {
+/** Where the showing side tears out. */
+function tearsAt({ first }: LayResult): GivenUpValues["tearsAt"] {
   const [below] = first.tearOut;
-  const remedy = "back it with scrap, or score the line.";
-  return below?.shows === true && (first.down === "face" || first.down === "back")
-    ? `Its showing side lies on the table, where the teeth leave the wood: ${remedy}`
-    : `Its showing side does not lie up, so it can tear out where it meets the fence: ${remedy}`;
+  return below?.shows === true && (first.down === "face" || first.down === "back") ? "table" : "fence";
 }
-
-/** The sentence for each wish that is given up. */
-const GIVEN_UP: { readonly [K in LayWish]: (lay: LayResult) => string } = {
-  steady: steadyText,
-  "open-side": () => "The piece lies under the leaning blade: clamp it.",
-  "showing-side-up": showingText,
-};
 
 /**
  * Says how the stick lies, and which wishes this lay does not meet.
  *
  * @param lay - one of a saw plan's lays
- * @param options - how to write angles
+ * @param options - how to write angles, and the words
  * @returns sentences, as plain text; the first says how the stick lies
  * @throws {InputError} when the lay is none, or the formatter is missing
  * @example
@@ -44,11 +37,11 @@ const GIVEN_UP: { readonly [K in LayWish]: (lay: LayResult) => string } = {
  * describeLay(sawing.lay!, { angle: (degrees) => `${degrees}°` }).at(-1); //=> "The piece lies under the leaning blade: clamp it."
  * ```
  */
-export function describeLay(lay: LayResult, options: Pick<DescribeOptions, "angle">): readonly string[] {
-  const given = checkObject(lay, "lay");
-  checkArray(given["givenUp"], "lay.givenUp");
-  checkArray(checkObject(given["first"], "lay.first")["tearOut"], "lay.first.tearOut");
-  const { angle } = checkObject(options) as unknown as Pick<DescribeOptions, "angle">;
+export function describeLay(lay: LayResult, options: Pick<DescribeOptions, "angle"> & WordsOptions): readonly string[] {
+  const read = readStored(lay, "lay", layResult);
+  const { angle, words = english } = checkObject(options) as unknown as Pick<DescribeOptions, "angle"> & WordsOptions;
   if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
-  return [`The stick lies ${layLabel(lay.lay, angle)}.`, ...lay.givenUp.map((wish) => GIVEN_UP[wish](lay))];
+  const { lies, givenUp } = words.lays;
+  const values = { hold: holdOf(read), tearsAt: tearsAt(read) };
+  return [lies({ lay: layLabel(read.lay, angle) }), ...read.givenUp.map((wish) => givenUp[wish](values))];
 }

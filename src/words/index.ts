@@ -32,6 +32,7 @@ export type {
   SightEdgeValues,
 } from "./movement-words.js";
 export type { Reason, ReasonWords } from "./reason-words.js";
+export type { GivenUpValues, LayWords } from "./lay-words.js";
 export type { ObstacleValues, ObstacleWords } from "./obstacle-words.js";
 export type { RingCheckWords } from "./ring-check-words.js";
 export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./saw-fault-words.js";

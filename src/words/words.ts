@@ -5,6 +5,7 @@ import { englishMovement, type MovementWords } from "./movement-words.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import { englishHazards } from "./english-hazards.js";
 import type { HazardWords } from "./hazard-words.js";
+import { englishLays, type LayWords } from "./lay-words.js";
 import { englishObstacles, type ObstacleWords } from "./obstacle-words.js";
 import { englishReasons, type ReasonWords } from "./reason-words.js";
 import { englishRingChecks, type RingCheckWords } from "./ring-check-words.js";
@@ -27,6 +28,8 @@ export interface Words {
   readonly movement: MovementWords;
   /** What to heed. */
   readonly hazards: HazardWords;
+  /** How the stick lies, and which wishes a lay does not meet. */
+  readonly lays: LayWords;
   /** Why a saw cannot make a cut. */
   readonly obstacles: ObstacleWords;
   /** Why something cannot be made. */
@@ -58,6 +61,7 @@ export const english: Words = {
   hanging: englishHanging,
   movement: englishMovement,
   hazards: englishHazards,
+  lays: englishLays,
   obstacles: englishObstacles,
   reasons: englishReasons,
   glueStages: englishGlueStages,

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planFrame, type FramePlan, type LayResult, type ProfileBrief } from "miterwright/frame";
-import { describeLay } from "miterwright/words";
 import { molding, type Profile } from "miterwright/profile";
 import { cradleFor, miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { shopSheet } from "miterwright/sheet";
@@ -268,37 +267,5 @@ describe("how deep the saw cuts", () => {
     const deep = molding({ width: 40, thickness: 80 });
     expect(plan({ sides: 4, profile: deep }).sawing.lay).toMatchObject({ lay: "sight-edge-down", depthInDoubt: false });
     expect(plan({ sides: 4, profile: deep, saw: tableSaw({ depth: 90 }) }).sawing.lay?.lay).toBe("flat");
-  });
-});
-
-describe("in words", () => {
-  const lines = (brief: Changes): readonly string[] => describeLay(plan(brief).sawing.lay!, words);
-
-  test("a lay says how the stick lies and what it gives up", () => {
-    expect(lines({})).toEqual(["The stick lies flat on its back."]);
-    expect(lines({ sides: 8, slope: 60 })).toEqual([
-      "The stick lies face down.",
-      "Its showing side lies on the table, where the teeth leave the wood: back it with scrap, or score the line.",
-    ]);
-    expect(lines({ slope: 30, lay: "flat" })).toEqual([
-      "The stick lies flat on its back.",
-      "The piece lies under the leaning blade: clamp it.",
-    ]);
-    expect(lines({ slope: 30, lay: "propped" })).toEqual([
-      "The stick lies propped at its slope.",
-      "It does not lie there by itself: a cradle holds it.",
-    ]);
-    expect(
-      lines({ sides: 4, slope: 90, profile: molding({ width: 150, thickness: 18 }), lay: "sight-edge-down" }),
-    ).toEqual([
-      "The stick lies standing on its sight edge.",
-      "It stands high on a narrow surface: clamp it upright.",
-      "Its showing side does not lie up, so it can tear out where it meets the fence: back it with scrap, or score the line.",
-    ]);
-  });
-
-  test("the sheet says it", () => {
-    const sheet = shopSheet(plan({ sides: 8, slope: 60 }), words);
-    expect(sheet).toContain("Its showing side lies on the table");
   });
 });

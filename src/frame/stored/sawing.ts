@@ -51,7 +51,8 @@ const LAY_RESULT: Fields<LayResult> = {
     list(value, path, (v, p) => word(v, p, { steady: true, "open-side": true, "showing-side-up": true })),
   obstacles,
 };
-const layResult: Reader<LayResult> = (value, path) => record(value, path, LAY_RESULT);
+/** One way to lay the stick. */
+export const layResult: Reader<LayResult> = (value, path) => record(value, path, LAY_RESULT);
 
 const SETTING: Fields<GraduationSetting> = {
   miter: finite,
