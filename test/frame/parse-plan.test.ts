@@ -41,6 +41,21 @@ test("a damaged plan is refused by the path of the damage", () => {
   expect(pathOf({ ...tray, materials: { ...tray.materials, parts: [] } })).toBe("plan.materials.parts");
 });
 
+test("a reason is one of its codes, not a sentence", () => {
+  const steep = planFrame({ sides: 6, slope: 70, profile: rabbeted, opening: { side: 300 } });
+  expect(pathOf(steep)).toBe("taken");
+  const { contents, geometry } = steep;
+  const reason = "The rabbet is too shallow";
+  expect(pathOf({ ...steep, contents: { ...contents, reason } })).toBe("plan.contents.reason");
+  const seating = { ...geometry.seating, reason };
+  expect(pathOf({ ...steep, geometry: { ...geometry, seating } })).toBe("plan.geometry.seating.reason");
+  const hanging = { possible: false, by: "wire" };
+  expect(pathOf({ ...steep, hanging: { ...hanging, reason: "no-wall-surface" } })).toBe("taken");
+  expect(pathOf({ ...steep, hanging: { ...hanging, reason } })).toBe("plan.hanging.reason");
+  expect(pathOf({ ...tray, movement: { ...tray.movement, unknown: ["lip-width"] } })).toBe("taken");
+  expect(pathOf({ ...tray, movement: { ...tray.movement, unknown: ["its lip"] } })).toBe("plan.movement.unknown[0]");
+});
+
 test("a plan of another form is refused, by sheets too", () => {
   const flat = planFrame({ sides: 4, profile: plain, opening: { side: 200 } });
   expect(flat.schemaVersion).toBe(1);
