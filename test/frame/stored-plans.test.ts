@@ -25,10 +25,14 @@ import {
   type FramePlan,
 } from "miterwright/frame";
 import {
+  describeGlueUp,
   describeHazard,
   describeHanging,
+  describeLastJoint,
+  describeLay,
   describeMovement,
   describeOperation,
+  describeSawFault,
   describeTestCuts,
 } from "miterwright/words";
 import { simulatePanel } from "miterwright/panel";
@@ -124,6 +128,12 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   tabulateLengths: (plan) => tabulateLengths(plan, words),
   describeOperation: (plan, _, { sawing }) =>
     sawing.operations.map((__, index) => describeOperation(at(plan, "sawing", "operations", index), words)),
+  describeLay: (plan, _, { sawing }) =>
+    sawing.lays.map((__, index) => describeLay(at(plan, "sawing", "lays", index), words)),
+  describeGlueUp: (plan) => describeGlueUp(at(plan, "assembly", "glueUp")),
+  describeLastJoint: (plan) => describeLastJoint(at(plan, "assembly", "lastJoint")),
+  describeSawFault: (plan, _, { assembly }) =>
+    assembly.sawErrors!.faults.map((__, index) => describeSawFault(at(plan, "assembly", "sawErrors", "faults", index))),
   describeTestCuts: (plan) => describeTestCuts(at(plan, "sawing", "testCuts"), words),
   describeMovement: (plan) => describeMovement(plan, words),
   describeHanging: (plan) => describeHanging(plan, words),
@@ -153,6 +163,10 @@ const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
   tabulateLays: ["geometry", "sawing"],
   tabulateLengths: ["geometry"],
   describeOperation: ["sawing"],
+  describeLay: ["sawing"],
+  describeGlueUp: ["assembly"],
+  describeLastJoint: ["assembly"],
+  describeSawFault: ["assembly"],
   describeTestCuts: ["sawing"],
   describeMovement: ["brief", "movement", "contents"],
   describeHanging: ["hanging"],
@@ -215,6 +229,10 @@ function isRead(name: string, part: Key | undefined): boolean {
 /** What a consumer that takes a part of a plan calls that part. */
 const OWN_NAMES: Readonly<Record<string, string>> = {
   describeOperation: "operation",
+  describeLay: "lay",
+  describeGlueUp: "glueUp",
+  describeLastJoint: "lastJoint",
+  describeSawFault: "fault",
   describeTestCuts: "testCuts",
   describeHazard: "hazard",
   simulatePanel: "plan",
@@ -242,7 +260,7 @@ function faultOf(name: string, place: readonly Key[], run: () => unknown): strin
 /** Whether a plan has what a consumer takes. */
 function hasWhatIsTaken(name: string, { plan, fit }: Stored): boolean {
   if (name === "drawCradle") return plan.sawing.cradle !== null;
-  if (name === "describeTestCuts" || name === "correctFromGap") return plan.sawing.lay !== null;
+  if (["describeTestCuts", "describeSawFault", "correctFromGap"].includes(name)) return plan.sawing.lay !== null;
   return name !== "drawStock" || fit !== undefined;
 }
 
