@@ -4,8 +4,8 @@ import type { LayResult } from "../frame/lay-result.js";
 import { layResult } from "../frame/stored/sawing.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import { layLabel } from "./lay-label.js";
-import type { GivenUpValues } from "./lay-words.js";
-import { english, type WordsOptions } from "./words.js";
+import { englishLays, type GivenUpValues } from "./lay-words.js";
+import type { WordsOptions } from "./words.js";
 
 /** What holds a stick that is not steady. */
 function holdOf({ first, cradle }: LayResult): GivenUpValues["hold"] {
@@ -39,9 +39,9 @@ function tearsAt({ first }: LayResult): GivenUpValues["tearsAt"] {
  */
 export function describeLay(lay: LayResult, options: Pick<DescribeOptions, "angle"> & WordsOptions): readonly string[] {
   const read = readStored(lay, "lay", layResult);
-  const { angle, words = english } = checkObject(options) as unknown as Pick<DescribeOptions, "angle"> & WordsOptions;
+  const { angle, words } = checkObject(options) as unknown as Pick<DescribeOptions, "angle"> & WordsOptions;
   if (typeof angle !== "function") refuse("type", "angle", angle, "a function that writes an angle");
-  const { lies, givenUp } = words.lays;
+  const { lies, givenUp } = words?.lays ?? englishLays;
   const values = { hold: holdOf(read), tearsAt: tearsAt(read) };
   return [lies({ lay: layLabel(read.lay, angle) }), ...read.givenUp.map((wish) => givenUp[wish](values))];
 }
