@@ -31,11 +31,38 @@ export type Expected = {
 
 /** What {@link Expected} tells of each kind. */
 export type ExpectedKind =
-  | { readonly kind: "number" | "integer" | "between"; readonly min: number; readonly max: number }
-  | { readonly kind: "one-of"; readonly words: readonly string[] }
-  | { readonly kind: "no-other-key"; readonly keys: readonly string[]; readonly nearest: string | null }
-  | { readonly kind: "exactly-one"; readonly keys: readonly string[] }
-  | { readonly kind: "object" | "array" | "text" | "other" };
+  | {
+      /** A number or an integer, bounds included; or a number strictly between them. */
+      readonly kind: "number" | "integer" | "between";
+      /** The lower bound. */
+      readonly min: number;
+      /** The upper bound. */
+      readonly max: number;
+    }
+  | {
+      /** A word of a list. */
+      readonly kind: "one-of";
+      /** The list. */
+      readonly words: readonly string[];
+    }
+  | {
+      /** No key but those that are known. */
+      readonly kind: "no-other-key";
+      /** The keys that are known. */
+      readonly keys: readonly string[];
+      /** The one of them that is nearest to what was given; `null` where none is near. */
+      readonly nearest: string | null;
+    }
+  | {
+      /** One of several keys, and no second. */
+      readonly kind: "exactly-one";
+      /** The keys. */
+      readonly keys: readonly string[];
+    }
+  | {
+      /** An object, an array, a text that is not empty, or something that only the clause tells. */
+      readonly kind: "object" | "array" | "text" | "other";
+    };
 
 /** What an {@link InputError} is made from. */
 export interface InputErrorFacts {

@@ -36,7 +36,14 @@ export interface StandardSchema<T> {
     /** Reads an input. */
     readonly validate: (value: unknown) => StandardResult<T>;
     /** For type inference alone; never there. */
-    readonly types?: { readonly input: unknown; readonly output: T } | undefined;
+    readonly types?:
+      | {
+          /** What goes in: anything. */
+          readonly input: unknown;
+          /** What comes out. */
+          readonly output: T;
+        }
+      | undefined;
   };
 }
 
