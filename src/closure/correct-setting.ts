@@ -40,7 +40,12 @@ export interface SettingCorrection {
   /** The slope at which the corrected ring closes, in degrees. */
   readonly slope: number;
   /** Whether miter and bevel then lean more or less than they were cut. */
-  readonly changes: { readonly miter: AngleChange; readonly bevel: AngleChange };
+  readonly changes: {
+    /** Of the miter. */
+    readonly miter: AngleChange;
+    /** Of the bevel. */
+    readonly bevel: AngleChange;
+  };
 }
 
 /** What a correction may hold: a slope in degrees, or one of the two angles. */

@@ -56,7 +56,12 @@ export interface FrameCorrection {
   /** What the scales showed before, in degrees, 0 to 90. */
   readonly shown: SawSetting;
   /** Whether gauge and blade go to the other hand. */
-  readonly otherHand: { readonly miter: boolean; readonly bevel: boolean };
+  readonly otherHand: {
+    /** The gauge. */
+    readonly miter: boolean;
+    /** The blade. */
+    readonly bevel: boolean;
+  };
   /** The stick's `end` on the saw set anew: `reading` is what the scales then show. `obstacles` says what the saw cannot do. */
   readonly first: CutPlacement;
   /** The stick's `start`. */

@@ -19,13 +19,13 @@ export interface ReadingValues {
 /** How a setting of the saw is corrected. */
 export interface CorrectionWords {
   /** What was wrong, by which end of the last joint is open. */
-  readonly gap: { readonly [E in OpenEnd]: () => string };
+  readonly gap: Readonly<Record<OpenEnd, () => string>>;
   /** How the miter is changed. */
-  readonly miter: { readonly [C in AngleChange]: (values: AngleChangeValues) => string };
+  readonly miter: Readonly<Record<AngleChange, (values: AngleChangeValues) => string>>;
   /** How the bevel is changed. */
-  readonly bevel: { readonly [C in AngleChange]: (values: AngleChangeValues) => string };
+  readonly bevel: Readonly<Record<AngleChange, (values: AngleChangeValues) => string>>;
   /** What each scale then shows. */
-  readonly reading: { readonly [S in "miter" | "bevel"]: (values: ReadingValues) => string };
+  readonly reading: Readonly<Record<"miter" | "bevel", (values: ReadingValues) => string>>;
   /** At which slope the frame then closes, where that is not the planned one. */
   readonly slope: (values: { readonly slope: string }) => string;
 }

@@ -13,7 +13,7 @@ export interface LayWords {
   /** How the stick lies, by the name of the lay. */
   readonly lies: (values: { readonly lay: string }) => string;
   /** What to do where a wish is given up. */
-  readonly givenUp: { readonly [W in LayWish]: (values: GivenUpValues) => string };
+  readonly givenUp: Readonly<Record<LayWish, (values: GivenUpValues) => string>>;
 }
 
 /** In English. */

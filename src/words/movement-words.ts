@@ -27,7 +27,12 @@ export interface SightEdgeValues {
   /** How far it draws back at every side, a length. */
   readonly retreat: string;
   /** By how much the lip shrinks and swells at most, lengths; `null` where it does neither. */
-  readonly lip: { readonly shrinks: string; readonly swells: string } | null;
+  readonly lip: {
+    /** By how much it shrinks. */
+    readonly shrinks: string;
+    /** By how much it swells. */
+    readonly swells: string;
+  } | null;
 }
 
 /** What the words for the room of a layer may tell of. */
@@ -51,7 +56,12 @@ export interface LayerRoomValues {
   /** The most that it draws back at a side, a length. */
   readonly retreat: string;
   /** Whether the lip still laps it, and by how much it does or falls short, a length; `null` where no lip laps it at all. */
-  readonly lap: { readonly holds: boolean; readonly by: string } | null;
+  readonly lap: {
+    /** Whether the lip still laps it. */
+    readonly holds: boolean;
+    /** By how much it laps, or falls short. */
+    readonly by: string;
+  } | null;
 }
 
 /** What a year does to a frame and to what is in it. */
@@ -63,7 +73,7 @@ export interface MovementWords {
   /** What the molding's inner edge does. */
   readonly sightEdge: (values: SightEdgeValues) => string;
   /** What is not known of the molding, and what is taken instead. */
-  readonly unknown: { readonly [U in MovementUnknown]: () => string };
+  readonly unknown: Readonly<Record<MovementUnknown, () => string>>;
   /** What a layer of the contents needs, and whether it gets it. */
   readonly layerRoom: (values: LayerRoomValues) => string;
 }

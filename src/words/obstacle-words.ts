@@ -3,7 +3,12 @@ import type { ObstacleCode } from "../saw/index.js";
 /** What the words for an obstacle may tell of. */
 export interface ObstacleValues {
   /** How far a scale goes and how far the cut needs it to; `null` of other obstacles, and where numbers are not asked for. */
-  readonly degrees: { readonly reach: string; readonly needs: string } | null;
+  readonly degrees: {
+    /** How far the scale goes. */
+    readonly reach: string;
+    /** How far the cut needs it to go. */
+    readonly needs: string;
+  } | null;
 }
 
 /** Why a saw cannot make a cut. */
