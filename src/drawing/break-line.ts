@@ -27,7 +27,7 @@ export function drawBreak(canvas: Canvas, x: number, y0: number, y1: number): vo
     { x: x + side, y: y1 + PAST },
   ];
   const [left, right] = [edge(-HALF_GAP), edge(HALF_GAP)];
-  drawShape(canvas, "gap", "paper", [...left, ...right.slice().reverse()]);
+  drawShape(canvas, "left-out", "paper", [...left, ...right.slice().reverse()]);
   drawLine(canvas, "break", "edge", left);
   drawLine(canvas, "break", "edge", right);
 }

@@ -3,7 +3,7 @@
  *
  * @module
  */
-export { verifyFit, type FitCheck, type FitFails, type FitHolds } from "./verify/verify-fit.js";
+export { verifyFit, type FitVerdict, type FitFails, type FitHolds } from "./verify/verify-fit.js";
 export { parseStockJob, stockJobSchema, tryParseStockJob } from "./job/parse-stock-job.js";
 export type { FitAsyncOptions, FitOptions, FitProgress, FitSignal } from "./fit-options.js";
 export { fitStock } from "./fit-stock.js";

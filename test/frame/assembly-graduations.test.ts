@@ -189,7 +189,7 @@ describe("the hazard on reach", () => {
     const raised = reach({ sides: 7 })!;
     const { best } = planOf({ sides: 7 }).sawing.graduations!;
     expect(raised.numbers).toEqual({
-      gap: best.jointGap,
+      jointGap: best.jointGap,
       limit: 0.25,
       miterMiss: best.miterMiss,
       bevelMiss: 0,
@@ -197,7 +197,7 @@ describe("the hazard on reach", () => {
       bevelGraduation: 0,
       slopeOff: 0,
     });
-    expect(raised.kinds).toMatchObject({ gap: "length", limit: "length", miterGraduation: "angle" });
+    expect(raised.kinds).toMatchObject({ jointGap: "length", limit: "length", miterGraduation: "angle" });
   });
 
   test("is not raised where two graduations that are both off close the ring, though the nearest do not", () => {

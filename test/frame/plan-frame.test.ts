@@ -243,7 +243,7 @@ describe("hazards", () => {
     const miss = 180 / 7 - 25.5;
     // The joint is as long as the molding is wide, lip and all.
     const gap = (52 / Math.cos(Math.PI / 7)) * ((14 * miss * Math.PI) / 180);
-    expect(reach.numbers["gap"]).toBeCloseTo(gap, 10);
+    expect(reach.numbers["jointGap"]).toBeCloseTo(gap, 10);
   });
 
   test("are tied to the steps on which they bear", () => {

@@ -19,6 +19,7 @@ const RETIRED_NAMES: Readonly<Record<string, string>> = {
   CuttingPlan: "SawPlan",
   CuttingPlanOptions: "SawPlanOptions",
   EdgeMark: "EdgeArris",
+  FitCheck: "FitVerdict",
   LayOption: "LayResult",
   MarkSetting: "GraduationSetting",
   MarksOf: "ArrisesOf",

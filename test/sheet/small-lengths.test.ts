@@ -29,7 +29,7 @@ test("a hazard about gaps writes them finely, one about pieces does not", () => 
   const { hazards } = frame;
   const { text } = readSheet(shopSheet(frame, { ...coarse, small }));
   const reach = hazards.find(({ code }) => code === "reach")!;
-  expect(text).toContain(`gap ${small(reach.numbers["gap"]!)}`);
+  expect(text).toContain(`gap ${small(reach.numbers["jointGap"]!)}`);
   const short = hazards.find(({ code }) => code === "short-piece")!;
   expect(text).toContain(`(length ${coarse.length(short.numbers["length"]!)},`);
 });

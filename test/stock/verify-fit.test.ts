@@ -60,7 +60,7 @@ describe("verifyFit", () => {
       last.start -= 0.5;
       last.end -= 0.5;
     });
-    expect(faults).toContain("gap");
+    expect(faults).toContain("spacing");
   });
 
   test("sees a piece in a trim and one in a defect", () => {
@@ -145,7 +145,7 @@ describe("verifyFit", () => {
     };
     expect(codesOf(matched, apart(22))).toEqual([]);
     expect(codesOf(matched, apart(40))).toEqual(["sequence"]);
-    expect(codesOf(matched, apart(21.5))).toEqual(["gap"]);
+    expect(codesOf(matched, apart(21.5))).toEqual(["spacing"]);
     // Two millimeters of knot where the cut is: no wood is lost, and still it is not one stretch of grain.
     const knotty: StockJob = { ...matched, sticks: [{ id: "s", length: 100, defects: [{ start: 20, end: 22 }] }] };
     expect(codesOf(knotty, apart(22))).toContain("clear");
@@ -167,7 +167,7 @@ describe("verifyFit", () => {
     const inRow = (from: number, ...ids: string[]): FitFault[] => {
       const pieces = ids.map((piece, k) => ({ piece, start: k * from, end: k * from + 50, count: 1 }));
       const check = verifyFit(shared, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces }] });
-      return check.ok ? [] : check.faults.filter(({ code }) => code === "gap");
+      return check.ok ? [] : check.faults.filter(({ code }) => code === "spacing");
     };
     expect(inRow(42, "a", "b")).toEqual([]);
     expect(inRow(42, "b", "a")).toEqual([]);
@@ -216,7 +216,7 @@ describe("verifyFit", () => {
     expect(whole.layouts).toEqual([{ stick: "s", times: 1, pieces: [cut], offcut: 10, kept: [] }]);
     const changed = (change: object, offcut = 10): FitFault["code"][] =>
       codesOf(row, { ...whole, layouts: [{ ...whole.layouts[0]!, pieces: [{ ...cut, ...change }], offcut }] });
-    expect(changed({ pitch: 11.5 }, 12)).toEqual(["gap"]);
+    expect(changed({ pitch: 11.5 }, 12)).toEqual(["spacing"]);
     // Wider apart than they must be they are sound as long as they are on the stick.
     expect(changed({ pitch: 13 }, 6)).toEqual([]);
     expect(changed({ pitch: 16 }, 0)).toContain("clear");
@@ -250,7 +250,7 @@ describe("verifyFit", () => {
     expect(withParts({}, {})).toEqual([]);
     expect(withParts({}, { pitch: 20 })).toContain("sequence");
     expect(withParts({}, { count: 2 })).toContain("sequence");
-    expect(withParts({ pitch: 18 }, { pitch: 18 })).toContain("gap");
+    expect(withParts({ pitch: 18 }, { pitch: 18 })).toContain("spacing");
   });
 
   test("sees a place before the stick", () => {
@@ -328,8 +328,8 @@ describe("verifyFit", () => {
       return codesOf(odd, { ...plan, layouts: [{ ...layout!, pieces }] });
     };
     const k = layout!.pieces.findIndex(({ piece }) => piece === "p");
-    expect(withPieces((pieces) => (pieces[k]!.pitch = 476.29 + kerf))).not.toContain("gap");
-    expect(withPieces((pieces) => (pieces[k]!.pitch = 476.29 + kerf - 1e-6))).toContain("gap");
+    expect(withPieces((pieces) => (pieces[k]!.pitch = 476.29 + kerf))).not.toContain("spacing");
+    expect(withPieces((pieces) => (pieces[k]!.pitch = 476.29 + kerf - 1e-6))).toContain("spacing");
     expect(withPieces((pieces) => (pieces[k]!.end += 1e-6))).toContain("length");
     const coarser = { ...plan, resolution: 1 };
     expect(codesOf(odd, coarser)).toContain("total");
@@ -355,7 +355,7 @@ describe("verifyFit", () => {
       expect(codesOf(many, plan)).toEqual([]);
       const [cut] = plan.layouts[0]!.pieces;
       const closer = { ...plan.layouts[0]!, pieces: [{ ...cut!, pitch: length * (1 - 1e-12) }] };
-      expect(codesOf(many, { ...plan, layouts: [closer] })).toContain("gap");
+      expect(codesOf(many, { ...plan, layouts: [closer] })).toContain("spacing");
     }
   });
 

@@ -180,7 +180,11 @@ describe("a hazard in words", () => {
   test("has its numbers in the reader's units, finely where rounding would lose what they say", () => {
     const [first, limit] = [hazard!.numbers["length"]!, hazard!.numbers["limit"]!];
     expect(describeHazard(hazard!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
-    const gap = { ...hazard!, numbers: { gap: 0.3, limit: 0.25 }, kinds: { gap: "length", limit: "length" } } as const;
+    const gap = {
+      ...hazard!,
+      numbers: { jointGap: 0.3, limit: 0.25 },
+      kinds: { jointGap: "length", limit: "length" },
+    } as const;
     const small = (value: number): string => `${value.toFixed(2)} mm`;
     expect(describeHazard(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
     expect(describeHazard(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");

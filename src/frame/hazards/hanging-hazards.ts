@@ -28,7 +28,7 @@ function seatHazards(seat: HangerSeat, unit: LengthUnit): Hazard[] {
     hazards.push(makeHazard("narrow-hanger-seat", "caution", { quantities: { length: { width, limit } } }));
   }
   if (Math.abs(leanAngle) > LEANING) {
-    const angle = { lean: leanAngle, limit: LEANING };
+    const angle = { leanAngle, limit: LEANING };
     hazards.push(makeHazard("leaning-hanger-seat", "caution", { quantities: { angle } }));
   }
   return hazards;

@@ -15,5 +15,5 @@ export const reach: SawingRule = ({ plan, acceptedGap: limit, cutSteps }) => {
     slopeOff,
     ...(slopeRange === 0 ? {} : { slopeSearched: slopeRange }),
   };
-  return raise("reach", "notice", cutSteps, { quantities: { length: { gap: jointGap, limit }, angle } });
+  return raise("reach", "notice", cutSteps, { quantities: { length: { jointGap, limit }, angle } });
 };

@@ -102,7 +102,7 @@ function checkRow(inspection: Inspection, noise: bigint, { records, start, end }
   const { kerf } = job;
   records.slice(1).forEach((record, k) => {
     const gap = record.start - records[k]!.end - kerf;
-    if (gap < -noise) report("gap", record.path, `The part can't start before ${doubleOf(records[k]!.end + kerf)}`);
+    if (gap < -noise) report("spacing", record.path, `The part can't start before ${doubleOf(records[k]!.end + kerf)}`);
     if (gap > slack + noise) report("sequence", record.path, "The part lies apart from the part before it");
   });
   const { piece, count, pitch, path } = records[0]!;
@@ -110,7 +110,7 @@ function checkRow(inspection: Inspection, noise: bigint, { records, start, end }
   const least = piece.length + kerf - piece.saving;
   // Each shortfall moves all pieces that follow. The parts of a sequence may lie a little apart.
   if ((count - 1n) * (least - pitch) > noise || end - start + kerf - piece.saving - pitch > noise)
-    report("gap", path, `Expected a pitch of at least ${doubleOf(least)}, got ${doubleOf(pitch)}`);
+    report("spacing", path, `Expected a pitch of at least ${doubleOf(least)}, got ${doubleOf(pitch)}`);
 }
 
 /**
@@ -142,7 +142,7 @@ export function checkPlaces(inspection: Inspection, stick: StatedStick, pieces: 
       const shares = piece.key !== undefined && piece.key === before.records[0]!.piece.key && room === roomBefore;
       // A saving is half a piece at most: what is sound with its neighbor is so with the one before that.
       const least = before.last + kerf - (shares ? piece.saving : 0n);
-      if (row.start < least - noise) report("gap", at, `The piece can't start before ${doubleOf(least)}`);
+      if (row.start < least - noise) report("spacing", at, `The piece can't start before ${doubleOf(least)}`);
     }
     [before, roomBefore] = [row, room];
   }

@@ -10,7 +10,7 @@ export interface FitFault {
     | "unknown-piece"
     | "unknown-stick"
     | "length"
-    | "gap"
+    | "spacing"
     | "clear"
     | "sequence"
     | "offcut"

@@ -9,7 +9,7 @@ import { makesAll } from "./makes-all.js";
 import { statedJob, type StatedPiece } from "./stated-job.js";
 
 /** Verdict of {@link verifyFit}. */
-export type FitCheck = FitHolds | FitFails;
+export type FitVerdict = FitHolds | FitFails;
 
 /** The fit does what the job asks, and its totals are true. */
 export interface FitHolds {
@@ -148,7 +148,7 @@ function checkClaims(inspection: Inspection, fit: StockFit, unplaced: Tally): vo
  * verifyFit(job, shifted).ok; //=> false
  * ```
  */
-export function verifyFit(job: StockJob, fit: StockFit): FitCheck {
+export function verifyFit(job: StockJob, fit: StockFit): FitVerdict {
   checkJob(job);
   const faults: FitFault[] = [];
   const report: Inspection["report"] = (code, path, message) => faults.push({ code, path, message });
