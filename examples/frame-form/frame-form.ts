@@ -12,6 +12,8 @@ import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUn
 interface Issue {
   readonly path: string;
   readonly message: string;
+  /** What is wrong, in one word; missing for what is no number. */
+  readonly code?: string;
 }
 
 /** What the form says. */
@@ -82,6 +84,13 @@ function shorten(message: string): string {
     .replaceAll("`", "");
 }
 
+/** What to say of an issue beside its field. */
+function wordsFor({ path, code, message }: Issue): string {
+  return path === "opening" && code === "impossible"
+    ? "The picture is too small for this molding: the sides would have no length at their inside."
+    : `${shorten(message)}.`;
+}
+
 /** Puts every issue beside the field that it is about, or beside the first field of the group that it is about. */
 function showIssues(issues: readonly Issue[]): void {
   const fieldOf = ({ path }: Issue): HTMLInputElement | undefined =>
@@ -89,7 +98,7 @@ function showIssues(issues: readonly Issue[]): void {
   inputs.forEach((input, index) => {
     const line = issueLines[index]!;
     const issue = issues.find((candidate) => fieldOf(candidate) === input);
-    line.textContent = issue === undefined ? "" : `${shorten(issue.message)}.`;
+    line.textContent = issue === undefined ? "" : wordsFor(issue);
     input.setAttribute("aria-invalid", String(issue !== undefined));
     if (issue === undefined) input.removeAttribute("aria-describedby");
     else input.setAttribute("aria-describedby", line.id);
