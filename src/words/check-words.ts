@@ -4,7 +4,7 @@ import type { FrameCheck } from "../frame/index.js";
 export interface CheckValues {
   /** Number of sides. */
   readonly sides: number;
-  /** What to call the edge that is measured at; of checks at no edge, nothing to be used. */
+  /** What to call the edge that is measured at. Checks at no edge leave it out. */
   readonly edge: string;
   /** Where the opening and the width taken level are measured. */
   readonly place: FrameCheck["place"];
