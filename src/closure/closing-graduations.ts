@@ -1,5 +1,5 @@
 import { atan2Deg, cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { compoundMiterKernel } from "../miter/internal.js";
 import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
 import { atGraduation, choiceAt, type SettingChoice } from "./setting-choices.js";
 

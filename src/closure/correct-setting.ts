@@ -1,6 +1,6 @@
 import { checkLength, checkObject, checkSides, checkSlope, checkWord, reject } from "../core/check.js";
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { compoundMiterKernel } from "../miter/internal.js";
 import type { SawSetting } from "../miter/index.js";
 import { angleChange, type AngleChange } from "./angle-change.js";
 import { checkGap, type GaugeToleranceOptions } from "./gauge-tolerance.js";

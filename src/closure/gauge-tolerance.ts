@@ -1,6 +1,6 @@
 import { checkLength, checkObject, checkSides, checkSlope, reject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { compoundMiterKernel } from "../miter/internal.js";
 import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
 
 /** Options of {@link gaugeTolerance}. */

@@ -1,6 +1,6 @@
 import { checkNumber, checkObject, checkSides, checkSlope, checkWord } from "../core/check.js";
 import { sinDeg } from "../core/degrees.js";
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { compoundMiterKernel } from "../miter/internal.js";
 import type { SawSetting } from "../miter/index.js";
 import { regularClosure } from "./regular-closure.js";
 

@@ -1,5 +1,5 @@
 import { sinDeg, tanDeg } from "../core/degrees.js";
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { compoundMiterKernel } from "../miter/internal.js";
 import { regularClosure } from "./regular-closure.js";
 
 /** By how much two measures across a ring may be off. */

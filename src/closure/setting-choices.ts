@@ -1,4 +1,4 @@
-import { compoundMiterKernel } from "../miter/compound-kernel.js";
+import { compoundMiterKernel } from "../miter/internal.js";
 import type { SawSetting } from "../miter/index.js";
 import { gapPerDegree, opensAt, regularClosure, type OpenEnd } from "./regular-closure.js";
 

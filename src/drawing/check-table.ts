@@ -2,7 +2,7 @@ import { checkObject } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { FrameCheck, FramePlan } from "../frame/index.js";
 import { describeCheck } from "../words/index.js";
-import { frameChecks } from "../frame/stored/assembly.js";
+import { frameChecks } from "../frame/internal.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
 import { readGeometry } from "./read-frame.js";
 import type { Table } from "./table.js";

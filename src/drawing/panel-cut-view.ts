@@ -3,7 +3,7 @@ import { readStored } from "../core/stored.js";
 import type { Point } from "../core/geometry-types.js";
 import { sideNumber } from "../core/side-number.js";
 import type { PanelCut, PanelPlan } from "../panel/index.js";
-import { panelPlan } from "../panel/stored-panel.js";
+import { panelPlan } from "../panel/internal.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";

@@ -4,7 +4,7 @@ import type { Point } from "../core/geometry-types.js";
 import { sideNumber } from "../core/side-number.js";
 import { numberingText } from "../words/internal.js";
 import type { PanelPlan } from "../panel/index.js";
-import { panelPlan } from "../panel/stored-panel.js";
+import { panelPlan } from "../panel/internal.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";

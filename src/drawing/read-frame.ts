@@ -1,9 +1,7 @@
 import { checkObject } from "../core/check.js";
 import { maybe, readStored } from "../core/stored.js";
 import type { SawPlan, FrameContents, FrameGeometry } from "../frame/index.js";
-import { frameContents } from "../frame/stored/contents.js";
-import { sawPlan } from "../frame/stored/sawing.js";
-import { frameGeometry } from "../frame/stored/geometry.js";
+import { frameContents, sawPlan, frameGeometry } from "../frame/internal.js";
 
 /** A frame's geometry, or a plan that holds it, as it was made or read back from JSON. */
 export type FrameToDraw =

@@ -1,8 +1,7 @@
 import { reject } from "../core/check.js";
 import { joinCorner, type Board } from "../miter/index.js";
 import { offsetPolygon, polygonExtent, type PolygonLike, type RegularPolygon } from "../polygon/index.js";
-import { cornerDirections, cornersFrom } from "../polygon/corner-directions.js";
-import { checkPolygon } from "../polygon/polygon-like.js";
+import { cornerDirections, cornersFrom, checkPolygon } from "../polygon/internal.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import type { Profile, RabbetSeating } from "../profile/index.js";
 import type {
@@ -13,10 +12,10 @@ import type {
   MeasuredMolding,
   Opening,
   ProfileBrief,
-} from "./brief.js";
+} from "./brief/brief.js";
 import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
 import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
-import { filledBrief } from "./read-brief.js";
+import { filledBrief } from "./brief/read-brief.js";
 import type {
   ExtremeLength,
   PlacedArris,

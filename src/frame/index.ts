@@ -25,7 +25,7 @@ export type {
   RoughCut,
   RoughMethod,
   SolidWoodLayer,
-} from "./brief.js";
+} from "./brief/brief.js";
 export type {
   ExtremeLength,
   PlacedArris,
@@ -35,17 +35,17 @@ export type {
   RingPiece,
 } from "./ring-geometry-types.js";
 export { frameGeometry, type FrameGeometry, type OverallSize } from "./frame-geometry.js";
-export { sawPlan } from "./saw-plan.js";
-export type { SawPlan, SawPlanOptions } from "./saw-plan-types.js";
-export type { LayResult } from "./lay-result.js";
-export type { LayWish } from "./lay-preference.js";
-export type { MeasureAlong } from "./measure-along.js";
-export type { OperationKind } from "./operation-kind.js";
-export type { Operation } from "./operation.js";
-export type { RoughPiece } from "./rough-length.js";
-export type { StopRule } from "./stop-rule.js";
-export type { TestCuts, TestPair, TestProof, TestRing } from "./test-cuts.js";
-export { shopOrder } from "./shop-order.js";
+export { sawPlan } from "./sawing/saw-plan.js";
+export type { SawPlan, SawPlanOptions } from "./sawing/saw-plan-types.js";
+export type { LayResult } from "./sawing/lay-result.js";
+export type { LayWish } from "./sawing/lay-preference.js";
+export type { MeasureAlong } from "./sawing/measure-along.js";
+export type { OperationKind } from "./sawing/operation-kind.js";
+export type { Operation } from "./sawing/operation.js";
+export type { RoughPiece } from "./sawing/rough-length.js";
+export type { StopRule } from "./sawing/stop-rule.js";
+export type { TestCuts, TestPair, TestProof, TestRing } from "./sawing/test-cuts.js";
+export { shopOrder } from "./shop/shop-order.js";
 export type {
   ShopChange,
   ShopCut,
@@ -56,24 +56,24 @@ export type {
   ShopRound,
   UncutFrame,
 } from "./shop/shop-order-types.js";
-export { stockJob, type StockJobOptions } from "./stock-job.js";
-export { briefSchema } from "./brief-schema.js";
-export { parseBrief, tryParseBrief } from "./parse-brief.js";
-export type { PanelWork } from "./panel-work.js";
-export type { ContentsReason, FrameContents } from "./contents-plan.js";
-export type { FrameCheck } from "./frame-checks.js";
-export type { FrameAssembly } from "./frame-assembly.js";
-export type { LastPiece, LastJoint, TrimmedHalves } from "./last-joint.js";
-export type { SawErrors, SawFault, SawFaultEffect, SawFaultOutcome } from "./saw-errors.js";
-export type { GraduationSetting, Graduations } from "./graduations.js";
-export { correctFromGap, type FrameCorrection, type SeenGap } from "./correct-from-gap.js";
-export { panelForOpening, type OpeningPanel, type OpeningPanelOptions } from "./panel-for-opening.js";
-export type { ContentsStack, StackLayer, StackVerdict } from "./contents-stack.js";
-export type { FrameMaterials, MaterialPart } from "./frame-materials.js";
-export type { LayerKind } from "./material-density.js";
-export type { MoldingLumber } from "./molding-volume.js";
-export type { PartCost } from "./part-cost.js";
-export type { PartialSum } from "./partial-sum.js";
+export { stockJob, type StockJobOptions } from "./materials/stock-job.js";
+export { briefSchema } from "./brief/brief-schema.js";
+export { parseBrief, tryParseBrief } from "./brief/parse-brief.js";
+export type { PanelWork } from "./contents/panel-work.js";
+export type { ContentsReason, FrameContents } from "./contents/contents-plan.js";
+export type { FrameCheck } from "./closing/frame-checks.js";
+export type { FrameAssembly } from "./closing/frame-assembly.js";
+export type { LastPiece, LastJoint, TrimmedHalves } from "./closing/last-joint.js";
+export type { SawErrors, SawFault, SawFaultEffect, SawFaultOutcome } from "./closing/saw-errors.js";
+export type { GraduationSetting, Graduations } from "./sawing/graduations.js";
+export { correctFromGap, type FrameCorrection, type SeenGap } from "./closing/correct-from-gap.js";
+export { panelForOpening, type OpeningPanel, type OpeningPanelOptions } from "./contents/panel-for-opening.js";
+export type { ContentsStack, StackLayer, StackVerdict } from "./contents/contents-stack.js";
+export type { FrameMaterials, MaterialPart } from "./materials/frame-materials.js";
+export type { LayerKind } from "./materials/material-density.js";
+export type { MoldingLumber } from "./materials/molding-volume.js";
+export type { PartCost } from "./materials/part-cost.js";
+export type { PartialSum } from "./materials/partial-sum.js";
 export type { Fixing, FixingPair } from "./hanging/fixing-points.js";
 export type {
   FrameHanging,
@@ -84,8 +84,8 @@ export type {
   HungFrame,
   UnhungFrame,
 } from "./hanging/frame-hanging.js";
-export type { FrameMovement, MovementUnknown, SeasonMovement } from "./frame-movement.js";
-export type { LayerRoom } from "./contents-room.js";
-export { type NumberedHazard, numberHazards } from "./number-hazards.js";
+export type { FrameMovement, MovementUnknown, SeasonMovement } from "./materials/frame-movement.js";
+export type { LayerRoom } from "./contents/contents-room.js";
+export { type NumberedHazard, numberHazards } from "./hazards/number-hazards.js";
 export { parsePlan } from "./parse-plan.js";
 export { planFrame, type FramePlan } from "./plan-frame.js";

@@ -1,7 +1,7 @@
 import type { Point } from "../core/geometry-types.js";
 import { tanDeg } from "../core/degrees.js";
 import { offsetPolygon, polygonAround, polygonWithin, regularPolygon, type RegularPolygon } from "../polygon/index.js";
-import type { FilledBrief } from "./brief.js";
+import type { FilledBrief } from "./brief/brief.js";
 import type { PlacedSection } from "./placed-section.js";
 
 /** The polygon that the brief's opening asks for, and what it was made around or cut from. */

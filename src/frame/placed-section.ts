@@ -6,7 +6,7 @@ import {
   type RabbetArris,
   type Section,
 } from "../profile/index.js";
-import type { FilledBrief, MeasuredMolding } from "./brief.js";
+import type { FilledBrief, MeasuredMolding } from "./brief/brief.js";
 import type { PlacedArris } from "./ring-geometry-types.js";
 
 /** A molding as it stands in the finished frame. */

@@ -1,25 +1,25 @@
 import type { Hazard } from "../core/hazard.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
-import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredArris, ProfileBrief } from "./brief.js";
+import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredArris, ProfileBrief } from "./brief/brief.js";
 import { missedLip } from "./hazards/missed-lip.js";
 import { movementHazards } from "./hazards/movement-hazards.js";
 import { panelHazards } from "./hazards/panel-hazards.js";
 import { planHazards } from "./hazards/plan-hazards.js";
-import { containedRest } from "./contained-rest.js";
-import { planContents, type FrameContents } from "./contents-plan.js";
-import { planSawing } from "./saw-plan.js";
-import type { SawPlan } from "./saw-plan-types.js";
-import { frameAssembly, type FrameAssembly } from "./frame-assembly.js";
-import { frameChecks, type FrameCheck } from "./frame-checks.js";
+import { containedRest } from "./contents/contained-rest.js";
+import { planContents, type FrameContents } from "./contents/contents-plan.js";
+import { planSawing } from "./sawing/saw-plan.js";
+import type { SawPlan } from "./sawing/saw-plan-types.js";
+import { frameAssembly, type FrameAssembly } from "./closing/frame-assembly.js";
+import { frameChecks, type FrameCheck } from "./closing/frame-checks.js";
 import { geometryOf, type FrameGeometry } from "./frame-geometry.js";
-import { frameMaterials, type FrameMaterials } from "./frame-materials.js";
-import { frameMovement, type FrameMovement } from "./frame-movement.js";
+import { frameMaterials, type FrameMaterials } from "./materials/frame-materials.js";
+import { frameMovement, type FrameMovement } from "./materials/frame-movement.js";
 import type { FrameHanging } from "./hanging/frame-hanging.js";
 import { hangFrame } from "./hanging/hang-frame.js";
-import { filledBrief } from "./read-brief.js";
-import { sticksTooShort } from "./rough-length.js";
-import { stockJobOf } from "./stock-job.js";
+import { filledBrief } from "./brief/read-brief.js";
+import { sticksTooShort } from "./sawing/rough-length.js";
+import { stockJobOf } from "./materials/stock-job.js";
 
 /** A whole frame, planned: plain data that survives JSON. */
 export interface FramePlan<M extends string = string> {

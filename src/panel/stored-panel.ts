@@ -1,7 +1,7 @@
 import { checkInteger, checkNumber, MAX_FRAME_SIDES, refuse } from "../core/check.js";
 import { count, finite, flag, list, point, record, word, type Fields, type Path, type Reader } from "../core/stored.js";
 import type { Box, Pose } from "../core/geometry-types.js";
-import { regularPolygon } from "../polygon/stored-polygon.js";
+import { regularPolygon } from "../polygon/internal.js";
 import type { EdgeDistance, LocatedPoint, PanelCorner, PanelCut, PanelPlan } from "./panel-plan.js";
 
 const POSES: Readonly<Record<Pose, true>> = { "side-down": true, "corner-down": true };

@@ -2,7 +2,7 @@ import { checkObject, checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import type { Lay } from "../miter/index.js";
-import { checkTilt } from "../miter/lay.js";
+import { checkTilt } from "../miter/internal.js";
 import { sectionCentroid, type Profile } from "../profile/index.js";
 import { CONTACT_TOLERANCE, NARROWEST_SUPPORT } from "./contact-tolerance.js";
 

@@ -2,7 +2,7 @@ import { checkObject, checkWord } from "../core/check.js";
 import type { ObstacleCode } from "../core/obstacle-code.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import { layRotation, sawSetting, type EndCut, type Lay, type SawSetting } from "../miter/index.js";
-import { checkTilt } from "../miter/lay.js";
+import { checkTilt } from "../miter/internal.js";
 import { parseProfile, type Profile } from "../profile/index.js";
 import { parseSaw } from "./parse-saw.js";
 import type { Hand, Saw } from "./saw.js";

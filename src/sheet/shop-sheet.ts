@@ -2,7 +2,7 @@ import { checkObject, checkText, reject } from "../core/check.js";
 import { maybe, readStored } from "../core/stored.js";
 import { checkDrawingOptions, checkFormatter } from "../drawing/drawing-options.js";
 import type { FramePlan } from "../frame/index.js";
-import { framePlan } from "../frame/stored/plan.js";
+import { framePlan } from "../frame/internal.js";
 import { stockFit } from "../stock/internal.js";
 import { hazardSection, firstWord } from "./hazard-section.js";
 import { checkSection } from "./check-section.js";

@@ -3,7 +3,7 @@ import { sideNumber } from "../core/side-number.js";
 import { readStored } from "../core/stored.js";
 import type { GlueUp } from "../closure/index.js";
 import type { LastJoint } from "../frame/index.js";
-import { glueUp as readGlueUp, lastJoint as readLastJoint } from "../frame/stored/assembly.js";
+import { glueUp as readGlueUp, lastJoint as readLastJoint } from "../frame/internal.js";
 import { englishGlueStages, englishLastJoints } from "./assembly-words.js";
 import type { WordsOptions } from "./words.js";
 

@@ -1,7 +1,7 @@
 import { checkObject, checkSides } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { FrameCheck } from "../frame/index.js";
-import { frameCheck } from "../frame/stored/assembly.js";
+import { frameCheck } from "../frame/internal.js";
 import { arrisLabel } from "./arris-label.js";
 import { englishChecks } from "./check-words.js";
 import type { Words } from "./words.js";

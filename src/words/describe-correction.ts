@@ -1,9 +1,9 @@
 import { checkObject, refuse } from "../core/check.js";
 import { readStored } from "../core/stored.js";
-import { isIdle } from "../closure/angle-change.js";
+import { isIdle } from "../closure/internal.js";
 import type { SettingCorrection } from "../closure/index.js";
 import type { FrameCorrection } from "../frame/index.js";
-import { frameCorrection, settingCorrection } from "../frame/stored/correction.js";
+import { frameCorrection, settingCorrection } from "../frame/internal.js";
 import { formatAngle } from "../units/index.js";
 import { englishCorrections, type CorrectionWords } from "./correction-words.js";
 import type { Words } from "./words.js";

@@ -1,14 +1,13 @@
 import { checkObject } from "../core/check.js";
 import { sideNumber } from "../core/side-number.js";
 import { orNull, readStored } from "../core/stored.js";
-import { frameHanging } from "../frame/stored/hanging.js";
+import { frameHanging } from "../frame/internal.js";
 import { describeReason } from "./describe-reason.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
-import type { FramePlan } from "../frame/plan-frame.js";
+import type { FramePlan, HungFrame } from "../frame/index.js";
 import { englishHanging, type HangingWords } from "./hanging-words.js";
 import type { WordsOptions } from "./words.js";
 import { quantityText } from "./quantity-text.js";
-import type { HungFrame } from "../frame/hanging/frame-hanging.js";
 
 function fixingText(
   { by, fixings, below, apart }: HungFrame,

@@ -1,11 +1,10 @@
 import type { Hazard, HazardCode } from "../core/hazard.js";
 import { isolate } from "../core/isolate.js";
 import { readStored } from "../core/stored.js";
-import { COMMON_PRACTICE } from "../frame/hazards/common-practice.js";
+import { COMMON_PRACTICE, hazard as readHazard } from "../frame/internal.js";
 import { numberLabel } from "./number-label.js";
 import { checkDescribeOptions, type DescribeOptions } from "./describe-operation.js";
 import { quantityText } from "./quantity-text.js";
-import { hazard as readHazard } from "../frame/stored/hazard.js";
 import type { HazardValue, HazardWords } from "./hazard-words.js";
 import { englishHazards } from "./english-hazards.js";
 import type { WordsOptions } from "./words.js";

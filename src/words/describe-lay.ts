@@ -1,7 +1,7 @@
 import { checkObject, refuse } from "../core/check.js";
 import { readStored } from "../core/stored.js";
-import type { LayResult } from "../frame/lay-result.js";
-import { layResult } from "../frame/stored/sawing.js";
+import type { LayResult } from "../frame/index.js";
+import { layResult } from "../frame/internal.js";
 import type { DescribeOptions } from "./describe-operation.js";
 import { layLabel } from "./lay-label.js";
 import { englishLays, type GivenUpValues } from "./lay-words.js";

@@ -2,13 +2,8 @@ import { checkObject, refuse } from "../core/check.js";
 import { orNull, readStored } from "../core/stored.js";
 import { isolate } from "../core/isolate.js";
 import type { DescribeOptions } from "./describe-operation.js";
-import type { LayerRoom } from "../frame/contents-room.js";
-import type { FrameMovement, SeasonMovement } from "../frame/frame-movement.js";
-import type { FramePlan } from "../frame/plan-frame.js";
-import { rangeOf } from "../frame/range-of.js";
-import { filledBrief } from "../frame/stored/brief.js";
-import { frameContents } from "../frame/stored/contents.js";
-import { frameMovement } from "../frame/stored/materials.js";
+import type { LayerRoom, FrameMovement, SeasonMovement, FramePlan } from "../frame/index.js";
+import { rangeOf, filledBrief, frameContents, frameMovement } from "../frame/internal.js";
 import { englishMovement, type MovementWords, type OpenSeason } from "./movement-words.js";
 import type { WordsOptions } from "./words.js";
 

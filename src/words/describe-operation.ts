@@ -2,8 +2,8 @@ import { checkObject, refuse } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { CutPlacement, ScaleSetting, TearOut } from "../saw/index.js";
 import { arrisLabel } from "./arris-label.js";
-import type { Operation } from "../frame/operation.js";
-import { operation as readOperation } from "../frame/stored/operation.js";
+import type { Operation } from "../frame/index.js";
+import { operation as readOperation } from "../frame/internal.js";
 import { surfaceLabel } from "./surface-label.js";
 
 /** Formatters for the numbers in instructions. */

@@ -1,7 +1,7 @@
 import { checkObject } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { RingCheck } from "../closure/index.js";
-import { ringCheck } from "../closure/stored-check.js";
+import { ringCheck } from "../closure/internal.js";
 import { englishRingChecks } from "./ring-check-words.js";
 import type { WordsOptions } from "./words.js";
 

@@ -1,7 +1,7 @@
 import { checkObject, checkWord } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { SawErrors, SawFaultEffect } from "../frame/index.js";
-import { sawFaultEffect } from "../frame/stored/assembly.js";
+import { sawFaultEffect } from "../frame/internal.js";
 import { englishSawFaults, englishSawMoves } from "./saw-fault-words.js";
 import type { WordsOptions } from "./words.js";
 

@@ -1,7 +1,7 @@
 import { readStored } from "../core/stored.js";
 import { checkDescribeOptions, type DescribeOptions, type OperationText } from "./describe-operation.js";
-import { testCuts as readTestCuts } from "../frame/stored/sawing.js";
-import type { TestCuts } from "../frame/test-cuts.js";
+import { testCuts as readTestCuts } from "../frame/internal.js";
+import type { TestCuts } from "../frame/index.js";
 
 const MOVES: Readonly<Record<TestCuts["move"], string>> = {
   "flip-end-for-end": "flipped and with the gauge swung over",

@@ -1,4 +1,4 @@
-import type { NumberedHazard } from "../frame/number-hazards.js";
+import type { NumberedHazard } from "../frame/index.js";
 
 /**
  * Which of the hazards that are listed above a step concern it.

@@ -1,6 +1,6 @@
 import { checkWord, refuse } from "../core/check.js";
 import type { Lay, LayName } from "../miter/index.js";
-import { checkRotation, LAY_NAMES } from "../miter/lay.js";
+import { checkRotation, LAY_NAMES } from "../miter/internal.js";
 
 const LABELS: Readonly<Record<LayName, string>> = {
   propped: "propped at its slope",

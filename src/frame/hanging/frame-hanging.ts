@@ -1,4 +1,4 @@
-import type { Hanging } from "../brief.js";
+import type { Hanging } from "../brief/brief.js";
 import type { FixingPair } from "./fixing-points.js";
 
 /** Where a hanger lies on the molding, and what its screw finds there. */

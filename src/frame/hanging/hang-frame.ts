@@ -1,10 +1,10 @@
 import { cosDeg, sinDeg, tanDeg } from "../../core/degrees.js";
 import { sectionExtent, type Profile } from "../../profile/index.js";
 import { outOf, upOf } from "../../profile/internal.js";
-import type { FilledBrief, Hanging } from "../brief.js";
+import type { FilledBrief, Hanging } from "../brief/brief.js";
 import type { FrameGeometry } from "../frame-geometry.js";
-import { finiteOrNull, type PartialSum } from "../partial-sum.js";
-import { roundLength, type RoundLength } from "../round-length.js";
+import { finiteOrNull, type PartialSum } from "../materials/partial-sum.js";
+import { roundLength, type RoundLength } from "../hazards/round-length.js";
 import { fixingPair } from "./fixing-points.js";
 import type { FrameHanging, HangerSeat, HangingLoad, HangingWire } from "./frame-hanging.js";
 import { wallSurface, type WallSurface } from "./wall-surface.js";

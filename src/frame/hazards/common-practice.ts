@@ -1,5 +1,5 @@
 import type { LengthUnit } from "../../core/geometry-types.js";
-import { roundLength, type RoundLength } from "../round-length.js";
+import { roundLength, type RoundLength } from "./round-length.js";
 
 /** The source of a rule that the trade holds but that was not found in print. */
 export const COMMON_PRACTICE: string = "common practice";

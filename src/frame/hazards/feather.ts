@@ -1,5 +1,5 @@
 import { atan2Deg, cosDeg, sinDeg } from "../../core/degrees.js";
-import type { Operation } from "../operation.js";
+import type { Operation } from "../sawing/operation.js";
 import { raise, type SawingRule } from "./sawing-rule.js";
 
 /** An edge sharper than this creeps under or behind a stop, in degrees; common practice, no printed source. */

@@ -1,8 +1,8 @@
 import type { Hazard } from "../../core/hazard.js";
-import type { ContentsLayer, FilledBrief } from "../brief.js";
-import type { FrameContents } from "../contents-plan.js";
-import type { FrameMaterials } from "../frame-materials.js";
-import { isArt, isPane } from "../layer-names.js";
+import type { ContentsLayer, FilledBrief } from "../brief/brief.js";
+import type { FrameContents } from "../contents/contents-plan.js";
+import type { FrameMaterials } from "../materials/frame-materials.js";
+import { isArt, isPane } from "../contents/layer-names.js";
 import { makeHazard } from "./make-hazard.js";
 
 /** Glass that is wider between its farthest corners than this many times its thickness bends and breaks in the hands; common practice, no printed source. */

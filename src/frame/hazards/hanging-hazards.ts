@@ -1,7 +1,7 @@
 import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { FrameHanging, HangerSeat, HangingWire, HungFrame } from "../hanging/frame-hanging.js";
-import type { RoundLength } from "../round-length.js";
+import type { RoundLength } from "./round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeHazard } from "./make-hazard.js";
 

@@ -1,6 +1,6 @@
 import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
-import { isInches } from "../round-length.js";
+import { isInches } from "./round-length.js";
 import { makeHazard } from "./make-hazard.js";
 
 /** A pound in kilograms (international yard and pound agreement, 1959). */

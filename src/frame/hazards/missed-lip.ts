@@ -1,7 +1,7 @@
 import type { Hazard } from "../../core/hazard.js";
-import type { FilledBrief } from "../brief.js";
-import type { ContainedRest } from "../contained-rest.js";
-import { isPane } from "../layer-names.js";
+import type { FilledBrief } from "../brief/brief.js";
+import type { ContainedRest } from "../contents/contained-rest.js";
+import { isPane } from "../contents/layer-names.js";
 import { makeHazard } from "./make-hazard.js";
 
 /** A distance this small is rounding, as a share of the contents' size. */

@@ -1,9 +1,9 @@
 import type { Hazard } from "../../core/hazard.js";
-import type { FilledBrief, LayerMaterial } from "../brief.js";
-import { isPane } from "../layer-names.js";
-import type { LayerRoom } from "../contents-room.js";
-import type { FrameMovement } from "../frame-movement.js";
-import type { RoundLength } from "../round-length.js";
+import type { FilledBrief, LayerMaterial } from "../brief/brief.js";
+import { isPane } from "../contents/layer-names.js";
+import type { LayerRoom } from "../contents/contents-room.js";
+import type { FrameMovement } from "../materials/frame-movement.js";
+import type { RoundLength } from "./round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeHazard } from "./make-hazard.js";
 

@@ -1,8 +1,8 @@
 import type { Hazard } from "../../core/hazard.js";
 import type { PanelPlan } from "../../panel/index.js";
-import { workAtGauge } from "../../panel/work-at-gauge.js";
-import type { FilledBrief } from "../brief.js";
-import type { RoundLength } from "../round-length.js";
+import { workAtGauge } from "../../panel/internal.js";
+import type { FilledBrief } from "../brief/brief.js";
+import type { RoundLength } from "./round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeHazard } from "./make-hazard.js";
 

@@ -1,10 +1,10 @@
 import type { Hazard } from "../../core/hazard.js";
-import type { FilledBrief } from "../brief.js";
-import type { ContainedRest } from "../contained-rest.js";
-import type { FrameContents } from "../contents-plan.js";
-import type { FrameMaterials } from "../frame-materials.js";
+import type { FilledBrief } from "../brief/brief.js";
+import type { ContainedRest } from "../contents/contained-rest.js";
+import type { FrameContents } from "../contents/contents-plan.js";
+import type { FrameMaterials } from "../materials/frame-materials.js";
 import type { FrameHanging } from "../hanging/frame-hanging.js";
-import type { RoughPiece } from "../rough-length.js";
+import type { RoughPiece } from "../sawing/rough-length.js";
 import { glassHazards } from "./glass-hazards.js";
 import { hangingHazards } from "./hanging-hazards.js";
 import { heavyHazard } from "./heavy-hazard.js";

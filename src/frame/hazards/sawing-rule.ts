@@ -1,8 +1,8 @@
 import type { Hazard, HazardCode, HazardFence, HazardSignal } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
-import type { SawPlan } from "../saw-plan-types.js";
+import type { SawPlan } from "../sawing/saw-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
-import type { LayResult } from "../lay-result.js";
+import type { LayResult } from "../sawing/lay-result.js";
 import type { Saw } from "../../saw/index.js";
 import { makeHazard, type HazardParts } from "./make-hazard.js";
 

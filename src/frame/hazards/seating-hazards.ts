@@ -1,10 +1,10 @@
 import type { Hazard } from "../../core/hazard.js";
-import type { FilledBrief } from "../brief.js";
-import type { ContainedRest } from "../contained-rest.js";
-import type { ContentsStack } from "../contents-stack.js";
-import type { FrameContents } from "../contents-plan.js";
-import { isPane } from "../layer-names.js";
-import type { RoundLength } from "../round-length.js";
+import type { FilledBrief } from "../brief/brief.js";
+import type { ContainedRest } from "../contents/contained-rest.js";
+import type { ContentsStack } from "../contents/contents-stack.js";
+import type { FrameContents } from "../contents/contents-plan.js";
+import { isPane } from "../contents/layer-names.js";
+import type { RoundLength } from "./round-length.js";
 import { ruleLength } from "./common-practice.js";
 import { makeHazard } from "./make-hazard.js";
 

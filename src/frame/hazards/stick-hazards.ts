@@ -1,8 +1,8 @@
 import type { Hazard } from "../../core/hazard.js";
-import type { FilledBrief } from "../brief.js";
+import type { FilledBrief } from "../brief/brief.js";
 import type { StockStick } from "../../stock/index.js";
-import type { RoundLength } from "../round-length.js";
-import { sticksTooShort, type RoughPiece } from "../rough-length.js";
+import type { RoundLength } from "./round-length.js";
+import { sticksTooShort, type RoughPiece } from "../sawing/rough-length.js";
 import { HAND_HELD, ruleLength } from "./common-practice.js";
 import { makeHazard } from "./make-hazard.js";
 

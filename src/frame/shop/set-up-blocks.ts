@@ -1,4 +1,4 @@
-import type { Operation } from "../operation.js";
+import type { Operation } from "../sawing/operation.js";
 import { shortestAlternation, type Alternation } from "./alternation.js";
 import type { ShopJob } from "./shop-jobs.js";
 import type { SharedSetting } from "./shared-settings.js";

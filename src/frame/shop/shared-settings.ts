@@ -1,6 +1,6 @@
 import type { Hand, Saw, ScaleSetting } from "../../saw/index.js";
 import { scaleSetting } from "../../saw/internal.js";
-import type { Operation } from "../operation.js";
+import type { Operation } from "../sawing/operation.js";
 
 /** What a saw is set to for any number of cuts. */
 export interface SharedSetting {

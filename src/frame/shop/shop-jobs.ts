@@ -1,7 +1,7 @@
 import { checkArray, checkInteger, checkObject, checkText, reject } from "../../core/check.js";
 import { readStored } from "../../core/stored.js";
 import { parseSaw, type Saw } from "../../saw/index.js";
-import type { Operation } from "../operation.js";
+import type { Operation } from "../sawing/operation.js";
 import { sawPlan } from "../stored/sawing.js";
 import type { UncutFrame } from "./shop-order-types.js";
 

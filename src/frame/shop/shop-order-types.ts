@@ -1,6 +1,6 @@
 import type { Hand, Obstacle, Saw, ScaleSetting, StickSurface } from "../../saw/index.js";
-import type { OperationKind } from "../operation-kind.js";
-import type { Operation } from "../operation.js";
+import type { OperationKind } from "../sawing/operation-kind.js";
+import type { Operation } from "../sawing/operation.js";
 import type { FramePlan } from "../plan-frame.js";
 
 /** One frame of several that are cut together. */

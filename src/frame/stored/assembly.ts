@@ -8,13 +8,13 @@ import {
   word,
   type Fields,
   type Reader,
+  textOrNull,
 } from "../../core/stored.js";
 import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueStep, GlueUp } from "../../closure/index.js";
-import type { FrameAssembly } from "../frame-assembly.js";
-import type { FrameCheck } from "../frame-checks.js";
-import type { LastPiece, LastJoint, TrimmedHalves } from "../last-joint.js";
-import type { SawErrors, SawFaultEffect, SawFaultOutcome } from "../saw-errors.js";
-import { textOrNull } from "../../core/stored.js";
+import type { FrameAssembly } from "../closing/frame-assembly.js";
+import type { FrameCheck } from "../closing/frame-checks.js";
+import type { LastPiece, LastJoint, TrimmedHalves } from "../closing/last-joint.js";
+import type { SawErrors, SawFaultEffect, SawFaultOutcome } from "../closing/saw-errors.js";
 
 const STEPS: Readonly<Record<GlueStep, true>> = {
   pairs: true,

@@ -1,12 +1,10 @@
 import { checkNumber, checkOneOf, isRecord, refuse, reject } from "../../core/check.js";
 import { box, count, finite, list, maybe, record, text, word, type Fields, type Reader } from "../../core/stored.js";
-import { pose } from "../../panel/stored-panel.js";
+import { pose } from "../../panel/internal.js";
 import { saw } from "../../saw/internal.js";
 import type { StockStick, Stretch } from "../../stock/index.js";
-import { checkGrain } from "../../wood/grain.js";
+import { checkGrain, checkMoisture, readWood } from "../../wood/internal.js";
 import type { Climate, Grain, Moisture, OwnSheetMaterial, Wood } from "../../wood/index.js";
-import { checkMoisture } from "../../wood/moisture.js";
-import { readWood } from "../../wood/read-wood.js";
 import type {
   Contained,
   ContentsLayer,
@@ -22,7 +20,7 @@ import type {
   RoughCut,
   RoughMethod,
   SolidWoodLayer,
-} from "../brief.js";
+} from "../brief/brief.js";
 import { lay } from "./sawing.js";
 import { frameSides, measured, profile, slope } from "./geometry.js";
 

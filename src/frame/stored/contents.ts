@@ -1,12 +1,25 @@
-import { box, count, finite, finiteOrNull, flag, list, orNull, point, record, text, word } from "../../core/stored.js";
-import type { Fields, Reader } from "../../core/stored.js";
-import { regularPolygon } from "../../polygon/stored-polygon.js";
+import {
+  box,
+  count,
+  finite,
+  finiteOrNull,
+  flag,
+  list,
+  orNull,
+  point,
+  record,
+  text,
+  word,
+  type Fields,
+  type Reader,
+} from "../../core/stored.js";
+import { regularPolygon } from "../../polygon/internal.js";
 import type { SideRoom } from "../../wood/index.js";
-import type { ContentsReason, FrameContents } from "../contents-plan.js";
-import type { LayerRoom } from "../contents-room.js";
-import type { ContentsStack, StackLayer, StackVerdict } from "../contents-stack.js";
-import type { LayerKind } from "../material-density.js";
-import type { PanelWork } from "../panel-work.js";
+import type { ContentsReason, FrameContents } from "../contents/contents-plan.js";
+import type { LayerRoom } from "../contents/contents-room.js";
+import type { ContentsStack, StackLayer, StackVerdict } from "../contents/contents-stack.js";
+import type { LayerKind } from "../materials/material-density.js";
+import type { PanelWork } from "../contents/panel-work.js";
 import { rabbetSeating } from "./geometry.js";
 
 const KINDS: Readonly<Record<LayerKind, true>> = { glass: true, acrylic: true, sheet: true, wood: true };

@@ -2,7 +2,7 @@ import { finite, flag, record, word, type Fields, type Reader } from "../../core
 import type { AngleChange, SettingCorrection } from "../../closure/index.js";
 import type { SawSetting } from "../../miter/index.js";
 import { placement } from "../../saw/internal.js";
-import type { FrameCorrection } from "../correct-from-gap.js";
+import type { FrameCorrection } from "../closing/correct-from-gap.js";
 
 const SETTING: Fields<SawSetting> = { miter: finite, bevel: finite };
 const setting: Reader<SawSetting> = (value, path) => record(value, path, SETTING);

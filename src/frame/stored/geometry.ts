@@ -20,8 +20,8 @@ import {
   type Reader,
 } from "../../core/stored.js";
 import type { CutPlane, EndCut } from "../../miter/index.js";
-import { pose } from "../../panel/stored-panel.js";
-import { polygonLike, regularPolygon } from "../../polygon/stored-polygon.js";
+import { pose } from "../../panel/internal.js";
+import { polygonLike, regularPolygon } from "../../polygon/internal.js";
 import {
   parseProfile,
   type Profile,
@@ -32,7 +32,7 @@ import {
   type SectionPoint,
 } from "../../profile/index.js";
 import { stickEnd } from "../../saw/internal.js";
-import type { MeasuredMolding } from "../brief.js";
+import type { MeasuredMolding } from "../brief/brief.js";
 import type { FrameGeometry, OverallSize } from "../frame-geometry.js";
 import type { ExtremeLength, PlacedArris, RingCorner, RingOutline, RingPiece } from "../ring-geometry-types.js";
 

@@ -11,11 +11,11 @@ import {
   type Fields,
   type Reader,
 } from "../../core/stored.js";
-import type { FrameMaterials, MaterialPart } from "../frame-materials.js";
-import type { FrameMovement, MovementUnknown, SeasonMovement } from "../frame-movement.js";
-import type { MoldingLumber } from "../molding-volume.js";
-import type { PartCost } from "../part-cost.js";
-import type { PartialSum } from "../partial-sum.js";
+import type { FrameMaterials, MaterialPart } from "../materials/frame-materials.js";
+import type { FrameMovement, MovementUnknown, SeasonMovement } from "../materials/frame-movement.js";
+import type { MoldingLumber } from "../materials/molding-volume.js";
+import type { PartCost } from "../materials/part-cost.js";
+import type { PartialSum } from "../materials/partial-sum.js";
 
 const BLANK: Fields<MoldingLumber> = {
   width: finite,

@@ -13,10 +13,10 @@ import {
   type Reader,
 } from "../../core/stored.js";
 import { contact, cutSize, hand, placement, stickEnd } from "../../saw/internal.js";
-import type { MeasureAlong } from "../measure-along.js";
-import type { OperationKind } from "../operation-kind.js";
-import type { Operation } from "../operation.js";
-import type { StopRule } from "../stop-rule.js";
+import type { MeasureAlong } from "../sawing/measure-along.js";
+import type { OperationKind } from "../sawing/operation-kind.js";
+import type { Operation } from "../sawing/operation.js";
+import type { StopRule } from "../sawing/stop-rule.js";
 import { hazardCode } from "./hazard.js";
 
 const STOP_RULE: Fields<StopRule> = {

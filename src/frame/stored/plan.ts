@@ -1,6 +1,6 @@
 import { refuse } from "../../core/check.js";
 import { list, maybe, orNull, record, type Fields, type Reader } from "../../core/stored.js";
-import { panelPlan } from "../../panel/stored-panel.js";
+import { panelPlan } from "../../panel/internal.js";
 import { checkJob } from "../../stock/internal.js";
 import type { StockJob } from "../../stock/index.js";
 import type { FramePlan } from "../plan-frame.js";

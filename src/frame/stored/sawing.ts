@@ -13,11 +13,11 @@ import {
 } from "../../core/stored.js";
 import type { Lay, LayName } from "../../miter/index.js";
 import { contact, cradle, cutSize, lyingSection, obstacles, placement, saw } from "../../saw/internal.js";
-import type { SawPlan } from "../saw-plan-types.js";
-import type { LayResult } from "../lay-result.js";
-import type { RoughPiece } from "../rough-length.js";
-import type { GraduationSetting, Graduations } from "../graduations.js";
-import type { TestCuts, TestPair, TestProof, TestRing } from "../test-cuts.js";
+import type { SawPlan } from "../sawing/saw-plan-types.js";
+import type { LayResult } from "../sawing/lay-result.js";
+import type { RoughPiece } from "../sawing/rough-length.js";
+import type { GraduationSetting, Graduations } from "../sawing/graduations.js";
+import type { TestCuts, TestPair, TestProof, TestRing } from "../sawing/test-cuts.js";
 import { hazards } from "./hazard.js";
 import { operation } from "./operation.js";
 
