@@ -7,8 +7,8 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import {
   verifyFit,
-  describeHazard,
-  describeLay,
+  hazardText,
+  layLines,
   fitStock,
   formatAngle,
   formatLength,
@@ -66,14 +66,14 @@ console.log(
   `  each piece: ${length(piece.longest.length)} at the long points, ${length(piece.shortest.length)} at the short ones`,
 );
 console.log(
-  `  ${describeLay(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0].dihedral)}`,
+  `  ${layLines(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0].dihedral)}`,
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(
   `  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${GOOD[fit.status]})`,
 );
 for (const { number, hazard } of numberHazards(plan)) {
-  const { title, sentence } = describeHazard(hazard, { length, angle });
+  const { title, sentence } = hazardText(hazard, { length, angle });
   console.log(`  hazard ${number}: ${title}. ${sentence}`);
 }
 

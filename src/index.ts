@@ -16,4 +16,5 @@ export * from "./closure/index.js";
 export * from "./frame/index.js";
 export * from "./words/index.js";
 export * from "./drawing/index.js";
+export * from "./report/index.js";
 export * from "./sheet/index.js";

@@ -1,6 +1,6 @@
 import { isInputError } from "miterwright/errors";
 import { correctFromGap, type FramePlan } from "miterwright/frame";
-import { describeCorrection } from "miterwright/words";
+import { correctionLines } from "miterwright/words";
 import { formatAngle, type LengthUnit } from "miterwright/units";
 import type { Values } from "./fields.js";
 import { issueWords } from "./issue-words.js";
@@ -74,7 +74,7 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
     return {
       lines: [
         ...takenWords(values, shown),
-        ...describeCorrection(correction),
+        ...correctionLines(correction),
         ...(gap.value === 0
           ? ["The setting is good: cut and glue with it."]
           : ["Cut all pieces anew from blanks, or a ring of scrap first, and look again."]),

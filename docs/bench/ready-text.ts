@@ -1,5 +1,5 @@
 import { type FramePlan } from "miterwright/frame";
-import { describeHazard, describeReason } from "miterwright/words";
+import { hazardText, reasonText } from "miterwright/words";
 import type { StockFit } from "miterwright/stock";
 import { shortageText } from "./cards/stock-card.js";
 import type { Writers } from "./writers.js";
@@ -13,7 +13,7 @@ export type Rack =
 /** What the rack lacks; "" where it lacks nothing. */
 function rackText({ hazards }: FramePlan, writers: Writers, rack: Rack): string {
   const short = hazards.find(({ code }) => code === "short-stick");
-  if (short !== undefined) return describeHazard(short, writers).sentence;
+  if (short !== undefined) return hazardText(short, writers).sentence;
   if (rack.kind === "refused") return `The sticks don't suit: ${rack.why}`;
   return rack.kind === "fit" && rack.fit.status === "short" ? shortageText(rack.fit) : "";
 }
@@ -30,11 +30,11 @@ export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind
   const { sawing, geometry, hazards, contents } = plan;
   const missed = hazards.find(({ code }) => code === "missed-lip" || code === "lip-not-known");
   if (missed !== undefined) {
-    const { sentence, numbers } = describeHazard(missed, writers);
+    const { sentence, numbers } = hazardText(missed, writers);
     return `Not ready yet. ${sentence} (${numbers})`;
   }
   if (contents.reason !== null) {
-    return `Not ready yet. The contents can't be held. ${describeReason(contents.reason)}`;
+    return `Not ready yet. The contents can't be held. ${reasonText(contents.reason)}`;
   }
   if (sawing.lay === null) return "No way to lay the stick suits this saw.";
   const lack = rackText(plan, writers, rack);

@@ -1,5 +1,5 @@
 import { molding, rabbetSeating, sectionAt, type SectionPoint } from "miterwright/profile";
-import { describeReason } from "miterwright/words";
+import { reasonText } from "miterwright/words";
 import { angle, defineFigure, length, type Figure } from "./figure.js";
 import { dimension, dot, fitInto, finish, line, shape, text, type Pad, type Point } from "./pad.js";
 
@@ -74,7 +74,7 @@ export const rabbetFigure: Figure = defineFigure({
         `A rabbet at a slope of ${reader.angle(slope)} and what it holds`,
         fit.possible
           ? `Level contents bear on ${WHERE[fit.bearsOn]}. The lip laps them by ${reader.length(fit.lap)}.`
-          : describeReason(fit.reason),
+          : reasonText(fit.reason),
       ),
       facts: [
         ["they bear on", held === undefined ? "nothing" : WHERE[held.bearsOn]],

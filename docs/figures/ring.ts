@@ -1,6 +1,6 @@
 import { correctSetting, gaugeTolerance, ringClosure } from "miterwright/closure";
 import { compoundMiter } from "miterwright/miter";
-import { describeCorrection } from "miterwright/words";
+import { correctionLines } from "miterwright/words";
 import { angle, defineFigure, factor, length, sides, type Figure } from "./figure.js";
 import { dimension, dot, fitInto, finish, shape, text, type Pad, type Point } from "./pad.js";
 
@@ -96,7 +96,7 @@ export const ringFigure: Figure = defineFigure({
     const correction =
       opens === "nowhere"
         ? ["The last joint closes, and the slope is as planned.", "Miter: leave it.", "Bevel: leave it."]
-        : describeCorrection(
+        : correctionLines(
             correctSetting({
               sides: n,
               width,

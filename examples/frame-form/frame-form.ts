@@ -4,7 +4,7 @@
  */
 import { drawPlanView } from "miterwright/drawing";
 import { tryParseBrief, numberHazards, planFrame, type FramePlan } from "miterwright/frame";
-import { describeHazard, describeObstacle, describeOperation } from "miterwright/words";
+import { hazardText, obstacleText, operationText } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
 
@@ -113,7 +113,7 @@ function stepsOf({ sawing }: FramePlan, length: (value: number) => string): HTML
   if (sawing.lay === null) {
     const reasons = sawing.lays.flatMap(({ obstacles }) =>
       obstacles.map((obstacle) => {
-        const sentence = describeObstacle(obstacle);
+        const sentence = obstacleText(obstacle);
         const { degrees } = obstacle;
         return degrees === undefined
           ? sentence
@@ -125,7 +125,7 @@ function stepsOf({ sawing }: FramePlan, length: (value: number) => string): HTML
   return list(
     "ol",
     sawing.operations.map((operation) => {
-      const { title, lines } = describeOperation(operation, { length, angle: formatAngle });
+      const { title, lines } = operationText(operation, { length, angle: formatAngle });
       return element("div", {}, element("strong", {}, title), list("ul", lines));
     }),
   );
@@ -163,7 +163,7 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
     list(
       "ul",
       numberHazards(plan).map(({ hazard }) => {
-        const { title, sentence } = describeHazard(hazard, { length, angle: formatAngle });
+        const { title, sentence } = hazardText(hazard, { length, angle: formatAngle });
         return `${title}: ${sentence}`;
       }),
     ),

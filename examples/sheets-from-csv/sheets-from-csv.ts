@@ -11,7 +11,7 @@ import { fileURLToPath } from "node:url";
 import { shopOrder, stockJob } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
-import { describeObstacle } from "miterwright/words";
+import { obstacleText } from "miterwright/words";
 import { formatAngle, formatLength } from "miterwright/units";
 import { indexPage, type MoldingFit } from "./index-page.js";
 import { readJobs, readMoldings, type Molding, type PlannedJob } from "./read-jobs.js";
@@ -52,7 +52,7 @@ const issues = [
   ...moldings.issues.map((issue) => issueSentence("Moldings", issue)),
   ...jobs.issues.map((issue) => issueSentence("Jobs", issue)),
   ...order.left.map(
-    ({ name, obstacles }) => `${name}: ${obstacles.map((obstacle) => describeObstacle(obstacle)).join(" ")}`,
+    ({ name, obstacles }) => `${name}: ${obstacles.map((obstacle) => obstacleText(obstacle)).join(" ")}`,
   ),
   ...fits.flatMap(({ molding, fit }) => (fit.status === "short" ? [`${molding}: there are not enough sticks.`] : [])),
 ];

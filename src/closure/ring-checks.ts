@@ -13,7 +13,7 @@ export interface RingChecksOptions extends GaugeToleranceOptions {
 }
 
 /**
- * One thing to measure on a ring: a code and numbers. `describeRingCheck` of `miterwright/words` says in words what to measure.
+ * One thing to measure on a ring: a code and numbers. `ringCheckText` of `miterwright/words` says in words what to measure.
  */
 export interface RingCheck {
   /** Which check. */

@@ -11,7 +11,7 @@ export type HazardSignal = "danger" | "warning" | "caution" | "notice";
 /**
  * Which rule raised a hazard. Every rule has a code of its own, and the guide on hazards lists them all.
  *
- * Codes are for programs. People read the words for them, which `describeHazard` writes.
+ * Codes are for programs. People read the words for them, which `hazardText` writes.
  */
 export type HazardCode =
   // At the saw.

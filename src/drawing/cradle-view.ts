@@ -89,14 +89,14 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
   placeLabel(canvas, { at: { x: foot.x - LEDGE, y: foot.y / 2 }, lines: ["ledge"], toward: 150, turn: 100, reach: 5 });
   const gravity = cradle.steady
     ? "The stick's center of gravity is above the wedge."
-    : `The stick's center of gravity is not above the wedge: widen its base by ${ready.tied(cradle.widenBy)} at least, or clamp the stick.`;
+    : `The stick's center of gravity is not above the wedge: widen its base by ${ready.length(cradle.widenBy)} at least, or clamp the stick.`;
   const base =
     dip > 0
-      ? ` The stick reaches ${ready.tied(dip)} below the wedge's thin end: set the wedge on a base as high, with the stick's edge free beside it.`
+      ? ` The stick reaches ${ready.length(dip)} below the wedge's thin end: set the wedge on a base as high, with the stick's edge free beside it.`
       : "";
   const key: KeyEntry[] = [
     {
-      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.tied(top)} wide, with a ledge at its thin end. The stick's ${high} is the higher.${base}`,
+      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.length(top)} wide, with a ledge at its thin end. The stick's ${high} is the higher.${base}`,
     },
     { sign: { look: "phantom" }, text: gravity },
   ];

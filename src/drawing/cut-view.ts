@@ -1,7 +1,7 @@
 import { checkInteger, refuse } from "../core/check.js";
 import { tanDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { describeOperation } from "../words/index.js";
+import { operationText } from "../words/index.js";
 import type { CutPlacement } from "../saw/index.js";
 import { drawBladeView } from "./blade-view.js";
 import { drawBreak } from "./break-line.js";
@@ -200,6 +200,6 @@ export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
     size: SMALL_SIZE,
   });
   drawBladeView(canvas, placement, ready.angle(placement.bevel.degrees));
-  const { title, lines } = describeOperation(operation, ready);
+  const { title, lines } = operationText(operation, ready);
   return finishDrawing(canvas, `Step ${step}: ${title}`, lines.join(" "));
 }

@@ -2,6 +2,8 @@ import { checkArray, checkInteger, checkNumber, checkObject, checkText, refuse }
 import { isolate } from "../core/isolate.js";
 import { checkJob } from "../stock/internal.js";
 import type { StockFit, StockJob, Stretch } from "../stock/index.js";
+import type { Formats } from "../units/index.js";
+import type { StockWords } from "../words/index.js";
 
 /** Equal pieces of one layout. */
 export interface LayoutPieces {
@@ -126,33 +128,24 @@ function shortName(name: string): string {
   return isolate(name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…` : name);
 }
 
-/**
- * What comes out of one stick, in words.
- *
- * @param summary - the layout
- * @param length - writes a length
- * @returns the pieces by their kinds, and how many there are of kinds beyond some
- */
-export function describePieces(summary: LayoutSummary, length: (value: number) => string): string {
-  const { pieces } = summary;
+/** What comes out of one stick, in words: the pieces by their kinds, and how many there are of kinds beyond some. */
+export function piecesText({ pieces }: LayoutSummary, length: Formats["length"], words: StockWords): string {
   const told = pieces
     .slice(0, MOST_KINDS)
     .map(({ piece, length: size, count }) => `${count} × ${shortName(piece)} ${length(size)}`);
   const others = pieces.slice(MOST_KINDS).reduce((sum, { count }) => sum + count, 0);
-  return [...told, ...(others > 0 ? [`${others} other pieces`] : [])].join(", ");
+  return [...told, ...(others > 0 ? [words.otherPieces({ count: others })] : [])].join(", ");
 }
 
-/**
- * A layout in words.
- *
- * @param summary - the layout
- * @param length - writes a length
- * @returns what is cut from the stick, how often, and what is left
- */
-export function describeLayout(summary: LayoutSummary, length: (value: number) => string): string {
+/** A layout in words: what is cut from the stick, how often, and what is left. */
+export function layoutText(summary: LayoutSummary, length: Formats["length"], words: StockWords): string {
   const { stick, times, length: whole, offcut, kept } = summary;
-  const often = times === 1 ? "" : `${times} times `;
-  const keep = kept.map(({ start, end }) => length(end - start));
-  const left = keep.length > 0 ? `; keep ${keep.join(" and ")}` : offcut > 0 ? `; offcut ${length(offcut)}` : "";
-  return `${often}${shortName(stick)} ${length(whole)}: ${describePieces(summary, length)}${left}`;
+  return words.layout({
+    times,
+    stick: shortName(stick),
+    length: length(whole),
+    pieces: piecesText(summary, length, words),
+    kept: kept.map(({ start, end }) => length(end - start)),
+    offcut: offcut > 0 ? length(offcut) : null,
+  });
 }

@@ -2,12 +2,12 @@ import { readStored } from "../core/stored.js";
 import { atan2Deg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import { sideNumber } from "../core/side-number.js";
-import { numberingText } from "../words/internal.js";
+import { englishLabels } from "../words/internal.js";
 import type { PanelPlan } from "../panel/index.js";
 import { panelPlan } from "../panel/internal.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
-import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
+import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
 import { drawKey, type KeyEntry } from "./key.js";
 import { SMALL_SIZE } from "./looks.js";
@@ -51,7 +51,7 @@ function locateHidden(
   canvas: Canvas,
   panel: PanelPlan,
   outline: readonly Point[],
-  length: DrawingOptions["length"],
+  length: ReadyOptions["length"],
 ): KeyEntry[] {
   const hidden = hiddenCorners(panel);
   if (hidden.length > MOST_LABELS) return [];
@@ -159,6 +159,6 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
   return finishDrawing(
     canvas,
     `Panel of ${sides} sides in its panel blank`,
-    `A panel of ${sides} sides, front up, in a panel blank ${ready.length(width)} wide and ${ready.length(height)} high. ${numberingText(pose)} ${there} an edge of the panel blank.`,
+    `A panel of ${sides} sides, front up, in a panel blank ${ready.length(width)} wide and ${ready.length(height)} high. ${(ready.words?.labels ?? englishLabels).numbering[pose]} ${there} an edge of the panel blank.`,
   );
 }

@@ -217,13 +217,11 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   const letter = measure.arris === null ? undefined : arrisLetters(Object.keys(geometry.arrises))[measure.arris];
   const isKnown = geometry.profile !== null;
   const lies =
-    sawing.lay === null || !isKnown
-      ? "as it stands in the frame"
-      : `as it lies on the saw, ${layLabel(lay, ready.angle)}`;
+    sawing.lay === null || !isKnown ? "as it stands in the frame" : `as it lies on the saw, ${layLabel(lay, ready)}`;
   const angles =
-    sawing.lay === null || isKnown ? "" : ` The angles are the saw's for the stick ${layLabel(lay, ready.angle)}.`;
+    sawing.lay === null || isKnown ? "" : ` The angles are the saw's for the stick ${layLabel(lay, ready)}.`;
   const key: KeyEntry[] = [
-    { sign: { look: "tape" }, text: tapeText(measure, letter, ready.tied(measure.length)) },
+    { sign: { look: "tape" }, text: tapeText(measure, letter, ready.length(measure.length)) },
     {
       text: `Seen from above${isLeaning ? " and, below it, from its outer edge" : ""}, ${lies}; the frame's center is toward the top.${angles}`,
     },

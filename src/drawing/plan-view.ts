@@ -1,6 +1,6 @@
 import type { Box, Point } from "../core/geometry-types.js";
 import type { FrameContents } from "../frame/index.js";
-import { numberingText } from "../words/internal.js";
+import { englishLabels } from "../words/internal.js";
 import { polygonCorners, polygonExtent } from "../polygon/index.js";
 import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
@@ -74,7 +74,7 @@ function drawRings(sheet: PlanSheet): KeyEntry[] {
     drawShape(canvas, "opening", "hidden", corners(opening.apothem));
     key.push({
       sign: { look: "hidden" },
-      text: `Opening where the contents touch, under the lip: side ${options.tied(opening.side)}.`,
+      text: `Opening where the contents touch, under the lip: side ${options.length(opening.side)}.`,
     });
   }
   if (every > 1) key.push({ text: `Of ${geometry.sides} joints one in ${every} is drawn.` });
@@ -85,7 +85,7 @@ function drawRectangle(sheet: PlanSheet, rectangle: Rectangle | null, isDrawn: b
   if (rectangle === null) return [];
   const { canvas, scale, options } = sheet;
   const { part, box } = rectangle;
-  const size = `${options.tied(box.width)} × ${options.tied(box.height)}`;
+  const size = `${options.length(box.width)} × ${options.length(box.height)}`;
   const text = part === "contained" ? `What it must hold: ${size}.` : `Sheet that the panel is cut from: ${size}.`;
   if (!isDrawn) return [{ text: `${text} It is not drawn.` }];
   drawShape(
@@ -147,6 +147,6 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
   return finishDrawing(
     canvas,
     `Frame of ${sides} sides seen from above`,
-    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. ${numberingText(pose)} Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(" ")}`.trim(),
+    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. ${(ready.words?.labels ?? englishLabels).numbering[pose]} Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(" ")}`.trim(),
   );
 }

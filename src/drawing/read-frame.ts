@@ -33,6 +33,18 @@ export function readGeometry(frame: unknown): FrameGeometry {
   return readStored(given["geometry"] ?? given, "geometry", frameGeometry);
 }
 
+/** A frame's geometry, or a plan that holds it and perhaps its saw plan. */
+export type FrameToTell = FrameGeometry | (Pick<SawingToDraw, "geometry"> & Partial<Pick<SawingToDraw, "sawing">>);
+
+/** Reads a frame's geometry, and its saw plan where one is given. */
+export function readFrame(frame: unknown): { readonly geometry: FrameGeometry; readonly sawing: SawPlan | null } {
+  const { sawing } = checkObject(frame, "frame");
+  return {
+    geometry: readGeometry(frame),
+    sawing: sawing === undefined ? null : readStored(sawing, "sawing", sawPlan),
+  };
+}
+
 /**
  * Reads what goes into a frame, where that is given.
  *

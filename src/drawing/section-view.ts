@@ -1,7 +1,7 @@
 import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
 import { type FrameGeometry } from "../frame/index.js";
-import { arrisLabel, describeReason } from "../words/index.js";
+import { arrisLabel, reasonText } from "../words/index.js";
 import { sectionAt, type Profile, type RabbetHold } from "../profile/index.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawShape, finishDrawing, startCanvas } from "./canvas.js";
@@ -75,13 +75,13 @@ function drawKnown(sheet: SectionSheet, profile: Profile, scale: number): void {
 }
 
 /** How deep the rabbet is and what is left of it behind the contents. */
-function rabbetText(hold: RabbetHold, letters: Readonly<Record<string, string>>, { tied }: ReadyOptions): string {
+function rabbetText(hold: RabbetHold, letters: Readonly<Record<string, string>>, { length }: ReadyOptions): string {
   const wall = `${letters["wallLedge"] ?? ""}–${letters["wallMouth"] ?? ""}`;
-  const deep = `Rabbet ${tied(hold.depthUsed + hold.depthLeft)} deep along its wall (${wall})`;
+  const deep = `Rabbet ${length(hold.depthUsed + hold.depthLeft)} deep along its wall (${wall})`;
   if (hold.layers.length === 0) return `${deep}.`;
   return hold.depthLeft < 0
-    ? `${deep}: its contents stand ${tied(-hold.depthLeft)} proud of it.`
-    : `${deep}, ${tied(hold.depthLeft)} of it left behind its contents.`;
+    ? `${deep}: its contents stand ${length(-hold.depthLeft)} proud of it.`
+    : `${deep}, ${length(hold.depthLeft)} of it left behind its contents.`;
 }
 
 function keyOf(geometry: FrameGeometry, options: ReadyOptions): KeyEntry[] {
@@ -107,7 +107,7 @@ function describe(geometry: FrameGeometry, { length, angle }: ReadyOptions): str
       ? seating.layers.map(({ name, front, back }) => `${isolate(name)} ${length(front - back)}`)
       : [];
   const held = layers.length === 0 ? "" : ` In its rabbet, from the front: ${layers.join(", ")}.`;
-  const miss = seating?.possible === false ? ` ${describeReason(seating.reason)}.` : "";
+  const miss = seating?.possible === false ? ` ${reasonText(seating.reason)}` : "";
   return `A side of the frame cut across, ${stands}; the frame's center is to the left. Width taken level ${length(levelWidth)}.${held}${miss}`;
 }
 
@@ -149,7 +149,7 @@ export function drawSection(frame: FrameToDraw, options: DrawingOptions): Drawin
     drawKnown({ canvas, geometry, options: ready, toPaper, bench: 0 }, profile, scale);
   }
   const key: KeyEntry[] = ready.key ? keyOf(geometry, ready) : [];
-  if (seating?.possible === false) key.push({ text: `${describeReason(seating.reason)}.` });
+  if (seating?.possible === false) key.push({ text: reasonText(seating.reason) });
   const box = canvasBox(canvas);
   drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
   return finishDrawing(canvas, "Profile of a side, as it stands in the frame", describe(geometry, ready));

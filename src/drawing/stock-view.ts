@@ -4,8 +4,10 @@ import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 import { drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
-import { describeLayout, summarizeLayouts, type LayoutRow, type LayoutSummary } from "./layout-summary.js";
+import { layoutText, summarizeLayouts, type LayoutRow, type LayoutSummary } from "./layout-summary.js";
 import { LINE_HEIGHT, SMALL_SIZE, TEXT_SIZE } from "./looks.js";
+import { englishStock } from "../words/internal.js";
+import type { StockWords } from "../words/index.js";
 import { textWidth, wrapText } from "./text-width.js";
 import { boxCorners } from "./paper.js";
 
@@ -76,10 +78,11 @@ function drawRows(
   { rows, pieceCount }: LayoutSummary,
   drawBlock: (from: number, to: number, texts: readonly string[]) => void,
   length: (value: number) => string,
+  words: StockWords,
 ): void {
   if (rows.length > MOST) {
     const to = rows.reduce((most, { end, count, pitch }) => Math.max(most, end + (count - 1) * pitch), 0);
-    drawBlock(rows[0]!.start, to, [`${pieceCount} pieces`]);
+    drawBlock(rows[0]!.start, to, [words.pieces({ count: pieceCount })]);
     return;
   }
   rows.forEach(({ piece, part, length: size, start, count }, index) => {
@@ -88,12 +91,19 @@ function drawRows(
     while (rows[last + 1]?.piece === piece && rows[last + 1]!.part > rows[last]!.part) last++;
     const { end, pitch } = rows[last]!;
     const name = `${count} × ${isolate(piece)}`;
-    const texts = last === index ? [`${name} ${length(size)}`, `${count} pieces`] : [name];
+    const texts = last === index ? [`${name} ${length(size)}`, words.pieces({ count })] : [name];
     drawBlock(start, end + (count - 1) * pitch, [...texts, String(count)]);
   });
 }
 
-function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: number, { length }: ReadyOptions): void {
+function drawBar(
+  canvas: Canvas,
+  summary: LayoutSummary,
+  scale: number,
+  y: number,
+  { length, words: catalog }: ReadyOptions,
+): void {
+  const words = catalog?.stock ?? englishStock;
   const block = (from: number, to: number): Point[] => boxCorners(from * scale, y, to * scale, y + BAR);
   drawShape(canvas, "stick", "edge", block(0, summary.length));
   if (summary.pieceCount > MOST) {
@@ -101,7 +111,7 @@ function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: numbe
       drawShape(canvas, "pieces", "section", block(from, to));
       labelStretch(canvas, from * scale, to * scale, y, texts);
     };
-    drawRows(summary, drawBlock, length);
+    drawRows(summary, drawBlock, length, words);
   } else {
     const pieces = piecesOf(summary.rows);
     pieceOutlines(pieces, scale, y).forEach((outline, index) => {
@@ -115,7 +125,10 @@ function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: numbe
   }
   for (const { start, end } of summary.kept) {
     drawShape(canvas, "kept-offcut", "hidden", block(start, end));
-    labelStretch(canvas, start * scale, end * scale, y, [`keep ${length(end - start)}`, "keep"]);
+    labelStretch(canvas, start * scale, end * scale, y, [
+      words.keep({ length: length(end - start) }),
+      words.keep({ length: null }),
+    ]);
   }
 }
 
@@ -141,15 +154,16 @@ function drawBar(canvas: Canvas, summary: LayoutSummary, scale: number, y: numbe
  */
 export function drawStock(job: StockJob, fit: Pick<StockFit, "layouts">, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 700);
+  const words = ready.words?.stock ?? englishStock;
   const summaries = summarizeLayouts(job, fit);
   const canvas = startCanvas();
   const width = ready.width - 12;
   const drawn = summaries.slice(0, MOST_BARS);
   const scale = width / drawn.reduce((most, { length }) => Math.max(most, length), 0);
   let y = 0;
-  if (summaries.length === 0) drawText(canvas, { x: 0, y }, "No stick is cut.");
+  if (summaries.length === 0) drawText(canvas, { x: 0, y }, words.none);
   for (const summary of drawn) {
-    for (const line of wrapText(describeLayout(summary, ready.tied), TEXT_SIZE, width)) {
+    for (const line of wrapText(layoutText(summary, ready.length, words), TEXT_SIZE, width)) {
       drawText(canvas, { x: 0, y: y + TEXT_SIZE }, line);
       y += LINE_HEIGHT;
     }
@@ -157,13 +171,12 @@ export function drawStock(job: StockJob, fit: Pick<StockFit, "layouts">, options
     y += 2 + BAR + APART;
   }
   const others = summaries.slice(MOST_BARS).reduce((sum, { times }) => sum + times, 0);
-  const rest =
-    others === 0 ? [] : [`${others} more ${others === 1 ? "stick is" : "sticks are"} cut in ways that are not drawn`];
+  const rest = others === 0 ? [] : [words.notDrawn({ sticks: others })];
   for (const text of rest) drawText(canvas, { x: 0, y: y + TEXT_SIZE }, `${text}.`);
   const sticks = summaries.reduce((sum, { times }) => sum + times, 0);
   return finishDrawing(
     canvas,
-    `How ${sticks} ${sticks === 1 ? "stick is" : "sticks are"} cut up`,
-    `${[...drawn.map((summary) => describeLayout(summary, ready.length)), ...rest].join(". ")}.`,
+    words.title({ sticks }),
+    `${[...drawn.map((summary) => layoutText(summary, ready.length, words)), ...rest].join(". ")}.`,
   );
 }

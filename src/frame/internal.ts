@@ -11,4 +11,5 @@ export { hazard } from "./stored/hazard.js";
 export { frameMovement } from "./stored/materials.js";
 export { operation } from "./stored/operation.js";
 export { framePlan } from "./stored/plan.js";
+export { storedShopOrder } from "./stored/shop-order.js";
 export { layResult, sawPlan, testCuts } from "./stored/sawing.js";

@@ -16,5 +16,7 @@ export {
   obstacles,
   placement,
   saw,
+  scale,
   stickEnd,
+  surface,
 } from "./stored-cut.js";

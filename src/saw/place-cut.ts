@@ -12,7 +12,7 @@ import { SQUARE_SIDES, sideSurfaces } from "./side-surfaces.js";
 import type { ShowingSide, StickSurface } from "./stick-surface.js";
 import { tearOutOf, type StickLook, type TearOut } from "./tear-out.js";
 
-/** A reason why a cut cannot be made: a code, and numbers where a scale ends too soon. `describeObstacle` of `miterwright/words` says it in a sentence. */
+/** A reason why a cut cannot be made: a code, and numbers where a scale ends too soon. `obstacleText` of `miterwright/words` says it in a sentence. */
 export interface Obstacle {
   /** Which limit is exceeded. */
   readonly code: ObstacleCode;

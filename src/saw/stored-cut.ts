@@ -22,7 +22,8 @@ const SURFACES: Readonly<Record<StickSurface, true>> = {
   "sight-edge": true,
   "outer-edge": true,
 };
-const surface: Reader<StickSurface> = (value, path) => word(value, path, SURFACES);
+/** A surface of the stick. */
+export const surface: Reader<StickSurface> = (value, path) => word(value, path, SURFACES);
 
 /** A saw. */
 export const saw: Reader<Saw> = (value, path) => {
@@ -38,7 +39,8 @@ const SETTING: Fields<ScaleSetting> = {
   nearest: finite,
   miss: finite,
 };
-const setting: Reader<ScaleSetting> = (value, path) => record(value, path, SETTING);
+/** What a scale must show. */
+export const scale: Reader<ScaleSetting> = (value, path) => record(value, path, SETTING);
 
 const BESIDE: Readonly<Record<TearOut["at"], true>> = { table: true, cradle: true, fence: true };
 const TEAR_OUT: Fields<TearOut> = {
@@ -84,8 +86,8 @@ const PLACEMENT: Fields<CutPlacement> = {
   atFence: surface,
   along: hand,
   kept: hand,
-  miter: setting,
-  bevel: setting,
+  miter: scale,
+  bevel: scale,
   underBlade: (value, path) => word(value, path, { kept: true, offcut: true, none: true }),
   tearOut: (value, path) => list(value, path, (one, at) => record(one, at, TEAR_OUT)),
   obstacles,

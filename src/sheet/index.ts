@@ -1,7 +1,8 @@
 /**
- * The shop sheet: one printable page of a plan and of how its sticks are cut up.
+ * The printable page: reports on paper, above all the shop sheet of a frame.
  *
  * @module
  */
-export { shopSheet } from "./shop-sheet.js";
-export type { SheetOptions } from "./sheet-options.js";
+export type { FigureShape } from "./layout.js";
+export { reportSheet, type Paper, type PaperOptions, type ReportSheetOptions } from "./report-sheet.js";
+export { shopSheet, type SheetOptions } from "./shop-sheet.js";

@@ -19,6 +19,7 @@ caption{text-align:left;font-weight:bold;padding:.5mm 0;break-after:avoid}
 th,td{border:.4pt solid #8a8a86;padding:.15mm 1.1mm;text-align:left;vertical-align:top}
 thead th{background:#efefec}
 tbody th{font-weight:normal}
+td:empty{min-width:11mm}
 tr,article,li,.keep{break-inside:avoid}
 thead{display:table-header-group}
 dl{display:grid;grid-template-columns:repeat(5,1fr);gap:.8mm 3mm;margin:0}

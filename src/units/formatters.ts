@@ -40,6 +40,12 @@ export interface Formats {
   readonly force: (newtons: number) => string;
   /** A share in percent, to three figures. */
   readonly percent: (percent: number) => string;
+  /** A temperature in degrees Celsius, to three figures. */
+  readonly temperature: (celsius: number) => string;
+  /** An area in the square of the unit, to four figures. */
+  readonly area: (area: number) => string;
+  /** A number without a unit, to three figures. */
+  readonly number: (value: number) => string;
   /** An amount of money. */
   readonly money: (amount: number) => string;
 }
@@ -57,6 +63,8 @@ const POUND: number = 0.45359237;
 /** A pound-force in newtons: the weight of a pound at standard gravity, 0.45359237 kg × 9.80665 m/s². */
 const POUND_FORCE: number = 4.4482216152605;
 
+/** An area shows more than a length of three figures would. */
+const AREA_FIGURES: number = 4;
 /** Numbers without a unit may be as large as this. */
 const MOST: number = 1e300;
 
@@ -124,7 +132,8 @@ export function formatters(options: FormattersOptions): Formats {
 
   const marked = (text: string): string => (decimalMarker === "," ? text.replace(".", ",") : text);
   const finite = (value: unknown, path: string): number => checkNumber(value, path, -MOST, MOST, "a finite number");
-  const rounded = (value: number, path: string): string => marked(String(Number(finite(value, path).toPrecision(3))));
+  const figures = (value: number, path: string, count = 3): string =>
+    marked(String(Number(finite(value, path).toPrecision(count)) + 0));
   const small: FormatLengthOptions = { style: "decimal", digits: SMALL_DIGITS[unit], decimalMarker };
   return {
     length: lengthWriter(unit, denominator, digits, { decimalMarker }),
@@ -135,10 +144,13 @@ export function formatters(options: FormattersOptions): Formats {
         formatAngle(Number(finite(degrees, "degrees").toPrecision(1)), { digits: SMALL_ANGLE_DIGITS, decimalMarker }),
       ),
     mass: (kilograms) =>
-      `${rounded(finite(kilograms, "kilograms") / (pounds ? POUND : 1), "kilograms")}\u00a0${pounds ? "lb" : "kg"}`,
+      `${figures(finite(kilograms, "kilograms") / (pounds ? POUND : 1), "kilograms")}\u00a0${pounds ? "lb" : "kg"}`,
     force: (newtons) =>
-      `${rounded(finite(newtons, "newtons") / (pounds ? POUND_FORCE : 1), "newtons")}\u00a0${pounds ? "lbf" : "N"}`,
-    percent: (percent) => `${rounded(percent, "percent")}\u00a0%`,
+      `${figures(finite(newtons, "newtons") / (pounds ? POUND_FORCE : 1), "newtons")}\u00a0${pounds ? "lbf" : "N"}`,
+    percent: (percent) => `${figures(percent, "percent")}\u00a0%`,
+    temperature: (celsius) => `${figures(celsius, "celsius")}\u00a0°C`,
+    area: (area) => `${figures(area, "area", AREA_FIGURES)}\u00a0${unit}²`,
+    number: (value) => figures(value, "value"),
     money: money === undefined ? (amount) => marked(amountText(finite(amount, "amount"))) : (money as Formats["money"]),
   };
 }

@@ -3,39 +3,61 @@
  *
  * @module
  */
-export { arrisLabel } from "./arris-label.js";
-export type { GlueStageValues, GlueStageWords, LastJointWords } from "./assembly-words.js";
-export type { CheckValues, CheckWords } from "./check-words.js";
-export type { AngleChangeValues, CorrectionWords, ReadingValues } from "./correction-words.js";
-export { describeGlueUp, describeLastJoint } from "./describe-assembly.js";
-export { describeCheck, type DescribeCheckOptions } from "./describe-check.js";
-export { describeCorrection, type DescribeCorrectionOptions } from "./describe-correction.js";
-export { describeHanging } from "./describe-hanging.js";
-export { describeHazard, type HazardText } from "./describe-hazard.js";
-export { describeLay } from "./describe-lay.js";
-export { describeMovement, type MovingPlan } from "./describe-movement.js";
-export { describeObstacle, type DescribeObstacleOptions } from "./describe-obstacle.js";
-export { describeOperation, type DescribeOptions, type OperationText } from "./describe-operation.js";
-export { describeReason } from "./describe-reason.js";
-export { describeRingCheck } from "./describe-ring-check.js";
-export { describeSawFault, describeSawMove } from "./describe-saw-errors.js";
-export { describeStack } from "./describe-stack.js";
-export { describeTestCuts } from "./describe-test-cuts.js";
-export type { FixingValues, HangingWords, LoadValues, SeatValues, WireValues } from "./hanging-words.js";
-export type { HazardValue, HazardValues, HazardWords } from "./hazard-words.js";
-export { layLabel } from "./lay-label.js";
+export { arrisLabel } from "./texts/arris-label.js";
+export type { GlueStageValues, GlueStageWords, LastJointWords } from "./catalog/assembly-words.js";
+export type { CheckValues, CheckWords } from "./catalog/check-words.js";
+export type { AngleChangeValues, CorrectionWords, ReadingValues } from "./catalog/correction-words.js";
+export { glueUpLines, lastJointText } from "./texts/assembly-text.js";
+export { frameCheckText, type FrameCheckTextOptions } from "./texts/frame-check-text.js";
+export { correctionLines, type CorrectionLinesOptions } from "./texts/correction-lines.js";
+export { hangingLines } from "./texts/hanging-lines.js";
+export { hazardText, type HazardText } from "./texts/hazard-text.js";
+export { layLines } from "./texts/lay-lines.js";
+export { movementLines, type MovingPlan } from "./texts/movement-lines.js";
+export { obstacleText, type ObstacleTextOptions } from "./texts/obstacle-text.js";
+export { operationText, type OperationText } from "./texts/operation-text.js";
+export { reasonText } from "./texts/reason-text.js";
+export { ringCheckText } from "./texts/ring-check-text.js";
+export { sawFaultText, sawMoveText } from "./texts/saw-error-text.js";
+export { stackText } from "./texts/stack-text.js";
+export { testCutsText } from "./texts/test-cuts-text.js";
+export type { FixingValues, HangingWords, LoadValues, SeatValues, WireValues } from "./catalog/hanging-words.js";
+export type { HazardValue, HazardValues, HazardWords } from "./catalog/hazard-words.js";
+export { layLabel } from "./texts/lay-label.js";
 export type {
   LayerRoomValues,
   MovementWords,
   OpenJointsValues,
   OpenSeason,
   SightEdgeValues,
-} from "./movement-words.js";
-export type { Reason, ReasonWords } from "./reason-words.js";
-export type { GivenUpValues, LayWords } from "./lay-words.js";
-export type { ObstacleValues, ObstacleWords } from "./obstacle-words.js";
-export type { RingCheckWords } from "./ring-check-words.js";
-export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./saw-fault-words.js";
-export type { StackWords } from "./stack-words.js";
-export { surfaceLabel } from "./surface-label.js";
-export { english, type Words, type WordsOptions } from "./words.js";
+} from "./catalog/movement-words.js";
+export type { Reason, ReasonWords } from "./catalog/reason-words.js";
+export type { GivenUpValues, LayWords } from "./catalog/lay-words.js";
+export type { ObstacleValues, ObstacleWords } from "./catalog/obstacle-words.js";
+export type { RingCheckWords } from "./catalog/ring-check-words.js";
+export type { SawFaultValues, SawFaultWords, SawMoveWords } from "./catalog/saw-fault-words.js";
+export type { StackWords } from "./catalog/stack-words.js";
+export { surfaceLabel } from "./texts/surface-label.js";
+export type { TellOptions, WordsOptions } from "./tell-options.js";
+export { english, type Words } from "./words.js";
+export type { ClosingWords, FaultEffectValues } from "./catalog/closing-words.js";
+export type { ContentsWords, StackValues } from "./catalog/contents-words.js";
+export type { FrameWords } from "./catalog/frame-words.js";
+export type { LabelWords } from "./catalog/label-words.js";
+export type { LumberValues, MaterialWords, MoldingValues } from "./catalog/material-words.js";
+export type { BlankEdge, PanelWords } from "./catalog/panel-words.js";
+export type { ReportWords, SectionName } from "./catalog/report-words.js";
+export type { CradleValues, SawValues, SawWords } from "./catalog/saw-words.js";
+export type { ShopCutValues, ShopWords } from "./catalog/shop-words.js";
+export type {
+  LyingValues,
+  MeasureValues,
+  ScaleValues,
+  StepWords,
+  StopRuleValues,
+  StopValues,
+  TearOutValues,
+} from "./catalog/step-words.js";
+export type { LayoutValues, StockWords } from "./catalog/stock-words.js";
+export type { TestCutValues, TestCutWords } from "./catalog/test-cut-words.js";
+export type { TableWords } from "./catalog/table-words.js";

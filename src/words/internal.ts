@@ -1,4 +1,6 @@
 /** What other modules of the library use of this one, and no entry shows. */
-export { heedText } from "./heed-text.js";
-export { numberingText } from "./numbering-text.js";
-export { quantityText } from "./quantity-text.js";
+export { checkTellOptions, checkWords, type Telling } from "./tell-options.js";
+export { englishLabels } from "./catalog/label-words.js";
+export { englishStock } from "./catalog/stock-words.js";
+export { englishTables } from "./catalog/table-words.js";
+export { heedText } from "./texts/heed-text.js";

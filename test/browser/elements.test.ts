@@ -4,7 +4,8 @@ import { openBrowser, type OpenBrowser, type OpenPage } from "./open-browser.js"
 
 /** What a cell of a notebook in the browser does: elements of drawings and tables, put into the page. */
 const CELL = `
-  import { drawPlanView, tabulate, tabulateLengths } from "miterwright/drawing";
+  import { drawPlanView } from "miterwright/drawing";
+import { tabulate, tabulateLengths } from "miterwright/report";
   import { frameGeometry } from "miterwright/frame";
 
   const words = { length: (value) => value.toFixed(1), angle: (degrees) => degrees.toFixed(1) };

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { drawCut } from "miterwright/drawing";
 import { sawPlan, frameGeometry, planFrame, type FramePlan } from "miterwright/frame";
-import { describeOperation } from "miterwright/words";
+import { operationText } from "miterwright/words";
 import { miterSaw, placeCut, tableSaw, type Saw } from "miterwright/saw";
 import { placeStick } from "../../src/drawing/placed-stick.js";
 import { lyingPiece } from "../../src/drawing/lying-piece.js";
@@ -102,7 +102,7 @@ describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
     expect(texts).toContain(
       placement.bevel.toward === "none" ? "blade upright" : `bevel ${WORDS.angle(placement.bevel.degrees)}`,
     );
-    const { title, lines } = describeOperation(operation, words);
+    const { title, lines } = operationText(operation, words);
     expect(drawCut(frame, { step, ...WORDS }).title).toBe(`Step ${step}: ${title}`);
     expect(drawCut(frame, { step, ...WORDS }).description).toBe(lines.join(" "));
   });

@@ -4,7 +4,7 @@ import { correctSetting, ringClosure } from "miterwright/closure";
 import { correctFromGap, planFrame, type FramePlan, type ProfileBrief, type SeenGap } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
-import { describeCorrection } from "miterwright/words";
+import { correctionLines } from "miterwright/words";
 import { deepFreeze, plain, throughJson } from "./briefs.js";
 import { sawnFrame, SOUND, type Flaws } from "./sawn-frame.js";
 
@@ -179,7 +179,7 @@ describe("pieces that were cut at graduations that are off", () => {
     expect([kept.angle, kept.perJoint, kept.correction]).toEqual([0, 0, { miter: 0, bevel: 0 }]);
     expect([kept.first.miter.reading, kept.first.bevel.reading]).toEqual([6.5, 21.5]);
     expect(kept.slope.toFixed(2)).toBe("73.97");
-    expect(describeCorrection(kept)).toEqual([
+    expect(correctionLines(kept)).toEqual([
       "No gap: the inside angles of the corners are right.",
       "Miter: leave it.",
       "Bevel: leave it.",
@@ -235,20 +235,20 @@ describe("a correction", () => {
       correctFromGap(planOf({ slope: 30, saw, lay: "flat" }), seen),
     );
     expect(reversed!.first.miter.reading).toBeCloseTo(90 - up!.first.miter.reading, 12);
-    expect(describeCorrection(up!)).toEqual([
+    expect(correctionLines(up!)).toEqual([
       "Open outside: the inside angles of the corners are too large, so the ring does not come round.",
       "Miter: 0.211° less, nearer to a square cut.",
       "Bevel: 0.558° more, the blade leaning further over.",
       "The miter scale then shows 19.789° instead of 20°.",
       "The bevel scale then shows 11.058° instead of 10.5°.",
     ]);
-    expect(describeCorrection(reversed!).slice(3)).toEqual([
+    expect(correctionLines(reversed!).slice(3)).toEqual([
       "The miter scale then shows 70.211° instead of 70°.",
       "The bevel scale then shows 78.942° instead of 79.5°.",
     ]);
     const shown = { miter: down.miter.step * 141, bevel: 79 };
     expect(
-      describeCorrection(correctFromGap(planOf({ slope: 30, saw: down, lay: "flat" }), { ...seen, shown }))[3],
+      correctionLines(correctFromGap(planOf({ slope: 30, saw: down, lay: "flat" }), { ...seen, shown }))[3],
     ).toMatch(/instead of 70.5°/);
   });
 
@@ -258,10 +258,10 @@ describe("a correction", () => {
     const { first } = corrected;
     expect(plan.sawing.lay!.first.miter.toward).toBe("none");
     expect(first.miter.degrees).toBeGreaterThan(0.5);
-    expect(describeCorrection(corrected).some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
+    expect(correctionLines(corrected).some((line) => line.startsWith("The miter scale then shows"))).toBe(true);
     const tilted = planOf({ sides: 4, slope: 0.5, lay: "outer-edge-down", saw: SLIDES });
     expect(tilted.sawing.lay!.first.miter.toward).toBe("right");
-    expect(describeCorrection(correctFromGap(tilted, { ...seen, slope: -2 }))).toContainEqual(
+    expect(correctionLines(correctFromGap(tilted, { ...seen, slope: -2 }))).toContainEqual(
       expect.stringMatching(/^The miter scale then shows .*/),
     );
   });
@@ -307,7 +307,7 @@ describe("a correction", () => {
         expect(Number.isFinite(value) && !Object.is(value, -0)).toBe(true);
       }
       expect(Math.hypot(correction.miter, correction.bevel)).toBeLessThan(1);
-      expect(describeCorrection(corrected).length).toBeGreaterThan(2);
+      expect(correctionLines(corrected).length).toBeGreaterThan(2);
     }
   });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard, HazardCode } from "miterwright/errors";
 import { planFrame, type FrameBrief } from "miterwright/frame";
-import { describeHazard } from "miterwright/words";
+import { hazardText } from "miterwright/words";
 import { issuesOf } from "./briefs.js";
 import { anyBrief } from "../drawing/frames.js";
 import { codesOf, codesRead } from "../laws/codes.js";
@@ -64,7 +64,7 @@ describe.each(Object.entries(HAZARD_CASES))("the hazard %s", (code, { raises }) 
   test("is written in sentences, without a code of its data", () => {
     for (const brief of raises) {
       for (const hazard of hazardsOf(brief).filter((one) => one.code === code)) {
-        const { title, sentence, numbers } = describeHazard(hazard, { length: String, angle: String });
+        const { title, sentence, numbers } = hazardText(hazard, { length: String, angle: String });
         expect(sentence).toMatch(/^[A-Z].*\.$/s);
         expect(codesRead(`${title} ${sentence} ${numbers}`, codesOf(hazard))).toEqual([]);
         expect(numbers).not.toMatch(/graduation|searched/);
@@ -77,7 +77,7 @@ test("the numbers of a hazard have paper's names: a line of a scale is a mark", 
   const [reach] = hazardsOf(HAZARD_CASES["reach"].raises[0]!).filter(({ code }) => code === "reach");
   const { numbers } = reach!;
   const words = { length: (value: number) => `${value} mm`, angle: (degrees: number) => `${degrees}°` };
-  const said = describeHazard(reach!, words).numbers;
+  const said = hazardText(reach!, words).numbers;
   expect(said).toContain(`miter mark ${numbers["miterGraduation"]!}°, bevel mark ${numbers["bevelGraduation"]!}°`);
   expect(said).toContain(`miter off by ${numbers["miterMiss"]!}°, bevel off by ${numbers["bevelMiss"]!}°`);
 });
@@ -89,7 +89,7 @@ test("a number of a hazard whose name is not ours is written by its parts", () =
     numbers: { legOfStand: 7, constructor: 2 },
     kinds: { legOfStand: "length", constructor: "length" },
   };
-  expect(describeHazard(own as never, { length: String, angle: String }).numbers).toBe("leg of stand 7, constructor 2");
+  expect(hazardText(own as never, { length: String, angle: String }).numbers).toBe("leg of stand 7, constructor 2");
 });
 
 test("a printed source is named where the rule has one", () => {

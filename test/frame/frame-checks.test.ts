@@ -1,4 +1,4 @@
-import { describeCheck } from "miterwright/words";
+import { frameCheckText } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ringChecks, type RingCheck } from "miterwright/closure";
@@ -130,7 +130,7 @@ describe("what to measure", () => {
     const plan = planOf({ slope: 20 });
     const measure = plan.sawing.operations.at(-1)!.measure!;
     expect(checkOf(plan, "piece-length").value).toBe(measure.length);
-    expect(describeCheck(checkOf(plan, "piece-length"), plan.geometry)).toBe(
+    expect(frameCheckText(checkOf(plan, "piece-length"), plan.geometry)).toBe(
       "length of every piece along the outer edge at the back, one against the other",
     );
     // With no lay there is no tape; then the longest line will do.
@@ -221,7 +221,7 @@ describe("what to measure", () => {
   test("says where to measure, in words and by the arris, with a rabbet, without one, and on a slope", () => {
     const said = (plan: FramePlan): Record<string, string> =>
       Object.fromEntries(
-        plan.checks.map((check) => [check.code, `${check.arris ?? "-"}: ${describeCheck(check, plan.geometry)}`]),
+        plan.checks.map((check) => [check.code, `${check.arris ?? "-"}: ${frameCheckText(check, plan.geometry)}`]),
       );
     const odd = said(planOf({ sides: 5 }));
     expect(odd["level-width"]).toBe("wallMouth: width taken level, from the rabbet's wall");

@@ -1,7 +1,7 @@
 import type { Hazard } from "miterwright/errors";
-import { describeHazard } from "miterwright/words";
+import { hazardText } from "miterwright/words";
 
 /** What a hazard tells people to heed. */
 export function heed(hazard: Hazard): string {
-  return describeHazard(hazard, { length: String, angle: String }).sentence;
+  return hazardText(hazard, { length: String, angle: String }).sentence;
 }

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hazard } from "miterwright/errors";
 import { planFrame, type FrameBrief } from "miterwright/frame";
-import { describeHazard } from "miterwright/words";
+import { hazardText } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { polygonCorners } from "miterwright/polygon";
 import { plain } from "./briefs.js";
@@ -33,7 +33,7 @@ describe("a square frame whose contents are not square", () => {
       source: "geometry of the opening",
     });
     expect(heed(plan.hazards[0]!)).toMatch(/square.*miss the lip at the left and the right/);
-    const { numbers } = describeHazard(plan.hazards[0]!, { length: (value) => `${value} in`, angle: String });
+    const { numbers } = hazardText(plan.hazards[0]!, { length: (value) => `${value} in`, angle: String });
     expect(numbers).toBe("left and right 1.75 in");
   });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { numberHazards, planFrame, type FramePlan } from "miterwright/frame";
-import { heedText } from "../../src/words/heed-text.js";
+import { heedText } from "../../src/words/texts/heed-text.js";
 import { anyBrief } from "../drawing/frames.js";
 import { HAZARD_CASES } from "./hazard-cases.js";
 

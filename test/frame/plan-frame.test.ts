@@ -1,4 +1,4 @@
-import { describeCheck } from "miterwright/words";
+import { frameCheckText } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planFrame, stockJob, type FramePlan, type ProfileBrief } from "miterwright/frame";
@@ -134,7 +134,7 @@ describe("checks and materials", () => {
   test("name corner to side for odd frames and side to side for even ones", () => {
     const labels = (sides: number): string =>
       planOf({ sides })
-        .checks.map((check) => describeCheck(check, { sides }))
+        .checks.map((check) => frameCheckText(check, { sides }))
         .join("\n");
     expect(labels(7)).toMatch(/corner to opposite side/);
     expect(labels(8)).toMatch(/, side to opposite side/);

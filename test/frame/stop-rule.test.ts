@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sawPlan, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
-import { describeOperation } from "miterwright/words";
+import { operationText } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { planeFromWords, stickAxes, type Shop } from "../laws/saw.js";
 import { briefs, plain } from "./briefs.js";
@@ -122,7 +122,7 @@ describe("the words", () => {
     sawPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), {
       rough,
       saw,
-    }).operations.map((operation) => [...describeOperation(operation, words).lines]);
+    }).operations.map((operation) => [...operationText(operation, words).lines]);
 
   test("say where no stop may stand", () => {
     const stops = (rough: RoughMethod, saw = tableSaw()): (string | undefined)[] =>
@@ -147,7 +147,7 @@ describe("the words", () => {
   test("speak of no stop as set where no line sets one: of a molding known by level measures", () => {
     const measured = (saw: ReturnType<typeof tableSaw>): string => {
       const frame = frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } });
-      const { lines: all } = describeOperation(sawPlan(frame, { saw }).operations.at(-1)!, words);
+      const { lines: all } = operationText(sawPlan(frame, { saw }).operations.at(-1)!, words);
       expect(all.filter((line) => line.startsWith("Stop"))).toEqual([]);
       return all.find((line) => line.startsWith("No stop"))!;
     };

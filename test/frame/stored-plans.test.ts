@@ -1,16 +1,5 @@
-import {
-  drawCradle,
-  drawCut,
-  drawPanel,
-  drawPanelCut,
-  drawPlanView,
-  drawSection,
-  drawPiece,
-  drawStock,
-  tabulateChecks,
-  tabulateLays,
-  tabulateLengths,
-} from "miterwright/drawing";
+import { drawCradle, drawCut, drawPanel, drawPanelCut, drawPlanView, drawSection, drawPiece, drawStock } from "miterwright/drawing";
+import { tabulateChecks, tabulateLays, tabulateLengths } from "miterwright/report";
 import { isInputError } from "miterwright/errors";
 import {
   correctFromGap,
@@ -25,15 +14,15 @@ import {
   type FramePlan,
 } from "miterwright/frame";
 import {
-  describeGlueUp,
-  describeHazard,
-  describeHanging,
-  describeLastJoint,
-  describeLay,
-  describeMovement,
-  describeOperation,
-  describeSawFault,
-  describeTestCuts,
+  glueUpLines,
+  hazardText,
+  hangingLines,
+  lastJointText,
+  layLines,
+  movementLines,
+  operationText,
+  sawFaultText,
+  testCutsText,
 } from "miterwright/words";
 import { simulatePanel } from "miterwright/panel";
 import { molding } from "miterwright/profile";
@@ -126,19 +115,19 @@ const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undef
   tabulateChecks: (plan) => tabulateChecks(plan, words),
   tabulateLays: (plan) => tabulateLays(plan, words),
   tabulateLengths: (plan) => tabulateLengths(plan, words),
-  describeOperation: (plan, _, { sawing }) =>
-    sawing.operations.map((__, index) => describeOperation(at(plan, "sawing", "operations", index), words)),
-  describeLay: (plan, _, { sawing }) =>
-    sawing.lays.map((__, index) => describeLay(at(plan, "sawing", "lays", index), words)),
-  describeGlueUp: (plan) => describeGlueUp(at(plan, "assembly", "glueUp")),
-  describeLastJoint: (plan) => describeLastJoint(at(plan, "assembly", "lastJoint")),
-  describeSawFault: (plan, _, { assembly }) =>
-    assembly.sawErrors!.faults.map((__, index) => describeSawFault(at(plan, "assembly", "sawErrors", "faults", index))),
-  describeTestCuts: (plan) => describeTestCuts(at(plan, "sawing", "testCuts"), words),
-  describeMovement: (plan) => describeMovement(plan, words),
-  describeHanging: (plan) => describeHanging(plan, words),
-  describeHazard: (plan, _, { hazards }) =>
-    hazards.map((__, index) => describeHazard(at(plan, "hazards", index), words)),
+  operationText: (plan, _, { sawing }) =>
+    sawing.operations.map((__, index) => operationText(at(plan, "sawing", "operations", index), words)),
+  layLines: (plan, _, { sawing }) =>
+    sawing.lays.map((__, index) => layLines(at(plan, "sawing", "lays", index), words)),
+  glueUpLines: (plan) => glueUpLines(at(plan, "assembly", "glueUp")),
+  lastJointText: (plan) => lastJointText(at(plan, "assembly", "lastJoint")),
+  sawFaultText: (plan, _, { assembly }) =>
+    assembly.sawErrors!.faults.map((__, index) => sawFaultText(at(plan, "assembly", "sawErrors", "faults", index))),
+  testCutsText: (plan) => testCutsText(at(plan, "sawing", "testCuts"), words),
+  movementLines: (plan) => movementLines(plan, words),
+  hangingLines: (plan) => hangingLines(plan, words),
+  hazardText: (plan, _, { hazards }) =>
+    hazards.map((__, index) => hazardText(at(plan, "hazards", index), words)),
   numberHazards: (plan) => numberHazards(plan),
   correctFromGap: (plan) => correctFromGap(plan, { seenGap: 1, open: "outside" }),
   panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
@@ -162,15 +151,15 @@ const READS: Readonly<Record<string, readonly (keyof FramePlan | "fit")[]>> = {
   tabulateChecks: ["checks"],
   tabulateLays: ["geometry", "sawing"],
   tabulateLengths: ["geometry"],
-  describeOperation: ["sawing"],
-  describeLay: ["sawing"],
-  describeGlueUp: ["assembly"],
-  describeLastJoint: ["assembly"],
-  describeSawFault: ["assembly"],
-  describeTestCuts: ["sawing"],
-  describeMovement: ["brief", "movement", "contents"],
-  describeHanging: ["hanging"],
-  describeHazard: ["hazards"],
+  operationText: ["sawing"],
+  layLines: ["sawing"],
+  glueUpLines: ["assembly"],
+  lastJointText: ["assembly"],
+  sawFaultText: ["assembly"],
+  testCutsText: ["sawing"],
+  movementLines: ["brief", "movement", "contents"],
+  hangingLines: ["hanging"],
+  hazardText: ["hazards"],
   numberHazards: ["hazards", "sawing"],
   correctFromGap: ["geometry", "sawing"],
   panelForOpening: ["brief", "geometry", "checks"],
@@ -228,13 +217,13 @@ function isRead(name: string, part: Key | undefined): boolean {
 
 /** What a consumer that takes a part of a plan calls that part. */
 const OWN_NAMES: Readonly<Record<string, string>> = {
-  describeOperation: "operation",
-  describeLay: "lay",
-  describeGlueUp: "glueUp",
-  describeLastJoint: "lastJoint",
-  describeSawFault: "fault",
-  describeTestCuts: "testCuts",
-  describeHazard: "hazard",
+  operationText: "operation",
+  layLines: "lay",
+  glueUpLines: "glueUp",
+  lastJointText: "lastJoint",
+  sawFaultText: "fault",
+  testCutsText: "testCuts",
+  hazardText: "hazard",
   simulatePanel: "plan",
 };
 
@@ -260,7 +249,7 @@ function faultOf(name: string, place: readonly Key[], run: () => unknown): strin
 /** Whether a plan has what a consumer takes. */
 function hasWhatIsTaken(name: string, { plan, fit }: Stored): boolean {
   if (name === "drawCradle") return plan.sawing.cradle !== null;
-  if (["describeTestCuts", "describeSawFault", "correctFromGap"].includes(name)) return plan.sawing.lay !== null;
+  if (["testCutsText", "sawFaultText", "correctFromGap"].includes(name)) return plan.sawing.lay !== null;
   return name !== "drawStock" || fit !== undefined;
 }
 

@@ -6,7 +6,7 @@
  */
 import { compoundMiter, regularPolygon, type RegularPolygon } from "miterwright";
 import { correctSetting, ringClosure, type MeasuredPiece } from "miterwright/closure";
-import { tabulate, tabulateLengths, type Table } from "miterwright/drawing";
+import { tabulate, tabulateLengths, type Table } from "miterwright/report";
 import { InputError, isInputError } from "miterwright/errors";
 import { planFrame, type FramePlan } from "miterwright/frame";
 import { joinCorner, type Board, type Corner } from "miterwright/miter";
@@ -18,7 +18,7 @@ import { tableSaw } from "miterwright/saw";
 import { verifyFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
 import { formatLength, nearestFraction, parseLength } from "miterwright/units";
 import { miterMovement, type Wood } from "miterwright/wood";
-import { describeCorrection } from "miterwright/words";
+import { correctionLines } from "miterwright/words";
 
 const octagon: RegularPolygon = regularPolygon({ sides: 8, side: 100 });
 const board: Board = { slope: 30, thickness: 18 };
@@ -77,7 +77,7 @@ export const answers: Readonly<Record<string, unknown>> = {
   lengths: [parseLength("5 7/16", "in"), formatLength(138.1, "in"), nearestFraction(5.44, 16).text],
   panel: planPanel({ polygon: octagon, clearance: 1 }),
   closure: ringClosure({ pieces: Array.from({ length: 8 }, () => cutPiece), at: "outside", width: 40 }),
-  correction: describeCorrection(correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" })),
+  correction: correctionLines(correctSetting({ sides: 8, width: 40, seenGap: 1.2, open: "outside" })),
   plan,
   movement: miterMovement({ sides: 8, species: wood, grain: "flat-sawn", width: 45, from: 9, to: 6 }),
   lengthsTable: [lengthsTable, String(lengthsTable), lengthsTable.toHtml(), lengthsTable.toMarkdown()],

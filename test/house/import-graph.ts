@@ -28,6 +28,7 @@ export const HOUSE: House = {
     ["frame"],
     ["words"],
     ["drawing"],
+    ["report"],
     ["sheet"],
   ],
   beside: { precise: ["errors"] },

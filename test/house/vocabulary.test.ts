@@ -40,7 +40,7 @@ const RETIRED_NAMES: Readonly<Record<string, string>> = {
   checkProfile: "parseProfile",
   checkSaw: "parseSaw",
   cuttingPlan: "sawPlan",
-  describeCaution: "describeHazard",
+  describeCaution: "hazardText",
   drawStick: "drawPiece",
   givenMeasure: "onePolygonMeasure",
   markLabel: "arrisLabel",

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { drawSection, drawPiece, drawStock, tabulate, tabulateLengths } from "miterwright/drawing";
+import { drawSection, drawPiece, drawStock } from "miterwright/drawing";
+import { tabulate, tabulateLengths } from "miterwright/report";
 import { planFrame, type FramePlan } from "miterwright/frame";
-import { describeHazard, describeMovement, arrisLabel } from "miterwright/words";
+import { hazardText, movementLines, arrisLabel } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
 import { BATTEN } from "../drawing/frames.js";
@@ -39,9 +40,9 @@ function writtenTexts(name: string): string[] {
   const markup = [sheet, ...drawings.map(({ svg }) => svg), table.toHtml(), own.toHtml()];
   const bare = [...table.toString().split("\n"), ...own.toString().split("\n"), ...own.toMarkdown().split("\n")];
   const said = [
-    ...describeMovement(plan, words),
+    ...movementLines(plan, words),
     arrisLabel(name),
-    ...plan.hazards.map((hazard) => describeHazard(hazard, words).sentence),
+    ...plan.hazards.map((hazard) => hazardText(hazard, words).sentence),
   ];
   return [...markup.flatMap((text) => text.split(/<[^>]*>/)), ...bare, ...said].filter((text) => text !== "");
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type FrameBrief } from "miterwright/frame";
-import { describeMovement } from "miterwright/words";
+import { movementLines } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { measuredPlan, plan, SHORT } from "../drawing/frames.js";
 import { textOf } from "../drawing/read-xml.js";
@@ -18,7 +18,7 @@ describe("a year on the sheet", () => {
     const { text, elements } = readSheet(shopSheet(frame, SHORT));
     const heads = elements.filter(({ name }) => /^h[23]$/.test(name)).map((element) => textOf(element));
     expect(heads.slice(-3)).toEqual(["How true the saw must be", "Over the year", "The panel"]);
-    const lines = describeMovement(frame, SHORT);
+    const lines = movementLines(frame, SHORT);
     expect(lines).toHaveLength(3);
     for (const line of lines) expect(text).toContain(line);
   });

@@ -1,9 +1,9 @@
-import { describeCheck, describeGlueUp, describeHazard, describeSawFault } from "miterwright/words";
+import { frameCheckText, glueUpLines, hazardText, sawFaultText } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { isInputError } from "miterwright/errors";
 import { numberHazards, planFrame, stockJob, type FramePlan } from "miterwright/frame";
-import { describeOperation, describeTestCuts, arrisLabel } from "miterwright/words";
+import { operationText, testCutsText, arrisLabel } from "miterwright/words";
 import { tableSaw } from "miterwright/saw";
 import { shopSheet, type SheetOptions } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
@@ -88,7 +88,7 @@ describe("the sheet says", () => {
   test("every operation's sentences, in shop order", () => {
     let at = 0;
     for (const operation of tray.sawing.operations) {
-      const { title, lines } = describeOperation(operation, SHORT);
+      const { title, lines } = operationText(operation, SHORT);
       const numbers = numberHazards(tray).flatMap(({ number, steps }) =>
         steps.includes(operation.step) ? number : [],
       );
@@ -192,7 +192,7 @@ describe("the sheet says", () => {
   });
 
   test("how the setting is proved on scrap, before the steps", () => {
-    const { title, lines } = describeTestCuts(tray.sawing.testCuts!, SHORT);
+    const { title, lines } = testCutsText(tray.sawing.testCuts!, SHORT);
     for (const line of lines) expect(sheet.text).toContain(line);
     expect(sheet.text.indexOf(title)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
   });
@@ -286,7 +286,7 @@ describe("the sheet says", () => {
       tray.checks
         .filter(({ when }) => when !== "glued")
         .map((check) => [
-          describeCheck(check, tray.geometry),
+          frameCheckText(check, tray.geometry),
           SHORT[check.kind](check.value),
           check.tolerance === null ? "–" : `± ${SHORT[check.kind](check.tolerance)}`,
           "",
@@ -303,7 +303,7 @@ describe("the sheet says", () => {
   });
 
   test("every hazard, numbered, the gravest first, with what raised it, before the steps", () => {
-    const places = tray.hazards.map((hazard) => sheet.text.indexOf(describeHazard(hazard, SHORT).sentence));
+    const places = tray.hazards.map((hazard) => sheet.text.indexOf(hazardText(hazard, SHORT).sentence));
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
     const words = { danger: "Danger", warning: "Warning", caution: "Caution", notice: "Notice" };
@@ -313,7 +313,7 @@ describe("the sheet says", () => {
     // The list numbers its items: each stands at its number.
     numberHazards(tray).forEach(({ number, hazard }) => {
       expect(items[number - 1]).toMatch(new RegExp(`^\\s*${words[hazard.signal]}\\.\\s`));
-      expect(items[number - 1]).toContain(describeHazard(hazard, SHORT).sentence);
+      expect(items[number - 1]).toContain(hazardText(hazard, SHORT).sentence);
     });
     expect(items).toHaveLength(tray.hazards.length);
     // People read no codes.
@@ -340,7 +340,7 @@ describe("the sheet says", () => {
   });
 
   test("in which order it is glued, on which bevel blocks, and how its last joint is made", () => {
-    for (const stage of describeGlueUp(tray.assembly.glueUp)) expect(sheet.text).toContain(stage);
+    for (const stage of glueUpLines(tray.assembly.glueUp)) expect(sheet.text).toContain(stage);
     expect(sheet.text).toContain(`Prop every piece on a bevel block of ${SHORT.angle(20)}, its outer edge the higher.`);
     expect(sheet.text).toContain(`Clamp against cauls of ${SHORT.angle(20)}`);
     expect(sheet.text).toContain("An odd number of sides has no straight halves");
@@ -356,7 +356,7 @@ describe("the sheet says", () => {
     const { tolerance, sawErrors } = tray.assembly;
     expect(sheet.text).toContain(`the miter to ${SHORT.angle(tolerance!.shared.miter!)} where all cuts are off alike`);
     for (const fault of sawErrors!.faults)
-      expect(sheet.text.includes(describeSawFault(fault))).toBe(fault.effect !== "idle");
+      expect(sheet.text.includes(sawFaultText(fault))).toBe(fault.effect !== "idle");
     const eight = plan({ sides: 8, slope: 30 });
     const { best } = eight.sawing.graduations!;
     expect(readSheet(shopSheet(eight, SHORT)).text).toContain(

@@ -1,4 +1,4 @@
-import { describeCheck } from "miterwright/words";
+import { frameCheckText } from "miterwright/words";
 import { expect, test } from "vitest";
 import { shopSheet } from "miterwright/sheet";
 import { plan } from "../drawing/frames.js";
@@ -12,16 +12,16 @@ const TABLE = "Measure on the loose pieces, dry without glue, and again once glu
 test("gaps, tolerances and what has one are written finely where the caller can, and everything else as before", () => {
   const fine = readSheet(shopSheet(frame, { ...coarse, small }));
   const flats = frame.checks.find(({ code }) => code === "opening-across-flats")!;
-  const row = fine.tables[TABLE]!.find(([what]) => what === describeCheck(flats, frame.geometry))!;
+  const row = fine.tables[TABLE]!.find(([what]) => what === frameCheckText(flats, frame.geometry))!;
   expect(row[1]).toBe(small(flats.value));
   const width = frame.checks.find(({ code }) => code === "level-width")!;
-  expect(fine.tables[TABLE]!.find(([what]) => what === describeCheck(width, frame.geometry))![1]).toBe(
+  expect(fine.tables[TABLE]!.find(([what]) => what === frameCheckText(width, frame.geometry))![1]).toBe(
     coarse.length(width.value),
   );
   expect(row[2]).toBe(`± ${small(flats.tolerance!)}`);
   expect(fine.text).toContain("0.300 mm (finely)");
   const rough = readSheet(shopSheet(frame, coarse));
-  expect(rough.tables[TABLE]!.find(([what]) => what === describeCheck(flats, frame.geometry))![2]).toBe("a hair");
+  expect(rough.tables[TABLE]!.find(([what]) => what === frameCheckText(flats, frame.geometry))![2]).toBe("a hair");
   expect(rough.text).not.toContain("finely");
 });
 

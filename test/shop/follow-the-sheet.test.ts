@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
-import { describeOperation, arrisLabel } from "miterwright/words";
+import { operationText, arrisLabel } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
@@ -188,7 +188,7 @@ describe("the shop floor itself", () => {
     ["leans to the left", "leans to the right"],
   ])("makes another piece when %j is read as %j", (right, wrong) => {
     const shop = { fence: "near" as const, slope: 30 };
-    const lines = describeOperation(plan.sawing.operations[0]!, fine).lines;
+    const lines = operationText(plan.sawing.operations[0]!, fine).lines;
     const misread = lines.map((line) => line.replace(right, wrong));
     expect(misread).not.toEqual(lines);
     const { plane } = plan.geometry.pieces[0].end;
@@ -203,7 +203,7 @@ describe("the shop floor itself", () => {
 
   test("stops at a sentence that is not so", () => {
     const shop = { fence: "near" as const, slope: 30 };
-    const [first, second] = plan.sawing.operations.map((operation) => describeOperation(operation, fine).lines);
+    const [first, second] = plan.sawing.operations.map((operation) => operationText(operation, fine).lines);
     const { piece, lying } = follow(first!, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel);
     expect(() =>
       follow(

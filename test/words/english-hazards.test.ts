@@ -1,6 +1,6 @@
 import { describe, expect, expectTypeOf, test } from "vitest";
 import type { Hazard, HazardCode, HazardFacts, HazardFence, HazardNames } from "miterwright/errors";
-import { describeHazard, english, type HazardValues, type HazardWords } from "miterwright/words";
+import { hazardText, english, type HazardValues, type HazardWords } from "miterwright/words";
 import { heed } from "../frame/heed.js";
 
 type FactsByCode = { readonly [C in keyof HazardFacts]: readonly HazardFacts[C][] };
@@ -97,7 +97,7 @@ describe("the words of hazards", () => {
     };
     const options = { length: (value: number) => `${value} mm`, angle: String, words: { ...english, hazards } };
     const given = { numbers: { retreat: 2 }, kinds: { retreat: "length" }, names: { layer: "\u202emap" } } as const;
-    expect(describeHazard(hazardOf("panel-lap", given), options).sentence).toBe("notice: map 2 mm");
-    expect(describeHazard(hazardOf("dust"), options).sentence).toBe(heed(hazardOf("dust")));
+    expect(hazardText(hazardOf("panel-lap", given), options).sentence).toBe("notice: map 2 mm");
+    expect(hazardText(hazardOf("dust"), options).sentence).toBe(heed(hazardOf("dust")));
   });
 });

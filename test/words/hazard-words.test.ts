@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Hazard } from "miterwright/errors";
 import { planFrame, type ContentsLayer, type FrameBrief, type FramePlan } from "miterwright/frame";
-import { describeHazard, describeOperation } from "miterwright/words";
+import { hazardText, operationText } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { plain, rabbeted } from "../frame/briefs.js";
@@ -122,7 +122,7 @@ describe("at the saw", () => {
   test("a cradle goes round with the stick that lies in it", () => {
     const words = { length: String, angle: String };
     const flip = (lay: "propped" | "flat"): string =>
-      describeOperation(planOf({ slope: 30, lay }).sawing.operations[1]!, words).lines[0]!;
+      operationText(planOf({ slope: 30, lay }).sawing.operations[1]!, words).lines[0]!;
     expect(flip("propped")).toMatch(/^Flip the stick end for end, and its cradle with it, still with its back in the/);
     expect(flip("flat")).toMatch(/^Flip the stick end for end, still with its back on the table/);
   });
@@ -179,15 +179,15 @@ describe("a hazard in words", () => {
 
   test("has its numbers in the reader's units, finely where rounding would lose what they say", () => {
     const [first, limit] = [hazard!.numbers["length"]!, hazard!.numbers["limit"]!];
-    expect(describeHazard(hazard!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
+    expect(hazardText(hazard!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
     const gap = {
       ...hazard!,
       numbers: { jointGap: 0.3, limit: 0.25 },
       kinds: { jointGap: "length", limit: "length" },
     } as const;
     const small = (value: number): string => `${value.toFixed(2)} mm`;
-    expect(describeHazard(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
-    expect(describeHazard(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");
+    expect(hazardText(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
+    expect(hazardText(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");
   });
 
   test.each<[string, unknown, string]>([
@@ -219,13 +219,13 @@ describe("a hazard in words", () => {
       'Expected `hazard.signal` to be one of "danger", "warning", "caution", "notice", got "dire" (string)',
     ],
   ])("is refused for %s", (_, given, message) => {
-    expect(() => describeHazard(given as never, words)).toThrow(message);
+    expect(() => hazardText(given as never, words)).toThrow(message);
   });
 
   test("is named in steps by a code that a rule has", () => {
     const [operation] = planOf({}).sawing.operations;
     const damaged = { ...operation!, hazards: ["dust", "seat"] };
-    expect(() => describeOperation(damaged as never, words)).toThrow(
+    expect(() => operationText(damaged as never, words)).toThrow(
       /^Expected `operation\.hazards\[1\]` to be one of "short-piece", .*, "panel-lap", got "seat" \(string\)$/,
     );
   });

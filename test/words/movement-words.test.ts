@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
 import { planFrame, type FrameBrief, type ProfileBrief } from "miterwright/frame";
-import { describeMovement, english, type Words } from "miterwright/words";
+import { movementLines, english, type Words } from "miterwright/words";
 import { formatLength } from "miterwright/units";
 import { molding } from "miterwright/profile";
 import { plain, rabbeted } from "../frame/briefs.js";
@@ -10,7 +10,7 @@ const length = (value: number): string => formatLength(value, "mm");
 
 function wordsOf(changes: Partial<ProfileBrief>): string[] {
   const brief: FrameBrief = { sides: 4, profile: rabbeted, opening: { side: 400 }, ...changes };
-  return describeMovement(planFrame(brief), { length });
+  return movementLines(planFrame(brief), { length });
 }
 
 describe("a year in words", () => {
@@ -67,7 +67,7 @@ describe("a year in words", () => {
       contents: [{ name: "pane", thickness: 2, material: "acrylic" }],
       clearance: 1,
     });
-    expect(describeMovement(plan, { length, words: { ...english, movement } })).toEqual([
+    expect(movementLines(plan, { length, words: { ...english, movement } })).toEqual([
       "dry 6 inside 0.56 mm, damp 12 outside 1.12 mm; 8, 0.25 mm",
       "0.39 mm, 0.07 mm to 0.14 mm",
       "pane true true 7.39 mm",
@@ -80,7 +80,7 @@ describe("a year in words", () => {
       species: "white oak",
       moisture: { made: 8, seasons: [8] },
     });
-    expect(describeMovement(even, { length, words: { ...english, movement: still } })).toEqual(["still at 8"]);
+    expect(movementLines(even, { length, words: { ...english, movement: still } })).toEqual(["still at 8"]);
   });
 
   test("ends with what is not known", () => {
@@ -92,7 +92,7 @@ describe("a year in words", () => {
       species: "white oak",
     };
     const plan = planFrame(brief);
-    expect(describeMovement(plan, { length }).slice(2)).toEqual([
+    expect(movementLines(plan, { length }).slice(2)).toEqual([
       "Only level measures of the molding are known: the joints are taken to open as if all of the width taken level moved like the faster of width and thickness, which is the most that it can.",
       "The lip's width is not known: what it adds to the open joints is not counted.",
     ]);
@@ -104,8 +104,8 @@ describe("a year in words", () => {
 
   test("is the same of a plan that went through JSON", () => {
     const plan = planFrame({ sides: 4, profile: rabbeted, opening: { side: 400 }, species: "white oak" });
-    expect(describeMovement(JSON.parse(JSON.stringify(plan)) as typeof plan, { length })).toEqual(
-      describeMovement(plan, { length }),
+    expect(movementLines(JSON.parse(JSON.stringify(plan)) as typeof plan, { length })).toEqual(
+      movementLines(plan, { length }),
     );
   });
 });
@@ -123,7 +123,7 @@ describe("refused are", () => {
     [plan, 5, "Expected `options` to be an object, got 5 (number)"],
   ])("%j with %j", (given, options, message) => {
     try {
-      describeMovement(given as never, options as never);
+      movementLines(given as never, options as never);
       expect.unreachable();
     } catch (error) {
       expect(isInputError(error) && error.message).toBe(message);

@@ -1,4 +1,4 @@
-import { describeGlueUp, describeLastJoint, surfaceLabel } from "miterwright/words";
+import { glueUpLines, lastJointText, surfaceLabel } from "miterwright/words";
 import { html, type Part } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets } from "./tables.js";
@@ -17,7 +17,7 @@ export const assemblyCard: Card = {
         ? []
         : [`Prop every piece on a bevel block of ${writers.angle(slope)}, its ${surfaceLabel(high)} the higher.`]),
       `Clamp against cauls of ${writers.angle(cauls.angle)} fixed to the outside, so that the pull is square to the joint.`,
-      describeLastJoint(lastJoint),
+      lastJointText(lastJoint),
       ...(tolerance === null
         ? []
         : [
@@ -26,7 +26,7 @@ export const assemblyCard: Card = {
     ];
     return html`<p>Corner 1 is where side 1 starts, counter-clockwise as seen from above.</p>
       <ol class="steps">
-        ${describeGlueUp(glueUp).map((stage) => html`<li>${stage}</li>`)}
+        ${glueUpLines(glueUp).map((stage) => html`<li>${stage}</li>`)}
       </ol>
       ${bullets(lines)}`;
   },

@@ -1,8 +1,8 @@
 import { drawPanel, drawPlanView, drawSection } from "miterwright/drawing";
-import { arrisLabel, describeReason } from "miterwright/words";
+import { arrisLabel, reasonText } from "miterwright/words";
 import { sideNumber } from "../../../src/core/side-number.js";
 import { swingLabel } from "../../../src/drawing/swing-label.js";
-import { numberingText } from "../../../src/words/numbering-text.js";
+import { numberingText } from "../../../src/words/texts/numbering-text.js";
 import { html, trusted } from "../html.js";
 import type { Card } from "./card.js";
 import { bullets, facts, table } from "./tables.js";
@@ -31,7 +31,7 @@ export const sectionCard: Card = {
       ...(contents.possible === false
         ? [
             html`<strong>The contents can't be held:</strong>
-              ${contents.reason === null ? "" : describeReason(contents.reason)}`,
+              ${contents.reason === null ? "" : reasonText(contents.reason)}`,
           ]
         : []),
       ...(contents.hidden > 0

@@ -1,5 +1,5 @@
 import { type FramePlan } from "miterwright/frame";
-import { describeHanging } from "miterwright/words";
+import { hangingLines } from "miterwright/words";
 import { html, type Part } from "../html.js";
 import { about } from "../writers.js";
 import type { Card } from "./card.js";
@@ -53,7 +53,7 @@ export const hangingCard: Card = {
   heading: "On the wall",
   column: "work",
   write: ({ plan, writers }) => {
-    const lines = describeHanging(plan, writers);
+    const lines = hangingLines(plan, writers);
     return lines.length === 0 ? null : bullets(lines);
   },
 };

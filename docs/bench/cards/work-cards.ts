@@ -1,16 +1,16 @@
 import { drawCradle, drawCut } from "miterwright/drawing";
 import { numberHazards, type FramePlan, type LayResult } from "miterwright/frame";
 import {
-  describeCheck,
-  describeHazard,
-  describeLay,
-  describeObstacle,
-  describeOperation,
-  describeTestCuts,
+  frameCheckText,
+  hazardText,
+  layLines,
+  obstacleText,
+  operationText,
+  testCutsText,
   arrisLabel,
   layLabel,
 } from "miterwright/words";
-import { heedText } from "../../../src/words/heed-text.js";
+import { heedText } from "../../../src/words/texts/heed-text.js";
 import { html, trusted, type Markup, type Part } from "../html.js";
 import type { Writers } from "../writers.js";
 import type { Card } from "./card.js";
@@ -41,7 +41,7 @@ export const answerCard: Card = {
         [`${piece.count} pieces, each`, html`<span class="figure">${length(longest)}</span>`],
       ])}
       <p>
-        The stick lies ${[`${layName(option, angle)}.`, ...describeLay(option, writers).slice(1)].join(" ")} The length
+        The stick lies ${[`${layName(option, angle)}.`, ...layLines(option, writers).slice(1)].join(" ")} The length
         is taken along the ${arrisLabel(arris)}, from end to end. All pieces together use up
         ${length(materials.moldingLength)} of one stick, saw cuts included.
       </p>`;
@@ -59,7 +59,7 @@ function cradle(plan: FramePlan, writers: Writers, width: number): Markup | null
 /** How the setting is proved before the molding is cut. */
 function testCuts(plan: FramePlan, writers: Writers): Markup | null {
   if (plan.sawing.testCuts === null) return null;
-  const { title, lines } = describeTestCuts(plan.sawing.testCuts, writers);
+  const { title, lines } = testCutsText(plan.sawing.testCuts, writers);
   return html`<h3>${title}</h3>
     ${bullets(lines)}`;
 }
@@ -78,7 +78,7 @@ export const stepsCard: Card = {
         : "Each step is done for all pieces before the next.";
     const hazards = numberHazards(plan);
     const steps = operations.map((operation) => {
-      const { title, lines } = describeOperation(operation, writers);
+      const { title, lines } = operationText(operation, writers);
       const drawing = drawCut(plan, { ...writers, step: operation.step, width: Math.min(width, 400) });
       return html`<li>
         <h3>${title}</h3>
@@ -117,7 +117,7 @@ export const laysCard: Card = {
         ? html`<strong>used here${doubt(option)}</strong>`
         : option.possible
           ? `possible${doubt(option)}`
-          : option.obstacles.map((obstacle) => describeObstacle(obstacle, { angle })).join(" "),
+          : option.obstacles.map((obstacle) => obstacleText(obstacle, { angle })).join(" "),
     ]);
     return table(
       "What the scales must show, and whether this saw can do it",
@@ -161,7 +161,7 @@ export const checksCard: Card = {
           .map((check): Part[] => {
             const { kind, value, tolerance } = check;
             return [
-              describeCheck(check, plan.geometry),
+              frameCheckText(check, plan.geometry),
               // Rounded to the marks of a rule, a length could be off by more than its tolerance.
               html`<span class="figure"
                 >${kind === "length" && tolerance !== null ? writers.small(value) : writers[kind](value)}</span
@@ -183,7 +183,7 @@ export const hazardsCard: Card = {
   column: "work",
   write: ({ plan, writers }) => {
     const items = numberHazards(plan).map(({ hazard }) => {
-      const { title, sentence, numbers, source } = describeHazard(hazard, writers);
+      const { title, sentence, numbers, source } = hazardText(hazard, writers);
       const behind = [numbers, source].filter((part) => part !== "").join("; ");
       return html`<li class="signal-${hazard.signal}">
         <strong>${title}.</strong> ${sentence}${behind === "" ? null : html` <small>(${behind})</small>`}

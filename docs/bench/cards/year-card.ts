@@ -1,4 +1,4 @@
-import { describeMovement } from "miterwright/words";
+import { movementLines } from "miterwright/words";
 import type { Card } from "./card.js";
 import { bullets } from "./tables.js";
 
@@ -8,7 +8,7 @@ export const yearCard: Card = {
   heading: "Over the year",
   column: "work",
   write: ({ plan, writers }) => {
-    const lines = describeMovement(plan, { length: writers.small });
+    const lines = movementLines(plan, { length: writers.small });
     return lines.length === 0 ? null : bullets(lines);
   },
 };

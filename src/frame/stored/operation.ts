@@ -36,13 +36,17 @@ const MOVES: Readonly<Record<NonNullable<Operation["move"]>, true>> = {
   "flip-end-for-end": true,
   "slide-past-the-blade": true,
 };
+/** What an operation does. */
+export const kind: Reader<OperationKind> = (value, path) => word(value, path, KINDS);
+/** How the stick comes from the operation before. */
+export const move: Reader<Operation["move"]> = (value, path) => orNull(value, path, (v, p) => word(v, p, MOVES));
 const OPERATION: Fields<Operation> = {
   step: count,
-  kind: (value, path) => word(value, path, KINDS),
+  kind,
   times: (value, path) => checkInteger(value, path ?? "", 1, 1e6),
   placement,
   graduations: (value, path) => record(value, path, GRADUATIONS),
-  move: (value, path) => orNull(value, path, (v, p) => word(v, p, MOVES)),
+  move,
   stop: (value, path) => orNull(value, path, contact),
   stopRule: (value, path) => record(value, path, STOP_RULE),
   size: (value, path) => orNull(value, path, cutSize),

@@ -1,0 +1,76 @@
+import type { Drawing, FigureBlock } from "../drawing/index.js";
+import type { Block, FactsBlock, HazardsBlock, ListBlock, StepsBlock, TableBlock } from "../report/index.js";
+import type { SectionName } from "../words/index.js";
+import { element, join, list, type Content, type Markup } from "./html.js";
+import { shapeOf, TABLES_WITH_NAMES, type FigureShape } from "./layout.js";
+
+/** Draws a figure of a report in a shape. */
+export type DrawBlock = (block: FigureBlock, shape: FigureShape) => Drawing;
+
+function writeFacts({ facts }: FactsBlock): Markup {
+  return element("dl", ...facts.map(({ name, value }) => element("div", element("dt", name), element("dd", value))));
+}
+
+function writeTable({ name, caption, columns, cells }: TableBlock): Markup {
+  const isEmpty = columns.every(({ label }) => label === "");
+  const rows = cells.map(([first, ...others]) =>
+    element("tr", element('th scope="row"', first!), ...others.map((cell) => element("td", cell))),
+  );
+  const heads = columns.map(({ label }) => element('th scope="col"', label));
+  return element(
+    TABLES_WITH_NAMES.includes(name) ? 'table class="names"' : "table",
+    element("caption", caption),
+    ...(isEmpty ? [] : [element("thead", element("tr", ...heads))]),
+    element("tbody", ...rows),
+  );
+}
+
+function writeList({ marker, isStrong, items }: ListBlock): Markup {
+  const told = items.map((item): Content => (isStrong ? element("strong", item) : item));
+  if (marker === "none") return join(told.map((item) => element("p", item)));
+  return list(marker === "bullet" ? "ul" : "ol", told);
+}
+
+function writeHazards({ hazards }: HazardsBlock): Markup {
+  const items = hazards.map(({ title, sentence, behind }) =>
+    element("li", element("strong", `${title}.`), ` ${sentence}${behind === "" ? "" : ` (${behind})`}`),
+  );
+  return element('ol class="columns"', ...items);
+}
+
+function writeFigure(block: FigureBlock, section: SectionName, draw: DrawBlock): Markup {
+  const { svg } = draw(block, shapeOf(section, block.name));
+  const { caption } = block;
+  return element("figure", { html: svg }, ...(caption === null ? [] : [element("figcaption", caption)]));
+}
+
+/** The steps, each beside its pictures. */
+function writeSteps({ steps }: StepsBlock, section: SectionName, draw: DrawBlock): Markup {
+  return join(
+    steps.map(({ step, title, heed, lines, figures }) =>
+      element(
+        'article class="step"',
+        element("div", element("h3", `${step}. ${title}`), list("ul", heed === null ? lines : [heed, ...lines])),
+        element("div", ...figures.map((figure) => writeFigure(figure, section, draw))),
+      ),
+    ),
+  );
+}
+
+/** Writes a block of a report. */
+export function writeBlock(block: Block, section: SectionName, draw: DrawBlock): Markup {
+  switch (block.kind) {
+    case "facts":
+      return writeFacts(block);
+    case "table":
+      return writeTable(block);
+    case "list":
+      return writeList(block);
+    case "hazards":
+      return writeHazards(block);
+    case "steps":
+      return writeSteps(block, section, draw);
+    case "figure":
+      return writeFigure(block, section, draw);
+  }
+}
