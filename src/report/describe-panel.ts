@@ -26,7 +26,7 @@ export interface DescribePanelOptions extends TellOptions {
  * import { describePanel } from "miterwright/report";
  * import { formatters } from "miterwright/units";
  *
- * const panel = planPanel({ sides: 6, side: 200 });
+ * const panel = planPanel({ polygon: { sides: 6, apothem: 200 } });
  * describePanel(panel, { formats: formatters({ unit: "mm" }) }).sections[0]!.title; //=> "The panel"
  * ```
  */

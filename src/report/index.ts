@@ -18,6 +18,7 @@ export { describeFit } from "./describe-fit.js";
 export { describePanel, type DescribePanelOptions } from "./describe-panel.js";
 export { describePlan, type DescribePlanOptions } from "./describe-plan.js";
 export { describeShopOrder } from "./describe-shop-order.js";
+export { showReport, type ShownReport, type ShowReportOptions } from "./show/show-report.js";
 export type { ReportOptions } from "./pen.js";
 export type {
   Block,

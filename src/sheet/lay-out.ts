@@ -1,21 +1,20 @@
 import type { Block, Report, ReportSection } from "../report/index.js";
 import type { SectionName } from "../words/index.js";
-import { element, join, type Markup } from "./html.js";
+import { element, join, writeBlock, type BlockStyle, type Markup } from "../report/internal.js";
 import { LAYOUT, type Group, type Item, type Row } from "./layout.js";
-import { writeBlock, type DrawBlock } from "./write-block.js";
 
 /** A report that is being laid out: every block is written once, at its place or behind it. */
 interface Pile {
   readonly sections: ReadonlyMap<SectionName, ReportSection>;
   readonly taken: Set<Block>;
-  readonly draw: DrawBlock;
+  readonly style: BlockStyle;
 }
 
 /** Writes blocks of a section that are not written yet. */
-function take({ taken, draw }: Pile, section: ReportSection, names: string | null): Markup[] {
+function take({ taken, style }: Pile, section: ReportSection, names: string | null): Markup[] {
   const blocks = section.blocks.filter((block) => (names === null || block.name === names) && !taken.has(block));
   for (const block of blocks) taken.add(block);
-  return blocks.map((block) => writeBlock(block, section.name, draw));
+  return blocks.map((block) => writeBlock(block, section.name, style));
 }
 
 /** Writes a block by its name, or a whole section under a small heading. */
@@ -47,8 +46,8 @@ function writeGroup(pile: Pile, { heading, rows }: Group): Markup[] {
 }
 
 /** Lays a report out on paper. */
-export function layOut({ sections }: Report, draw: DrawBlock): Markup {
-  const pile: Pile = { sections: new Map(sections.map((section) => [section.name, section])), taken: new Set(), draw };
+export function layOut({ sections }: Report, style: BlockStyle): Markup {
+  const pile: Pile = { sections: new Map(sections.map((section) => [section.name, section])), taken: new Set(), style };
   const placed = LAYOUT.flatMap((group) => writeGroup(pile, group));
   const others = sections.flatMap(({ name }) => writeGroup(pile, { heading: name, rows: [] }));
   return join([...placed, ...others]);

@@ -29,7 +29,7 @@ export const LAYOUT: readonly Group[] = [
         style: "frame",
         columns: [
           ["frame.above", "contents"],
-          ["frame.section", "frame.lengths", "materials.molding", "hanging"],
+          ["frame.section", "frame.lengths", "materials.molding", "hangers"],
         ],
       },
     ],

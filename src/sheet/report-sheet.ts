@@ -2,9 +2,9 @@ import { checkObject, checkText, checkWord, refuse } from "../core/check.js";
 import type { Drawing, FigureBlock } from "../drawing/index.js";
 import type { Report } from "../report/index.js";
 import { english, type Words } from "../words/index.js";
-import { element } from "./html.js";
+import { element } from "../report/internal.js";
 import { layOut } from "./lay-out.js";
-import type { FigureShape } from "./layout.js";
+import { shapeOf, TABLES_WITH_NAMES, type FigureShape } from "./layout.js";
 import { SHEET_STYLE } from "./sheet-style.js";
 
 /** The paper that a sheet is printed on. */
@@ -49,7 +49,7 @@ function optionalText(value: unknown, path: string): string | undefined {
  * import { reportSheet } from "miterwright/sheet";
  * import { formatters } from "miterwright/units";
  *
- * const panel = planPanel({ sides: 6, side: 200 });
+ * const panel = planPanel({ polygon: { sides: 6, apothem: 200 } });
  * const formats = formatters({ unit: "mm" });
  * const html = reportSheet(describePanel(panel, { formats }), {
  *   figure: (block, shape) => drawFigure({ panel }, block, { formats, ...shape }),
@@ -66,7 +66,16 @@ export function reportSheet(report: Report, options: ReportSheetOptions): string
   const notes = (optionalText(options.note, "note") ?? "")
     .split(/\r?\n/)
     .flatMap((line) => (line.trim() === "" ? [] : [element("p", line)]));
-  const body = element("main", layOut({ title, sections }, figure));
+  const body = element(
+    "main",
+    layOut(
+      { title, sections },
+      {
+        draw: (block, section) => figure(block, shapeOf(section, block.name)),
+        tableTag: (name) => (TABLES_WITH_NAMES.includes(name) ? 'table class="names"' : "table"),
+      },
+    ),
+  );
   const header = element("header", element("h1", title), ...notes);
   return `<!DOCTYPE html>
 <html lang="${words.reports.language}"><head><meta charset="utf-8"/><meta name="viewport" content="width=device-width,initial-scale=1"/>${element("title", title).html}<style>${SHEET_STYLE}${size}</style></head>

@@ -3,4 +3,5 @@ export { checkTellOptions, checkWords, type Telling } from "./tell-options.js";
 export { englishLabels } from "./catalog/label-words.js";
 export { englishStock } from "./catalog/stock-words.js";
 export { englishTables } from "./catalog/table-words.js";
+export { pieceLabel } from "./texts/piece-label.js";
 export { heedText } from "./texts/heed-text.js";

@@ -1,7 +1,14 @@
 import { frameCheckText, obstacleText } from "miterwright/words";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { tabulateChecks, tabulateLays, tabulateLengths, tabulateMiters, tabulatePolygons, type Table } from "miterwright/report";
+import {
+  tabulateChecks,
+  tabulateLays,
+  tabulateLengths,
+  tabulateMiters,
+  tabulatePolygons,
+  type Table,
+} from "miterwright/report";
 import { planFrame, type FrameGeometry } from "miterwright/frame";
 import { compoundMiterTable } from "miterwright/miter";
 import { regularPolygon } from "miterwright/polygon";

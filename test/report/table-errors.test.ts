@@ -1,6 +1,13 @@
 import type { FrameGeometry } from "miterwright/frame";
 import { describe, expect, test } from "vitest";
-import { tabulate, tabulateChecks, tabulateLays, tabulateLengths, tabulateMiters, tabulatePolygons } from "miterwright/report";
+import {
+  tabulate,
+  tabulateChecks,
+  tabulateLays,
+  tabulateLengths,
+  tabulateMiters,
+  tabulatePolygons,
+} from "miterwright/report";
 import { isInputError } from "miterwright/errors";
 import { compoundMiterTable } from "miterwright/miter";
 import { regularPolygon } from "miterwright/polygon";

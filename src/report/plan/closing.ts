@@ -69,7 +69,7 @@ function bestMarkLines({ sawing, geometry }: FramePlan, { words, fine }: Pen): s
   if (Math.max(best.miterMiss, best.bevelMiss) < NO_MISS) return [];
   const isNearest = best.miter === nearest.miter && best.bevel === nearest.bevel;
   return [
-    words.closing.bestMarks({
+    words.closing.bestGraduations({
       miter: fine.angle(best.miter),
       bevel: fine.angle(best.bevel),
       gap: fine.length(best.jointGap),

@@ -36,8 +36,9 @@ function sumFact(
   write: (value: number) => string,
   { words }: Pen,
 ): Fact[] {
-  if (sum === null || sum.total === null) return [];
-  const value = write(sum.total);
+  const total = sum?.total ?? null;
+  if (total === null) return [];
+  const value = write(total);
   return [
     {
       name,

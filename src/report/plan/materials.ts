@@ -40,7 +40,7 @@ export function materialsSection(plan: FramePlan, pen: Pen): ReportSection[] {
 
 /** How the frame hangs: where the hangers go, what they lie on, the wire and the load. */
 export function hangingSection(plan: FramePlan, pen: Pen): ReportSection[] {
-  return sectionOf("hanging", pen, listOf("hanging", hangingLines(plan, tellWith(pen))));
+  return sectionOf("hangers", pen, listOf("hangers", hangingLines(plan, tellWith(pen))));
 }
 
 /** What a year does to the frame and to what is in it. */

@@ -20,7 +20,7 @@ function sawLine({ fence, miter, bevel }: Saw, { words, formats: { angle } }: Pe
 /** What a scale must show, with its best mark where that is another. */
 function readingText(setting: ScaleSetting, mark: number, step: number, { words, formats: { angle } }: Pen): string {
   const [exact, best] = [angle(setting.reading), angle(mark)];
-  return exact === best ? exact : words.saws.reading({ exact, mark: best, step: angle(step) });
+  return exact === best ? exact : words.saws.reading({ exact, graduation: best, step: angle(step) });
 }
 
 /** The settings of the chosen lay. */

@@ -1,10 +1,10 @@
-import { isolate } from "../../core/isolate.js";
 import type { StockFit } from "../../stock/index.js";
+import { pieceLabel } from "../../words/internal.js";
 import type { Pen } from "../pen.js";
 
 /** That some pieces are missing, and which. */
 export function shortageText({ shortage, unplaced }: StockFit, { words }: Pen): string {
-  const missing = unplaced.map(({ piece, count }) => `${count} × ${isolate(piece)}`).join(", ");
+  const missing = unplaced.map(({ piece, count }) => `${count} × ${pieceLabel(piece, words)}`).join(", ");
   return words.stock.status.short({ isProven: shortage === "proven", missing });
 }
 

@@ -8,8 +8,8 @@ import type { TableData } from "./table-data.js";
  */
 const SPECIAL: RegExp = /[\\`*_[\]<>|~&$@]|:(?=\/\/)|(?<=www)\./gi;
 
-/** A text of the caller as Markdown that shows it. A backslash before punctuation makes that plain (CommonMark 0.31, section 2.4). */
-function escapeMarkdown(text: string): string {
+/** A text as Markdown that shows it. A backslash before punctuation makes that plain (CommonMark 0.31, section 2.4). */
+export function escapeMarkdown(text: string): string {
   return isolateText(oneLine(text)).replace(SPECIAL, "\\$&");
 }
 

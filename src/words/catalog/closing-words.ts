@@ -51,7 +51,7 @@ export interface ClosingWords {
     }[];
   }) => string;
   /** What the best marks of the scales do; `slope` is `null` where they leave it, `nearestGap` where the nearest marks are the best. */
-  readonly bestMarks: (values: {
+  readonly bestGraduations: (values: {
     readonly miter: string;
     readonly bevel: string;
     readonly gap: string;
@@ -87,7 +87,7 @@ export const englishClosing: ClosingWords = {
     );
     return `For a last joint within ${gap}, cut ${parts.join("; ")}.`;
   },
-  bestMarks: ({ miter, bevel, gap, slope, nearestGap }) =>
+  bestGraduations: ({ miter, bevel, gap, slope, nearestGap }) =>
     `On the best marks, miter ${miter} with bevel ${bevel}, the last joint opens ${gap}${slope === null ? "" : ` and the sides slope ${slope}`}.${nearestGap === null ? "" : ` The nearest mark of each would open it ${nearestGap}.`}`,
   faultEffect: ({ fault, error, gap, slope, step }) => {
     const does = [

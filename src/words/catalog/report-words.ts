@@ -5,7 +5,7 @@ export type SectionName =
   | "frame"
   | "contents"
   | "materials"
-  | "hanging"
+  | "hangers"
   | "stock"
   | "saw"
   | "cradle"
@@ -71,7 +71,7 @@ export const englishReports: ReportWords = {
     frame: "The frame",
     contents: "Contents",
     materials: "Molding",
-    hanging: "Hanging",
+    hangers: "Hanging",
     stock: "Sticks",
     saw: "At the saw",
     cradle: "The cradle",

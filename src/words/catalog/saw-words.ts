@@ -37,7 +37,7 @@ export interface SawWords {
   /** What to do where a step names tear-out. */
   readonly backTearOut: string;
   /** A scale's reading with the best mark of it, and how far its marks are apart. */
-  readonly reading: (values: { readonly exact: string; readonly mark: string; readonly step: string }) => string;
+  readonly reading: (values: { readonly exact: string; readonly graduation: string; readonly step: string }) => string;
   /** What a miter scale counts from. */
   readonly miterReads: Readonly<Record<Saw["miter"]["reads"], string>>;
   /** What a bevel scale counts from. */
@@ -74,7 +74,7 @@ export const englishSaws: SawWords = {
   },
   noLay: "No way to lay the stick suits this saw; the table says why.",
   backTearOut: "Where a step names tear-out, back the wood with scrap or score the line.",
-  reading: ({ exact, mark, step }) => `${exact} (best mark ${mark}, marks every ${step})`,
+  reading: ({ exact, graduation, step }) => `${exact} (best mark ${graduation}, marks every ${step})`,
   miterReads: {
     "from-square": "degrees from a square cut",
     "from-fence": "degrees between blade and fence",

@@ -22,7 +22,7 @@ export interface ScaleValues {
   /** What the scale shows exactly, an angle. */
   readonly reading: string;
   /** The best mark of the scale, an angle; `null` where it is written alike. */
-  readonly mark: string | null;
+  readonly graduation: string | null;
 }
 
 /** What the words for the stop's place may tell of. */
@@ -111,8 +111,8 @@ export interface StepWords {
   readonly toSide: (values: { readonly setting: string; readonly toward: Hand }) => string;
 }
 
-function settingText({ reading, mark }: ScaleValues): string {
-  return mark === null ? `scale at ${reading}` : `scale at ${reading}, best mark ${mark}`;
+function settingText({ reading, graduation }: ScaleValues): string {
+  return graduation === null ? `scale at ${reading}` : `scale at ${reading}, best mark ${graduation}`;
 }
 
 function heightText(height: StopValues["height"]): string {

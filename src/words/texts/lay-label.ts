@@ -17,7 +17,7 @@ import { checkTellOptions, type TellOptions } from "../tell-options.js";
  * import { formatters } from "miterwright/units";
  *
  * const formats = formatters({ unit: "mm" });
- * layLabel("outer-edge-down", { formats }); //=> "standing on its outer edge"
+ * layLabel("outer-edge-down", { formats }); //=> "on its outer edge"
  * layLabel(12.5, { formats }); //=> "rolled by 12.5°"
  * ```
  */

@@ -21,9 +21,9 @@ interface Pen extends Telling {
   readonly steps: StepWords;
 }
 
-function scaleValues({ toward, degrees, reading }: ScaleSetting, graduation: number, { angle }: Formats): ScaleValues {
-  const [exact, mark] = [angle(reading), angle(graduation)];
-  return { toward, degrees: angle(degrees), reading: exact, mark: exact === mark ? null : mark };
+function scaleValues({ toward, degrees, reading }: ScaleSetting, nearest: number, { angle }: Formats): ScaleValues {
+  const [exact, graduation] = [angle(reading), angle(nearest)];
+  return { toward, degrees: angle(degrees), reading: exact, graduation: exact === graduation ? null : graduation };
 }
 
 /** Where along the height of the stick the stop has to touch. */

@@ -1,4 +1,4 @@
-import { escapeText } from "../drawing/internal.js";
+import { escapeText } from "../../drawing/internal.js";
 
 /** Markup that needs no more escaping. */
 export interface Markup {

@@ -1,26 +1,29 @@
-import type { Drawing, FigureBlock } from "../drawing/index.js";
-import type { Block, FactsBlock, HazardsBlock, ListBlock, StepsBlock, TableBlock } from "../report/index.js";
-import type { SectionName } from "../words/index.js";
+import type { Drawing, FigureBlock } from "../../drawing/index.js";
+import type { SectionName } from "../../words/index.js";
+import type { Block, FactsBlock, HazardsBlock, ListBlock, StepsBlock, TableBlock } from "../report.js";
 import { element, join, list, type Content, type Markup } from "./html.js";
-import { shapeOf, TABLES_WITH_NAMES, type FigureShape } from "./layout.js";
 
-/** Draws a figure of a report in a shape. */
-export type DrawBlock = (block: FigureBlock, shape: FigureShape) => Drawing;
+/** What a writer of blocks has to be told. */
+export interface BlockStyle {
+  /** Draws a figure of a section. */
+  readonly draw: (block: FigureBlock, section: SectionName) => Drawing;
+  /** The opening tag of a table, by its name. */
+  readonly tableTag: (name: string) => string;
+}
 
 function writeFacts({ facts }: FactsBlock): Markup {
   return element("dl", ...facts.map(({ name, value }) => element("div", element("dt", name), element("dd", value))));
 }
 
-function writeTable({ name, caption, columns, cells }: TableBlock): Markup {
-  const isEmpty = columns.every(({ label }) => label === "");
+function writeTable({ name, caption, columns, cells }: TableBlock, { tableTag }: BlockStyle): Markup {
   const rows = cells.map(([first, ...others]) =>
     element("tr", element('th scope="row"', first!), ...others.map((cell) => element("td", cell))),
   );
   const heads = columns.map(({ label }) => element('th scope="col"', label));
   return element(
-    TABLES_WITH_NAMES.includes(name) ? 'table class="names"' : "table",
+    tableTag(name),
     element("caption", caption),
-    ...(isEmpty ? [] : [element("thead", element("tr", ...heads))]),
+    element("thead", element("tr", ...heads)),
     element("tbody", ...rows),
   );
 }
@@ -38,39 +41,39 @@ function writeHazards({ hazards }: HazardsBlock): Markup {
   return element('ol class="columns"', ...items);
 }
 
-function writeFigure(block: FigureBlock, section: SectionName, draw: DrawBlock): Markup {
-  const { svg } = draw(block, shapeOf(section, block.name));
+function writeFigure(block: FigureBlock, section: SectionName, style: BlockStyle): Markup {
+  const { svg } = style.draw(block, section);
   const { caption } = block;
   return element("figure", { html: svg }, ...(caption === null ? [] : [element("figcaption", caption)]));
 }
 
 /** The steps, each beside its pictures. */
-function writeSteps({ steps }: StepsBlock, section: SectionName, draw: DrawBlock): Markup {
+function writeSteps({ steps }: StepsBlock, section: SectionName, style: BlockStyle): Markup {
   return join(
     steps.map(({ step, title, heed, lines, figures }) =>
       element(
         'article class="step"',
         element("div", element("h3", `${step}. ${title}`), list("ul", heed === null ? lines : [heed, ...lines])),
-        element("div", ...figures.map((figure) => writeFigure(figure, section, draw))),
+        element("div", ...figures.map((figure) => writeFigure(figure, section, style))),
       ),
     ),
   );
 }
 
 /** Writes a block of a report. */
-export function writeBlock(block: Block, section: SectionName, draw: DrawBlock): Markup {
+export function writeBlock(block: Block, section: SectionName, style: BlockStyle): Markup {
   switch (block.kind) {
     case "facts":
       return writeFacts(block);
     case "table":
-      return writeTable(block);
+      return writeTable(block, style);
     case "list":
       return writeList(block);
     case "hazards":
       return writeHazards(block);
     case "steps":
-      return writeSteps(block, section, draw);
+      return writeSteps(block, section, style);
     case "figure":
-      return writeFigure(block, section, draw);
+      return writeFigure(block, section, style);
   }
 }
