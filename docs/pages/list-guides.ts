@@ -5,6 +5,7 @@ import { join } from "node:path";
 const READING_ORDER: readonly string[] = [
   "words-and-conventions.md",
   "from-a-brief-to-a-sheet.md",
+  "telling-a-plan.md",
   "regular-polygons.md",
   "level-width.md",
   "sections-and-rabbets.md",
