@@ -5,14 +5,7 @@ const PITCH: number = 9;
 /** Its depth. */
 const DEPTH: number = 5;
 
-/**
- * Draws a bench or table as a line with hatching below it.
- *
- * @param canvas - the picture
- * @param x0 - left end
- * @param x1 - right end
- * @param y - its height on the paper
- */
+/** Draws a bench or table as a line with hatching below it. */
 export function drawBench(canvas: Canvas, x0: number, x1: number, y: number): void {
   drawLine(canvas, "bench", "edge", [
     { x: x0, y },

@@ -8,14 +8,7 @@ const PAST: number = 4;
 /** Half the size of the zigzag. */
 const ZIGZAG: number = 4;
 
-/**
- * Takes a part out of what runs across the paper, to say that it is longer than drawn.
- *
- * @param canvas - the picture
- * @param x - middle of the gap
- * @param y0 - upper edge of what is broken
- * @param y1 - its lower edge
- */
+/** Takes a part out of what runs across the paper, to say that it is longer than drawn. */
 export function drawBreak(canvas: Canvas, x: number, y0: number, y1: number): void {
   const middle = (y0 + y1) / 2;
   const edge = (side: number): Point[] => [

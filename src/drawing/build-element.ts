@@ -43,11 +43,8 @@ function setAttribute(element: MadeElement, name: string, value: string): void {
  * Builds what the library's own markup says, element by element.
  *
  * A page's Content-Security-Policy can forbid style attributes, and Trusted Types forbid `innerHTML` and every other way to hand a text to the parser of HTML.
+ * The markup is our own: every element is closed, every attribute stands in double quotes, and texts are escaped by `escapeText`.
  * Nothing here is parsed by the browser, so no text can become an element that is not written in the markup.
- *
- * @param markup - markup of our own, in which every element is closed, every attribute stands in double quotes, and texts are escaped by `escapeText`
- * @param document - what makes elements
- * @returns the nodes that stand side by side in it, in no page yet
  */
 export function buildNodes(markup: string, document: ElementMaker): unknown[] {
   const roots: unknown[] = [];

@@ -2,6 +2,7 @@ import { refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
 import { surfaceLabel } from "../words/index.js";
+import { englishCradleDrawing, englishSaws } from "../words/internal.js";
 import { drawBench } from "./bench.js";
 import { canvasBox, drawLine, drawShape, finishDrawing, startCanvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
@@ -27,7 +28,7 @@ const LANE: number = 22;
  * and the stick's center of gravity.
  *
  * @param plan - a plan whose lay needs a cradle; also one that was read back from JSON
- * @param options - how to write lengths and angles, and the width to aim at (default 320)
+ * @param options - formatters, words, and the width to aim at (default 320)
  * @returns the drawing
  * @throws {InputError} when the plan needs no cradle or lacks its geometry or saw plan, or an option is not sound
  * @example
@@ -35,19 +36,19 @@ const LANE: number = 22;
  * import { drawCradle } from "miterwright/drawing";
  * import { planFrame } from "miterwright/frame";
  * import { molding } from "miterwright/profile";
+ * import { formatters } from "miterwright/units";
  *
  * const profile = molding({ width: 42, thickness: 18 });
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, profile, lay: "propped" });
- * const drawing = drawCradle(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.title; //=> "Cradle of 20.0°, cut across"
+ * drawCradle(plan, { formats: formatters({ unit: "mm" }) }).title; //=> "Cradle of 20°, cut across"
  * ```
  */
 export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing {
   const ready = checkDrawingOptions(options, 320);
   const { cradle } = readSawing(plan).sawing;
   if (cradle === null) return refuse("impossible", "sawing.cradle", cradle, "a cradle, which this plan needs none of");
+  const words = ready.words?.drawings.cradle ?? englishCradleDrawing;
   const { levelRun, rise, top, angle, base: dip, stick } = cradle;
-  const high = surfaceLabel(cradle.high);
   const box = boxAround([...stick, ...cradle.outline, { x: 0, y: 0 }, { x: levelRun, y: rise }]);
   const scale = Math.min((ready.width - BESIDE) / (box.x1 - box.x0), HIGHEST / (box.y1 - box.y0));
   const toPaper = ({ x, y }: Point): Point => ({ x: x * scale, y: -y * scale });
@@ -78,33 +79,43 @@ export function drawCradle(plan: SawingToDraw, options: DrawingOptions): Drawing
     from: thick,
     to: tip,
     at: Math.max(drawn.x1, thick.x) + 10 + LANE,
-    label: `rise ${ready.length(rise)}`,
+    measure: "rise",
+    label: words.rise({ value: ready.length(rise) }),
   });
   levelDimension(canvas, {
     from: thin,
     to: thick,
     at: canvasBox(canvas).y1 + LANE - 4,
-    label: `run ${ready.length(levelRun)}`,
+    measure: "levelRun",
+    label: words.levelRun({ value: ready.length(levelRun) }),
   });
-  placeLabel(canvas, { at: { x: foot.x - LEDGE, y: foot.y / 2 }, lines: ["ledge"], toward: 150, turn: 100, reach: 5 });
-  const gravity = cradle.steady
-    ? "The stick's center of gravity is above the wedge."
-    : `The stick's center of gravity is not above the wedge: widen its base by ${ready.length(cradle.widenBy)} at least, or clamp the stick.`;
-  const base =
-    dip > 0
-      ? ` The stick reaches ${ready.length(dip)} below the wedge's thin end: set the wedge on a base as high, with the stick's edge free beside it.`
-      : "";
-  const key: KeyEntry[] = [
-    {
-      text: `Wedge of ${ready.angle(angle)}, its sloping top ${ready.length(top)} wide, with a ledge at its thin end. The stick's ${high} is the higher.${base}`,
-    },
-    { sign: { look: "phantom" }, text: gravity },
+  placeLabel(canvas, {
+    is: "ledge",
+    at: { x: foot.x - LEDGE, y: foot.y / 2 },
+    lines: [words.ledge],
+    toward: 150,
+    turn: 100,
+    reach: 5,
+  });
+  const say = (ready.words?.saws ?? englishSaws).cradle;
+  const values = {
+    angle: ready.angle(angle),
+    levelRun: ready.length(levelRun),
+    rise: ready.length(rise),
+    top: ready.length(top),
+    high: surfaceLabel(cradle.high, ready),
+    base: dip > 0 ? ready.length(dip) : null,
+    widenBy: cradle.steady ? null : ready.length(cradle.widenBy),
+  };
+  const made = [
+    say.make(values),
+    say.place(values),
+    ...(values.base === null ? [] : [say.base({ base: values.base })]),
   ];
-  const all = canvasBox(canvas);
-  if (ready.key) drawKey(canvas, key, all.x0, all.y1 + 8, Math.max(ready.width - 12, all.x1 - all.x0));
-  return finishDrawing(
-    canvas,
-    `Cradle of ${ready.angle(angle)}, cut across`,
-    `A wedge that holds the stick at its slope with its ${high} above: run ${ready.length(levelRun)}, rise ${ready.length(rise)}, sloping top ${ready.length(top)}, with a ledge at its thin end.${base} ${gravity}`,
-  );
+  const balance = say.balance(values);
+  const key: KeyEntry[] = [{ text: made.join(" ") }, { sign: { look: "phantom" }, text: balance }];
+  const { x0: x, x1, y1 } = canvasBox(canvas);
+  if (ready.key) drawKey(canvas, key, { x, y: y1 + 8, width: Math.max(ready.width - 12, x1 - x) });
+  const title = words.title({ angle: values.angle });
+  return finishDrawing(canvas, { figure: "cradle", title, sentences: [...made, balance] });
 }

@@ -1,8 +1,9 @@
 import { checkInteger, refuse } from "../core/check.js";
 import { tanDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { operationText } from "../words/index.js";
 import type { CutPlacement } from "../saw/index.js";
+import { operationText, type CutDrawingWords } from "../words/index.js";
+import { englishCutDrawing } from "../words/internal.js";
 import { drawBladeView } from "./blade-view.js";
 import { drawBreak } from "./break-line.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
@@ -76,15 +77,23 @@ function drawParts(canvas: Canvas, { stick, hand, keptEnd, offEnd }: CutStick, f
   const farEnd = (cut: number): number => keptEnd + hand * (hand > 0 ? -(cut - least) : -(most - cut));
   const kept = partLines(stick, (cut) => [cut, finished ? farEnd(cut) : keptEnd]);
   const off = partLines(stick, (cut) => [cut - hand * KERF, offEnd]);
-  drawBody(canvas, { lines: off, y: 0, ends: [hand > 0 ? "to" : "from"], look: "paper" });
-  drawBody(canvas, { lines: kept, y: 0, ends: finished ? ["from", "to"] : [hand > 0 ? "from" : "to"] });
-  drawHatch(canvas, "kept", silhouette(kept));
+  drawBody(canvas, { body: "offcut", lines: off, y: 0, ends: [hand > 0 ? "to" : "from"] });
+  drawBody(canvas, { body: "kept", lines: kept, y: 0, ends: finished ? ["from", "to"] : [hand > 0 ? "from" : "to"] });
+  drawHatch(canvas, { part: "kept", body: "kept" }, silhouette(kept));
   drawBreak(canvas, offEnd, 0, stick.width);
   drawBreak(canvas, finished ? (hand > 0 ? (most + keptEnd) / 2 : (least + keptEnd) / 2) : keptEnd, 0, stick.width);
 }
 
+/** A fence from one end to the other, with a gap for the blade, and its name. */
+interface Fence {
+  readonly from: number;
+  readonly to: number;
+  readonly gap: number;
+  readonly name: string;
+}
+
 /** The fence in two parts, left and right of the blade's path, with its name on the longer one. */
-function drawFence(canvas: Canvas, y0: number, from: number, to: number, gap: number): void {
+function drawFence(canvas: Canvas, y0: number, { from, to, gap, name }: Fence): void {
   const ends = [
     [from, gap - FENCE_GAP],
     [gap + FENCE_GAP, to],
@@ -93,40 +102,44 @@ function drawFence(canvas: Canvas, y0: number, from: number, to: number, gap: nu
     drawShape(canvas, "fence", "saw", boxCorners(x0, y0, x1, y0 + FENCE));
   }
   const [x0, x1] = ends[0][1] - ends[0][0] > ends[1][1] - ends[1][0] ? ends[0] : ends[1];
-  drawText(canvas, { x: (x0 + x1) / 2, y: y0 + 10 }, "fence", { anchor: "middle", size: SMALL_SIZE });
+  drawText(canvas, { x: (x0 + x1) / 2, y: y0 + 10 }, name, { is: "fence", anchor: "middle", size: SMALL_SIZE });
 }
 
 /** The stop at the finished end, where the end's longest line is. */
-function drawStop(canvas: Canvas, { stick, hand, keptEnd }: CutStick): void {
+function drawStop(canvas: Canvas, { stick, hand, keptEnd }: CutStick, name: string): void {
   const touch = stick.lines.find(({ cut }) => cut === stick.reach[hand > 0 ? 0 : 1])!;
   const [x0, x1] = hand > 0 ? [keptEnd, keptEnd + STOP] : [keptEnd - STOP, keptEnd];
   const [y0, y1] = [touch.across - STOP, touch.across + STOP];
   drawShape(canvas, "stop", "saw", boxCorners(x0, y0, x1, y1));
   const place = { x: hand > 0 ? x1 + 4 : x0 - 4, y: touch.across + 3.5 };
-  drawText(canvas, place, "stop", { anchor: hand > 0 ? "start" : "end", size: SMALL_SIZE });
+  drawText(canvas, place, name, { is: "stop", anchor: hand > 0 ? "start" : "end", size: SMALL_SIZE });
+}
+
+/** The blade's path: across how much wood, how far it is drawn, and what is written at it. */
+interface Path {
+  readonly width: number;
+  readonly ends: readonly [top: number, bottom: number];
+  readonly label: string;
 }
 
 /** The path of the blade across the table, with a square one beside it where it leans, and the angle between them. */
-function drawPath(
-  canvas: Canvas,
-  placement: CutPlacement,
-  width: number,
-  ends: readonly [number, number],
-  angle: string,
-): void {
+function drawPath(canvas: Canvas, placement: CutPlacement, { width, ends, label }: Path): void {
   const { toward, degrees } = placement.miter;
   const slant = (toward === "left" ? -1 : toward === "right" ? 1 : 0) * tanDeg(degrees);
   const at = (y: number): Point => ({ x: slant * (width - y), y });
   const [top, bottom] = ends;
-  drawLine(canvas, "blade-path", "blade", [at(bottom), at(width)]);
-  drawLine(canvas, "blade-path", "blade", [at(0), at(top)]);
+  drawLine(canvas, { part: "blade-path", measure: "miter" }, "blade", [at(bottom), at(width)]);
+  drawLine(canvas, { part: "blade-path", measure: "miter" }, "blade", [at(0), at(top)]);
   if (toward !== "none")
     drawLine(canvas, "square", "thin", [
       { x: 0, y: width },
       { x: 0, y: top },
     ]);
-  const label = toward === "none" ? "square" : `miter ${angle} to the ${toward}`;
-  drawText(canvas, { x: at(top).x, y: top - 5 }, label, { anchor: "middle", accent: true });
+  drawText(canvas, { x: at(top).x, y: top - 5 }, label, {
+    is: { part: "label", measure: "miter" },
+    anchor: "middle",
+    accent: true,
+  });
 }
 
 /**
@@ -136,17 +149,17 @@ function drawPath(
  * scale.
  *
  * @param plan - a plan, or a geometry and its saw plan; also one that was read back from JSON
- * @param options - the step, how to write lengths and angles
+ * @param options - the step, formatters, words, and the width to aim at
  * @returns the drawing
  * @throws {InputError} when there is no such step, the plan lacks its geometry or saw plan, or an option is not sound
  * @example
  * ```ts
  * import { drawCut } from "miterwright/drawing";
  * import { planFrame } from "miterwright/frame";
+ * import { formatters } from "miterwright/units";
  *
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
- * const options = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
- * drawCut(plan, { step: 1, ...options }).title; //=> "Step 1: Cut the first end, 9 pieces"
+ * drawCut(plan, { step: 1, formats: formatters({ unit: "mm" }) }).title; //=> "Step 1: Cut the first end, 9 pieces"
  * ```
  */
 export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
@@ -168,6 +181,7 @@ export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
     keptEnd: hand > 0 ? most + keptLength : least - keptLength,
     offEnd: hand > 0 ? least - OFFCUT : most + OFFCUT,
   };
+  const words: CutDrawingWords = ready.words?.drawings.cut ?? englishCutDrawing;
   const canvas = startCanvas();
   drawParts(canvas, parts, isSecond);
   const isNear = sawing.saw.fence === "near";
@@ -177,11 +191,14 @@ export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
       : tanDeg(placement.miter.degrees) * (placement.miter.toward === "left" ? -1 : 1);
   const from = Math.min(parts.keptEnd, parts.offEnd) - 4;
   const to = Math.max(parts.keptEnd, parts.offEnd) + 4;
-  drawFence(canvas, isNear ? stick.width + 1.5 : -FENCE - 1.5, from, to, isNear ? 0 : slant * stick.width);
-  if (isSecond) drawStop(canvas, parts);
+  const gap = isNear ? 0 : slant * stick.width;
+  drawFence(canvas, isNear ? stick.width + 1.5 : -FENCE - 1.5, { from, to, gap, name: words.fence });
+  if (isSecond) drawStop(canvas, parts, words.stop);
   const top = -PATH - (isNear ? 0 : FENCE);
   const bottom = stick.width + PATH + (isNear ? FENCE : 0) - 8;
-  drawPath(canvas, placement, stick.width, [top, bottom], ready.angle(placement.miter.degrees));
+  const { miter, bevel } = placement;
+  const label = words.miter({ toward: miter.toward, value: ready.angle(miter.degrees) });
+  drawPath(canvas, placement, { width: stick.width, ends: [top, bottom], label });
   // On a thin stick there is no room for words: they stand across from the fence.
   const middle = stick.width >= THIN ? stick.width / 2 + 4 : isNear ? -6 : stick.width + 13;
   const keptMiddle = isSecond
@@ -189,17 +206,24 @@ export function drawCut(plan: SawingToDraw, options: CutOptions): Drawing {
     : hand > 0
       ? most + KEPT / 2 - 4
       : least - KEPT / 2 + 4;
-  drawText(canvas, { x: keptMiddle, y: middle }, "kept", { anchor: "middle" });
-  drawText(canvas, { x: hand > 0 ? least - OFFCUT / 2 : most + OFFCUT / 2, y: middle }, "offcut", {
+  drawText(canvas, { x: keptMiddle, y: middle }, words.kept, {
+    is: { part: "label", body: "kept" },
+    anchor: "middle",
+  });
+  drawText(canvas, { x: hand > 0 ? least - OFFCUT / 2 : most + OFFCUT / 2, y: middle }, words.offcut, {
+    is: { part: "label", body: "offcut" },
     anchor: "middle",
     size: SMALL_SIZE,
   });
-  drawText(canvas, { x: 0, y: canvasBox(canvas).y1 + 14 }, "you stand here", {
+  drawText(canvas, { x: 0, y: canvasBox(canvas).y1 + 14 }, words.youStandHere, {
     anchor: "middle",
     remark: true,
     size: SMALL_SIZE,
   });
-  drawBladeView(canvas, placement, ready.angle(placement.bevel.degrees));
+  drawBladeView(canvas, placement, {
+    labels: words.bevel({ toward: bevel.toward, value: ready.angle(bevel.degrees) }),
+    remark: words.lookingAway,
+  });
   const { title, lines } = operationText(operation, ready);
-  return finishDrawing(canvas, `Step ${step}: ${title}`, lines.join(" "));
+  return finishDrawing(canvas, { figure: "cut", step, title: words.title({ step, title }), sentences: lines });
 }

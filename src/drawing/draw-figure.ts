@@ -11,10 +11,8 @@ import { drawPanel } from "./panel-view.js";
 import { drawPiece } from "./piece-view.js";
 import { drawPlanView } from "./plan-view.js";
 import { drawSection } from "./section-view.js";
+import type { FigureName } from "./parts.js";
 import { drawStock } from "./stock-view.js";
-
-/** What a figure shows. */
-export type FigureName = "above" | "section" | "piece" | "cut" | "cradle" | "panel" | "panel-cut" | "stock";
 
 /** A figure of a report: data until somebody draws it. */
 export interface FigureBlock {

@@ -19,14 +19,7 @@ export interface ReadyOptions extends Pick<Formats, "length" | "angle"> {
   readonly key: boolean;
 }
 
-/**
- * Checks the options that all drawings share.
- *
- * @param options - the options
- * @param width - the width by default
- * @returns the formatters, whose results are checked too, the words and the width
- * @throws {InputError} when a formatter is missing or the width is out of range
- */
+/** Checks the options that all drawings share. */
 export function checkDrawingOptions(options: unknown, width: number): ReadyOptions {
   const { formats, words } = checkTellOptions(options);
   const given = checkObject(options);

@@ -1,4 +1,6 @@
+import { inkAttributes, lookAttributes } from "./looks.js";
 import { escapeText } from "./markup.js";
+import { meaningAttributes, type FigureName } from "./parts.js";
 import { freezeShowing, type PageDocument } from "./rich-display.js";
 
 /** The page's `SVGSVGElement` where the compiler knows of one. */
@@ -8,7 +10,7 @@ export type SvgElement = typeof globalThis extends { SVGSVGElement: { prototype:
 export interface Drawing {
   /**
    * The picture as an SVG document. It needs no other file, font, style or id, so that many can stand on one page, and has no style attribute, which a
-   * Content-Security-Policy may forbid. A page in which it is the text of an element says `svg { max-width: 100%; height: auto }` to let it shrink.
+   * Content-Security-Policy may forbid. {@link drawingStyles} is a style sheet that gives it other colors, in the dark too. A page in which it is the text of an element says `svg { max-width: 100%; height: auto }` to let it shrink.
    */
   readonly svg: string;
   /** What it shows, in a few words; the SVG's title. */
@@ -38,6 +40,10 @@ export interface Drawing {
 
 /** What a picture is made from. */
 export interface DrawingFacts extends Pick<Drawing, "title" | "description" | "width" | "height"> {
+  /** Which figure it is. */
+  readonly figure: FigureName;
+  /** The step that it shows, where it shows one. */
+  readonly step?: number | undefined;
   /** The upper left corner of the picture. */
   readonly corner: { readonly x: number; readonly y: number };
   /** The elements inside. */
@@ -46,16 +52,14 @@ export interface DrawingFacts extends Pick<Drawing, "title" | "description" | "w
 
 const FONTS: string = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
-/**
- * Makes a picture from its elements.
- *
- * @param facts - title, description, size and content
- * @returns the frozen picture
- */
+/** Makes a picture from its elements. */
 export function makeDrawing(facts: DrawingFacts): Drawing {
-  const { title, description, width, height, corner, content } = facts;
+  const { figure, step, title, description, width, height, corner, content } = facts;
   const box = `${corner.x} ${corner.y} ${width} ${height}`;
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" width="${width}" height="${height}" role="img" font-family="${FONTS}" fill="none" stroke="#1d1d1b" stroke-linejoin="round" stroke-linecap="round"><title>${escapeText(title)}</title><desc>${escapeText(description)}</desc><rect x="${corner.x}" y="${corner.y}" width="${width}" height="${height}" fill="#fff" stroke="none"/>${content}</svg>`;
+  const shows = ` data-drawing="${figure}"${step === undefined ? "" : ` data-step="${step}"`}`;
+  const ink = `fill="none"${inkAttributes("stroke", "ink")} stroke-linejoin="round" stroke-linecap="round"`;
+  const paper = `<rect${meaningAttributes("paper")} x="${corner.x}" y="${corner.y}" width="${width}" height="${height}"${lookAttributes("paper")}/>`;
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box}" width="${width}" height="${height}" role="img"${shows} font-family="${FONTS}" ${ink}><title>${escapeText(title)}</title><desc>${escapeText(description)}</desc>${paper}${content}</svg>`;
   return freezeShowing(
     { svg, title, description, width, height },
     {

@@ -1,6 +1,7 @@
 import type { Point } from "../core/geometry-types.js";
-import { LOOKS } from "./looks.js";
 import { writeNumber, type Canvas } from "./canvas.js";
+import { lookAttributes } from "./looks.js";
+import { meaningAttributes, type Meaning } from "./parts.js";
 
 /** From one line of the hatching to the next, measured level. */
 const PITCH: number = 8;
@@ -9,12 +10,8 @@ const PITCH: number = 8;
  * Hatches a shape with lines that rise at 45 degrees. They keep no label away.
  *
  * On such lines x + y is constant, y running down: each is cut where the outline crosses it, and every second stretch between crossings lies inside.
- *
- * @param canvas - the picture
- * @param part - what it stands for
- * @param outline - the shape's corners
  */
-export function drawHatch(canvas: Canvas, part: string, outline: readonly Point[]): void {
+export function drawHatch(canvas: Canvas, is: Meaning, outline: readonly Point[]): void {
   const sums = outline.map(({ x, y }) => x + y);
   const data: string[] = [];
   for (let sum = Math.ceil(Math.min(...sums) / PITCH) * PITCH + PITCH / 3; sum < Math.max(...sums); sum += PITCH) {
@@ -30,5 +27,6 @@ export function drawHatch(canvas: Canvas, part: string, outline: readonly Point[
       data.push(`M${writeNumber(x0)} ${writeNumber(sum - x0)}L${writeNumber(x1)} ${writeNumber(sum - x1)}`);
     }
   }
-  if (data.length > 0) canvas.parts.push(`<path data-part="${part}"${LOOKS.thin} d="${data.join("")}"/>`);
+  if (data.length > 0)
+    canvas.parts.push(`<path${meaningAttributes(is)}${lookAttributes("thin")} d="${data.join("")}"/>`);
 }

@@ -9,12 +9,7 @@ export interface HiddenCorner extends PanelCorner {
   readonly name: string;
 }
 
-/**
- * The corners of a panel that lie inside its blank, each with a name.
- *
- * @param panel - from `planPanel`
- * @returns the corners in their order round the panel
- */
+/** The corners of a panel that lie inside its blank, each with a name. */
 export function hiddenCorners(panel: PanelPlan): HiddenCorner[] {
   return panel.corners.flatMap((corner, index) =>
     corner.inside ? [{ ...corner, index, name: `P${sideNumber(index)}` }] : [],

@@ -15,4 +15,7 @@ export { drawCradle } from "./cradle-view.js";
 export { drawPanel } from "./panel-view.js";
 export { drawPanelCut, type PanelCutOptions } from "./panel-cut-view.js";
 export { drawStock } from "./stock-view.js";
-export { drawFigure, type FigureBlock, type FigureName, type DrawnPlan } from "./draw-figure.js";
+export { drawFigure, type FigureBlock, type DrawnPlan } from "./draw-figure.js";
+export { drawingStyles } from "./drawing-styles.js";
+export type { DrawingInk } from "./looks.js";
+export type { DrawingMeasure, DrawingPart, FigureName } from "./parts.js";

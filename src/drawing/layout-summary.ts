@@ -103,14 +103,7 @@ function summarize(value: unknown, path: string, pieces: Pieces, lengths: Readon
   };
 }
 
-/**
- * Brings a fit and its job together.
- *
- * @param job - the job
- * @param fit - a plan for it
- * @returns every layout with its lengths
- * @throws {InputError} when the job is not sound, or the plan is not one for it
- */
+/** Brings a fit and its job together. */
 export function summarizeLayouts(job: StockJob, fit: Pick<StockFit, "layouts">): LayoutSummary[] {
   const { ids, pieces, sticks } = checkJob(job);
   const parts = new Map(ids.map((id, k) => [id, pieces[k]!.parts]));
@@ -132,7 +125,7 @@ function shortName(name: string): string {
 export function piecesText({ pieces }: LayoutSummary, length: Formats["length"], words: StockWords): string {
   const told = pieces
     .slice(0, MOST_KINDS)
-    .map(({ piece, length: size, count }) => `${count} × ${shortName(piece)} ${length(size)}`);
+    .map(({ piece, length: size, count }) => `${count}\u00a0× ${shortName(piece)} ${length(size)}`);
   const others = pieces.slice(MOST_KINDS).reduce((sum, { count }) => sum + count, 0);
   return [...told, ...(others > 0 ? [words.otherPieces({ count: others })] : [])].join(", ");
 }

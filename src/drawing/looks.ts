@@ -1,6 +1,3 @@
-/** The one accent: dimensions and the tape. Dark enough for a printer without colors. */
-export const ACCENT: string = "#0b5563";
-
 /** Height of letters, in units of the drawing. */
 export const TEXT_SIZE: number = 11;
 /** Height of the letters of small labels. */
@@ -11,64 +8,87 @@ export const LINE_HEIGHT: number = 14;
 /** From a figure to a label above it. */
 export const LABEL_RISE: number = 8;
 
-/** How a line or surface looks. */
-export type Look =
-  /** A surface along the grain. */
-  | "wood"
-  /** A sawn end. */
-  | "end-grain"
-  /** A section. */
-  | "section"
-  /** A heavy outline. */
-  | "outline"
-  /** An edge that is seen. */
-  | "edge"
-  /** An edge that is hidden. */
-  | "hidden"
-  /** Something that is not part of the frame. */
-  | "phantom"
-  /** A reference line, or hatching. */
-  | "thin"
-  /** Blank paper over what is below. */
-  | "paper"
-  /** A layer of the contents. */
-  | "layer"
-  /** The next layer of the contents. */
-  | "next-layer"
-  /** A small solid dot. */
-  | "dot"
-  /** A line of a dimension. */
-  | "dimension"
-  /** An arrowhead. */
-  | "arrow"
-  /** A tape measure. */
-  | "tape"
-  /** The saw blade's path. */
-  | "blade"
-  /** A part of the saw. */
-  | "saw";
+/** A color by what it is for, as `data-fill` and `data-stroke` say. */
+export type DrawingInk = "ink" | "paper" | "accent" | "wood" | "end-grain" | "section" | "layer" | "next-layer" | "saw";
 
-/**
- * The attributes of every look. The drawing's own defaults are: no fill, ink, a line 1 wide.
- *
- * Ink (#1d1d1b) and the accent are written out: a table of computed texts would run at import.
- */
-export const LOOKS: Readonly<Record<Look, string>> = {
-  wood: ' fill="#f4ebdc" stroke="none"',
-  "end-grain": ' fill="#e3d3b7"',
-  section: ' fill="#f0e4cf" stroke-width="1.4"',
-  outline: ' stroke-width="1.4"',
-  edge: "",
-  hidden: ' stroke-width=".9" stroke-dasharray="5 3"',
-  phantom: ' stroke-width=".9" stroke-dasharray="9 3 1.5 3"',
-  thin: ' stroke-width=".5"',
-  paper: ' fill="#fff" stroke="none"',
-  layer: ' fill="#fff" stroke-width=".8"',
-  "next-layer": ' fill="#e2e6e6" stroke-width=".8"',
-  dot: ' fill="#1d1d1b" stroke="none"',
-  dimension: ' stroke="#0b5563" stroke-width=".7"',
-  arrow: ' fill="#0b5563" stroke="none"',
-  tape: ' stroke="#0b5563" stroke-width="1.6" stroke-dasharray="2 2.6"',
-  blade: ' stroke="#0b5563" stroke-width="1.8"',
-  saw: ' fill="#d9d9d6" stroke="#1d1d1b"',
+/** The colors of a drawing that stands alone. The accent is dark enough for a printer without colors. */
+export const INKS: Readonly<Record<DrawingInk, string>> = {
+  ink: "#1d1d1b",
+  paper: "#fff",
+  accent: "#0b5563",
+  wood: "#f4ebdc",
+  "end-grain": "#e3d3b7",
+  section: "#f0e4cf",
+  layer: "#fff",
+  "next-layer": "#e2e6e6",
+  saw: "#d9d9d6",
 };
+
+/** How a line or surface looks. What is not said is inherited from the drawing: no fill, ink, a line 1 wide. */
+interface LookOf {
+  readonly fill?: DrawingInk;
+  readonly stroke?: DrawingInk | "none";
+  readonly width?: string;
+  readonly dashes?: string;
+}
+
+/** The looks by name. */
+const LOOKS = {
+  /** A surface along the grain. */
+  wood: { fill: "wood", stroke: "none" },
+  /** A sawn end. */
+  "end-grain": { fill: "end-grain" },
+  /** A section. */
+  section: { fill: "section", width: "1.4" },
+  /** A heavy outline. */
+  outline: { width: "1.4" },
+  /** An edge that stands out from others. */
+  heavy: { width: "2.2" },
+  /** An edge that others stand out from. */
+  fine: { width: ".8" },
+  /** An edge that is seen. */
+  edge: {},
+  /** An edge that is hidden. */
+  hidden: { width: ".9", dashes: "5 3" },
+  /** Something that is not part of the frame. */
+  phantom: { width: ".9", dashes: "9 3 1.5 3" },
+  /** A reference line, or hatching. */
+  thin: { width: ".5" },
+  /** Blank paper over what is below. */
+  paper: { fill: "paper", stroke: "none" },
+  /** A layer of the contents. */
+  layer: { fill: "layer", width: ".8" },
+  /** The next layer of the contents. */
+  "next-layer": { fill: "next-layer", width: ".8" },
+  /** A small solid dot. */
+  dot: { fill: "ink", stroke: "none" },
+  /** A line of a dimension. */
+  dimension: { stroke: "accent", width: ".7" },
+  /** An arrowhead. */
+  arrow: { fill: "accent", stroke: "none" },
+  /** A tape measure. */
+  tape: { stroke: "accent", width: "1.6", dashes: "2 2.6" },
+  /** The saw blade's path. */
+  blade: { stroke: "accent", width: "1.8" },
+  /** A part of the saw. */
+  saw: { fill: "saw" },
+} as const satisfies Readonly<Record<string, LookOf>>;
+
+/** How a line or surface looks. */
+export type Look = keyof typeof LOOKS;
+
+/** The attributes of an ink: its color, and its name, by which a style sheet gives it another. */
+export function inkAttributes(kind: "fill" | "stroke", ink: DrawingInk | "none"): string {
+  return ink === "none" ? ` ${kind}="none"` : ` data-${kind}="${ink}" ${kind}="${INKS[ink]}"`;
+}
+
+/** The attributes of a look. */
+export function lookAttributes(look: Look): string {
+  const { fill, stroke, width, dashes }: LookOf = LOOKS[look];
+  return [
+    fill === undefined ? "" : inkAttributes("fill", fill),
+    stroke === undefined ? "" : inkAttributes("stroke", stroke),
+    width === undefined ? "" : ` stroke-width="${width}"`,
+    dashes === undefined ? "" : ` stroke-dasharray="${dashes}"`,
+  ].join("");
+}

@@ -45,10 +45,6 @@ function raise(lines: readonly SolidLine[]): LyingPiece {
  * A piece of a frame as it lies on the saw.
  *
  * A line that runs `d` inside the outermost one of the finished frame is d tan(180/n) shorter at each end, however the piece lies.
- *
- * @param geometry - the frame, with a known section
- * @param lay - how the piece lies
- * @returns its lines, with the lowest on the table
  */
 export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null {
   const { profile, slope, pieces, corners } = geometry;
@@ -72,12 +68,7 @@ export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null
   return raise(lines);
 }
 
-/**
- * A piece of which only level measures are known, as it stands in the frame: a strip seen from above, of no height.
- *
- * @param geometry - the frame
- * @returns its lines
- */
+/** A piece of which only level measures are known, as it stands in the frame: a strip seen from above, of no height. */
 export function pieceStrip(geometry: FrameGeometry): LyingPiece {
   const rise = tanDeg(geometry.corners[0].planMiter);
   const { longest } = geometry.pieces[0];

@@ -17,20 +17,12 @@ const FORBIDDEN: RegExp = /[\u0000-\u001f\u007f\ufffe\uffff]|\p{Cs}/gu;
 /**
  * A caller's text as one line of plain characters: several spaces in a row become one (but spaces that tie words stay), characters that XML forbids become
  * U+FFFD, and no sign for a direction reaches beyond its end.
- *
- * @param text - the text
- * @returns one line that XML and HTML can hold once it is escaped
  */
 export function oneLine(text: string): string {
   return closeIsolates(text.replace(/[\t-\r \u0085\u2028\u2029]+/g, " ").replace(FORBIDDEN, "\ufffd"));
 }
 
-/**
- * Escapes a text for an element or a quoted attribute of XML or HTML.
- *
- * @param text - the text
- * @returns one line of markup that shows it
- */
+/** Escapes a text for an element or a quoted attribute of XML or HTML. */
 export function escapeText(text: string): string {
   return oneLine(text).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
 }

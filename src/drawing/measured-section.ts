@@ -1,5 +1,6 @@
-import type { FrameGeometry } from "../frame/index.js";
 import type { Point } from "../core/geometry-types.js";
+import type { FrameGeometry } from "../frame/index.js";
+import type { SectionDrawingWords } from "../words/index.js";
 import { drawBench } from "./bench.js";
 import { drawShape, drawText, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
@@ -14,14 +15,13 @@ const BESIDE: number = 110;
 /** From the figure to the dimensions. */
 const LANE: number = 26;
 
-/**
- * Draws the level measures of a molding whose section is not known: an unspecific block, dashed, whose level sizes alone are to scale.
- *
- * @param canvas - the picture
- * @param geometry - a frame of such a molding
- * @param options - the formatters and the width
- */
-export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, options: ReadyOptions): void {
+/** Draws the level measures of a molding whose section is not known: an unspecific block, dashed, whose level sizes alone are to scale. */
+export function drawLevelMeasures(
+  canvas: Canvas,
+  geometry: FrameGeometry,
+  options: ReadyOptions,
+  words: SectionDrawingWords,
+): void {
   const { arrises, levelWidth, measured } = geometry;
   const inner = arrises["sight"]?.out ?? arrises["wall"]!.out;
   const wall = arrises["wall"]!.out - inner;
@@ -42,17 +42,19 @@ export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, optio
     from: at(wall, 0),
     to: at(outer, 0),
     at: LANE,
-    label: `width taken level ${options.length(levelWidth)}`,
+    measure: "levelWidth",
+    label: words.levelWidth({ value: options.length(levelWidth) }),
   });
   if (measured?.lap !== undefined && measured.lap > 0) {
-    const label = `lap ${options.length(measured.lap)}`;
-    levelDimension(canvas, { from: at(0, lip), to: at(wall, 0), at: LANE, label, outside: "before" });
+    const label = words.lap({ value: options.length(measured.lap) });
+    levelDimension(canvas, { measure: "lap", from: at(0, lip), to: at(wall, 0), at: LANE, label, outside: "before" });
   }
   if (measured?.depth !== undefined) {
-    const label = `depth ${options.length(measured.depth)}`;
-    plumbDimension(canvas, { from: at(wall, lip), to: at(wall, 0), at: at(0, 0).x - 14, label, outside: "before" });
+    const label = words.depth({ value: options.length(measured.depth) });
+    const [from, to] = [at(wall, lip), at(wall, 0)];
+    plumbDimension(canvas, { measure: "depth", from, to, at: at(0, 0).x - 14, label, outside: "before" });
   }
-  drawText(canvas, { x: ((wall + outer) / 2) * scale, y: -HEIGHT - 8 }, "profile not known", {
+  drawText(canvas, { x: ((wall + outer) / 2) * scale, y: -HEIGHT - 8 }, words.notKnown, {
     anchor: "middle",
     remark: true,
   });
@@ -65,6 +67,7 @@ export function drawLevelMeasures(canvas: Canvas, geometry: FrameGeometry, optio
   for (const arris of Object.keys(arrises)) {
     const place = places[arris];
     const toward = arris === "outer" ? 0 : 180;
-    if (place !== undefined) placeLabel(canvas, { at: place, lines: [letters[arris]!], toward, reach: 5 });
+    if (place === undefined) continue;
+    placeLabel(canvas, { is: { part: "label", arris }, at: place, lines: [letters[arris]!], toward, reach: 5 });
   }
 }

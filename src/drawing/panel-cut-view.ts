@@ -4,10 +4,10 @@ import type { Point } from "../core/geometry-types.js";
 import { sideNumber } from "../core/side-number.js";
 import type { PanelCut, PanelPlan } from "../panel/index.js";
 import { panelPlan } from "../panel/internal.js";
+import { englishCutDrawing, englishPanelCutDrawing } from "../words/internal.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
-import { swingLabel } from "./swing-label.js";
 import { LABEL_RISE, LINE_HEIGHT, SMALL_SIZE } from "./looks.js";
 import { placeLabel } from "./place-label.js";
 import { textWidth } from "./text-width.js";
@@ -54,17 +54,17 @@ function layPanel(panel: PanelPlan, cut: PanelCut, size: number): Point[] {
  * Draws one cut of a panel at the miter gauge: which side lies against it, which way it is swung, and where the blade goes.
  *
  * @param panel - from `planPanel` or a frame's plan; also one that was read back from JSON
- * @param options - which cut, how to write lengths and angles, and the width to aim at (default 200)
+ * @param options - which cut, formatters, words, and the width to aim at (default 200)
  * @returns the drawing
  * @throws {InputError} when the panel is not a plan of one, it has no such cut, or an option is not sound
  * @example
  * ```ts
  * import { drawPanelCut } from "miterwright/drawing";
  * import { planPanel } from "miterwright/panel";
+ * import { formatters } from "miterwright/units";
  *
  * const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
- * const words = { length: (value: number) => `${value.toFixed(1)} mm`, angle: (degrees: number) => `${degrees.toFixed(1)}°` };
- * drawPanelCut(panel, { ...words, step: 1 }).title; //=> "Cut 1 of the panel at the miter gauge"
+ * drawPanelCut(panel, { step: 1, formats: formatters({ unit: "mm" }) }).title; //=> "Cut 1 of the panel at the miter gauge"
  * ```
  */
 export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawing {
@@ -72,6 +72,8 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
   const { cuts } = readStored(panel, "panel", panelPlan);
   const step = checkInteger(checkObject(options)["step"], "step", 1, cuts.length);
   const cut = cuts[step - 1]!;
+  const words = ready.words?.drawings.panelCut ?? englishPanelCutDrawing;
+  const { kept, youStandHere } = ready.words?.drawings.cut ?? englishCutDrawing;
   const outline = layPanel(panel, cut, ready.width - 90);
   const count = outline.length;
   const sideOf = (side: number): readonly [Point, Point] => [outline[side]!, outline[(side + 1) % count]!];
@@ -91,7 +93,8 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
   ]);
   const box = canvasBox(canvas);
   const blade = sideOf(cut.side)[0].x;
-  drawLine(canvas, "blade", "blade", [
+  for (const side of [cut.against, cut.side]) drawLine(canvas, { part: "side", side }, "fine", sideOf(side));
+  drawLine(canvas, { part: "blade", side: cut.side }, "blade", [
     { x: blade, y: box.y0 - BEYOND },
     { x: blade, y: box.y1 + BEYOND },
   ]);
@@ -105,28 +108,39 @@ export function drawPanelCut(panel: PanelPlan, options: PanelCutOptions): Drawin
     const half = between(a, b, 0.5);
     const inward = Math.hypot(middle.x - half.x, middle.y - half.y);
     const at = between(half, middle, NUMBER_INSIDE / inward);
-    drawText(canvas, { x: at.x, y: at.y + 3.4 }, String(sideNumber(side)), { anchor: "middle", size: SMALL_SIZE });
+    drawText(canvas, { x: at.x, y: at.y + 3.4 }, String(sideNumber(side)), {
+      is: { part: "number", side },
+      anchor: "middle",
+      size: SMALL_SIZE,
+    });
   };
   number(cut.against);
   number(cut.side);
-  const words = ["kept", `${cut.up} up`];
-  const half = Math.max(...words.map((word) => textWidth(word, SMALL_SIZE).width)) / 2;
+  const lines = [kept, words.up[cut.up]];
+  const half = Math.max(...lines.map((word) => textWidth(word, SMALL_SIZE).width)) / 2;
   // In the middle where there is room, else at the free place nearest to it.
-  placeLabel(canvas, { at: middle, lines: words, toward: 180, reach: -half, size: SMALL_SIZE });
+  placeLabel(canvas, { at: middle, lines, toward: 180, reach: -half, size: SMALL_SIZE });
   // In two lines, since one of them would reach far to the right of the blade, where nothing else is.
-  const swung = [swingLabel(cut.swing), `gauge ${ready.angle(cut.setting)}`];
+  const swung = [words.swing[cut.swing], words.setting({ value: ready.angle(cut.setting) })];
   for (const [index, line] of swung.entries()) {
     const y = box.y0 - BEYOND - LABEL_RISE - index * LINE_HEIGHT;
-    drawText(canvas, { x: blade, y }, line, { anchor: "middle", accent: true });
+    drawText(canvas, { x: blade, y }, line, {
+      is: { part: "label", measure: "setting" },
+      anchor: "middle",
+      accent: true,
+    });
   }
-  drawText(canvas, { x: blade, y: box.y1 + BEYOND + 13 }, "you stand here", {
+  drawText(canvas, { x: blade, y: box.y1 + BEYOND + 13 }, youStandHere, {
     anchor: "middle",
     size: SMALL_SIZE,
     remark: true,
   });
-  return finishDrawing(
-    canvas,
-    `Cut ${step} of the panel at the miter gauge`,
-    `Side ${sideNumber(cut.against)} of the panel lies against the gauge, ${cut.up} up. The gauge is swung ${ready.angle(cut.setting)} from square, so that the kept part between gauge and blade has ${cut.swing === "closed" ? "less" : "more"} than a right angle. The blade makes side ${sideNumber(cut.side)}.`,
-  );
+  const done = words.done({
+    against: sideNumber(cut.against),
+    side: sideNumber(cut.side),
+    up: cut.up,
+    setting: ready.angle(cut.setting),
+    swing: cut.swing,
+  });
+  return finishDrawing(canvas, { figure: "panel-cut", step, title: words.title({ step }), sentences: [done] });
 }

@@ -15,26 +15,12 @@ export interface PaperBox {
 /** A straight line on the paper. */
 export type Stroke = readonly [from: Point, to: Point];
 
-/**
- * Whether two boxes have a point in common.
- *
- * @param a - one box
- * @param b - the other
- * @param gap - how far apart they have to be
- * @returns true when they are closer than that
- */
+/** Whether two boxes have a point in common. */
 export function boxesMeet(a: PaperBox, b: PaperBox, gap: number): boolean {
   return a.x0 < b.x1 + gap && b.x0 < a.x1 + gap && a.y0 < b.y1 + gap && b.y0 < a.y1 + gap;
 }
 
-/**
- * Whether a line passes through a box: it is clipped by the box's four sides in turn, until nothing is left of it.
- *
- * @param stroke - the line
- * @param box - the box
- * @param gap - how far from the box the line has to stay
- * @returns true when it comes closer
- */
+/** Whether a line passes through a box: it is clipped by the box's four sides in turn, until nothing is left of it. */
 export function strokeMeetsBox(stroke: Stroke, box: PaperBox, gap: number): boolean {
   const [from, to] = stroke;
   let start = 0;
@@ -52,12 +38,7 @@ export function strokeMeetsBox(stroke: Stroke, box: PaperBox, gap: number): bool
   );
 }
 
-/**
- * The smallest box round points.
- *
- * @param points - one point or more
- * @returns the box
- */
+/** The smallest box round points. */
 export function boxAround(points: readonly Point[]): PaperBox {
   const box = { x0: Infinity, y0: Infinity, x1: -Infinity, y1: -Infinity };
   for (const { x, y } of points) {
@@ -69,15 +50,7 @@ export function boxAround(points: readonly Point[]): PaperBox {
   return box;
 }
 
-/**
- * The corners of an upright rectangle.
- *
- * @param x0 - one side
- * @param y0 - the upper or lower edge
- * @param x1 - the other side
- * @param y1 - the other edge
- * @returns the four corners in order
- */
+/** The corners of an upright rectangle. */
 export function boxCorners(x0: number, y0: number, x1: number, y1: number): Point[] {
   return [
     { x: x0, y: y0 },

@@ -1,6 +1,7 @@
-import { type FrameGeometry } from "../frame/index.js";
-import { layLabel } from "../words/index.js";
+import type { FrameGeometry, MeasureAlong } from "../frame/index.js";
 import type { CutPlacement } from "../saw/index.js";
+import { arrisLabel, layLabel, type EndValues } from "../words/index.js";
+import { englishPieceDrawing } from "../words/internal.js";
 import { drawBreak } from "./break-line.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { levelDimension } from "./dimension.js";
@@ -12,7 +13,7 @@ import { arrisLetters } from "./arris-letters.js";
 import { boxCorners, boxesMeet, type PaperBox } from "./paper.js";
 import { readSawing, type SawingToDraw } from "./read-frame.js";
 import { drawBody, type BodyLine } from "./piece-body.js";
-import { fenceNotes, tapeText } from "./piece-notes.js";
+import { fenceNotes } from "./piece-notes.js";
 import { lyingPiece, pieceStrip, type LyingPiece } from "./lying-piece.js";
 import { textWidth } from "./text-width.js";
 
@@ -58,24 +59,29 @@ function bodyLines(layout: PieceLayout, view: "above" | "side"): BodyLine[] {
   }));
 }
 
-/** What is written at an end: which one it is and how it is cut. */
-function endText(
-  name: string,
+/** How an end is cut; where no lay suits the saw, as it is in plan. */
+function endValues(
+  end: EndValues["end"],
   placement: CutPlacement | undefined,
   planMiter: number,
   { angle }: ReadyOptions,
-): string[] {
-  if (placement === undefined) return [name, `miter ${angle(planMiter)}`];
+): EndValues {
+  if (placement === undefined) return { end, miter: angle(planMiter), bevel: undefined };
   const { miter, bevel } = placement;
-  return [
-    name,
-    `miter ${angle(miter.degrees)}`,
-    bevel.toward === "none" ? "no bevel" : `bevel ${angle(bevel.degrees)}`,
-  ];
+  return { end, miter: angle(miter.degrees), bevel: bevel.toward === "none" ? null : angle(bevel.degrees) };
+}
+
+/** Text beside the piece, about one of its ends. */
+interface Column {
+  readonly end: EndValues["end"];
+  readonly lines: readonly string[];
+  /** Where it starts, and in which direction it goes from there. */
+  readonly x: number;
+  readonly hand: 1 | -1;
 }
 
 /** Writes lines of text beside the piece, farther out where a label is in the way. */
-function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: number, hand: 1 | -1): void {
+function writeColumn(canvas: Canvas, y: number, { end, lines, x, hand }: Column): void {
   const width = Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width));
   const half = (lines.length * LINE_HEIGHT) / 2;
   const boxAt = (start: number): PaperBox => ({
@@ -92,7 +98,10 @@ function writeColumn(canvas: Canvas, y: number, lines: readonly string[], x: num
   }
   lines.forEach((line, index) => {
     const baseline = y - half + index * LINE_HEIGHT + 10.5;
-    drawText(canvas, { x: start, y: baseline }, line, { anchor: hand > 0 ? "start" : "end" });
+    drawText(canvas, { x: start, y: baseline }, line, {
+      is: { part: "label", end },
+      anchor: hand > 0 ? "start" : "end",
+    });
   });
 }
 
@@ -104,19 +113,20 @@ function tapeLine(geometry: FrameGeometry, solid: LyingPiece, arris: string | nu
   return solid.lines.reduce((best, { short }, index) => (short < solid.lines[best]!.short ? index : best), 0);
 }
 
-function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): void {
+function drawTape(canvas: Canvas, line: BodyLine, y: number, { hook, arris }: MeasureAlong): void {
   const at = y + line.across;
-  drawLine(canvas, "tape", "tape", [
+  const stated = { measure: "tape", arris } as const;
+  drawLine(canvas, { part: "tape", ...stated }, "tape", [
     { x: line.from, y: at },
     { x: line.to, y: at },
   ]);
   const end = { x0: line.from - 3.2, x1: line.from - 0.8, y0: at - 5, y1: at + 5 };
   if (hook) {
-    drawShape(canvas, "hook", "arrow", boxCorners(end.x0, end.y0, end.x1, end.y1));
+    drawShape(canvas, { part: "hook", ...stated }, "arrow", boxCorners(end.x0, end.y0, end.x1, end.y1));
     return;
   }
   for (const x of [line.from, line.to])
-    drawLine(canvas, "pencil", "dimension", [
+    drawLine(canvas, { part: "pencil", ...stated }, "dimension", [
       { x, y: at - 7 },
       { x, y: at + 7 },
     ]);
@@ -127,17 +137,17 @@ function drawTape(canvas: Canvas, line: BodyLine, y: number, hook: boolean): voi
  * where the tape goes and which edge is at the fence. A long piece is drawn with a part taken out of its middle.
  *
  * @param plan - a plan, or a geometry and its saw plan; also one that was read back from JSON
- * @param options - how to write lengths and angles, and the width to aim at (default 700)
+ * @param options - formatters, words, and the width to aim at (default 700)
  * @returns the drawing
  * @throws {InputError} when the plan lacks its geometry or saw plan, or an option is not sound
  * @example
  * ```ts
  * import { drawPiece } from "miterwright/drawing";
  * import { planFrame } from "miterwright/frame";
+ * import { formatters } from "miterwright/units";
  *
  * const plan = planFrame({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
- * const drawing = drawPiece(plan, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.title; //=> "Finished piece, one of 9"
+ * drawPiece(plan, { formats: formatters({ unit: "mm" }) }).title; //=> "Finished piece, one of 9"
  * ```
  */
 export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing {
@@ -149,9 +159,13 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   const lay = sawing.lay?.lay ?? "propped";
   const solid = lyingPiece(geometry, lay) ?? pieceStrip(geometry);
   const { planMiter } = geometry.corners[0];
-  const startText = endText("start", sawing.lay?.second, planMiter, ready);
-  const endTexts = endText("end", sawing.lay?.first, planMiter, ready);
-  const columns = [startText, endTexts].map((lines) =>
+  const words = ready.words?.drawings.piece ?? englishPieceDrawing;
+  const ends = [
+    endValues("start", sawing.lay?.second, planMiter, ready),
+    endValues("end", sawing.lay?.first, planMiter, ready),
+  ] as const;
+  const [startText, endText] = [words.end(ends[0]), words.end(ends[1])];
+  const columns = [startText, endText].map((lines) =>
     Math.max(...lines.map((line) => textWidth(line, TEXT_SIZE).width)),
   );
   const layout = layOut(solid, longest.length, Math.max(LEAST_ROOM, ready.width - columns[0]! - columns[1]! - 42));
@@ -174,8 +188,8 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
   const drawn = views.slice(0, isLeaning ? 2 : 1);
   for (const { view, y, height } of drawn) {
     const lines = bodyLines(layout, view);
-    drawBody(canvas, { lines, y, ends: ["from", "to"] });
-    if (lines.length > 0) drawTape(canvas, lines[tape]!, y, measure.hook);
+    drawBody(canvas, { body: "piece", lines, y, ends: ["from", "to"] });
+    if (lines.length > 0) drawTape(canvas, lines[tape]!, y, measure);
     if (isBroken) drawBreak(canvas, right / 2, y, y + height);
   }
   // A square cut through the long points, to see the miter by.
@@ -186,7 +200,7 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
     ]);
 
   const bottom = isLeaning ? sideY + solid.height * scale : width;
-  const notes = fenceNotes(sawing);
+  const notes = fenceNotes(sawing, words, ready);
   const inset = solid.wedge * scale;
   // A note that is wider than the line it stands at stands clear of that line's dimension, beyond it.
   const isWider = (note: string, line: number): boolean => textWidth(note, TEXT_SIZE).width > line;
@@ -199,7 +213,9 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
     from: { x: 0, y: bottom },
     to: { x: right, y: bottom },
     at: bottom + (isLeaning || isLowerOut ? 0 : 14) + LANE,
-    label: `longest ${ready.length(longest.length)}`,
+    measure: "longest",
+    arris: longest.arris,
+    label: words.longest({ value: ready.length(longest.length) }),
   });
   if (isLowerOut) noteBelow(canvasBox(canvas).y1 + 11);
   const isWide = isWider(notes.upper, right - 2 * inset);
@@ -209,28 +225,37 @@ export function drawPiece(plan: SawingToDraw, options: DrawingOptions): Drawing 
     from: { x: inset, y: 0 },
     to: { x: right - inset, y: 0 },
     at: highest,
-    label: `shortest ${ready.length(shortest.length)}`,
+    measure: "shortest",
+    arris: shortest.arris,
+    label: words.shortest({ value: ready.length(shortest.length) }),
   });
-  writeColumn(canvas, width / 2, startText, -14, -1);
-  writeColumn(canvas, width / 2, endTexts, right + 14, 1);
+  writeColumn(canvas, width / 2, { end: "start", lines: startText, x: -14, hand: -1 });
+  writeColumn(canvas, width / 2, { end: "end", lines: endText, x: right + 14, hand: 1 });
 
   const letter = measure.arris === null ? undefined : arrisLetters(Object.keys(geometry.arrises))[measure.arris];
   const isKnown = geometry.profile !== null;
-  const lies =
-    sawing.lay === null || !isKnown ? "as it stands in the frame" : `as it lies on the saw, ${layLabel(lay, ready)}`;
-  const angles =
-    sawing.lay === null || isKnown ? "" : ` The angles are the saw's for the stick ${layLabel(lay, ready)}.`;
-  const key: KeyEntry[] = [
-    { sign: { look: "tape" }, text: tapeText(measure, letter, ready.length(measure.length)) },
-    {
-      text: `Seen from above${isLeaning ? " and, below it, from its outer edge" : ""}, ${lies}; the frame's center is toward the top.${angles}`,
-    },
+  const lies = sawing.lay === null ? null : layLabel(lay, ready);
+  const tapeText = words.tape({
+    hook: measure.hook,
+    edge: arrisLabel(measure.arris, ready),
+    letter: letter ?? null,
+    length: ready.length(measure.length),
+  });
+  const seen = [
+    words.seen({ isLeaning, lay: isKnown ? lies : null }),
+    ...(isKnown || lies === null ? [] : [words.anglesFor({ lay: lies })]),
   ];
+  const key: KeyEntry[] = [{ sign: { look: "tape" }, text: tapeText }, { text: seen.join(" ") }];
   const box = canvasBox(canvas);
-  if (ready.key) drawKey(canvas, key, box.x0, box.y1 + 8, Math.max(ready.width - 12, box.x1 - box.x0));
-  return finishDrawing(
-    canvas,
-    `Finished piece, one of ${piece.count}`,
-    `${key.map(({ text }) => text).join(" ")} Longest line ${ready.length(longest.length)}, shortest ${ready.length(shortest.length)}. ${startText.join(", ")}; ${endTexts.join(", ")}.`,
-  );
+  if (ready.key) drawKey(canvas, key, { x: box.x0, y: box.y1 + 8, width: Math.max(ready.width - 12, box.x1 - box.x0) });
+  return finishDrawing(canvas, {
+    figure: "piece",
+    title: words.title({ count: piece.count }),
+    sentences: [
+      tapeText,
+      ...seen,
+      words.lines({ longest: ready.length(longest.length), shortest: ready.length(shortest.length) }),
+      words.ends({ ends }),
+    ],
+  });
 }

@@ -3,10 +3,13 @@ import type { Point } from "../core/geometry-types.js";
 import { drawLine, drawText, type Canvas } from "./canvas.js";
 import { LINE_HEIGHT, TEXT_SIZE } from "./looks.js";
 import { boxesMeet, strokeMeetsBox, type PaperBox } from "./paper.js";
+import type { Meaning } from "./parts.js";
 import { textWidth } from "./text-width.js";
 
 /** What a label says and where it would like to be. */
 export interface LabelOptions {
+  /** What it is; default a label. */
+  readonly is?: Meaning;
   /** The point that it names. */
   readonly at: Point;
   /** Its lines of text. */
@@ -53,14 +56,10 @@ function nearestOf(box: PaperBox, { x, y }: Point): Point {
   return { x: Math.min(Math.max(x, box.x0), box.x1), y: Math.min(Math.max(y, box.y0), box.y1) };
 }
 
-/**
- * Writes a label at the free spot nearest to where it is wished: where it meets no other label and no line.
- *
- * @param canvas - the picture; all lines that the label must keep clear of are drawn already
- * @param options - the label
- */
+/** Writes a label at the free spot nearest to where it is wished: where it meets no other label and no line. */
 export function placeLabel(canvas: Canvas, options: LabelOptions): void {
   const { at, lines, toward = 0, turn = 180, reach = 4, size = TEXT_SIZE, accent = false } = options;
+  const { is = "label" } = options;
   const height = (LINE_HEIGHT * size) / TEXT_SIZE;
   const width = Math.max(...lines.map((line) => textWidth(line, size).width));
   for (let distance = reach; ; distance += STEP) {
@@ -79,7 +78,7 @@ export function placeLabel(canvas: Canvas, options: LabelOptions): void {
       if (leader !== null) drawLine(canvas, "leader", accent ? "dimension" : "thin", leader);
       lines.forEach((line, index) => {
         const y = middle.y + (index - lines.length / 2) * height + 0.78 * height;
-        drawText(canvas, { x: middle.x, y }, line, { anchor: "middle", size, accent });
+        drawText(canvas, { x: middle.x, y }, line, { is, anchor: "middle", size, accent });
       });
       return;
     }

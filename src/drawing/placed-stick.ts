@@ -1,7 +1,7 @@
 import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
 import type { Profile } from "../profile/index.js";
 import type { CutPlacement, Hand, ScaleSetting } from "../saw/index.js";
-import type { SeenCorner } from "./seen-faces.js";
+import type { SeenCorner } from "./piece-body.js";
 
 /** A line along a stick that lies at the blade, seen from above by the person at the saw. */
 export interface PlacedLine extends SeenCorner {
@@ -54,12 +54,6 @@ function slantOf({ degrees, toward }: ScaleSetting): number {
  * Lays a stick at the blade as a placement says.
  *
  * The line of cut runs by tan(miter) to its hand for every unit away from the person, and by tan(bevel) / cos(miter) for every unit of height.
- *
- * @param profile - the section, or `null` where it is not known
- * @param slope - slope of the frame
- * @param placement - how the stick lies and the saw is set
- * @param room - how large it may be on the paper
- * @returns the stick
  */
 export function placeStick(
   profile: Profile | null,

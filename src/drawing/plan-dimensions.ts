@@ -9,29 +9,38 @@ import type { PlanSheet } from "./plan-sheet.js";
 /** From the figure to the first dimension, and from one to the next. */
 const LANE: number = 20;
 
+/** A measure of the outermost edge, and its label. */
+interface Said {
+  readonly measure: "side" | "acrossFlats" | "acrossCorners";
+  readonly label: string;
+}
+
 function midpoint(a: Point, b: Point): Point {
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 }
 
 /** The length of side 0: level when the frame stands on it, else along it, with its label beside. */
-function dimensionSide({ canvas, geometry }: PlanSheet, outer: readonly Point[], label: string): void {
+function dimensionSide({ canvas, geometry }: PlanSheet, outer: readonly Point[], { measure, label }: Said): void {
+  const is = { part: "label", measure } as const;
   const [from, to] = [outer[0]!, outer[1]!];
   if (geometry.pose === "side-down") {
-    levelDimension(canvas, { from, to, at: canvasBox(canvas).y1 + LANE, label });
+    levelDimension(canvas, { measure, from, to, at: canvasBox(canvas).y1 + LANE, label });
     return;
   }
   const size = Math.hypot(to.x - from.x, to.y - from.y);
   // Side 0 runs to the right and up, so this points outward: to the right and down.
   const normal = { x: -(to.y - from.y) / size, y: (to.x - from.x) / size };
   const shift = (point: Point, by: number): Point => ({ x: point.x + by * normal.x, y: point.y + by * normal.y });
-  for (const point of [from, to]) drawLine(canvas, "extension", "dimension", [shift(point, 3), shift(point, 18)]);
-  drawSpan(canvas, shift(from, 14), shift(to, 14));
+  for (const point of [from, to]) {
+    drawLine(canvas, { part: "extension", measure }, "dimension", [shift(point, 3), shift(point, 18)]);
+  }
+  drawSpan(canvas, shift(from, 14), shift(to, 14), { measure });
   const place = shift(midpoint(from, to), 18);
-  drawText(canvas, { x: place.x + 2, y: place.y + 9 }, label, { accent: true });
+  drawText(canvas, { x: place.x + 2, y: place.y + 9 }, label, { is, accent: true });
 }
 
 /** The measure that is neither the figure's width nor its height, drawn across it. */
-function dimensionDiagonal({ canvas, geometry }: PlanSheet, outer: readonly Point[], label: string): void {
+function dimensionDiagonal({ canvas, geometry }: PlanSheet, outer: readonly Point[], { measure, label }: Said): void {
   const n = geometry.sides;
   const ends: readonly [Point, Point][] = outer.map((corner, index) => {
     const opposite = outer[(index + n / 2) % n]!;
@@ -43,34 +52,34 @@ function dimensionDiagonal({ canvas, geometry }: PlanSheet, outer: readonly Poin
     const higher = best[0].y - pair[0].y;
     return higher > 1e-6 || (higher > -1e-6 && pair[0].x > best[0].x) ? pair : best;
   });
-  drawSpan(canvas, top, bottom);
+  drawSpan(canvas, top, bottom, { measure });
   const box = boxAround(outer);
   const elbow = { x: top.x + 5, y: canvasBox(canvas).y0 - LABEL_RISE };
-  drawLine(canvas, "leader", "dimension", [top, elbow]);
+  drawLine(canvas, { part: "leader", measure }, "dimension", [top, elbow]);
   const toLeft = top.x > (box.x0 + box.x1) / 2 + (box.x1 - box.x0) / 5;
   drawText(canvas, { x: elbow.x + (toLeft ? 2 : 3), y: elbow.y - 2 }, label, {
+    is: { part: "label", measure },
     anchor: toLeft ? "end" : "start",
     accent: true,
   });
 }
 
-/**
- * Puts the dimensions of a plan view round its figure.
- *
- * @param sheet - the plan view
- * @returns what the overall dimensions say, for the description
- */
+/** Puts the dimensions of a plan view round its figure. */
 export function dimensionPlan(sheet: PlanSheet): string[] {
-  const { canvas, geometry, corners, options } = sheet;
+  const { canvas, geometry, corners, options, words } = sheet;
   const { overall, opening, pose } = geometry;
   const { polygon, extent } = overall;
   const outer = corners(polygon.apothem);
   const box = boxAround(outer);
-  const nameOf = (measure: number): string => (measure === polygon.acrossFlats ? "across flats" : "across corners");
-  const widthLabel = `${nameOf(extent.width)} ${options.length(extent.width)}`;
-  const heightLabel = `${nameOf(extent.height)} ${options.length(extent.height)}`;
-  const sideLabel = `side ${options.length(polygon.side)}`;
-  dimensionSide(sheet, outer, sideLabel);
+  const say = (measure: Said["measure"], value: number): Said => ({
+    measure,
+    label: words[measure]({ value: options.length(value) }),
+  });
+  const sayAcross = (value: number): Said =>
+    say(value === polygon.acrossFlats ? "acrossFlats" : "acrossCorners", value);
+  const [width, height] = [sayAcross(extent.width), sayAcross(extent.height)];
+  const side = say("side", polygon.side);
+  dimensionSide(sheet, outer, side);
 
   // The label of a corner-down side may reach past the figure.
   const right = canvasBox(canvas).x1 + LANE;
@@ -84,23 +93,24 @@ export function dimensionPlan(sheet: PlanSheet): string[] {
     from: lowest(openingCorners, openingBox.y0),
     to: lowest(openingCorners, openingBox.y1),
     at: left,
-    label: `opening ${options.length(opened)}`,
+    measure: "opening",
+    label: words.opening({ value: options.length(opened) }),
     outside: "before",
   });
-  const said = [sideLabel, widthLabel];
+  const said = [side, width];
   const other = pose === "side-down" ? polygon.acrossCorners : polygon.acrossFlats;
   if (geometry.sides % 4 === 0) {
-    const label = `${nameOf(other)} ${options.length(other)}`;
-    dimensionDiagonal(sheet, outer, label);
-    said.push(label);
+    const diagonal = sayAcross(other);
+    dimensionDiagonal(sheet, outer, diagonal);
+    said.push(diagonal);
   } else {
     const rightmost = (y: number): Point =>
       outer.filter((point) => Math.abs(point.y - y) < 1e-6).reduce((a, b) => (a.x > b.x ? a : b));
-    plumbDimension(canvas, { from: rightmost(box.y0), to: rightmost(box.y1), at: right, label: heightLabel });
-    said.push(heightLabel);
+    plumbDimension(canvas, { from: rightmost(box.y0), to: rightmost(box.y1), at: right, ...height });
+    said.push(height);
   }
   const leftmost = outer.reduce((a, b) => (b.x < a.x - 1e-6 || (Math.abs(b.x - a.x) < 1e-6 && b.y > a.y) ? b : a));
   const rightmost = outer.reduce((a, b) => (b.x > a.x + 1e-6 || (Math.abs(b.x - a.x) < 1e-6 && b.y > a.y) ? b : a));
-  levelDimension(canvas, { from: leftmost, to: rightmost, at: canvasBox(canvas).y1 + LANE, label: widthLabel });
-  return said;
+  levelDimension(canvas, { from: leftmost, to: rightmost, at: canvasBox(canvas).y1 + LANE, ...width });
+  return said.map(({ label }) => label);
 }

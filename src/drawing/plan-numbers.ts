@@ -20,11 +20,7 @@ function between(from: Point, to: Point, share: number): Point {
   return { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) };
 }
 
-/**
- * Numbers the sides of a frame from 1, as many of them as there is room for.
- *
- * @param sheet - the plan view
- */
+/** Numbers the sides of a frame from 1, as many of them as there is room for. */
 export function numberSides(sheet: PlanSheet): void {
   const { canvas, geometry, corners, sight, scale } = sheet;
   const { sides, overall } = geometry;
@@ -48,6 +44,9 @@ export function numberSides(sheet: PlanSheet): void {
       !crossing.some((stroke) => strokeMeetsBox(stroke, boxAt(place), 0.5));
     const place =
       places.find(isFree) ?? places.find((other) => !canvas.texts.some((text) => boxesMeet(text, boxAt(other), 1.5)));
-    if (place !== undefined) drawText(canvas, { x: place.x, y: place.y + 3.4 }, label, { anchor: "middle", size });
+    if (place !== undefined) {
+      const is = { part: "number", side: index } as const;
+      drawText(canvas, { x: place.x, y: place.y + 3.4 }, label, { is, anchor: "middle", size });
+    }
   }
 }

@@ -1,6 +1,7 @@
 import type { Point } from "../core/geometry-types.js";
 import type { FrameGeometry } from "../frame/index.js";
 import type { Canvas } from "./canvas.js";
+import type { AboveWords } from "../words/index.js";
 import type { ReadyOptions } from "./drawing-options.js";
 
 /** What the parts of a plan view share. */
@@ -11,6 +12,8 @@ export interface PlanSheet {
   readonly geometry: FrameGeometry;
   /** The formatters. */
   readonly options: ReadyOptions;
+  /** The words. */
+  readonly words: AboveWords;
   /** The corners of a polygon of the frame with this apothem, on the paper. */
   readonly corners: (apothem: number) => Point[];
   /** Apothem of the innermost edge. */

@@ -1,6 +1,6 @@
 import type { Box, Point } from "../core/geometry-types.js";
 import type { FrameContents } from "../frame/index.js";
-import { englishLabels } from "../words/internal.js";
+import { englishAbove, englishLabels } from "../words/internal.js";
 import { polygonCorners, polygonExtent } from "../polygon/index.js";
 import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
@@ -9,8 +9,8 @@ import { drawKey, type KeyEntry } from "./key.js";
 import { boxCorners, boxAround } from "./paper.js";
 import { dimensionPlan } from "./plan-dimensions.js";
 import { numberSides } from "./plan-numbers.js";
-import type { PlanSheet } from "./plan-sheet.js";
 import { readContents, readGeometry, type FrameToDraw } from "./read-frame.js";
+import type { PlanSheet } from "./plan-sheet.js";
 import { arrisesSeenFromAbove } from "./seen-arrises.js";
 
 /** Room for one dimension beside the figure. */
@@ -40,30 +40,46 @@ function rectangleCorners({ box, center }: Rectangle): Point[] {
   return boxCorners(center.x - x, center.y - y, center.x + x, center.y + y);
 }
 
-/** The joints; where there are many, only some of them. */
-function drawJoints({ canvas, geometry, corners, sight }: PlanSheet): number {
+/** One joint in how many is drawn: where there are many, only some of them. */
+function jointStep({ geometry, scale }: PlanSheet): number {
+  return Math.ceil(CLOSE_CORNERS / Math.max(geometry.overall.polygon.side * scale, 1e-3));
+}
+
+/** Every side by itself, so that a program can tell which of them is touched; over the whole ring, lest its ground show between them. */
+function drawSides(sheet: PlanSheet): void {
+  const { canvas, geometry, corners, sight } = sheet;
+  if (jointStep(sheet) > 1) return;
+  const [outer, inner] = [corners(geometry.overall.polygon.apothem), corners(sight)];
+  outer.forEach((from, side) => {
+    const next = (side + 1) % outer.length;
+    drawShape(canvas, { part: "side", side }, "wood", [from, outer[next]!, inner[next]!, inner[side]!]);
+  });
+}
+
+function drawJoints(sheet: PlanSheet): number {
+  const { canvas, geometry, corners, sight } = sheet;
   const outer = corners(geometry.overall.polygon.apothem);
   const inner = corners(sight);
-  const spacing = Math.hypot(outer[1]!.x - outer[0]!.x, outer[1]!.y - outer[0]!.y);
-  const every = Math.ceil(CLOSE_CORNERS / Math.max(spacing, 1e-3));
+  const every = jointStep(sheet);
   outer.forEach((corner, index) => {
-    if (index % every === 0) drawLine(canvas, "joint", "edge", [corner, inner[index]!]);
+    if (index % every === 0) drawLine(canvas, { part: "joint", corner: index }, "edge", [corner, inner[index]!]);
   });
   return every;
 }
 
 function drawRings(sheet: PlanSheet): KeyEntry[] {
-  const { canvas, geometry, corners, sight, scale, options } = sheet;
+  const { canvas, geometry, corners, sight, scale, options, words } = sheet;
   const { opening, overall, deciding, pieces } = geometry;
   const outer = overall.polygon.apothem;
   drawShape(canvas, "wood", "wood", corners(outer), corners(sight));
+  drawSides(sheet);
   const seen = arrisesSeenFromAbove(geometry)
-    .map((arris) => opening.apothem + (arris.out - deciding.out))
-    .sort((a, b) => a - b);
+    .map(([arris, { out }]) => ({ arris, apothem: opening.apothem + (out - deciding.out) }))
+    .sort((a, b) => a.apothem - b.apothem);
   let last = sight;
-  for (const apothem of seen) {
+  for (const { arris, apothem } of seen) {
     if (Math.min(apothem - last, outer - apothem) * scale < ONE_LINE) continue;
-    drawShape(canvas, "arris", "edge", corners(apothem));
+    drawShape(canvas, { part: "arris", arris }, "edge", corners(apothem));
     last = apothem;
   }
   const every = drawJoints(sheet);
@@ -74,20 +90,19 @@ function drawRings(sheet: PlanSheet): KeyEntry[] {
     drawShape(canvas, "opening", "hidden", corners(opening.apothem));
     key.push({
       sign: { look: "hidden" },
-      text: `Opening where the contents touch, under the lip: side ${options.length(opening.side)}.`,
+      text: words.openingUnderLip({ side: options.length(opening.side) }),
     });
   }
-  if (every > 1) key.push({ text: `Of ${geometry.sides} joints one in ${every} is drawn.` });
+  if (every > 1) key.push({ text: words.joints({ sides: geometry.sides, every }) });
   return key;
 }
 
 function drawRectangle(sheet: PlanSheet, rectangle: Rectangle | null, isDrawn: boolean): KeyEntry[] {
   if (rectangle === null) return [];
-  const { canvas, scale, options } = sheet;
+  const { canvas, scale, options, words } = sheet;
   const { part, box } = rectangle;
-  const size = `${options.length(box.width)} × ${options.length(box.height)}`;
-  const text = part === "contained" ? `What it must hold: ${size}.` : `Sheet that the panel is cut from: ${size}.`;
-  if (!isDrawn) return [{ text: `${text} It is not drawn.` }];
+  const text = words[part]({ width: options.length(box.width), height: options.length(box.height), isDrawn });
+  if (!isDrawn) return [{ text }];
   drawShape(
     canvas,
     part,
@@ -101,17 +116,17 @@ function drawRectangle(sheet: PlanSheet, rectangle: Rectangle | null, isDrawn: b
  * Draws a frame as it is seen from above, in its pose: its edges, joints and numbered sides, the opening, what it holds, and its overall dimensions.
  *
  * @param frame - a geometry or a plan; also one that was read back from JSON. With a plan, the rectangle that it was made for is drawn too
- * @param options - how to write lengths and angles, and the width to aim at (default 360)
+ * @param options - formatters, words, and the width to aim at (default 360)
  * @returns the drawing
  * @throws {InputError} when the frame is not a geometry or plan, or an option is not sound
  * @example
  * ```ts
  * import { drawPlanView } from "miterwright/drawing";
  * import { frameGeometry } from "miterwright/frame";
+ * import { formatters } from "miterwright/units";
  *
  * const tray = frameGeometry({ sides: 9, slope: 20, opening: { acrossFlats: 300 }, measured: { levelWidth: 42, lap: 6 } });
- * const drawing = drawPlanView(tray, { length: (value) => `${value.toFixed(1)} mm`, angle: (degrees) => `${degrees.toFixed(1)}°` });
- * drawing.title; //=> "Frame of 9 sides seen from above"
+ * drawPlanView(tray, { formats: formatters({ unit: "mm" }) }).title; //=> "Frame of 9 sides seen from above"
  * ```
  */
 export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawing {
@@ -131,22 +146,28 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
     canvas: startCanvas(),
     geometry,
     options: ready,
+    words: ready.words?.drawings.above ?? englishAbove,
     corners: (apothem) => unit.map(({ x, y }) => ({ x: x * apothem * scale, y: -y * apothem * scale })),
     sight: opening.apothem + (pieces[0].shortest.out - deciding.out),
     scale,
   };
-  const { canvas } = sheet;
+  const { canvas, words } = sheet;
   const key = [...drawRings(sheet), ...drawRectangle(sheet, rectangle, isDrawn)];
   const said = dimensionPlan(sheet);
   numberSides(sheet);
   const drawn = canvasBox(canvas);
   const left = Math.min(drawn.x0, (drawn.x0 + drawn.x1 - ready.width) / 2 + 6);
-  if (ready.key) drawKey(canvas, key, left, drawn.y1 + 6, ready.width - 12);
+  if (ready.key) drawKey(canvas, key, { x: left, y: drawn.y1 + 6, width: ready.width - 12 });
   const across = polygonExtent(opening, pose);
-  const size = `${ready.length(across.width)} wide and ${ready.length(across.height)} high`;
-  return finishDrawing(
-    canvas,
-    `Frame of ${sides} sides seen from above`,
-    `A frame of ${sides} sides that stands on a ${pose === "side-down" ? "side" : "corner"}, seen from above. ${(ready.words?.labels ?? englishLabels).numbering[pose]} Outermost edge: ${said.join(", ")}. Opening: ${size}. ${key.map(({ text }) => text).join(" ")}`.trim(),
-  );
+  return finishDrawing(canvas, {
+    figure: "above",
+    title: words.title({ sides }),
+    sentences: [
+      words.seen({ sides, pose }),
+      (ready.words?.labels ?? englishLabels).numbering[pose],
+      words.outermost({ measures: said }),
+      words.openingSize({ width: ready.length(across.width), height: ready.length(across.height) }),
+      ...key.map(({ text }) => text),
+    ],
+  });
 }

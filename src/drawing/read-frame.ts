@@ -21,13 +21,7 @@ export interface SawingToDraw {
   readonly sawing: SawPlan;
 }
 
-/**
- * Reads a frame's geometry from wherever it stands.
- *
- * @param frame - a geometry or a plan
- * @returns the geometry, every field of which is as it should be
- * @throws {InputError} when it is not one
- */
+/** Reads a frame's geometry from wherever it stands. */
 export function readGeometry(frame: unknown): FrameGeometry {
   const given = checkObject(frame, "frame");
   return readStored(given["geometry"] ?? given, "geometry", frameGeometry);
@@ -45,25 +39,13 @@ export function readFrame(frame: unknown): { readonly geometry: FrameGeometry; r
   };
 }
 
-/**
- * Reads what goes into a frame, where that is given.
- *
- * @param frame - a geometry or a plan
- * @returns the contents
- * @throws {InputError} when they are not as they should be
- */
+/** Reads what goes into a frame, where that is given. */
 export function readContents(frame: unknown): FrameContents | undefined {
   const { contents } = checkObject(frame, "frame");
   return readStored(contents, "contents", (value, path) => maybe(value, path, frameContents));
 }
 
-/**
- * Reads a plan's geometry and saw plan.
- *
- * @param plan - the plan
- * @returns both
- * @throws {InputError} when one of them is missing or not as it should be
- */
+/** Reads a plan's geometry and saw plan. */
 export function readSawing(plan: unknown): SawingToDraw {
   const sawing = readStored(checkObject(plan, "plan")["sawing"], "sawing", sawPlan);
   return { geometry: readGeometry(plan), sawing };

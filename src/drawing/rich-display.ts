@@ -27,13 +27,7 @@ function makeElement(markup: string, document: unknown): unknown {
   return buildNodes(markup, checkObject(given, "document") as unknown as ElementMaker)[0];
 }
 
-/**
- * Freezes plain data that shows itself in notebooks and pages.
- *
- * @param data - the data; it is frozen itself, not a copy of it
- * @param shows - how it shows itself
- * @returns the data, with functions that are not enumerable, so that copying or comparing it sees its data alone
- */
+/** Freezes plain data that shows itself in notebooks and pages. */
 export function freezeShowing(data: object, shows: Shows): unknown {
   const hide = (key: string | symbol, value: unknown): void => {
     Object.defineProperty(data, key, { value });

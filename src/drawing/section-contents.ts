@@ -29,13 +29,7 @@ function spread(heights: readonly number[], wished: readonly number[]): number[]
   });
 }
 
-/**
- * The names and thicknesses of what lies in a rabbet, broken into lines.
- *
- * @param seating - the seating of the contents
- * @param options - the formatters
- * @returns the lines of every layer, from the front
- */
+/** The names and thicknesses of what lies in a rabbet, broken into lines. */
 function nameLayers(seating: RabbetHold, options: ReadyOptions): string[][] {
   return seating.layers.map(({ name, front, back }) => {
     // A thickness is never broken: it stands on a line of its own where it does not fit on the name's last one.
@@ -48,13 +42,7 @@ function nameLayers(seating: RabbetHold, options: ReadyOptions): string[][] {
   });
 }
 
-/**
- * How much room contents and their names take beside the section.
- *
- * @param seating - the seating of the contents
- * @param options - the formatters
- * @returns the width, 0 without contents
- */
+/** How much room contents and their names take beside the section. */
 export function contentsWidth(seating: RabbetHold, options: ReadyOptions): number {
   const widths = nameLayers(seating, options)
     .flat()
@@ -62,14 +50,7 @@ export function contentsWidth(seating: RabbetHold, options: ReadyOptions): numbe
   return widths.length === 0 ? 0 : STUB + AWAY + Math.max(...widths);
 }
 
-/**
- * Draws what lies in the rabbet, layer by layer, with names and thicknesses.
- *
- * @param sheet - the section view
- * @param seating - the seating of the contents
- * @param edge - how far outward the contents reach
- * @param inner - how far outward the section's innermost point stands
- */
+/** Draws what lies in the rabbet, layer by layer, with names and thicknesses. */
 export function drawContents(sheet: SectionSheet, seating: RabbetHold, edge: number, inner: number): void {
   const { canvas, toPaper, options } = sheet;
   const names = nameLayers(seating, options).map((lines, index) => {
@@ -77,7 +58,8 @@ export function drawContents(sheet: SectionSheet, seating: RabbetHold, edge: num
     const corner = toPaper(edge, front);
     const low = toPaper(edge, back);
     const left = toPaper(inner, front).x - STUB;
-    drawShape(canvas, "layer", index % 2 === 0 ? "layer" : "next-layer", boxCorners(left, corner.y, low.x, low.y));
+    const look = index % 2 === 0 ? "layer" : "next-layer";
+    drawShape(canvas, { part: "layer", layer: index }, look, boxCorners(left, corner.y, low.x, low.y));
     return { lines, left, y: (corner.y + low.y) / 2 };
   });
   if (names.length === 0) return;
@@ -89,12 +71,15 @@ export function drawContents(sheet: SectionSheet, seating: RabbetHold, edge: num
   names.forEach(({ lines, left, y }, index) => {
     const top = tops[index]!;
     const x = left - AWAY;
-    drawLine(canvas, "leader", "thin", [
+    drawLine(canvas, { part: "leader", layer: index }, "thin", [
       { x: left, y },
       { x: x + 2, y: top + heights[index]! / 2 },
     ]);
     lines.forEach((line, row) => {
-      drawText(canvas, { x, y: top + row * LINE_HEIGHT + 12.5 }, line, { anchor: "end" });
+      drawText(canvas, { x, y: top + row * LINE_HEIGHT + 12.5 }, line, {
+        is: { part: "label", layer: index },
+        anchor: "end",
+      });
     });
   });
 }

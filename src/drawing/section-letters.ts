@@ -25,13 +25,7 @@ function outwardAt(outline: readonly SectionPoint[], index: number): number {
   return atan2Deg(next.up + last.up, next.out + last.out);
 }
 
-/**
- * Shows the named arrises by dots and letters, one label where several share a point.
- *
- * @param sheet - the section view
- * @param outline - the section as it stands
- * @param arrises - the arrises, whose order gives the letters
- */
+/** Shows the named arrises by dots and letters, one label where several share a point. */
 export function letterArrises(
   sheet: SectionSheet,
   outline: readonly SectionPoint[],
@@ -55,10 +49,16 @@ export function letterArrises(
       x: at.x + DOT * cosDeg(turn),
       y: at.y + DOT * sinDeg(turn),
     }));
-    drawShape(canvas, "arris", "dot", dot);
+    for (const name of names) drawShape(canvas, { part: "arris", arris: name }, "dot", dot);
     return { at, names, toward: index < 0 ? 90 : outwardAt(outline, index) };
   });
   for (const { at, names, toward } of spots) {
-    placeLabel(canvas, { at, lines: [names.map((name) => letters[name]!).join(", ")], toward, reach: 5 });
+    placeLabel(canvas, {
+      is: { part: "label", arris: names[0]! },
+      at,
+      lines: [names.map((name) => letters[name]!).join(", ")],
+      toward,
+      reach: 5,
+    });
   }
 }

@@ -28,16 +28,10 @@ function lowerEnd({ outline }: Profile, slope: number): { readonly index: number
   return { index, back: Math.abs(xs[other]! - xs[index]!) };
 }
 
-/**
- * Draws the slope as an angle between a level line and the section's back.
- *
- * @param sheet - the section view
- * @param profile - the molding
- * @param scale - units of the paper per unit of length
- * @returns the label that is still to be placed, or `null` when the section lies flat
- */
+/** Draws the slope as an angle between a level line and the section's back. */
 export function drawSlope(sheet: SectionSheet, profile: Profile, scale: number): LabelOptions | null {
-  const { canvas, geometry, toPaper, options, bench } = sheet;
+  const { canvas, geometry, toPaper, options, words, bench } = sheet;
+  const stated = { measure: "slope" } as const;
   const { slope } = geometry;
   if (slope === 0) return null;
   const { index, back } = lowerEnd(profile, slope);
@@ -50,18 +44,20 @@ export function drawSlope(sheet: SectionSheet, profile: Profile, scale: number):
     x: vertex.x + hand * r * cosDeg(degrees),
     y: vertex.y - r * sinDeg(degrees),
   });
-  if (Math.abs(vertex.y - bench) > 0.5) drawLine(canvas, "level", "dimension", [vertex, at(0, radius + 10)]);
-  drawLine(canvas, "back", "dimension", [vertex, at(size, radius + 10)]);
+  if (Math.abs(vertex.y - bench) > 0.5)
+    drawLine(canvas, { part: "level", ...stated }, "dimension", [vertex, at(0, radius + 10)]);
+  drawLine(canvas, { part: "back", ...stated }, "dimension", [vertex, at(size, radius + 10)]);
   const steps = Math.max(2, Math.ceil(size / 5));
   const arc = Array.from({ length: steps + 1 }, (_, step) => at((size * step) / steps, radius));
-  drawLine(canvas, "slope", "dimension", arc);
+  drawLine(canvas, { part: "slope", ...stated }, "dimension", arc);
   if ((radius * size * Math.PI) / 180 > SHORT_ARC) {
-    drawArrow(canvas, arc[0]!, arc[1]!);
-    drawArrow(canvas, arc.at(-1)!, arc.at(-2)!);
+    drawArrow(canvas, arc[0]!, arc[1]!, stated);
+    drawArrow(canvas, arc.at(-1)!, arc.at(-2)!, stated);
   }
   return {
     at: at(size / 2, radius),
-    lines: [`slope ${options.angle(slope)}`],
+    is: { part: "label", ...stated },
+    lines: [words.slope({ value: options.angle(slope) })],
     // Outside the wood: inside a wide angle's arc, else beside it or below it.
     toward: (hand > 0 ? size / 2 : 180 - size / 2) + (size > WIDE ? 180 : -30 * hand),
     turn: 80,

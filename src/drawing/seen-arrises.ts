@@ -4,13 +4,8 @@ import { sectionAt } from "../profile/index.js";
 /** Points this close above each other, as a share of the section's size, are one. */
 const SAME_HEIGHT: number = 1e-9;
 
-/**
- * The named arrises of a frame that are seen from above: nothing of the section stands over them.
- *
- * @param geometry - the frame
- * @returns their places; none where no section is known
- */
-export function arrisesSeenFromAbove(geometry: FrameGeometry): PlacedArris[] {
+/** The named arrises of a frame that are seen from above: nothing of the section stands over them. */
+export function arrisesSeenFromAbove(geometry: FrameGeometry): [name: string, arris: PlacedArris][] {
   const { profile, slope, arrises } = geometry;
   if (profile === null) return [];
   const { outline } = sectionAt(profile, slope);
@@ -24,5 +19,5 @@ export function arrisesSeenFromAbove(geometry: FrameGeometry): PlacedArris[] {
       const share = (arris.out - low.out) / (high.out - low.out);
       return low.up + share * (high.up - low.up) > arris.up! + tolerance;
     });
-  return Object.values(arrises).filter((arris) => !isCovered(arris));
+  return Object.entries(arrises).filter(([, arris]) => !isCovered(arris));
 }

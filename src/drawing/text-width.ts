@@ -29,13 +29,7 @@ export interface TextWidth {
   readonly known: boolean;
 }
 
-/**
- * How wide a line of text is at the most, in a common sans-serif font.
- *
- * @param text - one line
- * @param size - the font size
- * @returns its width, and whether that is certain
- */
+/** How wide a line of text is at the most, in a common sans-serif font. */
 export function textWidth(text: string, size: number): TextWidth {
   const { sum, known } = measure(text);
   return { width: (sum * size) / 1000, known };
@@ -56,14 +50,7 @@ function measure(text: string): { readonly sum: number; readonly known: boolean 
   return { sum, known };
 }
 
-/**
- * Breaks a text into lines that are no wider than a given width; a word that is wider by itself is broken too.
- *
- * @param text - the text
- * @param size - the font size
- * @param width - widest line
- * @returns the lines, at least one
- */
+/** Breaks a text into lines that are no wider than a given width; a word that is wider by itself is broken too. */
 export function wrapText(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let line = "";

@@ -42,6 +42,17 @@ export type { TellOptions, WordsOptions } from "./tell-options.js";
 export { english, type Words } from "./words.js";
 export type { ClosingWords, FaultEffectValues } from "./catalog/closing-words.js";
 export type { ContentsWords, StackValues } from "./catalog/contents-words.js";
+export type {
+  AboveWords,
+  CradleDrawingWords,
+  CutDrawingWords,
+  DrawingWords,
+  EndValues,
+  PanelCutDrawingWords,
+  PanelDrawingWords,
+  PieceDrawingWords,
+  SectionDrawingWords,
+} from "./catalog/drawing-words.js";
 export type { FrameWords } from "./catalog/frame-words.js";
 export type { LabelWords } from "./catalog/label-words.js";
 export type { LumberValues, MaterialWords, MoldingValues } from "./catalog/material-words.js";

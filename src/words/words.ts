@@ -9,6 +9,7 @@ import { englishClosing, type ClosingWords } from "./catalog/closing-words.js";
 import { englishContents, type ContentsWords } from "./catalog/contents-words.js";
 import { englishCorrections, type CorrectionWords } from "./catalog/correction-words.js";
 import { englishHazards } from "./catalog/english-hazards.js";
+import { englishDrawings, type DrawingWords } from "./catalog/drawing-words.js";
 import { englishFrame, type FrameWords } from "./catalog/frame-words.js";
 import { englishHanging, type HangingWords } from "./catalog/hanging-words.js";
 import type { HazardWords } from "./catalog/hazard-words.js";
@@ -90,6 +91,8 @@ export interface Words {
   readonly sawMoves: SawMoveWords;
   /** How the contents fill the rabbet. */
   readonly stacks: StackWords;
+  /** What stands in drawings. */
+  readonly drawings: DrawingWords;
 }
 
 /** The words in English, as the trade writes them. */
@@ -121,4 +124,5 @@ export const english: Words = {
   sawFaults: englishSawFaults,
   sawMoves: englishSawMoves,
   stacks: englishStacks,
+  drawings: englishDrawings,
 };

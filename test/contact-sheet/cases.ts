@@ -8,12 +8,13 @@ import {
   drawPiece,
   drawStock,
   type Drawing,
+  type DrawingOptions,
 } from "miterwright/drawing";
 import { planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
 import { molding, type Profile } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
 import { fitStock, type StockJob } from "miterwright/stock";
-import { formatAngle, formatLength } from "miterwright/units";
+import { formatLength, formatters } from "miterwright/units";
 
 /** What kinds of drawings there are. */
 export type Kind = "plan" | "section" | "piece" | "cut" | "cradle" | "panel" | "panel-cut" | "stock";
@@ -26,12 +27,14 @@ export interface Case {
 }
 
 /** Formatters of the contact sheet: decimals, with powers of ten for sizes that no shop knows. */
-export const WORDS: { readonly length: (value: number) => string; readonly angle: (degrees: number) => string } = {
-  length: (value) =>
-    Math.abs(value) < 1e5 && (Math.abs(value) > 0.01 || value === 0)
-      ? formatLength(value, "mm", { digits: 1 })
-      : `${value.toExponential(3)} mm`,
-  angle: (degrees) => formatAngle(degrees),
+export const WRITTEN: DrawingOptions = {
+  formats: {
+    ...formatters({ unit: "mm" }),
+    length: (value) =>
+      Math.abs(value) < 1e5 && (Math.abs(value) > 0.01 || value === 0)
+        ? formatLength(value, "mm", { digits: 1 })
+        : `${value.toExponential(3)} mm`,
+  },
 };
 
 /** The molding of the tide-pool tray, in a size: 42 mm wide where the size is 1. */
@@ -145,18 +148,18 @@ function jobs(): { readonly name: string; readonly job: StockJob }[] {
 export function listCases(): Case[] {
   const cases: Case[] = [];
   for (const { name, plan } of framesOf()) {
-    cases.push({ kind: "plan", name, drawing: drawPlanView(plan, WORDS) });
-    cases.push({ kind: "section", name, drawing: drawSection(plan, WORDS) });
-    cases.push({ kind: "piece", name, drawing: drawPiece(plan, WORDS) });
-    if (plan.panel !== undefined) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WORDS) });
+    cases.push({ kind: "plan", name, drawing: drawPlanView(plan, WRITTEN) });
+    cases.push({ kind: "section", name, drawing: drawSection(plan, WRITTEN) });
+    cases.push({ kind: "piece", name, drawing: drawPiece(plan, WRITTEN) });
+    if (plan.panel !== undefined) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WRITTEN) });
     if (plan.panel !== undefined && plan.panel.cuts.length > 0) {
-      cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WORDS }) });
+      cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WRITTEN }) });
     }
-    if (plan.sawing.cradle !== null) cases.push({ kind: "cradle", name, drawing: drawCradle(plan, WORDS) });
+    if (plan.sawing.cradle !== null) cases.push({ kind: "cradle", name, drawing: drawCradle(plan, WRITTEN) });
     for (const { step } of plan.sawing.operations)
-      cases.push({ kind: "cut", name: `${name}, step ${step}`, drawing: drawCut(plan, { step, ...WORDS }) });
+      cases.push({ kind: "cut", name: `${name}, step ${step}`, drawing: drawCut(plan, { step, ...WRITTEN }) });
   }
   for (const { name, job } of jobs())
-    cases.push({ kind: "stock", name, drawing: drawStock(job, fitStock(job, { stepLimit: 1e5 }), WORDS) });
+    cases.push({ kind: "stock", name, drawing: drawStock(job, fitStock(job, { stepLimit: 1e5 }), WRITTEN) });
   return cases;
 }

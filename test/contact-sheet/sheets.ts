@@ -3,7 +3,7 @@ import { planFrame, type FramePlan } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock } from "miterwright/stock";
-import { tray, WORDS } from "./cases.js";
+import { tray, WRITTEN } from "./cases.js";
 
 /** A shop sheet, and on how many pages it must stay. */
 export interface SheetCase {
@@ -17,7 +17,7 @@ function sheetCase(name: string, pages: SheetCase["pages"], plan: FramePlan): Sh
   const fit = plan.stockJobs[0] === undefined ? {} : { fit: fitStock(plan.stockJobs[0], { stepLimit: 1e5 }) };
   const title = `Saltmarsh Observatory: ${name}`;
   const note = "For the tide-pool model on the long table.";
-  return { name, html: shopSheet(plan, { ...WORDS, ...fit, title, note }), pages };
+  return { name, html: shopSheet(plan, { ...WRITTEN, ...fit, title, note }), pages };
 }
 
 /**

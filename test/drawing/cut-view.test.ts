@@ -6,13 +6,13 @@ import { operationText } from "miterwright/words";
 import { miterSaw, placeCut, tableSaw, type Saw } from "miterwright/saw";
 import { placeStick } from "../../src/drawing/placed-stick.js";
 import { lyingPiece } from "../../src/drawing/lying-piece.js";
-import { BATTEN, measuredPlan, plan, TRAY, WORDS } from "./frames.js";
+import { BATTEN, measuredPlan, plan, TRAY, EXACT, SAY } from "./frames.js";
 import { readDrawing, type ReadDrawing } from "./read-drawing.js";
 import { fromPlumb } from "./shapes.js";
 
 /** What a person at the saw is told. */
-const words = { length: WORDS.length, angle: WORDS.angle };
-const readStep = (frame: FramePlan, step: number): ReadDrawing => readDrawing(drawCut(frame, { step, ...WORDS }));
+const words = EXACT;
+const readStep = (frame: FramePlan, step: number): ReadDrawing => readDrawing(drawCut(frame, { step, ...EXACT }));
 const middleOf = (read: ReadDrawing, text: string): { readonly x: number; readonly y: number } => {
   const label = read.texts.find((one) => one.text === text)!;
   return { x: (label.x0 + label.x1) / 2, y: (label.y0 + label.y1) / 2 };
@@ -98,13 +98,13 @@ describe.each(steps)("$name, step $step", ({ frame, operation, step }) => {
   test("angles are labelled through the formatter, and the description is the instruction", () => {
     const texts = read.texts.map(({ text }) => text);
     const { toward, degrees } = placement.miter;
-    expect(texts).toContain(toward === "none" ? "square" : `miter ${WORDS.angle(degrees)} to the ${toward}`);
+    expect(texts).toContain(toward === "none" ? "square" : `miter ${SAY.angle(degrees)} to the ${toward}`);
     expect(texts).toContain(
-      placement.bevel.toward === "none" ? "blade upright" : `bevel ${WORDS.angle(placement.bevel.degrees)}`,
+      placement.bevel.toward === "none" ? "blade upright" : `bevel ${SAY.angle(placement.bevel.degrees)}`,
     );
     const { title, lines } = operationText(operation, words);
-    expect(drawCut(frame, { step, ...WORDS }).title).toBe(`Step ${step}: ${title}`);
-    expect(drawCut(frame, { step, ...WORDS }).description).toBe(lines.join(" "));
+    expect(drawCut(frame, { step, ...EXACT }).title).toBe(`Step ${step}: ${title}`);
+    expect(drawCut(frame, { step, ...EXACT }).description).toBe(lines.join(" "));
   });
 });
 
@@ -184,7 +184,7 @@ describe("a cut that follows the instruction is the frame's own cut", () => {
 test("a saw plan made by itself can be drawn with its geometry", () => {
   const geometry = frameGeometry({ sides: 5, slope: 10, profile: BATTEN, opening: { side: 200 } });
   const sawing = sawPlan(geometry);
-  expect(drawCut({ geometry, sawing }, { step: 2, ...WORDS }).title).toBe(
+  expect(drawCut({ geometry, sawing }, { step: 2, ...EXACT }).title).toBe(
     "Step 2: Cut the second end to length, 5 pieces",
   );
 });

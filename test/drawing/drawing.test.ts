@@ -76,7 +76,7 @@ describe("types", () => {
   });
 
   test("formatters are asked for", () => {
-    // @ts-expect-error the angle's formatter is missing
-    expect(() => drawPlanView(plan(), { length: String })).toThrow("Expected `angle` to be a function");
+    // @ts-expect-error the formatters are missing
+    expect(() => drawPlanView(plan(), {})).toThrow("Expected `formats` to be an object");
   });
 });

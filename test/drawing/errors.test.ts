@@ -42,15 +42,16 @@ const drawers: readonly (readonly [string, (options: DrawingOptions) => unknown]
 
 describe.each(drawers)("%s refuses", (_, draw) => {
   test("a formatter that is missing or none", () => {
-    expect(refusal(() => draw(loose({ angle: SHORT.angle })))).toEqual([
+    const { length, ...rest } = SHORT.formats;
+    expect(refusal(() => draw(loose({ formats: rest })))).toEqual([
       "missing",
-      "length",
-      "Expected `length` to be a function that writes a number as text, got undefined",
+      "formats.length",
+      "Expected `formats.length` to be a function that writes a length as text, got undefined",
     ]);
-    expect(refusal(() => draw(loose({ length: SHORT.length, angle: "°" })))).toEqual([
+    expect(refusal(() => draw(loose({ formats: { ...rest, length, angle: "°" } })))).toEqual([
       "type",
-      "angle",
-      'Expected `angle` to be a function that writes a number as text, got "°" (string)',
+      "formats.angle",
+      'Expected `formats.angle` to be a function that writes an angle as text, got "°" (string)',
     ]);
   });
 
@@ -63,12 +64,9 @@ describe.each(drawers)("%s refuses", (_, draw) => {
 describe("refused are", () => {
   test("a formatter that writes no text", () => {
     const message =
-      "Expected `length` to be a function that writes a number as text, but its result was not one, got 5 (number)";
-    expect(refusal(() => drawPlanView(frame, loose({ ...SHORT, length: () => 5 })))).toEqual([
-      "type",
-      "length",
-      message,
-    ]);
+      "Expected `formats.length` to be a function that writes a length as text, but its result was not one, got 5 (number)";
+    const formats = { ...SHORT.formats, length: () => 5 };
+    expect(refusal(() => drawPlanView(frame, loose({ formats })))).toEqual(["type", "formats.length", message]);
   });
 
   test("things that are no frame", () => {

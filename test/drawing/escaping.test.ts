@@ -2,14 +2,17 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { drawPlanView, drawSection, drawPiece, drawStock, type Drawing } from "miterwright/drawing";
 import { fitStock, type StockJob } from "miterwright/stock";
-import { BATTEN, plan } from "./frames.js";
+import { BATTEN, plan, writing } from "./frames.js";
 import { layoutFaults, readDrawing } from "./read-drawing.js";
 import { elementsOf, readXml } from "./read-xml.js";
 
 const WORST = `<script>alert("1" & '2')</script>]]>`;
 
 function drawWith(name: string): Drawing[] {
-  const words = { length: (value: number) => `${value}${name}`, angle: (degrees: number) => `${name}${degrees}` };
+  const words = writing(
+    (value) => `${value}${name}`,
+    (degrees) => `${name}${degrees}`,
+  );
   const profile = {
     ...BATTEN,
     arrises: {

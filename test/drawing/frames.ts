@@ -3,15 +3,27 @@ import type { DrawingOptions } from "miterwright/drawing";
 import { planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
 import { molding, type Profile } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
+import { formatters, type Formats } from "miterwright/units";
 
-/** Formatters whose texts say what they were given, to the last digit. */
-export const WORDS: DrawingOptions = { length: (value) => `L${value}`, angle: (degrees) => `A${degrees}` };
+/** Options with formatters of lengths and angles. */
+export function writing(length: (value: number) => string, angle: (degrees: number) => string): DrawingOptions {
+  return { formats: { ...formatters({ unit: "mm" }), length, angle } };
+}
+
+/** Writers that say what they were given, to the last digit. */
+export const SAY: Pick<Formats, "length" | "angle"> = {
+  length: (value) => `L${value}`,
+  angle: (degrees) => `A${degrees}`,
+};
+
+/** Formatters that do so. */
+export const EXACT: DrawingOptions = writing(SAY.length, SAY.angle);
 
 /** Formatters as people use them. */
-export const SHORT: DrawingOptions = {
-  length: (value) => `${Number(value.toPrecision(5))} mm`,
-  angle: (degrees) => `${degrees.toFixed(2)}°`,
-};
+export const SHORT: DrawingOptions = writing(
+  (value) => `${Number(value.toPrecision(5))} mm`,
+  (degrees) => `${degrees.toFixed(2)}°`,
+);
 
 /** A plain molding, 42 by 18. */
 export const BATTEN: Profile = molding({ width: 42, thickness: 18 });

@@ -13,7 +13,7 @@ import {
 } from "miterwright/drawing";
 import { planFrame, type FramePlan } from "miterwright/frame";
 import { listCases, tray } from "../contact-sheet/cases.js";
-import { anyBrief, SHORT } from "./frames.js";
+import { anyBrief, SHORT, writing } from "./frames.js";
 import { layoutFaults } from "./read-drawing.js";
 import { elementsOf, readXml } from "./read-xml.js";
 
@@ -89,8 +89,14 @@ describe("any frame", () => {
   test("is drawn without overlaps, with labels of any length", () => {
     const words = fc.constantFrom(
       SHORT,
-      { length: (value: number) => value.toExponential(12), angle: (degrees: number) => `${degrees} degrees of arc` },
-      { length: (value: number) => `« ${value} Ångström »`, angle: (degrees: number) => `${Math.round(degrees)}` },
+      writing(
+        (value) => value.toExponential(12),
+        (degrees) => `${degrees} degrees of arc`,
+      ),
+      writing(
+        (value) => `« ${value} Ångström »`,
+        (degrees) => `${Math.round(degrees)}`,
+      ),
     );
     fc.assert(
       fc.property(anyBrief, words, fc.constantFrom(undefined, 160, 900), (brief, options, width) => {
@@ -115,7 +121,10 @@ describe("any frame", () => {
   });
 
   test("is drawn alike in another unit, but for its labels", () => {
-    const blank: DrawingOptions = { length: () => "length", angle: (degrees) => degrees.toFixed(3) };
+    const blank = writing(
+      () => "length",
+      (degrees) => degrees.toFixed(3),
+    );
     const NUMBER = /-?\d+(?:\.\d+)?/g;
     fc.assert(
       fc.property(

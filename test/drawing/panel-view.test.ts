@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { drawPanel, drawPanelCut } from "miterwright/drawing";
 import { planPanel } from "miterwright/panel";
-import { WORDS } from "./frames.js";
+import { EXACT, SAY } from "./frames.js";
 import { readDrawing } from "./read-drawing.js";
 import { expectSimilar } from "./shapes.js";
 
 describe.each([3, 4, 5, 6, 8, 9, 12])("the panel of %d sides", (sides) => {
   const panel = planPanel({ polygon: { sides, apothem: 150 }, clearance: 1 });
-  const read = readDrawing(drawPanel(panel, WORDS));
+  const read = readDrawing(drawPanel(panel, EXACT));
 
   test("lies in its blank, in proportion", () => {
     const { width, height } = panel.blank;
@@ -33,13 +33,13 @@ describe.each([3, 4, 5, 6, 8, 9, 12])("the panel of %d sides", (sides) => {
 
   test("has the blank's size labelled", () => {
     const texts = read.texts.map(({ text }) => text);
-    expect(texts).toEqual(expect.arrayContaining([WORDS.length(panel.blank.width), WORDS.length(panel.blank.height)]));
+    expect(texts).toEqual(expect.arrayContaining([SAY.length(panel.blank.width), SAY.length(panel.blank.height)]));
   });
 });
 
 describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => {
   const panel = planPanel({ polygon: { sides, apothem: 150 }, clearance: 1 });
-  const read = readDrawing(drawPanel(panel, WORDS));
+  const read = readDrawing(drawPanel(panel, EXACT));
   const texts = read.texts.map(({ text }) => text);
 
   test("are numbered in the order of work", () => {
@@ -55,14 +55,14 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
     expect([...new Set(names)].sort()).toEqual(expected.sort());
     const words = texts.join(" ");
     for (const { fromSide, fromBase } of hidden) {
-      expect(words).toContain(`${WORDS.length(fromSide.distance)} from the ${fromSide.edge} edge`);
-      expect(words).toContain(WORDS.length(fromBase.distance));
+      expect(words).toContain(`${SAY.length(fromSide.distance)} from the ${fromSide.edge} edge`);
+      expect(words).toContain(SAY.length(fromBase.distance));
     }
   });
 
   test("are shown at the gauge: the side against it, the blade along the new side, and between them the angle of the plan", () => {
     for (const cut of panel.cuts) {
-      const shown = readDrawing(drawPanelCut(panel, { ...WORDS, step: cut.step }));
+      const shown = readDrawing(drawPanelCut(panel, { ...EXACT, step: cut.step }));
       const outline = shown.parts("panel")[0]!;
       const blade = shown.parts("blade")[0]!;
       const edge = (side: number): readonly { x: number; y: number }[] => [
@@ -77,7 +77,7 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
       expect(swung).toBeCloseTo(cut.setting, 0);
       expect(shown.texts.map(({ text }) => text)).toEqual(
         expect.arrayContaining([
-          `gauge ${WORDS.angle(cut.setting)}`,
+          `gauge ${SAY.angle(cut.setting)}`,
           `${cut.swing === "closed" ? "less" : "more"} than square`,
           `${cut.up} up`,
           String(cut.side + 1),
@@ -90,25 +90,25 @@ describe.each([5, 6, 7, 9, 12])("the cuts of the panel of %d sides", (sides) => 
 
 test("their descriptions count sides from 1 and say which is the first", () => {
   const panel = planPanel({ polygon: { sides: 9, apothem: 150 }, clearance: 1 });
-  expect(drawPanel(panel, WORDS).description).toMatch(
-    /Sides are numbered counter-clockwise from 1, the side at the bottom\. Of its sides 1 is an edge of the panel blank\.$/,
+  expect(drawPanel(panel, EXACT).description).toMatch(
+    /Sides are numbered counter-clockwise from 1, the side at the bottom\. Its side 1 is an edge of the panel blank\.$/,
   );
   const standing = planPanel({ polygon: { sides: 9, apothem: 150 }, pose: "corner-down" });
-  expect(drawPanel(standing, WORDS).description).toContain(
+  expect(drawPanel(standing, EXACT).description).toContain(
     "Sides are numbered counter-clockwise from 1, the side to the right of the bottom corner.",
   );
   const { against, side } = panel.cuts[0]!;
   expect([against, side]).toEqual([0, 2]);
-  const { description } = drawPanelCut(panel, { ...WORDS, step: 1 });
+  const { description } = drawPanelCut(panel, { ...EXACT, step: 1 });
   expect(description).toMatch(/^Side 1 of the panel lies against the gauge.*The blade makes side 3\.$/);
 });
 
 test("drawPanelCut refuses a cut that there is not", () => {
   const panel = planPanel({ polygon: { sides: 5, apothem: 150 } });
-  expect(() => drawPanelCut(panel, { ...WORDS, step: 5 })).toThrow(
+  expect(() => drawPanelCut(panel, { ...EXACT, step: 5 })).toThrow(
     "Expected `step` to be an integer from 1 to 4, got 5 (number)",
   );
-  expect(() => drawPanelCut({} as never, { ...WORDS, step: 1 })).toThrow(
+  expect(() => drawPanelCut({} as never, { ...EXACT, step: 1 })).toThrow(
     "Expected `panel.panel` to be an object, got undefined",
   );
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { drawPiece } from "miterwright/drawing";
 import { tableSaw } from "miterwright/saw";
-import { BATTEN, measuredPlan, plan, WORDS } from "./frames.js";
+import { BATTEN, measuredPlan, plan, EXACT, SAY } from "./frames.js";
 import { readDrawing, type ReadDrawing } from "./read-drawing.js";
 import { distance, fromPlumb } from "./shapes.js";
 
@@ -10,7 +10,7 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 describe.each([3, 4, 5, 6, 9, 12])("the piece of a flat frame of %d sides", (sides) => {
   const frame = plan({ sides, profile: BATTEN });
-  const read = readDrawing(drawPiece(frame, WORDS));
+  const read = readDrawing(drawPiece(frame, EXACT));
   const [inner, outer] = [read.parts("dimension")[1]!, read.parts("dimension")[0]!];
 
   test("has its miters at both ends, the outer edge the longer", () => {
@@ -28,14 +28,14 @@ describe.each([3, 4, 5, 6, 9, 12])("the piece of a flat frame of %d sides", (sid
       2,
     );
     expect(wordsOf(read)).toEqual(
-      expect.arrayContaining([`longest ${WORDS.length(longest.length)}`, `shortest ${WORDS.length(shortest.length)}`]),
+      expect.arrayContaining([`longest ${SAY.length(longest.length)}`, `shortest ${SAY.length(shortest.length)}`]),
     );
   });
 });
 
 describe("a splayed piece", () => {
   const frame = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 } });
-  const read = readDrawing(drawPiece(frame, WORDS));
+  const read = readDrawing(drawPiece(frame, EXACT));
   const faces = read.parts("face");
 
   test("is also seen from its outer edge, where its ends lean by sin s tan h", () => {
@@ -58,7 +58,7 @@ describe("a splayed piece", () => {
             lay: "flat",
             saw: tableSaw({ bevel: { left: 45, right: 45, reads: "from-vertical", step: 0.5 } }),
           }),
-          WORDS,
+          EXACT,
         ),
       ).parts("end-grain"),
     ).toEqual([]);
@@ -67,8 +67,8 @@ describe("a splayed piece", () => {
   test("says both cuts at both ends", () => {
     const { first, second } = frame.sawing.lay!;
     for (const { miter, bevel } of [first, second]) {
-      expect(wordsOf(read)).toContain(`miter ${WORDS.angle(miter.degrees)}`);
-      expect(wordsOf(read)).toContain(`bevel ${WORDS.angle(bevel.degrees)}`);
+      expect(wordsOf(read)).toContain(`miter ${SAY.angle(miter.degrees)}`);
+      expect(wordsOf(read)).toContain(`bevel ${SAY.angle(bevel.degrees)}`);
     }
     expect(wordsOf(read)).toEqual(expect.arrayContaining(["start", "end"]));
   });
@@ -80,7 +80,7 @@ describe("a splayed piece", () => {
     expect(tape!.map(({ x }) => x)).toEqual([left, right]);
     expect(read.parts("hook")).toHaveLength(2);
     expect(wordsOf(read).join(" ")).toContain(
-      `Tape: hook it over a long point of the outer edge at the back (d) and read ${WORDS.length(frame.sawing.operations.at(-1)!.measure!.length)} at the other.`,
+      `Tape: hook it over a long point of the outer edge at the back (d) and read ${SAY.length(frame.sawing.operations.at(-1)!.measure!.length)} at the other.`,
     );
   });
 
@@ -89,7 +89,7 @@ describe("a splayed piece", () => {
       outline: BATTEN.outline.map((point) => (point.x > 0 && point.y === 0 ? { x: 41, y: 0 } : point)),
       arrises: {},
     };
-    const other = readDrawing(drawPiece(plan({ sides: 6, profile: rounded }), WORDS));
+    const other = readDrawing(drawPiece(plan({ sides: 6, profile: rounded }), EXACT));
     expect(other.parts("hook")).toEqual([]);
     expect(other.parts("pencil")).toHaveLength(2);
     expect(wordsOf(other).join(" ")).toContain("Tape: square a pencil line to the piece at both long points");
@@ -100,7 +100,7 @@ describe("a splayed piece", () => {
       lay: "flat" | "face-down",
     ): [outer: { y0: number; y1: number }, sight: { y0: number; y1: number }] => {
       const laid = plan({ sides: 6, slope: 30, profile: BATTEN, opening: { side: 300 }, lay });
-      const { texts } = readDrawing(drawPiece(laid, WORDS));
+      const { texts } = readDrawing(drawPiece(laid, EXACT));
       return [
         texts.find(({ text }) => text === "outer edge at the fence: first end")!,
         texts.find(({ text }) => text === "sight edge at the fence: second end")!,
@@ -115,7 +115,7 @@ describe("a splayed piece", () => {
 });
 
 describe("a long piece", () => {
-  const read = readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN, opening: { side: 30000 } }), WORDS));
+  const read = readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN, opening: { side: 30000 } }), EXACT));
 
   test("is broken in the middle, and its ends keep their angle", () => {
     expect(read.parts("break")).toHaveLength(2);
@@ -127,7 +127,7 @@ describe("a long piece", () => {
   });
 
   test("a short one is not", () => {
-    expect(readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN }), WORDS)).parts("break")).toEqual([]);
+    expect(readDrawing(drawPiece(plan({ sides: 5, profile: BATTEN }), EXACT)).parts("break")).toEqual([]);
   });
 });
 
@@ -137,13 +137,13 @@ describe("without a lay or a section", () => {
       miter: { left: 1, right: 1, reads: "from-square", step: 1 },
       bevel: { left: 1, right: 1, reads: "from-vertical", step: 1 },
     });
-    const words = wordsOf(readDrawing(drawPiece(plan({ saw, slope: 20 }), WORDS)));
+    const words = wordsOf(readDrawing(drawPiece(plan({ saw, slope: 20 }), EXACT)));
     expect(words.join(" ")).toContain("Seen from above, as it stands in the frame");
-    expect(words).toContain(`miter ${WORDS.angle(30)}`);
+    expect(words).toContain(`miter ${SAY.angle(30)}`);
   });
 
   test("a measured molding too, and its angles are said to be the saw's", () => {
-    const words = wordsOf(readDrawing(drawPiece(measuredPlan(), WORDS)));
+    const words = wordsOf(readDrawing(drawPiece(measuredPlan(), EXACT)));
     expect(words.join(" ")).toContain("The angles are the saw's for the stick flat on its back.");
   });
 });

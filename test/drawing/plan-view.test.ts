@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { drawPlanView } from "miterwright/drawing";
 import { polygonCorners } from "miterwright/polygon";
-import { measuredPlan, plan, BATTEN, WORDS } from "./frames.js";
+import { measuredPlan, plan, BATTEN, EXACT, SAY, writing } from "./frames.js";
 import { readDrawing, type ReadDrawing } from "./read-drawing.js";
 import { distance, expectSimilar } from "./shapes.js";
 
@@ -11,7 +11,7 @@ describe.each([3, 4, 5, 6, 7, 8, 9, 10, 12])("a frame of %d sides", (sides) => {
   test.each(["side-down", "corner-down"] as const)("stands %s, in its proportions", (pose) => {
     const frame = plan({ sides, pose, slope: 20 });
     const { geometry } = frame;
-    const read = readDrawing(drawPlanView(frame, WORDS));
+    const read = readDrawing(drawPlanView(frame, EXACT));
     const polygons = {
       outermost: geometry.overall.polygon.apothem,
       opening: geometry.opening.apothem,
@@ -24,13 +24,13 @@ describe.each([3, 4, 5, 6, 7, 8, 9, 10, 12])("a frame of %d sides", (sides) => {
   });
 
   test("has a joint at every corner, from the innermost edge to the outermost", () => {
-    const read = readDrawing(drawPlanView(plan({ sides }), WORDS));
+    const read = readDrawing(drawPlanView(plan({ sides }), EXACT));
     const [outer, inner] = [read.parts("outermost")[0]!, read.parts("innermost")[0]!];
     expect(read.parts("joint")).toEqual(outer.map((corner, index) => [corner, inner[index]]));
   });
 
   test("has its sides numbered from 1, each number nearest to its side", () => {
-    const read = readDrawing(drawPlanView(plan({ sides }), WORDS));
+    const read = readDrawing(drawPlanView(plan({ sides }), EXACT));
     const corners = read.parts("outermost")[0]!;
     for (let side = 0; side < sides; side++) {
       const label = read.texts.filter(({ text }) => text === String(side + 1));
@@ -48,7 +48,7 @@ describe.each([3, 4, 5, 6, 7, 8, 9, 10, 12])("a frame of %d sides", (sides) => {
     ["side-down", "the side at the bottom"],
     ["corner-down", "the side to the right of the bottom corner"],
   ] as const)("says which side is the first, standing %s", (pose, first) => {
-    const drawing = drawPlanView(plan({ sides, pose }), WORDS);
+    const drawing = drawPlanView(plan({ sides, pose }), EXACT);
     expect(drawing.description).toContain(`Sides are numbered counter-clockwise from 1, ${first}.`);
     const read = readDrawing(drawing);
     const corners = read.parts("outermost")[0]!;
@@ -63,17 +63,17 @@ describe.each([3, 4, 5, 6, 7, 8, 9, 10, 12])("a frame of %d sides", (sides) => {
   test.each(["side-down", "corner-down"] as const)("is dimensioned through the formatter, standing %s", (pose) => {
     const { geometry } = plan({ sides, pose });
     const { polygon } = geometry.overall;
-    const words = wordsOf(readDrawing(drawPlanView(geometry, WORDS)));
-    expect(words).toContain(`side ${WORDS.length(polygon.side)}`);
-    expect(words).toContain(`across flats ${WORDS.length(polygon.acrossFlats)}`);
-    expect(words).toContain(`across corners ${WORDS.length(polygon.acrossCorners)}`);
+    const words = wordsOf(readDrawing(drawPlanView(geometry, EXACT)));
+    expect(words).toContain(`side ${SAY.length(polygon.side)}`);
+    expect(words).toContain(`across flats ${SAY.length(polygon.acrossFlats)}`);
+    expect(words).toContain(`across corners ${SAY.length(polygon.acrossCorners)}`);
   });
 });
 
 describe("dimensions", () => {
   test("span what they say", () => {
     const { geometry } = plan({ sides: 5 });
-    const read = readDrawing(drawPlanView(geometry, WORDS));
+    const read = readDrawing(drawPlanView(geometry, EXACT));
     const [a, b] = read.parts("outermost")[0]!;
     const spans = read.parts("dimension").map(([from, to]) => distance(from!, to!));
     const scale = distance(a!, b!) / geometry.overall.polygon.side;
@@ -90,7 +90,7 @@ describe("dimensions", () => {
   });
 
   test("of a square run across it from corner to corner", () => {
-    const read = readDrawing(drawPlanView(plan({ sides: 4 }), WORDS));
+    const read = readDrawing(drawPlanView(plan({ sides: 4 }), EXACT));
     const corners = read.parts("outermost")[0]!;
     expect(read.parts("dimension")).toContainEqual([corners[2], corners[0]]);
   });
@@ -99,7 +99,7 @@ describe("dimensions", () => {
 describe("edges", () => {
   test("that are seen from above are drawn: at slope 20 the face's two and where the sight edge's chamfer ends", () => {
     const { geometry } = plan({ slope: 20 });
-    const read = readDrawing(drawPlanView(geometry, WORDS));
+    const read = readDrawing(drawPlanView(geometry, EXACT));
     const apothemOf = (ring: readonly { readonly x: number; readonly y: number }[]): number =>
       Math.max(...ring.map(({ y }) => y));
     const scale = apothemOf(read.parts("outermost")[0]!) / geometry.overall.polygon.apothem;
@@ -112,12 +112,12 @@ describe("edges", () => {
   });
 
   test("of a molding without a rabbet leave no opening to be dashed", () => {
-    expect(readDrawing(drawPlanView(plan({ profile: BATTEN }), WORDS)).parts("opening")).toEqual([]);
+    expect(readDrawing(drawPlanView(plan({ profile: BATTEN }), EXACT)).parts("opening")).toEqual([]);
   });
 
   test("of a measured molding are its sight edge, its rabbet's wall and its outermost line", () => {
     const frame = measuredPlan();
-    const read = readDrawing(drawPlanView(frame, WORDS));
+    const read = readDrawing(drawPlanView(frame, EXACT));
     const scale = expectSimilar(read.parts("outermost")[0]!, polygonCorners(frame.geometry.overall.polygon));
     expectSimilar(read.parts("opening")[0]!, polygonCorners(frame.geometry.opening));
     const sight = { sides: 9, apothem: frame.geometry.opening.apothem - 6 };
@@ -130,7 +130,7 @@ describe("what the frame was made for", () => {
 
   test("is drawn in its place", () => {
     const frame = plan(brief);
-    const read = readDrawing(drawPlanView(frame, WORDS));
+    const read = readDrawing(drawPlanView(frame, EXACT));
     const { center } = frame.contents;
     const rectangle = [
       { x: -100, y: -60 },
@@ -140,37 +140,39 @@ describe("what the frame was made for", () => {
     ].map(({ x, y }) => ({ x: x + center!.x, y: y + center!.y }));
     const opening = polygonCorners(frame.geometry.opening);
     expectSimilar([...read.parts("opening")[0]!, ...read.parts("contained")[0]!], [...opening, ...rectangle]);
-    expect(wordsOf(read).join(" ")).toContain(`What it must hold: ${WORDS.length(200)} × ${WORDS.length(120)}.`);
+    expect(wordsOf(read).join(" ")).toContain(`The frame must hold ${SAY.length(200)} × ${SAY.length(120)}.`);
   });
 
   test("is not known of a geometry alone", () => {
-    expect(readDrawing(drawPlanView(plan(brief).geometry, WORDS)).parts("contained")).toEqual([]);
+    expect(readDrawing(drawPlanView(plan(brief).geometry, EXACT)).parts("contained")).toEqual([]);
   });
 
   test("is drawn as a sheet when the panel is cut from one", () => {
     const read = readDrawing(
-      drawPlanView(plan({ sides: 5, opening: { cutFrom: { width: 420, height: 297 } } }), WORDS),
+      drawPlanView(plan({ sides: 5, opening: { cutFrom: { width: 420, height: 297 } } }), EXACT),
     );
     const [sheet] = read.parts("sheet");
     expect(distance(sheet![0]!, sheet![1]!) / distance(sheet![1]!, sheet![2]!)).toBeCloseTo(420 / 297, 3);
   });
 
   test("is only named when a sheet reaches far beyond the frame", () => {
-    const read = readDrawing(drawPlanView(plan({ opening: { cutFrom: { width: 4200, height: 297 } } }), WORDS));
+    const read = readDrawing(drawPlanView(plan({ opening: { cutFrom: { width: 4200, height: 297 } } }), EXACT));
     expect(read.parts("sheet")).toEqual([]);
-    expect(wordsOf(read).join(" ")).toContain("L4200 × L297. It is not drawn.");
+    expect(wordsOf(read).join(" ")).toContain("L4200 × L297, which is not drawn.");
   });
 });
 
 test("of very many sides only some joints and numbers are drawn, and the key says so", () => {
-  const read = readDrawing(drawPlanView(plan({ sides: 1000, opening: { acrossFlats: 3e5 } }), WORDS));
+  const read = readDrawing(drawPlanView(plan({ sides: 1000, opening: { acrossFlats: 3e5 } }), EXACT));
   const drawn = read.parts("joint").length;
   expect(drawn).toBeLessThan(400);
   expect(wordsOf(read)).toContain(`Of 1000 joints one in ${1000 / drawn} is drawn.`);
 });
 
 test("the width is what it aims at", () => {
-  const [narrow, wide] = [300, 900].map((width) => drawPlanView(plan(), { ...WORDS, length: () => "9 mm", width }));
+  const [narrow, wide] = [300, 900].map((width) =>
+    drawPlanView(plan(), { ...writing(() => "9 mm", SAY.angle), width }),
+  );
   expect(Math.abs(narrow!.width - 300)).toBeLessThan(15);
   expect(Math.abs(wide!.width - 900)).toBeLessThan(15);
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { drawSection } from "miterwright/drawing";
 import type { Point } from "miterwright/errors";
 import { sectionAt } from "miterwright/profile";
-import { BATTEN, measuredPlan, plan, TRAY, WORDS } from "./frames.js";
+import { BATTEN, measuredPlan, plan, TRAY, EXACT, SAY } from "./frames.js";
 import { readDrawing, type ReadDrawing } from "./read-drawing.js";
 import { distance, expectSimilar } from "./shapes.js";
 
@@ -15,7 +15,7 @@ const upright = (points: readonly { readonly out: number; readonly up: number }[
   points.map(({ out, up }) => ({ x: out, y: up }));
 
 describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
-  const read = readDrawing(drawSection(plan({ slope }), WORDS));
+  const read = readDrawing(drawSection(plan({ slope }), EXACT));
   const { geometry } = plan({ slope });
 
   test("the section stands as in the frame, its center to the left, the lowest point on the bench", () => {
@@ -37,15 +37,15 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
     expect(from).toEqual(read.parts("section")[0]![corner]);
     const arc = read.parts("slope")[0]!;
     for (const point of arc) expect(distance(point, from!)).toBeCloseTo(distance(arc[0]!, from!), 1);
-    expect(wordsOf(read)).toContain(`slope ${WORDS.angle(slope)}`);
+    expect(wordsOf(read)).toContain(`slope ${SAY.angle(slope)}`);
   });
 
   test("the level width is dimensioned from the deciding point to the outermost", () => {
     const scale = expectSimilar(read.parts("section")[0]!, upright(sectionAt(TRAY, slope).outline));
     const spans = read.parts("dimension").map(([a, b]) => Math.abs(a!.x - b!.x));
     expect(spans.some((span) => Math.abs(span - geometry.levelWidth * scale) < 0.03)).toBe(true);
-    expect(wordsOf(read)).toContain(`width taken level ${WORDS.length(geometry.levelWidth)}`);
-    expect(wordsOf(read)).toContain(`height ${WORDS.length(geometry.overall.height!)}`);
+    expect(wordsOf(read)).toContain(`width taken level ${SAY.length(geometry.levelWidth)}`);
+    expect(wordsOf(read)).toContain(`height ${SAY.length(geometry.overall.height!)}`);
   });
 
   test("every arris has its letter, next to its dot", () => {
@@ -68,7 +68,7 @@ describe.each([-60, -30, -5, 0, 5, 20, 45, 60, 85])("at slope %d", (slope) => {
 
 describe("contents", () => {
   const frame = plan({ slope: 20, contents, clearance: 1 });
-  const read = readDrawing(drawSection(frame, WORDS));
+  const read = readDrawing(drawSection(frame, EXACT));
   const seating = frame.geometry.seating!;
 
   test("lie in the rabbet layer by layer, as thick as they are, up to the clearance", () => {
@@ -94,16 +94,16 @@ describe("contents", () => {
   test("are named with their thicknesses, and the lap and the rabbet with theirs", () => {
     if (!seating.possible) throw new Error("the tray holds its contents");
     const words = wordsOf(read).join(" ");
-    expect(words).toContain(WORDS.length(seating.layers[0]!.front - seating.layers[0]!.back));
+    expect(words).toContain(SAY.length(seating.layers[0]!.front - seating.layers[0]!.back));
     expect(words).toContain("tide chart");
-    expect(words).toContain(`lap ${WORDS.length(seating.lap)}`);
+    expect(words).toContain(`lap ${SAY.length(seating.lap)}`);
     expect(words).toContain(
-      `Rabbet ${WORDS.length(seating.depthUsed + seating.depthLeft)} deep along its wall (e–f), ${WORDS.length(seating.depthLeft)} of it left behind its contents.`,
+      `Rabbet ${SAY.length(seating.depthUsed + seating.depthLeft)} deep along its wall (e–f), ${SAY.length(seating.depthLeft)} of it left behind its contents.`,
     );
   });
 
   test("that can't be held are not drawn, and the key says why", () => {
-    const miss = readDrawing(drawSection(plan({ slope: 75, contents }), WORDS));
+    const miss = readDrawing(drawSection(plan({ slope: 75, contents }), EXACT));
     expect(miss.parts("layer")).toEqual([]);
     expect(wordsOf(miss).join(" ")).toContain(
       "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents.",
@@ -111,18 +111,18 @@ describe("contents", () => {
   });
 
   test("that stand proud of the rabbet are drawn as they are, and the key says by how much", () => {
-    const words = wordsOf(readDrawing(drawSection(plan({ slope: 45, contents }), WORDS))).join(" ");
+    const words = wordsOf(readDrawing(drawSection(plan({ slope: 45, contents }), EXACT))).join(" ");
     expect(words).toMatch(/its contents stand L[\d.]+ proud of it\./);
   });
 });
 
 describe("the key", () => {
   test("explains every letter", () => {
-    expect(wordsOf(readDrawing(drawSection(plan(), WORDS)))).toContain("outer edge at the back");
+    expect(wordsOf(readDrawing(drawSection(plan(), EXACT)))).toContain("outer edge at the back");
   });
 
   test("is left out on request", () => {
-    expect(wordsOf(readDrawing(drawSection(plan(), { ...WORDS, key: false })))).not.toContain("outer edge at the back");
+    expect(wordsOf(readDrawing(drawSection(plan(), { ...EXACT, key: false })))).not.toContain("outer edge at the back");
   });
 });
 
@@ -131,21 +131,21 @@ test("arrises that share a point share a label, and an arris off the outline has
     outline: BATTEN.outline,
     arrises: { one: { x: 0, y: 0 }, two: { x: 42, y: 18 }, three: { x: 0, y: 0 }, four: { x: 20, y: 9 } },
   };
-  const words = wordsOf(readDrawing(drawSection(plan({ profile }), WORDS)));
+  const words = wordsOf(readDrawing(drawSection(plan({ profile }), EXACT)));
   expect(words).toContain("a, c");
   expect(words).toContain("d");
 });
 
 describe("a molding of which only level measures are known", () => {
   test("is drawn as a dashed block, and said not to be known", () => {
-    const read = readDrawing(drawSection(measuredPlan(), WORDS));
+    const read = readDrawing(drawSection(measuredPlan(), EXACT));
     expect(read.parts("section")).toEqual([]);
     expect(wordsOf(read)).toContain("profile not known");
-    expect(wordsOf(read).join(" ")).toContain(`only its level measures are to scale. Slope ${WORDS.angle(20)}.`);
+    expect(wordsOf(read).join(" ")).toContain(`only its level measures are to scale. Slope ${SAY.angle(20)}.`);
   });
 
   test("has its level measures to scale", () => {
-    const read = readDrawing(drawSection(measuredPlan(), WORDS));
+    const read = readDrawing(drawSection(measuredPlan(), EXACT));
     const xs = read.parts("unknown-section")[0]!.map(({ x }) => x);
     const [sight, wall, outer] = [Math.min(...xs), xs[0]!, Math.max(...xs)];
     expect((wall - sight) / (outer - wall)).toBeCloseTo(6 / 40, 3);
@@ -153,7 +153,7 @@ describe("a molding of which only level measures are known", () => {
   });
 
   test("may be known by its level width alone", () => {
-    const words = wordsOf(readDrawing(drawSection(measuredPlan({ measured: { levelWidth: 40 } }), WORDS)));
+    const words = wordsOf(readDrawing(drawSection(measuredPlan({ measured: { levelWidth: 40 } }), EXACT)));
     expect(words).toContain("width taken level L40");
     expect(words.filter((text) => /lap|depth/.test(text))).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { seenFaces } from "../../src/drawing/seen-faces.js";
+import { seenFaces } from "../../src/drawing/piece-body.js";
 
 test("of a body the faces that look to the viewer are seen, the farthest first", () => {
   // A block with a step in its upper side, counter-clockwise: floor, right wall, low tread, riser, high tread, left wall.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { drawStock } from "miterwright/drawing";
 import { fitStock, type PlacedPiece, type StockJob } from "miterwright/stock";
-import { SHORT, WORDS } from "./frames.js";
+import { SHORT, EXACT, SAY } from "./frames.js";
 import { layoutFaults, readDrawing } from "./read-drawing.js";
 
 const widthOf = (shape: readonly { readonly x: number }[]): number => {
@@ -30,7 +30,7 @@ const job: StockJob = {
 
 describe("layouts", () => {
   const fit = fitStock(job);
-  const read = readDrawing(drawStock(job, fit, WORDS));
+  const read = readDrawing(drawStock(job, fit, EXACT));
   const texts = read.texts.map(({ text }) => text);
 
   test("are bars in one scale", () => {
@@ -54,19 +54,19 @@ describe("layouts", () => {
 
   test("say how often each is cut, from what, into what, and what is left", () => {
     for (const { stick, times } of fit.layouts) {
-      const length = WORDS.length(job.sticks.find(({ id }) => id === stick)!.length);
+      const length = SAY.length(job.sticks.find(({ id }) => id === stick)!.length);
       expect(texts.some((text) => text.includes(`${times === 1 ? "" : `${times} times `}${stick} ${length}: `))).toBe(
         true,
       );
     }
-    expect(texts.join(" ")).toContain(`tray side ${WORDS.length(246)}`);
+    expect(texts.join(" ")).toContain(`tray side ${SAY.length(246)}`);
   });
 
   test("show the offcuts worth keeping", () => {
     const kept = fit.layouts.flatMap((layout) => layout.kept);
     expect(kept.length).toBeGreaterThan(0);
     expect(read.parts("kept-offcut")).toHaveLength(kept.length);
-    expect(texts.join(" ")).toContain(`keep ${WORDS.length(kept[0]!.end - kept[0]!.start)}`);
+    expect(texts.join(" ")).toContain(`keep ${SAY.length(kept[0]!.end - kept[0]!.start)}`);
   });
 });
 

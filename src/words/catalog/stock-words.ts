@@ -48,8 +48,10 @@ export interface StockWords {
   readonly keep: (values: { readonly length: string | null }) => string;
   /** The picture's title. */
   readonly title: (values: { readonly sticks: number }) => string;
-  /** Sticks that are cut in ways that are not drawn. */
+  /** Sticks that are cut in ways that are not drawn, in a sentence. */
   readonly notDrawn: (values: { readonly sticks: number }) => string;
+  /** All layouts that are drawn, in sentences. */
+  readonly layouts: (values: { readonly layouts: readonly string[] }) => string;
   /** No stick is cut. */
   readonly none: string;
   /** Table of the layouts. */
@@ -89,6 +91,7 @@ export const englishStock: StockWords = {
   keep: ({ length }) => (length === null ? "keep" : `keep ${length}`),
   title: ({ sticks }) => `How ${sticks} ${sticks === 1 ? "stick is" : "sticks are"} cut up`,
   notDrawn: ({ sticks }) => `${sticks} more ${sticks === 1 ? "stick is" : "sticks are"} cut in ways that are not drawn`,
+  layouts: ({ layouts }) => layouts.map((layout) => `${layout}.`).join(" "),
   none: "No stick is cut.",
   cutList: {
     caption: "Cut list",
