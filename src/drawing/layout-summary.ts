@@ -4,6 +4,7 @@ import { checkJob } from "../stock/internal.js";
 import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 import type { Formats } from "../units/index.js";
 import type { StockWords } from "../words/index.js";
+import { pieceLabel } from "../words/internal.js";
 
 /** Equal pieces of one layout. */
 export interface LayoutPieces {
@@ -116,16 +117,16 @@ export function summarizeLayouts(job: StockJob, fit: Pick<StockFit, "layouts">):
   return layouts.map((layout, index) => summarize(layout, `fit.layouts[${index}]`, parts, lengths));
 }
 
-/** A name as it is written. */
+/** A name, cut off where it is too long. */
 function shortName(name: string): string {
-  return isolate(name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…` : name);
+  return name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…` : name;
 }
 
 /** What comes out of one stick, in words: the pieces by their kinds, and how many there are of kinds beyond some. */
 export function piecesText({ pieces }: LayoutSummary, length: Formats["length"], words: StockWords): string {
   const told = pieces
     .slice(0, MOST_KINDS)
-    .map(({ piece, length: size, count }) => `${count}\u00a0× ${shortName(piece)} ${length(size)}`);
+    .map(({ piece, length: size, count }) => `${count}\u00a0× ${pieceLabel(shortName(piece), words)} ${length(size)}`);
   const others = pieces.slice(MOST_KINDS).reduce((sum, { count }) => sum + count, 0);
   return [...told, ...(others > 0 ? [words.otherPieces({ count: others })] : [])].join(", ");
 }
@@ -135,7 +136,7 @@ export function layoutText(summary: LayoutSummary, length: Formats["length"], wo
   const { stick, times, length: whole, offcut, kept } = summary;
   return words.layout({
     times,
-    stick: shortName(stick),
+    stick: isolate(shortName(stick)),
     length: length(whole),
     pieces: piecesText(summary, length, words),
     kept: kept.map(({ start, end }) => length(end - start)),

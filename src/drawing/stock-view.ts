@@ -1,8 +1,7 @@
-import { isolate } from "../core/isolate.js";
 import type { Point } from "../core/geometry-types.js";
 import type { StockFit, StockJob, Stretch } from "../stock/index.js";
 import type { StockWords } from "../words/index.js";
-import { englishStock } from "../words/internal.js";
+import { englishStock, pieceLabel } from "../words/internal.js";
 import { drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
 import type { Drawing } from "./drawing.js";
@@ -126,7 +125,7 @@ function drawRows(bar: Bar, { rows, pieceCount }: LayoutSummary, { length, words
     let last = index;
     while (rows[last + 1]?.piece === piece && rows[last + 1]!.part > rows[last]!.part) last++;
     const { end, pitch } = rows[last]!;
-    const name = `${count} × ${isolate(piece)}`;
+    const name = `${count}\u00a0× ${pieceLabel(piece, words)}`;
     const texts = last === index ? [`${name} ${length(size)}`, words.pieces({ count })] : [name];
     drawBlock({ start, end: end + (count - 1) * pitch }, carried(piece), [...texts, String(count)]);
   });
@@ -147,7 +146,7 @@ function drawBar(bar: Bar, summary: LayoutSummary, told: Told): void {
       const size = length(own);
       const start = Math.max(outline[0]!.x, outline[3]!.x);
       const end = Math.min(outline[1]!.x, outline[2]!.x);
-      labelStretch(bar, { start, end }, is, [`${isolate(piece)} ${size}`, size]);
+      labelStretch(bar, { start, end }, is, [`${pieceLabel(piece, words)} ${size}`, size]);
     });
   }
   for (const kept of summary.kept) {

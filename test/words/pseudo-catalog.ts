@@ -23,8 +23,8 @@ function bracketed(text: string): string {
 export function pseudoOf<T>(catalog: T): T {
   if (typeof catalog === "string") return bracketed(catalog) as T;
   if (typeof catalog === "function") {
-    const write = catalog as unknown as (...values: unknown[]) => string;
-    return ((...values: unknown[]) => bracketed(write(...values.map(outside)))) as T;
+    const write = catalog as unknown as (...values: unknown[]) => unknown;
+    return ((...values: unknown[]) => pseudoOf(write(...values.map(outside)))) as T;
   }
   if (Array.isArray(catalog)) return catalog.map((part: unknown) => pseudoOf(part)) as T;
   if (typeof catalog !== "object" || catalog === null) return catalog;

@@ -4,7 +4,7 @@ import type { Pen } from "../pen.js";
 
 /** That some pieces are missing, and which. */
 export function shortageText({ shortage, unplaced }: StockFit, { words }: Pen): string {
-  const missing = unplaced.map(({ piece, count }) => `${count} × ${pieceLabel(piece, words)}`).join(", ");
+  const missing = unplaced.map(({ piece, count }) => `${count} × ${pieceLabel(piece, words.stock)}`).join(", ");
   return words.stock.status.short({ isProven: shortage === "proven", missing });
 }
 

@@ -7,8 +7,6 @@ import type { StickSurface } from "../../saw/index.js";
 export interface LabelWords {
   /** Edges of the molding that have a name of ours. Edges that the caller named keep their names. */
   readonly edges: Readonly<Record<string, string>>;
-  /** Pieces that have a name of ours. Pieces that the caller named keep their names. */
-  readonly pieces: Readonly<Record<string, string>>;
   /** The longest line of a piece, where it runs along no named edge. */
   readonly longestLine: string;
   /** The shortest line of a piece, where it runs along no named edge. */
@@ -45,7 +43,6 @@ export const englishLabels: LabelWords = {
     sight: "sight edge",
     opening: "edge of the opening",
   },
-  pieces: { side: "side" },
   longestLine: "longest line of the piece",
   shortestLine: "shortest line of the piece",
   surfaces: { back: "back", face: "face", "sight-edge": "sight edge", "outer-edge": "outer edge" },

@@ -18,6 +18,8 @@ export interface LayoutValues {
 
 /** How sticks are cut up. */
 export interface StockWords {
+  /** Pieces that have a name of ours. Pieces that the caller named keep their names. */
+  readonly pieceNames: Readonly<Record<string, string>>;
   /** Which sticks are taken, as a text; `null` where none is. */
   readonly take: (values: { readonly sticks: string | null }) => string;
   /** What they cost, an amount, and the names of those without a cost; `null` where all have one. */
@@ -71,6 +73,7 @@ const STOPPED: Readonly<Record<StopReason, string>> = {
 
 /** In English. */
 export const englishStock: StockWords = {
+  pieceNames: { side: "side" },
   take: ({ sticks }) => `Take ${sticks ?? "no stick"}.`,
   cost: ({ cost, without }) => `They cost ${cost}${without === null ? " in all" : `, and ${without} without a cost`}.`,
   status: {
