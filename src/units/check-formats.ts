@@ -17,12 +17,13 @@ const FORMATS: Readonly<Record<keyof Formats, string>> = {
 };
 
 /** Checks one formatter. What it writes is checked too, and stays on one line: its spaces become no-break spaces. */
-function checkFormat(value: unknown, path: string, kind: string): (value: number) => string {
-  if (typeof value !== "function") return refuse("type", path, value, `a function that writes ${kind} as text`);
+export function checkFormatter(value: unknown, path: string, kind: keyof Formats): (value: number) => string {
+  const expected = `a function that writes ${FORMATS[kind]} as text`;
+  if (typeof value !== "function") return refuse("type", path, value, expected);
   return (number) => {
     const text: unknown = (value as (value: number) => unknown)(number);
     if (typeof text === "string") return text.replaceAll(" ", "\u00a0");
-    return refuse("type", path, text, `a function that writes ${kind} as text, but its result was not one`);
+    return refuse("type", path, text, `${expected}, but its result was not one`);
   };
 }
 
@@ -31,15 +32,8 @@ export function checkFormats(value: unknown, path: string = "formats"): Formats 
   const given = checkObject(value, path);
   const names = Object.keys(FORMATS) as (keyof Formats)[];
   return Object.fromEntries(
-    names.map((name) => [name, checkFormat(given[name], `${path}.${name}`, FORMATS[name])]),
+    names.map((name) => [name, checkFormatter(given[name], `${path}.${name}`, name)]),
   ) as unknown as Formats;
-}
-
-/** Checks those of some formatters that are given. */
-export function checkSomeFormats(value: unknown, path: string = "formats"): Partial<Formats> {
-  const given = checkObject(value, path);
-  const names = (Object.keys(FORMATS) as (keyof Formats)[]).filter((name) => given[name] !== undefined);
-  return Object.fromEntries(names.map((name) => [name, checkFormat(given[name], `${path}.${name}`, FORMATS[name])]));
 }
 
 /** Angles under a millionth of a degree are none. */

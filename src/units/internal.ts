@@ -1,2 +1,2 @@
 /** What other modules of the library use of this one, and no entry shows. */
-export { checkFormats, checkSomeFormats, finely } from "./check-formats.js";
+export { checkFormats, checkFormatter, finely } from "./check-formats.js";

@@ -5,6 +5,7 @@ import { planFrame, type FrameBrief } from "miterwright/frame";
 import { hazardText } from "miterwright/words";
 import { issuesOf } from "./briefs.js";
 import { anyBrief } from "../drawing/frames.js";
+import { formatsWith, loose } from "../formats.js";
 import { codesOf, codesRead } from "../laws/codes.js";
 import { HAZARD_CASES } from "./hazard-cases.js";
 
@@ -64,7 +65,7 @@ describe.each(Object.entries(HAZARD_CASES))("the hazard %s", (code, { raises }) 
   test("is written in sentences, without a code of its data", () => {
     for (const brief of raises) {
       for (const hazard of hazardsOf(brief).filter((one) => one.code === code)) {
-        const { title, sentence, numbers } = hazardText(hazard, { length: String, angle: String });
+        const { title, sentence, numbers } = hazardText(hazard, { formats: formatsWith() });
         expect(sentence).toMatch(/^[A-Z].*\.$/s);
         expect(codesRead(`${title} ${sentence} ${numbers}`, codesOf(hazard))).toEqual([]);
         expect(numbers).not.toMatch(/graduation|searched/);
@@ -76,20 +77,20 @@ describe.each(Object.entries(HAZARD_CASES))("the hazard %s", (code, { raises }) 
 test("the numbers of a hazard have paper's names: a line of a scale is a mark", () => {
   const [reach] = hazardsOf(HAZARD_CASES["reach"].raises[0]!).filter(({ code }) => code === "reach");
   const { numbers } = reach!;
-  const words = { length: (value: number) => `${value} mm`, angle: (degrees: number) => `${degrees}°` };
-  const said = hazardText(reach!, words).numbers;
+  const formats = formatsWith({ length: (value) => `${value} mm`, angle: (degrees) => `${degrees}°` });
+  const said = loose(hazardText(reach!, { formats }).numbers);
   expect(said).toContain(`miter mark ${numbers["miterGraduation"]!}°, bevel mark ${numbers["bevelGraduation"]!}°`);
   expect(said).toContain(`miter off by ${numbers["miterMiss"]!}°, bevel off by ${numbers["bevelMiss"]!}°`);
 });
 
-test("a number of a hazard whose name is not ours is written by its parts", () => {
+test("a number of a hazard whose name is not ours keeps its name", () => {
   const [hazard] = hazardsOf(HAZARD_CASES["short-piece"].raises[0]!);
   const own = {
     ...hazard!,
     numbers: { legOfStand: 7, constructor: 2 },
     kinds: { legOfStand: "length", constructor: "length" },
   };
-  expect(hazardText(own as never, { length: String, angle: String }).numbers).toBe("leg of stand 7, constructor 2");
+  expect(loose(hazardText(own as never, { formats: formatsWith() }).numbers)).toBe("legOfStand 7 mm, constructor 2 mm");
 });
 
 test("a printed source is named where the rule has one", () => {

@@ -1,14 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
-import { formatAngle, formatLength } from "miterwright/units";
+import { formatters } from "miterwright/units";
 import { issuesOf, throughJson } from "./briefs.js";
 import { HARD_FRAMES } from "./hard-cases.js";
 
-const words = {
-  length: (value: number): string => formatLength(value, "mm"),
-  angle: (degrees: number): string => formatAngle(degrees),
-};
+const tell = { formats: formatters({ unit: "mm", digits: 2 }) };
 
 function planned(why: string): FramePlan {
   return planFrame(HARD_FRAMES.find((hard) => hard.why.startsWith(why))!.brief);
@@ -28,9 +25,9 @@ describe.each(HARD_FRAMES)("$why", ({ brief, refused }) => {
     expect(shortest.length).toBeGreaterThan(0);
     expect(longest.length).toBeGreaterThanOrEqual(shortest.length);
     expect(throughJson(plan)).toEqual(plan);
-    const sheet = shopSheet(plan, words);
+    const sheet = shopSheet(plan, tell);
     expect(sheet).not.toMatch(/NaN|Infinity|undefined/);
-    expect(shopSheet(throughJson(plan), words)).toBe(sheet);
+    expect(shopSheet(throughJson(plan), tell)).toBe(sheet);
   });
 });
 

@@ -4,11 +4,12 @@ import { planFrame, type FramePlan, type LayResult, type ProfileBrief } from "mi
 import { molding, type Profile } from "miterwright/profile";
 import { cradleFor, miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import { shopSheet } from "miterwright/sheet";
+import { formatsWith } from "../formats.js";
 import { planeFromWords } from "../laws/saw.js";
 import { briefs, plain, rabbeted } from "./briefs.js";
 
 const board = molding({ width: 60, thickness: 20 });
-const words = { length: (value: number): string => `${value}`, angle: (degrees: number): string => `${degrees}°` };
+const tell = { formats: formatsWith({ length: String, angle: (degrees) => `${degrees}°` }) };
 type Changes = Omit<Partial<ProfileBrief>, "measured">;
 const plan = (brief: Changes): FramePlan => planFrame({ sides: 6, profile: plain, opening: { side: 400 }, ...brief });
 const layCalled = ({ sawing }: FramePlan, name: LayResult["lay"]): LayResult =>
@@ -57,7 +58,7 @@ describe("a back that a wedge would not carry", () => {
     const codes = made.hazards.map(({ code }) => code);
     expect(codes).not.toContain("fasteners");
     expect(codes).not.toContain("tip");
-    const sheet = shopSheet(made, words);
+    const sheet = shopSheet(made, tell);
     expect(sheet).not.toContain("cradle");
     // At any other slope the same back does not lie level, and stands on an arris.
     expect(cradleFor(level, 30)).toBeNull();
@@ -240,7 +241,7 @@ describe("how deep the saw cuts", () => {
     expect(made.sawing.lay).toMatchObject({ depthInDoubt: true, possible: true });
     const [hazard] = made.hazards.filter(({ code }) => code === "depth-not-known");
     expect(hazard).toMatchObject({ signal: "caution", numbers: { depth: 152.4, usual: 75 } });
-    const sheet = shopSheet(made, words);
+    const sheet = shopSheet(made, tell);
     expect(sheet).toContain("depth not known");
     const known = plan({ sides: 4, slope: 90, profile: tall, lay: "propped", saw: tableSaw({ depth: 160 }) });
     expect(known.sawing.lay).toMatchObject({ depthInDoubt: false, possible: true });

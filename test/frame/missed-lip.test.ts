@@ -6,6 +6,7 @@ import { hazardText } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { polygonCorners } from "miterwright/polygon";
 import { plain } from "./briefs.js";
+import { formatsWith } from "../formats.js";
 import { heed } from "./heed.js";
 
 /** A picture molding of 1 1/4 x 3/4 in with a lip of 1/4 in. */
@@ -33,8 +34,8 @@ describe("a square frame whose contents are not square", () => {
       source: "geometry of the opening",
     });
     expect(heed(plan.hazards[0]!)).toMatch(/square.*miss the lip at the left and the right/);
-    const { numbers } = hazardText(plan.hazards[0]!, { length: (value) => `${value} in`, angle: String });
-    expect(numbers).toBe("left and right 1.75 in");
+    const { numbers } = hazardText(plan.hazards[0]!, { formats: formatsWith({ length: (value) => `${value} in` }) });
+    expect(numbers).toBe("left and right 1.75\u00a0in");
   });
 
   test("names the sides at which a wide one misses", () => {

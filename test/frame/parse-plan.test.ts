@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { isInputError } from "miterwright/errors";
 import { parsePlan, planFrame, type FramePlan } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
+import { formatsWith } from "../formats.js";
 import { plain, rabbeted, throughJson } from "./briefs.js";
 
 const tray: FramePlan = planFrame({
@@ -63,6 +64,5 @@ test("a plan of another form is refused, by sheets too", () => {
   expect(() => parsePlan(other)).toThrow(
     "Expected `plan.schemaVersion` to be 1, the form of plan that is known here, got 2 (number)",
   );
-  const write = { length: String, angle: String };
-  expect(() => shopSheet(other as never, write)).toThrow("Expected `schemaVersion` to be 1");
+  expect(() => shopSheet(other as never, { formats: formatsWith() })).toThrow("Expected `schemaVersion` to be 1");
 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { sawPlan, frameGeometry, type Operation, type RoughMethod } from "miterwright/frame";
 import { operationText } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
+import { formatsWith } from "../formats.js";
 import { planeFromWords, stickAxes, type Shop } from "../laws/saw.js";
 import { briefs, plain } from "./briefs.js";
 
@@ -13,7 +14,7 @@ const roughs = fc.constantFrom<RoughMethod>(
 );
 const saws = fc.constantFrom(tableSaw(), miterSaw());
 
-const words = { length: (value: number): string => `${value}`, angle: (degrees: number): string => `${degrees}` };
+const tell = { formats: formatsWith({ length: String, angle: String }) };
 
 describe("where a stop may stand", () => {
   test("is where the farthest point of the finished end comes, on the side that is kept, as the stick lies in space", () => {
@@ -122,7 +123,7 @@ describe("the words", () => {
     sawPlan(frameGeometry({ sides: 6, slope, profile: plain, opening: { side: 400 } }), {
       rough,
       saw,
-    }).operations.map((operation) => [...operationText(operation, words).lines]);
+    }).operations.map((operation) => [...operationText(operation, tell).lines]);
 
   test("say where no stop may stand", () => {
     const stops = (rough: RoughMethod, saw = tableSaw()): (string | undefined)[] =>
@@ -147,7 +148,7 @@ describe("the words", () => {
   test("speak of no stop as set where no line sets one: of a molding known by level measures", () => {
     const measured = (saw: ReturnType<typeof tableSaw>): string => {
       const frame = frameGeometry({ sides: 6, slope: 30, measured: { levelWidth: 40 }, opening: { side: 400 } });
-      const { lines: all } = operationText(sawPlan(frame, { saw }).operations.at(-1)!, words);
+      const { lines: all } = operationText(sawPlan(frame, { saw }).operations.at(-1)!, tell);
       expect(all.filter((line) => line.startsWith("Stop"))).toEqual([]);
       return all.find((line) => line.startsWith("No stop"))!;
     };

@@ -1,4 +1,13 @@
-import { drawCradle, drawCut, drawPanel, drawPanelCut, drawPlanView, drawSection, drawPiece, drawStock } from "miterwright/drawing";
+import {
+  drawCradle,
+  drawCut,
+  drawPanel,
+  drawPanelCut,
+  drawPlanView,
+  drawSection,
+  drawPiece,
+  drawStock,
+} from "miterwright/drawing";
 import { tabulateChecks, tabulateLays, tabulateLengths } from "miterwright/report";
 import { isInputError } from "miterwright/errors";
 import {
@@ -29,13 +38,11 @@ import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
+import { formatters } from "miterwright/units";
 import { describe, expect, test } from "vitest";
 import { plain, rabbeted, throughJson } from "./briefs.js";
 
-const words = {
-  length: (value: number) => `${value.toFixed(2)} mm`,
-  angle: (degrees: number) => `${degrees.toFixed(2)}°`,
-};
+const tell = { formats: formatters({ unit: "mm", digits: 2 }) };
 
 /** A plan as a program may have stored it, with what was made of its stock job. */
 interface Stored {
@@ -103,31 +110,29 @@ function at(value: unknown, ...place: readonly Key[]): never {
 
 /** All that takes a stored plan or a part of one. The sound plan says how many steps, hazards and sides there are. */
 const CONSUMERS: Readonly<Record<string, (plan: FramePlan, fit: StockFit | undefined, sound: FramePlan) => unknown>> = {
-  shopSheet: (plan, fit) => shopSheet(plan, fit === undefined ? words : { ...words, fit }),
-  drawPlanView: (plan) => drawPlanView(plan, words),
-  drawSection: (plan) => drawSection(plan, words),
-  drawPiece: (plan) => drawPiece(plan, words),
-  drawCut: (plan, _, { sawing }) => sawing.operations.map(({ step }) => drawCut(plan, { ...words, step })),
-  drawCradle: (plan) => drawCradle(plan, words),
-  drawPanel: (plan) => drawPanel(plan.panel!, words),
-  drawPanelCut: (plan, _, { panel }) => panel!.cuts.map(({ step }) => drawPanelCut(plan.panel!, { ...words, step })),
-  drawStock: (plan, fit) => drawStock(at(plan, "stockJobs", 0), fit!, words),
-  tabulateChecks: (plan) => tabulateChecks(plan, words),
-  tabulateLays: (plan) => tabulateLays(plan, words),
-  tabulateLengths: (plan) => tabulateLengths(plan, words),
+  shopSheet: (plan, fit) => shopSheet(plan, fit === undefined ? tell : { ...tell, fits: [fit] }),
+  drawPlanView: (plan) => drawPlanView(plan, tell),
+  drawSection: (plan) => drawSection(plan, tell),
+  drawPiece: (plan) => drawPiece(plan, tell),
+  drawCut: (plan, _, { sawing }) => sawing.operations.map(({ step }) => drawCut(plan, { ...tell, step })),
+  drawCradle: (plan) => drawCradle(plan, tell),
+  drawPanel: (plan) => drawPanel(plan.panel!, tell),
+  drawPanelCut: (plan, _, { panel }) => panel!.cuts.map(({ step }) => drawPanelCut(plan.panel!, { ...tell, step })),
+  drawStock: (plan, fit) => drawStock(at(plan, "stockJobs", 0), fit!, tell),
+  tabulateChecks: (plan) => tabulateChecks(plan, tell),
+  tabulateLays: (plan) => tabulateLays(plan, tell),
+  tabulateLengths: (plan) => tabulateLengths(plan, tell),
   operationText: (plan, _, { sawing }) =>
-    sawing.operations.map((__, index) => operationText(at(plan, "sawing", "operations", index), words)),
-  layLines: (plan, _, { sawing }) =>
-    sawing.lays.map((__, index) => layLines(at(plan, "sawing", "lays", index), words)),
+    sawing.operations.map((__, index) => operationText(at(plan, "sawing", "operations", index), tell)),
+  layLines: (plan, _, { sawing }) => sawing.lays.map((__, index) => layLines(at(plan, "sawing", "lays", index), tell)),
   glueUpLines: (plan) => glueUpLines(at(plan, "assembly", "glueUp")),
   lastJointText: (plan) => lastJointText(at(plan, "assembly", "lastJoint")),
   sawFaultText: (plan, _, { assembly }) =>
     assembly.sawErrors!.faults.map((__, index) => sawFaultText(at(plan, "assembly", "sawErrors", "faults", index))),
-  testCutsText: (plan) => testCutsText(at(plan, "sawing", "testCuts"), words),
-  movementLines: (plan) => movementLines(plan, words),
-  hangingLines: (plan) => hangingLines(plan, words),
-  hazardText: (plan, _, { hazards }) =>
-    hazards.map((__, index) => hazardText(at(plan, "hazards", index), words)),
+  testCutsText: (plan) => testCutsText(at(plan, "sawing", "testCuts"), tell),
+  movementLines: (plan) => movementLines(plan, tell),
+  hangingLines: (plan) => hangingLines(plan, tell),
+  hazardText: (plan, _, { hazards }) => hazards.map((__, index) => hazardText(at(plan, "hazards", index), tell)),
   numberHazards: (plan) => numberHazards(plan),
   correctFromGap: (plan) => correctFromGap(plan, { seenGap: 1, open: "outside" }),
   panelForOpening: (plan, _, { geometry: { sides, opening } }) =>
@@ -236,7 +241,10 @@ function faultOf(name: string, place: readonly Key[], run: () => unknown): strin
     const own = OWN_NAMES[name];
     const path =
       own === undefined
-        ? error.path.replace(/^plans\[0\]\.plan\.|^plan\./, "").replace(/^job\b/, "stockJobs")
+        ? error.path
+            .replace(/^plans\[0\]\.plan\.|^plan\./, "")
+            .replace(/^job\b/, "stockJobs")
+            .replace(/^fits\[0\]/, "fit")
         : error.path;
     const [first] = path.split(/[.[]/);
     if (first === (own ?? place[0])) return null;
@@ -300,7 +308,7 @@ describe("the costs of a stored plan", () => {
     ]);
     expect(glass!.quantity).toBeCloseTo(0.04, 12);
     expect(glass!.total).toBeCloseTo(0.8, 12);
-    expect(shopSheet(read, words)).toBe(shopSheet(costly, words));
+    expect(shopSheet(read, tell)).toBe(shopSheet(costly, tell));
   });
 
   test.each([
@@ -323,7 +331,7 @@ describe("the costs of a stored plan", () => {
       "",
     );
     damaged(root, place, damage, () => {
-      expect(() => shopSheet(root, words)).toThrow(`Expected \`${name.slice(1)}\` to ${expected}`);
+      expect(() => shopSheet(root, tell)).toThrow(`Expected \`${name.slice(1)}\` to ${expected}`);
     });
   });
 });
@@ -332,7 +340,7 @@ test("a regular frame with two kinds of pieces or corners is refused", () => {
   const { geometry } = STORED["a propped one"]!.plan;
   for (const part of ["pieces", "corners"] as const) {
     const twice = { ...geometry, [part]: [geometry[part][0], geometry[part][0]] } as unknown as FrameGeometry;
-    expect(() => drawSection(twice, words)).toThrow(
+    expect(() => drawSection(twice, tell)).toThrow(
       `Expected \`geometry.${part}\` to be an array of one, got an array of 2`,
     );
   }

@@ -9,15 +9,22 @@ import {
   type SawPlanOptions,
   type TestCuts,
 } from "miterwright/frame";
-import { testCutsText } from "miterwright/words";
+import { testCutsText, type OperationText } from "miterwright/words";
+import type { Formats } from "miterwright/units";
 import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
+import { formatsWith, loose } from "../formats.js";
 import { plain, rabbeted, throughJson } from "./briefs.js";
 
-const words = {
+const own = {
   length: (value: number): string => `${Number(value.toFixed(2))} mm`,
   angle: (degrees: number): string => `${Number(degrees.toFixed(4))}°`,
 };
+
+/** The test cuts in words, with spaces that compare easily. */
+function told(testCuts: TestCuts, formats: Partial<Formats> = own): OperationText {
+  return loose(testCutsText(testCuts, { formats: formatsWith(formats) }));
+}
 
 function proofOf(sides: number, slope: number, options: SawPlanOptions = {}): TestCuts {
   const geometry = frameGeometry({ sides, slope, profile: plain, opening: { side: 400 } });
@@ -132,8 +139,8 @@ describe("the test is in proportion to the job", () => {
     expect(small.proof).toBe("own-pieces");
     expect(small.scrap).toBeCloseTo(scrapOf(2, 12), 9);
     expect(small.spare).toBeCloseTo(2 * cut(12), 12);
-    const inches = { length: (value: number): string => `${value.toFixed(1)} in`, angle: words.angle };
-    expect(testCutsText(small, inches).lines.slice(2)).toEqual([
+    const inches = { length: (value: number): string => `${value.toFixed(1)} in`, angle: own.angle };
+    expect(told(small, inches).lines.slice(2)).toEqual([
       "A ring of 12 such pieces of 6.0 in would take 73.7 in of scrap, much for a frame that takes 40.0 in of molding. So prove the setting on the frame's own pieces: cut them 0.3 in longer than planned and close them without glue. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it.",
       expect.stringMatching(/^Open outside by more than .* Cut both ends again with the new setting\.$/) as unknown,
       expect.stringMatching(/^Within .*: leave the setting and cut the pieces to their length\.$/) as unknown,
@@ -146,7 +153,7 @@ describe("the test is in proportion to the job", () => {
     expect(ofInches(8, 14).proof).toBe("ring");
     expect(ofInches(7, 9).proof).toBe("own-pieces");
     expect(ofInches(7, 14).proof).toBe("ring");
-    expect(testCutsText(ofInches(8, 9), words).lines[2]).toMatch(
+    expect(told(ofInches(8, 9)).lines[2]).toMatch(
       /^A ring of 8 such pieces .* So put 4 of them together \([\d.]+ mm of scrap\), one end tight on a straightedge: /,
     );
   });
@@ -218,7 +225,7 @@ describe("the loop of cutting, reading and correcting", () => {
 
 describe("the words", () => {
   test("for a flat frame, flipped, with an even number of sides", () => {
-    expect(testCutsText(proofOf(8, 0), words)).toEqual({
+    expect(told(proofOf(8, 0))).toEqual({
       title: "Prove the setting on scrap",
       lines: [
         "Cut scrap of the molding's profile as in the steps, in a hold-down: one first end and, flipped and with the gauge swung over, one second end.",
@@ -231,7 +238,7 @@ describe("the words", () => {
   });
 
   test("for a splayed frame, slid past the blade, with an odd number of sides", () => {
-    const { lines } = testCutsText(proofOf(5, 30, { saw: miterSaw() }), words);
+    const { lines } = told(proofOf(5, 30, { saw: miterSaw() }));
     expect(lines.slice(0, 3)).toEqual([
       "Cut scrap of the molding's profile as in the steps, in a hold-down: one first end and, slid past the blade and with both scales set over, one second end.",
       "Together they make 108° from above, inside, and 145.8177° between the faces. Legs under 275.9 mm do not show there what opens the last joint by 0.25 mm.",
@@ -240,14 +247,14 @@ describe("the words", () => {
   });
 
   test("leave out an angle that is written as none", () => {
-    const coarse = { ...words, angle: (degrees: number): string => `${degrees.toFixed(1)}°` };
-    expect(testCutsText(proofOf(8, 0), coarse).lines[3]).toBe(
+    const coarse = { ...own, angle: (degrees: number): string => `${degrees.toFixed(1)}°` };
+    expect(told(proofOf(8, 0), coarse).lines[3]).toBe(
       "Open outside by more than 0.25 mm: more angle at every end; inside: less. Cut new pieces and read again.",
     );
   });
 
   test("write gaps finely where the caller can, and scrap like other lengths", () => {
-    const { lines } = testCutsText(proofOf(8, 0), {
+    const { lines } = told(proofOf(8, 0), {
       length: (value) => `${value.toFixed(0)} mm`,
       small: (value) => `${value.toFixed(3)} mm, finely`,
       angle: (degrees) => `${degrees.toFixed(1)}°`,
@@ -258,19 +265,17 @@ describe("the words", () => {
 
   test("come from a plan that was read back from JSON", () => {
     const proof = proofOf(8, 30);
-    expect(testCutsText(throughJson(proof), words)).toEqual(testCutsText(proof, words));
+    expect(told(throughJson(proof))).toEqual(told(proof));
   });
 
   test("are refused for what is no proof", () => {
-    expect(() => testCutsText(null as never, words)).toThrow("Expected `testCuts` to be an object, got null");
-    expect(() => testCutsText({} as never, words)).toThrow(
+    expect(() => told(null as never)).toThrow("Expected `testCuts` to be an object, got null");
+    expect(() => told({} as never)).toThrow(
       'Expected `testCuts.move` to be one of "flip-end-for-end", "slide-past-the-blade", got undefined',
     );
-    expect(() => testCutsText(proofOf(8, 0), {} as never)).toThrow(
-      "Expected `length` to be a function that writes a length, got undefined",
-    );
-    expect(() => testCutsText(proofOf(8, 0), { ...words, small: 3 as never })).toThrow(
-      "Expected `small` to be a function that writes a length, got 3 (number)",
+    expect(() => testCutsText(proofOf(8, 0), {} as never)).toThrow("Expected `formats` to be an object, got undefined");
+    expect(() => told(proofOf(8, 0), { small: 3 as never })).toThrow(
+      "Expected `formats.small` to be a function that writes a small length as text, got 3 (number)",
     );
   });
 });

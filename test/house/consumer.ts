@@ -16,7 +16,7 @@ import { precisePolygon } from "miterwright/precise";
 import { levelWidth, molding, type Profile } from "miterwright/profile";
 import { tableSaw } from "miterwright/saw";
 import { verifyFit, fitStock, type StockFit, type StockJob } from "miterwright/stock";
-import { formatLength, nearestFraction, parseLength } from "miterwright/units";
+import { formatLength, formatters, nearestFraction, parseLength } from "miterwright/units";
 import { miterMovement, type Wood } from "miterwright/wood";
 import { correctionLines } from "miterwright/words";
 
@@ -51,8 +51,7 @@ const job: StockJob = plan.stockJobs[0]!;
 const fit: StockFit = fitStock(job, { stepLimit: 10_000 });
 
 const lengthsTable: Table = tabulateLengths(plan, {
-  length: (value) => value.toFixed(1),
-  angle: (degrees) => `${degrees}°`,
+  formats: formatters({ unit: "mm" }),
 });
 
 /** Calls something that must refuse its input. */

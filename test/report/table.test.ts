@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { tabulate, type Table, type TableToWrite } from "miterwright/report";
 import { fakeDocument, madeElements, madeText, type MadeElement } from "../drawing/fake-document.js";
+import { loose } from "../formats.js";
 import { readHtml, readMarkdown, readPlainText } from "./read-table.js";
 
 const SHELVES: TableToWrite = {
@@ -17,11 +18,13 @@ const SHELVES: TableToWrite = {
     ["lower, behind the door", 7, 1280.25, 0],
   ],
 };
-const WORDS = {
-  length: (value: number): string => `${value.toFixed(1)} mm`,
-  angle: (degrees: number): string => `${degrees}°`,
+const TELL = {
+  formats: {
+    length: (value: number): string => `${value.toFixed(1)} mm`,
+    angle: (degrees: number): string => `${degrees}°`,
+  },
 };
-const table = tabulate(SHELVES, WORDS);
+const table = tabulate(SHELVES, TELL);
 const show = Symbol.for("Jupyter.display");
 const bundleOf = (shown: Table): unknown => (shown as unknown as Record<symbol, () => unknown>)[show]!();
 
@@ -37,8 +40,8 @@ describe("a table", () => {
       ],
       rows: SHELVES.rows,
       cells: [
-        ["upper", "12", "640.0 mm", "2.5°"],
-        ["lower, behind the door", "7", "1280.3 mm", "0°"],
+        ["upper", "12", "640.0\u00a0mm", "2.5°"],
+        ["lower, behind the door", "7", "1280.3\u00a0mm", "0°"],
       ],
     });
     for (const part of [table, table.columns, table.columns[0], table.rows, table.rows[0], table.cells, table.cells[1]])
@@ -49,7 +52,7 @@ describe("a table", () => {
     const copy = JSON.parse(JSON.stringify(table)) as TableToWrite;
     expect(copy).toEqual({ ...table });
     expect(structuredClone(table)).toEqual({ ...table });
-    expect(tabulate(copy, WORDS).toHtml()).toBe(table.toHtml());
+    expect(tabulate(copy, TELL).toHtml()).toBe(table.toHtml());
   });
 
   test("does not change with what it was made from", () => {
@@ -61,7 +64,7 @@ describe("a table", () => {
   });
 
   test("is plain text as a string", () => {
-    expect(`${String(table)}\n`).toBe(`Shelves of the tide hut
+    expect(`${loose(String(table))}\n`).toBe(`Shelves of the tide hut
 
 shelf                   jars      width  tilt
 ----------------------  ----  ---------  ----
@@ -71,7 +74,7 @@ lower, behind the door     7  1280.3 mm    0°
   });
 
   test("is Markdown with pipes", () => {
-    expect(`${table.toMarkdown()}\n`).toBe(`**Shelves of the tide hut**
+    expect(`${loose(table.toMarkdown())}\n`).toBe(`**Shelves of the tide hut**
 
 | shelf | jars | width | tilt |
 | :--- | ---: | ---: | ---: |
@@ -93,7 +96,7 @@ lower, behind the door     7  1280.3 mm    0°
     );
   });
 
-  test("keeps a number, its fraction and its unit on one line of HTML", () => {
+  test("keeps a number, its fraction and its unit on one line", () => {
     const made = tabulate({
       caption: "x",
       columns: [{ label: "y" }, { label: "z", kind: "length", format: () => "92 23/32 in" }],
@@ -106,7 +109,7 @@ lower, behind the door     7  1280.3 mm    0°
       ["two words", "92\u00a023/32\u00a0in"],
       ["a b", "not known"],
     ]);
-    expect(made.cells[0]).toEqual(["two words", "92 23/32 in"]);
+    expect(made.cells[0]).toEqual(["two words", "92\u00a023/32\u00a0in"]);
   });
 
   test("has its styles in it for notebooks, whose own would put words to the right", () => {
@@ -148,7 +151,7 @@ lower, behind the door     7  1280.3 mm    0°
   });
 
   test("may have no rows", () => {
-    const empty = tabulate({ ...SHELVES, rows: [] }, WORDS);
+    const empty = tabulate({ ...SHELVES, rows: [] }, TELL);
     for (const read of [readHtml(empty.toHtml()), readMarkdown(empty.toMarkdown()), readPlainText(String(empty))])
       expect(read).toMatchObject({ heads: ["shelf", "jars", "width", "tilt"], rows: [] });
   });
@@ -165,7 +168,7 @@ describe("numbers", () => {
   test("are written by the formatter of their kind or column", () => {
     const made = tabulate(
       { caption: "x", columns, rows: [[5, 6, 7, 8.25]] },
-      { number: (value) => `#${value}`, area: (value) => `${value}²` },
+      { formats: { number: (value) => `#${value}`, area: (value) => `${value}²` } },
     );
     expect(made.cells).toEqual([["#5", "6²", "<7>", "8.25"]]);
   });
@@ -280,7 +283,7 @@ describe("text of the caller", () => {
   test("that a formatter writes is treated alike", () => {
     const made = tabulate(
       { caption: "x", columns: [{ label: "n", kind: "length" }], rows: [[1]] },
-      { length: () => " <b>|\n " },
+      { formats: { length: () => " <b>|\n " } },
     );
     expect(made.cells).toEqual([["<b>|"]]);
     for (const read of formsOf(made)) expect(read).toMatchObject({ rows: [["<b>|"]] });

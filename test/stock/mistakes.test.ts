@@ -4,6 +4,7 @@ import { isInputError } from "miterwright/errors";
 import { frameGeometry, stockJob } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { verifyFit, fitStock, fitStockAsync, type StockFit, type StockJob } from "miterwright/stock";
+import { formatsWith } from "../formats.js";
 import { describeValue } from "../../src/core/check.js";
 
 /** What a caller without a compiler, or a stored file, may have in a field by mistake. */
@@ -87,7 +88,7 @@ const job: StockJob = {
   resolution: 0.5,
 };
 const fit = fitStock(job, { stepLimit: 1e5 });
-const words = { length: (value: number) => `<${value}>`, angle: (degrees: number) => `${degrees}°` };
+const tell = { formats: formatsWith({ length: (value) => `<${value}>` }) };
 
 describe("a mistake in one field is refused with its path, or is none", () => {
   test("of a job that is fitted", () => {
@@ -96,12 +97,12 @@ describe("a mistake in one field is refused with its path, or is none", () => {
 
   test("of a job whose plan is checked or drawn", () => {
     expect(faultsOf("job", job, (value) => verifyFit(value, fit))).toEqual([]);
-    expect(faultsOf("job", job, (value) => drawStock(value, fit, words).svg)).toEqual([]);
+    expect(faultsOf("job", job, (value) => drawStock(value, fit, tell).svg)).toEqual([]);
   });
 
   test("of a plan that is checked or drawn", () => {
     expect(faultsOf("fit", fit, (value) => verifyFit(job, value))).toEqual([]);
-    expect(faultsOf("fit", fit, (value) => drawStock(job, value, words).svg)).toEqual([]);
+    expect(faultsOf("fit", fit, (value) => drawStock(job, value, tell).svg)).toEqual([]);
     const short: StockFit = {
       ...fit,
       status: "short",

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { correctSetting } from "miterwright/closure";
 import { correctFromGap, planFrame } from "miterwright/frame";
 import { correctionLines, english } from "miterwright/words";
+import { formatsWith } from "../formats.js";
 
 describe("a correction in words", () => {
   const say = (options: Partial<Parameters<typeof correctSetting>[0]>): readonly string[] =>
@@ -41,7 +42,9 @@ describe("a correction in words", () => {
         miter: { ...english.corrections.miter, more: ({ by }: { by: string }): string => `add ${by}` },
       },
     };
-    expect(correctionLines(correction, { angle: (degrees) => degrees.toFixed(1), words })[1]).toBe("add 0.1");
+    expect(
+      correctionLines(correction, { formats: formatsWith({ angle: (degrees) => degrees.toFixed(1) }), words })[1],
+    ).toBe("add 0.1");
   });
 
   test("is refused where it is none", () => {
@@ -55,8 +58,8 @@ describe("a correction in words", () => {
     expect(() => correctionLines({ ...onSaw, shown: null } as never)).toThrow(
       "Expected `correction.shown` to be an object, got null",
     );
-    expect(() => correctionLines(correction, { angle: 3 as never })).toThrow(
-      "Expected `angle` to be a function that writes an angle, got 3 (number)",
+    expect(() => correctionLines(correction, { formats: formatsWith({ angle: 3 as never }) })).toThrow(
+      "Expected `formats.angle` to be a function that writes an angle as text, got 3 (number)",
     );
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, expectTypeOf, test } from "vitest";
 import type { Hazard, HazardCode, HazardFacts, HazardFence, HazardNames } from "miterwright/errors";
 import { hazardText, english, type HazardValues, type HazardWords } from "miterwright/words";
+import { formatsWith } from "../formats.js";
 import { heed } from "../frame/heed.js";
 
 type FactsByCode = { readonly [C in keyof HazardFacts]: readonly HazardFacts[C][] };
@@ -95,9 +96,9 @@ describe("the words of hazards", () => {
       ...english.hazards,
       "panel-lap": ({ layer, numbers, signal }) => `${signal}: ${layer} ${numbers["retreat"]!}`,
     };
-    const options = { length: (value: number) => `${value} mm`, angle: String, words: { ...english, hazards } };
+    const options = { formats: formatsWith(), words: { ...english, hazards } };
     const given = { numbers: { retreat: 2 }, kinds: { retreat: "length" }, names: { layer: "\u202emap" } } as const;
-    expect(hazardText(hazardOf("panel-lap", given), options).sentence).toBe("notice: map 2 mm");
+    expect(hazardText(hazardOf("panel-lap", given), options).sentence).toBe("notice: map 2\u00a0mm");
     expect(hazardText(hazardOf("dust"), options).sentence).toBe(heed(hazardOf("dust")));
   });
 });

@@ -4,7 +4,9 @@ import { planFrame, type ContentsLayer, type FrameBrief, type FramePlan } from "
 import { hazardText, operationText } from "miterwright/words";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw } from "miterwright/saw";
+import type { Formats } from "miterwright/units";
 import { plain, rabbeted } from "../frame/briefs.js";
+import { formatsWith, loose } from "../formats.js";
 import { heed } from "../frame/heed.js";
 
 function planOf(changes: Partial<FrameBrief>): FramePlan {
@@ -120,9 +122,9 @@ describe("at the saw", () => {
   });
 
   test("a cradle goes round with the stick that lies in it", () => {
-    const words = { length: String, angle: String };
+    const tell = { formats: formatsWith() };
     const flip = (lay: "propped" | "flat"): string =>
-      operationText(planOf({ slope: 30, lay }).sawing.operations[1]!, words).lines[0]!;
+      operationText(planOf({ slope: 30, lay }).sawing.operations[1]!, tell).lines[0]!;
     expect(flip("propped")).toMatch(/^Flip the stick end for end, and its cradle with it, still with its back in the/);
     expect(flip("flat")).toMatch(/^Flip the stick end for end, still with its back on the table/);
   });
@@ -174,20 +176,22 @@ describe("a saw that does not reach", () => {
 });
 
 describe("a hazard in words", () => {
-  const words = { length: (value: number) => `${value.toFixed(0)} mm`, angle: String };
+  const formats = formatsWith({ length: (value) => `${value.toFixed(0)} mm` });
+  const numbersOf = (given: Hazard, own: Formats = formats): string =>
+    loose(hazardText(given, { formats: own }).numbers);
   const [hazard] = planOf({ opening: { side: 100 } }).hazards;
 
   test("has its numbers in the reader's units, finely where rounding would lose what they say", () => {
     const [first, limit] = [hazard!.numbers["length"]!, hazard!.numbers["limit"]!];
-    expect(hazardText(hazard!, words).numbers).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
+    expect(numbersOf(hazard!)).toBe(`length ${first.toFixed(0)} mm, limit ${limit} mm`);
     const gap = {
       ...hazard!,
       numbers: { jointGap: 0.3, limit: 0.25 },
       kinds: { jointGap: "length", limit: "length" },
     } as const;
     const small = (value: number): string => `${value.toFixed(2)} mm`;
-    expect(hazardText(gap, { ...words, small }).numbers).toBe("gap 0.30 mm, limit 0.25 mm");
-    expect(hazardText(gap, words).numbers).toBe("gap 0 mm, limit 0 mm");
+    expect(numbersOf(gap, { ...formats, small })).toBe("gap 0.30 mm, limit 0.25 mm");
+    expect(numbersOf(gap)).toBe("gap 0 mm, limit 0 mm");
   });
 
   test.each<[string, unknown, string]>([
@@ -219,13 +223,13 @@ describe("a hazard in words", () => {
       'Expected `hazard.signal` to be one of "danger", "warning", "caution", "notice", got "dire" (string)',
     ],
   ])("is refused for %s", (_, given, message) => {
-    expect(() => hazardText(given as never, words)).toThrow(message);
+    expect(() => hazardText(given as never, { formats })).toThrow(message);
   });
 
   test("is named in steps by a code that a rule has", () => {
     const [operation] = planOf({}).sawing.operations;
     const damaged = { ...operation!, hazards: ["dust", "seat"] };
-    expect(() => operationText(damaged as never, words)).toThrow(
+    expect(() => operationText(damaged as never, { formats })).toThrow(
       /^Expected `operation\.hazards\[1\]` to be one of "short-piece", .*, "panel-lap", got "seat" \(string\)$/,
     );
   });

@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import { layLabel } from "miterwright/words";
+import { formatsWith } from "../formats.js";
 
-const angle = (degrees: number): string => `${degrees}°`;
+const tell = { formats: formatsWith({ angle: (degrees) => `${degrees}°` }) };
 
 test("a lay's code is written as words, and a rotation by its angle", () => {
   const lays = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", -12.5, 360] as const;
-  expect(lays.map((lay) => layLabel(lay, angle))).toEqual([
+  expect(lays.map((lay) => layLabel(lay, tell))).toEqual([
     "propped at its slope",
     "flat on its back",
     "face down",
@@ -17,12 +18,11 @@ test("a lay's code is written as words, and a rotation by its angle", () => {
 });
 
 test("what is no lay, and what writes no angle, is refused", () => {
-  expect(() => layLabel("face down" as never, angle)).toThrow(
+  expect(() => layLabel("face down" as never, tell)).toThrow(
     'Expected `lay` to be one of "propped", "flat", "face-down", "sight-edge-down", "outer-edge-down", got "face down" (string)',
   );
-  expect(() => layLabel(361, angle)).toThrow("Expected `lay` to be degrees from -360 to 360, got 361 (number)");
-  expect(() => layLabel(NaN, angle)).toThrow("Expected `lay` to be degrees from -360 to 360, got NaN (number)");
-  expect(() => layLabel("flat", undefined as never)).toThrow(
-    "Expected `angle` to be a function that writes an angle, got undefined",
-  );
+  expect(() => layLabel(361, tell)).toThrow("Expected `lay` to be degrees from -360 to 360, got 361 (number)");
+  expect(() => layLabel(NaN, tell)).toThrow("Expected `lay` to be degrees from -360 to 360, got NaN (number)");
+  expect(() => layLabel("flat", undefined as never)).toThrow("Expected `options` to be an object, got undefined");
+  expect(() => layLabel("flat", {} as never)).toThrow("Expected `formats` to be an object, got undefined");
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Obstacle, ObstacleCode } from "miterwright/saw";
 import { obstacleText, english } from "miterwright/words";
+import { formatsWith } from "../formats.js";
 
 /** Every obstacle, the scales with their numbers: the compiler asks for each code. */
 const SENTENCES: Readonly<Record<ObstacleCode, string>> = {
@@ -17,7 +18,7 @@ const SENTENCES: Readonly<Record<ObstacleCode, string>> = {
   "tips-over": "The stick tips over in this position: its center of gravity is not above what it rests on.",
   "needs-cradle": "In this position the stick stands on one edge; it would need a wedge made for it.",
 };
-const angle = (degrees: number): string => `${degrees}°`;
+const formats = formatsWith({ angle: (degrees) => `${degrees}°` });
 
 function obstacleOf(code: string): Obstacle {
   const isRange = code.includes("range");
@@ -26,7 +27,7 @@ function obstacleOf(code: string): Obstacle {
 
 describe("an obstacle", () => {
   test.each(Object.entries(SENTENCES))("%s is a sentence, with its numbers where angles are written", (code, said) => {
-    expect(obstacleText(obstacleOf(code), { angle })).toBe(said);
+    expect(obstacleText(obstacleOf(code), { formats })).toBe(said);
     expect(obstacleText(obstacleOf(code))).toBe(said.replace(": it goes to 50°, and the cut needs 60.5°", ""));
   });
 
@@ -37,8 +38,8 @@ describe("an obstacle", () => {
 
   test("is refused where it is none", () => {
     expect(() => obstacleText({ code: "fire" } as never)).toThrow("Expected `obstacle.code` to be one of");
-    expect(() => obstacleText({ code: "depth" }, { angle: 3 as never })).toThrow(
-      "Expected `angle` to be a function that writes an angle, got 3 (number)",
+    expect(() => obstacleText({ code: "depth" }, { formats: { ...formats, angle: 3 as never } })).toThrow(
+      "Expected `formats.angle` to be a function that writes an angle as text, got 3 (number)",
     );
   });
 });

@@ -11,9 +11,9 @@ describe("the reason of", () => {
     planFrame({ sides: 6, slope, profile: rabbeted, opening: { side: 300 } }).contents.reason;
 
   test.each<[number, string]>([
-    [70, "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents"],
-    [-70, "The rabbet is too narrow: contents small enough to go in would fall through the sight opening"],
-    [90, "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents"],
+    [70, "The rabbet is too shallow: at this slope its wall ends before it reaches the front of level contents."],
+    [-70, "The rabbet is too narrow: contents small enough to go in would fall through the sight opening."],
+    [90, "The frame is too steep: at this slope the rabbet's ledge and wall no longer face level contents."],
   ])("contents that a rabbet at %d degrees cannot hold", (slope, sentence) => {
     expect(reasonText(contentsOf(slope)!)).toBe(sentence);
   });

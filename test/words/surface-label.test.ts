@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { surfaceLabel } from "miterwright/words";
 
 test("a surface's code is written as words, and another word is refused", () => {
-  expect((["back", "face", "sight-edge", "outer-edge"] as const).map(surfaceLabel)).toEqual([
+  expect((["back", "face", "sight-edge", "outer-edge"] as const).map((surface) => surfaceLabel(surface))).toEqual([
     "back",
     "face",
     "sight edge",

@@ -8,9 +8,9 @@ import { english, frameCheckText } from "../../words/index.js";
 import { checkTellOptions } from "../../words/internal.js";
 import type { Pen } from "../pen.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { column, plainTable } from "./plain-table.js";
+import { captioned, column, plainTable } from "./plain-table.js";
 import type { TableData } from "./table-data.js";
-import { makeTable, type Table } from "./table.js";
+import type { Table } from "./table.js";
 
 /** Checks that are made again on the glued frame, and those of the dry one in whose row they stand. */
 const AGAIN: Readonly<Partial<Record<FrameCheck["code"], FrameCheck["code"]>>> = {
@@ -79,5 +79,5 @@ export function tabulateChecks(plan: Pick<FramePlan, "checks" | "geometry">, opt
   const { sides } = readGeometry(plan);
   const { formats, words = english } = checkTellOptions(options);
   const table = checkTable(checks, sides, { formats, words, fine: finely(formats) });
-  return makeTable({ ...table, caption: options.caption ?? table.caption });
+  return captioned(table, options.caption);
 }

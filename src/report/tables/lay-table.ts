@@ -5,9 +5,9 @@ import { english, layLabel, obstacleText } from "../../words/index.js";
 import { checkTellOptions } from "../../words/internal.js";
 import { tellWith, type Pen } from "../pen.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { column, plainTable, written, type Cell } from "./plain-table.js";
+import { captioned, column, plainTable, written, type Cell } from "./plain-table.js";
 import type { TableData } from "./table-data.js";
-import { makeTable, type Table } from "./table.js";
+import type { Table } from "./table.js";
 
 type Teller = Pick<Pen, "words" | "formats">;
 
@@ -71,5 +71,5 @@ export function tabulateLays(plan: SawingToDraw, options: FrameTableOptions): Ta
   const { sawing } = readSawing(plan);
   const { formats, words = english } = checkTellOptions(options);
   const table = layTable(sawing, { words, formats });
-  return makeTable({ ...table, caption: options.caption ?? table.caption });
+  return captioned(table, options.caption);
 }

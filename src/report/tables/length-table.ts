@@ -4,9 +4,9 @@ import { arrisLabel, english } from "../../words/index.js";
 import { checkTellOptions } from "../../words/internal.js";
 import type { Pen } from "../pen.js";
 import type { FrameTableOptions } from "./frame-table-options.js";
-import { column, plainTable, written, type Cell } from "./plain-table.js";
+import { captioned, column, plainTable, written, type Cell } from "./plain-table.js";
 import type { TableData } from "./table-data.js";
-import { makeTable, type Table } from "./table.js";
+import type { Table } from "./table.js";
 
 /** The finished length of every piece along every edge, with where the tape goes; `sawing` is `null` where that is not known. */
 export function lengthTable(
@@ -72,5 +72,5 @@ export function tabulateLengths(frame: FrameToTell, options: FrameTableOptions):
   const { geometry, sawing } = readFrame(frame);
   const { formats, words = english } = checkTellOptions(options);
   const table = lengthTable(geometry, sawing, { words, formats });
-  return makeTable({ ...table, caption: options.caption ?? table.caption });
+  return captioned(table, options.caption);
 }

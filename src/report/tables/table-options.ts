@@ -1,6 +1,6 @@
 import type { Formats } from "../../units/index.js";
-import { checkSomeFormats } from "../../units/internal.js";
-import { refuse } from "../../core/check.js";
+import { checkFormatter } from "../../units/internal.js";
+import { checkObject } from "../../core/check.js";
 import type { CellKind } from "./table-data.js";
 
 /** How a table's numbers are written. */
@@ -12,14 +12,11 @@ export interface TableOptions {
 /** The kinds of a column, in the order of error texts. */
 export const CELL_KINDS: readonly CellKind[] = ["text", "number", "length", "area", "angle"];
 
-/** How the numbers of a column are written; what is missing is refused. */
-export function formatterOf(formats: TableOptions["formats"], kind: CellKind): (value: number) => string {
+/** How the numbers of a column are written; a formatter that is needed and missing is refused. */
+export function formatterOf(formats: unknown, kind: CellKind): (value: number) => string {
   // Numbers in a column of words are rare, and nothing more is known of them.
   if (kind === "text") return String;
-  const checked = formats === undefined ? {} : checkSomeFormats(formats);
-  const write = checked[kind];
-  if (write !== undefined) return write;
-  return kind === "number"
-    ? String
-    : refuse("missing", `formats.${kind}`, undefined, "a function that writes a number");
+  const given = formats === undefined ? undefined : checkObject(formats, "formats")[kind];
+  if (given === undefined && kind === "number") return String;
+  return checkFormatter(given, `formats.${kind}`, kind);
 }

@@ -1,7 +1,6 @@
-import { checkArray, checkNumber, checkObject, checkText, checkWord, refuse, reject } from "../../core/check.js";
-import { oneLine } from "../../drawing/internal.js";
-import type { Formats } from "../../units/index.js";
-import { checkSomeFormats } from "../../units/internal.js";
+import { checkArray, checkNumber, checkObject, checkWord, refuse, reject } from "../../core/check.js";
+import { checkFormatter } from "../../units/internal.js";
+import { checkLine, tidy } from "./plain-table.js";
 import type { CellKind } from "./table-data.js";
 import { makeTable, type Table } from "./table.js";
 import { CELL_KINDS, formatterOf, type TableOptions } from "./table-options.js";
@@ -33,23 +32,14 @@ interface ReadyColumn {
   readonly write: (value: number) => string;
 }
 
-/** A text as a cell holds it. */
-function tidy(text: string): string {
-  return oneLine(text).trim();
-}
-
-function checkLine(value: unknown, path: string): string {
-  return checkText(typeof value === "string" ? tidy(value) : value, path);
-}
-
-function readColumn(value: unknown, path: string, formats: Partial<Formats> | undefined): ReadyColumn {
+function readColumn(value: unknown, path: string, formats: unknown): ReadyColumn {
   const given = checkObject(value, path);
   const kind = checkWord(given["kind"] ?? "text", `${path}.kind`, CELL_KINDS);
   const { format } = given;
   return {
     label: checkLine(given["label"], `${path}.label`),
     kind,
-    write: format === undefined ? formatterOf(formats, kind) : checkSomeFormats({ number: format }, path).number!,
+    write: format === undefined ? formatterOf(formats, kind) : checkFormatter(format, `${path}.format`, "number"),
   };
 }
 
@@ -97,7 +87,7 @@ function readRow(value: unknown, path: string, width: number): (number | string)
  */
 export function tabulate(table: TableToWrite, options: TableOptions = {}): Table {
   const given = checkObject(table, "table");
-  const formats = checkObject(options)["formats"] as Partial<Formats> | undefined;
+  const { formats } = checkObject(options);
   const caption = checkLine(given["caption"], "caption");
   const list = checkArray(given["columns"], "columns", "an array of columns");
   if (list.length === 0) return refuse("range", "columns", list, "an array of one column or more");
