@@ -1,11 +1,9 @@
-import { checkObject } from "../core/check.js";
-import { readStored } from "../core/stored.js";
 import type { StockFit, StockJob } from "../stock/index.js";
-import { stockFit } from "../stock/internal.js";
 import type { TellOptions } from "../words/index.js";
 import { penOf } from "./pen.js";
 import type { Report } from "./report.js";
 import { fitSection } from "./stock/fit-section.js";
+import { readFit } from "./stock/read-fit.js";
 
 /**
  * Tells how sticks are cut up: what is taken, what it costs, how good that is, a picture of every layout, and the cut list.
@@ -27,7 +25,7 @@ import { fitSection } from "./stock/fit-section.js";
  * ```
  */
 export function describeFit(job: StockJob, fit: StockFit, options: TellOptions): Report {
-  const read = readStored(checkObject(fit, "fit"), "fit", stockFit);
+  const read = readFit(job, fit, "fit");
   const pen = penOf(options);
   return { title: pen.words.reports.titles.fit, sections: fitSection(job, read, pen) };
 }

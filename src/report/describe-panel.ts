@@ -1,3 +1,4 @@
+import { checkWord } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { FrameContents } from "../frame/index.js";
 import type { PanelPlan } from "../panel/index.js";
@@ -26,13 +27,13 @@ export interface DescribePanelOptions extends TellOptions {
  * import { describePanel } from "miterwright/report";
  * import { formatters } from "miterwright/units";
  *
- * const panel = planPanel({ polygon: { sides: 6, apothem: 200 } });
+ * const panel = planPanel({ polygon: { sides: 6, apothem: 100 } });
  * describePanel(panel, { formats: formatters({ unit: "mm" }) }).sections[0]!.title; //=> "The panel"
  * ```
  */
 export function describePanel(panel: PanelPlan, options: DescribePanelOptions): Report {
   const read = readStored(panel, "panel", panelPlan);
-  const pen = penOf(options);
-  const { work = "sawn" } = options;
+  const pen = penOf(options, ["work"]);
+  const work = checkWord(options.work ?? "sawn", "work", ["sawn", "glass"]);
   return { title: pen.words.reports.titles.panel, sections: panelSection(read, { work, panes: false }, pen) };
 }

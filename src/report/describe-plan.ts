@@ -3,7 +3,6 @@ import { readStored } from "../core/stored.js";
 import type { FramePlan } from "../frame/index.js";
 import { framePlan } from "../frame/internal.js";
 import type { StockFit } from "../stock/index.js";
-import { stockFit } from "../stock/internal.js";
 import { panelSection } from "./panel/panel-section.js";
 import { penFor, type ReportOptions } from "./pen.js";
 import { checksSection, gluingSection, truenessSection } from "./plan/closing.js";
@@ -16,6 +15,7 @@ import { cradleSection, proofSection, sawSection } from "./plan/saw.js";
 import { stepsSection } from "./plan/steps.js";
 import type { Report } from "./report.js";
 import { fitSection } from "./stock/fit-section.js";
+import { readFit } from "./stock/read-fit.js";
 
 /** Options of {@link describePlan}. */
 export interface DescribePlanOptions extends ReportOptions {
@@ -26,11 +26,10 @@ export interface DescribePlanOptions extends ReportOptions {
 /** Reads the fits of a plan's stock jobs. */
 function readFits({ stockJobs }: FramePlan, fits: unknown): readonly StockFit[] {
   if (fits === undefined) return [];
-  const read = checkArray(fits, "fits", "an array of stock fits").map((fit, index) =>
-    readStored(fit, `fits[${index}]`, stockFit),
-  );
-  if (read.length <= stockJobs.length) return read;
-  const message = `Expected \`fits\` to be at most as many as the plan has stock jobs, ${stockJobs.length}, got ${read.length}; it has some when its brief offers sticks`;
+  const given = checkArray(fits, "fits", "an array of stock fits");
+  if (given.length <= stockJobs.length)
+    return given.map((fit, index) => readFit(stockJobs[index]!, fit, `fits[${index}]`));
+  const message = `Expected \`fits\` to be at most as many as the plan has stock jobs, ${stockJobs.length}, got ${given.length}; it has some when its brief offers sticks`;
   return reject("conflict", "fits", fits, message);
 }
 
@@ -58,7 +57,7 @@ function readFits({ stockJobs }: FramePlan, fits: unknown): readonly StockFit[] 
 export function describePlan(plan: FramePlan, options: DescribePlanOptions = {}): Report {
   const read = readStored(checkObject(plan, "plan"), "", framePlan);
   const fits = readFits(read, checkObject(options)["fits"]);
-  const pen = penFor(options, read.brief.unit);
+  const pen = penFor(options, read.brief.unit, ["fits"]);
   const { sides, slope } = read.geometry;
   return {
     title: pen.words.reports.planTitle({ sides, slope: slope === 0 ? null : pen.formats.angle(slope) }),

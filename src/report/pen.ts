@@ -1,14 +1,18 @@
+import { checkFields } from "../core/check.js";
 import { isolate } from "../core/isolate.js";
 import type { FigureBlock, FigureName } from "../drawing/index.js";
 import { formatters, type Formats, type LengthUnit } from "../units/index.js";
 import { finely } from "../units/internal.js";
-import { english, type TellOptions, type Words } from "../words/index.js";
+import { english, type TellOptions, type Words, type WordsOptions } from "../words/index.js";
 import { checkTellOptions } from "../words/internal.js";
 import type { Block, Fact, ListBlock, ReportSection, TableBlock } from "./report.js";
 import type { TableData } from "./tables/table-data.js";
 
 /** Options of what tells a result in order. */
-export type ReportOptions = Partial<TellOptions>;
+export interface ReportOptions extends WordsOptions {
+  /** Writes the numbers, as `formatters` makes it; default in the unit of the brief. */
+  readonly formats?: Formats | undefined;
+}
 
 /** What writes a report: the words, the formatters, and formatters for what is small. */
 export interface Pen {
@@ -18,15 +22,15 @@ export interface Pen {
   readonly fine: Formats;
 }
 
-/** A pen from options; by default it writes English. */
-export function penOf(options: TellOptions): Pen {
-  const { formats, words = english } = checkTellOptions(options);
+/** A pen from options, which may have some keys besides; by default it writes English. */
+export function penOf(options: TellOptions, keys: readonly string[] = []): Pen {
+  const { formats, words = english } = checkTellOptions(checkFields(options, "", [...keys, "formats", "words"]));
   return { words, formats, fine: finely(formats) };
 }
 
 /** The same, which by default writes numbers in the unit that is given. */
-export function penFor(options: ReportOptions, unit: LengthUnit): Pen {
-  return penOf({ ...options, formats: options.formats ?? formatters({ unit }) });
+export function penFor(options: ReportOptions, unit: LengthUnit, keys: readonly string[]): Pen {
+  return penOf({ ...options, formats: options.formats ?? formatters({ unit }) }, keys);
 }
 
 /** Options for what tells of a part. */

@@ -1,8 +1,9 @@
-import { checkObject, checkText, checkWord, refuse } from "../core/check.js";
+import { checkFields, checkText, checkWord, refuse } from "../core/check.js";
+import { readStored } from "../core/stored.js";
 import type { Drawing, FigureBlock } from "../drawing/index.js";
 import type { Report } from "../report/index.js";
 import { english, type Words } from "../words/index.js";
-import { element } from "../report/internal.js";
+import { element, storedReport } from "../report/internal.js";
 import { layOut } from "./lay-out.js";
 import { shapeOf, TABLES_WITH_NAMES, type FigureShape } from "./layout.js";
 import { SHEET_STYLE } from "./sheet-style.js";
@@ -37,7 +38,7 @@ function optionalText(value: unknown, path: string): string | undefined {
 /**
  * A report on paper: one self-contained, printable HTML page, which holds no script and loads nothing. All text is escaped.
  *
- * @param report - from a describer of `miterwright/report`
+ * @param report - from a describer of `miterwright/report`; also one that was read back from JSON
  * @param options - how its figures are drawn, and if wanted the paper, a title, a note and the words
  * @returns an HTML document
  * @throws {InputError} when the report is none or an option is not sound
@@ -49,7 +50,7 @@ function optionalText(value: unknown, path: string): string | undefined {
  * import { reportSheet } from "miterwright/sheet";
  * import { formatters } from "miterwright/units";
  *
- * const panel = planPanel({ polygon: { sides: 6, apothem: 200 } });
+ * const panel = planPanel({ polygon: { sides: 6, apothem: 100 } });
  * const formats = formatters({ unit: "mm" });
  * const html = reportSheet(describePanel(panel, { formats }), {
  *   figure: (block, shape) => drawFigure({ panel }, block, { formats, ...shape }),
@@ -58,11 +59,12 @@ function optionalText(value: unknown, path: string): string | undefined {
  * ```
  */
 export function reportSheet(report: Report, options: ReportSheetOptions): string {
-  const { title: told, sections } = checkObject(report, "report") as unknown as Report;
-  const { figure, words = english, paper } = checkObject(options) as unknown as ReportSheetOptions;
+  const { title: told, sections } = readStored(report, "report", storedReport);
+  checkFields(options, "", ["figure", "words", "paper", "title", "note"]);
+  const { figure, words = english, paper } = options;
   if (typeof figure !== "function") refuse("type", "figure", figure, "a function that draws a figure");
   const size = paper === undefined ? "" : `@page{size:${PAGE_SIZES[checkWord(paper, "paper", ["a4", "letter"])]}}`;
-  const title = optionalText(options.title, "title") ?? checkText(told, "report.title");
+  const title = optionalText(options.title, "title") ?? told;
   const notes = (optionalText(options.note, "note") ?? "")
     .split(/\r?\n/)
     .flatMap((line) => (line.trim() === "" ? [] : [element("p", line)]));

@@ -1,3 +1,4 @@
+import { checkFields } from "../core/check.js";
 import { drawFigure } from "../drawing/index.js";
 import type { FramePlan } from "../frame/index.js";
 import { describePlan, type DescribePlanOptions } from "../report/index.js";
@@ -31,13 +32,17 @@ export interface SheetOptions extends DescribePlanOptions, PaperOptions {}
  * ```
  */
 export function shopSheet(plan: FramePlan, options: SheetOptions = {}): string {
-  const report = describePlan(plan, options);
-  const { words } = options;
+  checkFields(options, "", ["fits", "formats", "words", "paper", "title", "note"]);
+  const { fits, words, paper, title, note } = options;
+  const report = describePlan(plan, { fits, words, formats: options.formats });
   const formats = options.formats ?? formatters({ unit: plan.brief.unit });
-  const [fit] = options.fits ?? [];
+  const [fit] = fits ?? [];
   const source = fit === undefined ? plan : { ...plan, fit };
   return reportSheet(report, {
-    ...options,
+    words,
+    paper,
+    title,
+    note,
     figure: (block, shape) => drawFigure(source, block, { formats, words, ...shape }),
   });
 }

@@ -18,14 +18,7 @@ import { parseSaw, cradleFor, lieSection, placeCut, stopContact, tableSaw } from
 import { verifyFit, fitStock } from "miterwright/stock";
 import { panelRoom } from "miterwright/wood";
 import { deepFreeze } from "../frame/briefs.js";
-
-/** Every object within a value, itself included. */
-function objectsIn(value: unknown, found = new Set<object>()): Set<object> {
-  if (typeof value !== "object" || value === null || found.has(value)) return found;
-  found.add(value);
-  for (const inner of Object.values(value)) objectsIn(inner, found);
-  return found;
-}
+import { objectsIn } from "./objects-in.js";
 
 /** A value as a framework for user interfaces hands it out: every object in it behind a proxy, which cannot be cloned. */
 function reactive<T>(value: T): T {

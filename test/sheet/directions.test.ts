@@ -6,10 +6,13 @@ import { hazardText, movementLines, arrisLabel } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
 import { BATTEN } from "../drawing/frames.js";
+import { formatsWith, loose } from "../formats.js";
 
-const words = {
-  length: (value: number) => `${value.toFixed(0)} mm`,
-  angle: (degrees: number) => `${degrees.toFixed(1)}°`,
+const tell = {
+  formats: formatsWith({
+    length: (value) => `${value.toFixed(0)} mm`,
+    angle: (degrees) => `${degrees.toFixed(1)}°`,
+  }),
 };
 
 /** A plan whose every name is the caller's. */
@@ -30,21 +33,21 @@ function named(name: string): { plan: FramePlan; fit: StockFit } {
 /** All that is written about a plan: each text that stands for itself, as it is read. */
 function writtenTexts(name: string): string[] {
   const { plan, fit } = named(name);
-  const sheet = shopSheet(plan, { ...words, fit, title: name, note: name });
-  const drawings = [drawSection(plan, words), drawPiece(plan, words), drawStock(plan.stockJobs[0]!, fit, words)];
-  const table = tabulateLengths(plan, words);
+  const sheet = shopSheet(plan, { ...tell, fits: [fit], title: name, note: name });
+  const drawings = [drawSection(plan, tell), drawPiece(plan, tell), drawStock(plan.stockJobs[0]!, fit, tell)];
+  const table = tabulateLengths(plan, tell);
   const own = tabulate(
     { caption: name, columns: [{ label: name }, { label: "long", kind: "length" }], rows: [[name, 2400]] },
-    { length: words.length },
+    tell,
   );
   const markup = [sheet, ...drawings.map(({ svg }) => svg), table.toHtml(), own.toHtml()];
   const bare = [...table.toString().split("\n"), ...own.toString().split("\n"), ...own.toMarkdown().split("\n")];
   const said = [
-    ...movementLines(plan, words),
+    ...movementLines(plan, tell),
     arrisLabel(name),
-    ...plan.hazards.map((hazard) => hazardText(hazard, words).sentence),
+    ...plan.hazards.map((hazard) => hazardText(hazard, tell).sentence),
   ];
-  return [...markup.flatMap((text) => text.split(/<[^>]*>/)), ...bare, ...said].filter((text) => text !== "");
+  return loose([...markup.flatMap((text) => text.split(/<[^>]*>/)), ...bare, ...said]).filter((text) => text !== "");
 }
 
 /** What may turn a text round that is not its own, by Unicode Standard Annex 9: an override, or an isolate that is not closed. */

@@ -3,8 +3,9 @@ import { planFrame, type Opening } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { shopSheet } from "miterwright/sheet";
 import { expect, test } from "vitest";
+import { formatsWith } from "../formats.js";
 
-const words = { length: (value: number) => value.toPrecision(6), angle: (degrees: number) => degrees.toFixed(1) };
+const formats = formatsWith({ length: (value) => value.toPrecision(6), angle: (degrees) => degrees.toFixed(1) });
 const size = fc.constantFrom(1e-100, 1e-50, 1e-9, 1, 40, 1e9, 1e50, 1e100);
 const share = fc.constantFrom(1e-9, 0.2, 0.9);
 const openings: fc.Arbitrary<Opening> = fc.oneof(
@@ -47,7 +48,7 @@ test("a plan of any proportions has a sheet", () => {
         return;
       }
       planned++;
-      expect(shopSheet(made, words)).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|\[object/);
+      expect(shopSheet(made, { formats })).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|\[object/);
     }),
     { numRuns: 300 },
   );

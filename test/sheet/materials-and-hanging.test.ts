@@ -2,8 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planFrame, type FrameBrief } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
-import { anyBrief, measuredPlan, plan, SHORT } from "../drawing/frames.js";
+import { anyBrief, measuredPlan, plan } from "../drawing/frames.js";
+import { SHORT } from "../formats.js";
 import { readSheet } from "./read-sheet.js";
+
+const TELL = { formats: SHORT };
 
 describe("the sheet says", () => {
   test("what it weighs and costs, as far as that is known", () => {
@@ -17,7 +20,7 @@ describe("the sheet says", () => {
         { name: "chart", thickness: 0.5 },
       ],
     });
-    const { text, tables } = readSheet(shopSheet(whole, SHORT));
+    const { text, tables } = readSheet(shopSheet(whole, TELL));
     const { mass, cost, parts } = whole.materials;
     const kg = (value: number): string => `${Number(value.toPrecision(3))} kg`;
     expect(text).toContain(`mass at least ${kg(mass.total!)}`);
@@ -37,18 +40,18 @@ describe("the sheet says", () => {
     const hung = plan({ sides: 9, species: "white ash", hanging: { by: "two-hooks" } });
     const mass = (kilograms: number): string => `${(1000 * kilograms).toFixed(0)} grams`;
     const force = (newtons: number): string => `${(newtons / 1000).toFixed(4)} kilonewtons`;
-    const { text } = readSheet(shopSheet(hung, { ...SHORT, mass, force }));
+    const { text } = readSheet(shopSheet(hung, { formats: { ...SHORT, mass, force } }));
     expect(text).toContain(`mass ${mass(hung.materials.mass.total!)}`);
     expect(text).toContain("kilonewtons). Each hook");
     expect(text).not.toMatch(/\d (?:kg|N)\b/);
-    expect(() => shopSheet(hung, { ...SHORT, force: 3 as never })).toThrow(
-      "Expected `force` to be a function that writes a number as text, got 3 (number)",
+    expect(() => shopSheet(hung, { formats: { ...SHORT, force: 3 as never } })).toThrow(
+      "Expected `formats.force` to be a function that writes a force as text, got 3 (number)",
     );
   });
 
   test("how much room the contents lack, or how far they stand proud", () => {
     const text = (thickness: number): string =>
-      readSheet(shopSheet(plan({ contents: [{ name: "board", thickness }] }), SHORT)).text;
+      readSheet(shopSheet(plan({ contents: [{ name: "board", thickness }] }), TELL)).text;
     expect(text(7)).toContain(`${SHORT.length(2)} of depth, plumb, is left behind them, ${SHORT.length(3)} is wanted.`);
     expect(text(10)).toContain(`they stand ${SHORT.length(1)} proud of the rabbet.`);
   });
@@ -56,7 +59,7 @@ describe("the sheet says", () => {
   test("how it hangs: where, on what, by which wire, and with what load", () => {
     const hanging = { by: "wire", wireAngle: 35, screwDepth: 12, extraMass: 2 } as const;
     const hung = plan({ sides: 9, slope: 20, species: "black cherry", hanging });
-    const { text } = readSheet(shopSheet(hung, SHORT));
+    const { text } = readSheet(shopSheet(hung, TELL));
     if (hung.hanging?.possible !== true) throw new Error("the tray hangs");
     const { fixings, below, apart, seat, wire, load } = hung.hanging;
     expect(text).toContain(
@@ -71,13 +74,13 @@ describe("the sheet says", () => {
     expect(text).toContain(`its hook is ${SHORT.length(wire!.belowTop)} below the frame's top.`);
     expect(text).toContain(`It weighs ${Number(load.mass!.toPrecision(3))} kg (`);
     expect(text).toContain(`carries ${Number(load.pull!.toPrecision(3))} N; common practice, which is no advice,`);
-    expect(readSheet(shopSheet(plan({ hanging: { by: "two-hooks" } }), SHORT)).text).toContain(
+    expect(readSheet(shopSheet(plan({ hanging: { by: "two-hooks" } }), TELL)).text).toContain(
       "Each hook and hanger carries 50 % of the weight, which is not known: weigh the frame.",
     );
-    expect(readSheet(shopSheet(measuredPlan({ hanging: { by: "wire", wireAngle: 80 } }), SHORT)).text).toContain(
+    expect(readSheet(shopSheet(measuredPlan({ hanging: { by: "wire", wireAngle: 80 } }), TELL)).text).toContain(
       "above the frame's top, where it shows.",
     );
-    expect(readSheet(shopSheet(plan(), SHORT)).text).not.toContain("Hanging");
+    expect(readSheet(shopSheet(plan(), TELL)).text).not.toContain("Hanging");
   });
 
   test("why it cannot hang", () => {
@@ -86,7 +89,7 @@ describe("the sheet says", () => {
       { x: 40, y: 40 },
       { x: 0, y: 40 },
     ];
-    const text = readSheet(shopSheet(plan({ profile: { outline, arrises: {} }, hanging: { by: "wire" } }), SHORT)).text;
+    const text = readSheet(shopSheet(plan({ profile: { outline, arrises: {} }, hanging: { by: "wire" } }), TELL)).text;
     expect(text).toContain("so a hanger has nothing to lie on");
   });
 });
@@ -114,7 +117,7 @@ test("any frame that hangs has a well-formed sheet, with masses and costs that a
       }));
       const cost = { amount: 3, per: "board-foot" as const };
       const frame = planFrame({ ...brief, contents, cost, species: "white ash", hanging: hangs } as FrameBrief);
-      const sheet = shopSheet(frame, SHORT);
+      const sheet = shopSheet(frame, TELL);
       expect(sheet).not.toMatch(/NaN|undefined|Infinity|\[object/);
       expect(readSheet(sheet).text).toContain("Hanging");
     }),

@@ -7,11 +7,14 @@ import { operationText, testCutsText, arrisLabel } from "miterwright/words";
 import { tableSaw } from "miterwright/saw";
 import { shopSheet, type SheetOptions } from "miterwright/sheet";
 import { fitStock, type StockFit } from "miterwright/stock";
-import { anyBrief, BATTEN, measuredPlan, plan, SHORT } from "../drawing/frames.js";
+import { anyBrief, BATTEN, measuredPlan, plan } from "../drawing/frames.js";
 import { layoutFaults } from "../drawing/read-drawing.js";
 import { textOf } from "../drawing/read-xml.js";
+import { formatsWith, loose, SHORT } from "../formats.js";
 import { codesOf, codesRead } from "../laws/codes.js";
 import { readSheet } from "./read-sheet.js";
+
+const TELL = { formats: SHORT };
 
 const contents = [
   { name: "acrylic", thickness: 2 },
@@ -20,8 +23,8 @@ const contents = [
 const tray = plan({ sides: 9, slope: 20, contents, clearance: 1, sticks: [{ id: "larch", length: 800 }] });
 const fit = fitStock(tray.stockJobs[0]!, { stepLimit: 1e5 });
 const html = shopSheet(tray, {
-  ...SHORT,
-  fit,
+  formats: SHORT,
+  fits: [fit],
   title: "Tide-pool tray",
   note: "For the long table.\n\nThe lid comes later.",
 });
@@ -88,7 +91,7 @@ describe("the sheet says", () => {
   test("every operation's sentences, in shop order", () => {
     let at = 0;
     for (const operation of tray.sawing.operations) {
-      const { title, lines } = operationText(operation, SHORT);
+      const { title, lines } = loose(operationText(operation, TELL));
       const numbers = numberHazards(tray).flatMap(({ number, steps }) =>
         steps.includes(operation.step) ? number : [],
       );
@@ -133,7 +136,7 @@ describe("the sheet says", () => {
       ["bevel", exact[1], "degrees from an upright blade"],
     ]);
     const flat = readSheet(
-      shopSheet(plan({ saw: tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 0.5 } }) }), SHORT),
+      shopSheet(plan({ saw: tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 0.5 } }) }), TELL),
     );
     expect(flat.tables["What the scales must show for either end"]![1]).toEqual([
       "miter",
@@ -148,10 +151,10 @@ describe("the sheet says", () => {
       ...one,
       stockJobs: [stockJob(one.geometry, { kerf: one.brief.kerf, sticks: one.stockJobs[0]!.sticks, frames: 3 })],
     };
-    const { text } = readSheet(shopSheet(many, SHORT));
+    const { text } = readSheet(shopSheet(many, TELL));
     expect(text).toContain("pieces 9 a frame, 27 in all, longest line");
     expect(text).toMatch(/molding needed, a frame \d/);
-    expect(readSheet(shopSheet(one, SHORT)).text).toMatch(/pieces 9, longest line .* molding needed \d/);
+    expect(readSheet(shopSheet(one, TELL)).text).toMatch(/pieces 9, longest line .* molding needed \d/);
   });
 
   test("every lay with its settings, its height and its depth along the blade, and whether it can be done or why not", () => {
@@ -168,7 +171,7 @@ describe("the sheet says", () => {
       "needs-cradle": "needs a wedge",
     };
     const steep = plan({ sides: 4, slope: 60, saw: tableSaw({ depth: 40 }) });
-    const rows = readSheet(shopSheet(steep, SHORT)).tables["Every way to lay the stick"]!.slice(1);
+    const rows = readSheet(shopSheet(steep, TELL)).tables["Every way to lay the stick"]!.slice(1);
     expect(rows).toHaveLength(steep.sawing.lays.length);
     steep.sawing.lays.forEach(({ first, obstacles, lay, size }, index) => {
       const [, miter, bevel, height, depth, possible] = rows[index]!;
@@ -186,20 +189,20 @@ describe("the sheet says", () => {
       "flat on its back",
       "face down",
       "propped at its slope",
-      "on its sight edge",
-      "on its outer edge",
+      "standing on its sight edge",
+      "standing on its outer edge",
     ]);
   });
 
   test("how the setting is proved on scrap, before the steps", () => {
-    const { title, lines } = testCutsText(tray.sawing.testCuts!, SHORT);
+    const { title, lines } = loose(testCutsText(tray.sawing.testCuts!, TELL));
     for (const line of lines) expect(sheet.text).toContain(line);
     expect(sheet.text.indexOf(title)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
   });
 
   test("in which order steps and pieces follow each other", () => {
     expect(sheet.text).toContain("Do all steps for one piece before the next piece");
-    const roughs = readSheet(shopSheet(plan({ rough: { method: "square", allowance: 20 } }), SHORT));
+    const roughs = readSheet(shopSheet(plan({ rough: { method: "square", allowance: 20 } }), TELL));
     expect(roughs.text).toContain("Do every step for all pieces before the next step.");
   });
 
@@ -248,7 +251,7 @@ describe("the sheet says", () => {
   });
 
   test("the cut list, what to take and how good it is", () => {
-    expect(sheet.text).toContain("Take 2 × larch. No cheaper way to cut the sticks up exists.");
+    expect(sheet.text).toContain("Take 2 × larch. No cheaper way to cut the sticks up exists: this is proven. ");
     const rows = sheet.tables["Cut list"]!.slice(1);
     const made = rows.map(([sticks, , pieces]) => Number(sticks!.split(" ")[0]) * Number(pieces!.split(" ")[0]));
     expect(made.reduce((sum, count) => sum + count, 0)).toBe(9);
@@ -265,7 +268,7 @@ describe("the sheet says", () => {
     const short = plan({ sides: 9, slope: 20, sticks: [{ id: "larch", length: 420 }] });
     const alike = fitStock(short.stockJobs[0]!, { stepLimit: 1e5 });
     expect(alike.layouts.map(({ times }) => times)).toEqual([3]);
-    const rows = readSheet(shopSheet(short, { ...SHORT, fit: alike })).tables["Cut list"]!;
+    const rows = readSheet(shopSheet(short, { formats: SHORT, fits: [alike] })).tables["Cut list"]!;
     expect(rows[1]!.slice(0, 3)).toEqual([
       "3 × larch",
       SHORT.length(420),
@@ -280,6 +283,7 @@ describe("the sheet says", () => {
 
   test("every check, with room for what is measured", () => {
     const rows = sheet.tables["Measure on the loose pieces, dry without glue, and again once glued"]!.slice(1);
+    const WHEN = { pieces: "loose", dry: "dry", glued: "glued" };
     // What is measured again once the frame is glued has room for it in the same row.
     const again = ["opening-across-flats", "opening-across-corners", "flatness"];
     expect(rows).toEqual(
@@ -287,6 +291,7 @@ describe("the sheet says", () => {
         .filter(({ when }) => when !== "glued")
         .map((check) => [
           frameCheckText(check, tray.geometry),
+          WHEN[check.when],
           SHORT[check.kind](check.value),
           check.tolerance === null ? "–" : `± ${SHORT[check.kind](check.tolerance)}`,
           "",
@@ -294,8 +299,8 @@ describe("the sheet says", () => {
         ]),
     );
     // Where the reader's digits round a tolerance away, it is none that can be measured.
-    const coarse = { ...SHORT, length: (value: number) => `${Math.round(value)} mm` };
-    expect(readSheet(shopSheet(tray, coarse)).text).toContain("a hair");
+    const coarse = formatsWith({ length: (value: number) => `${Math.round(value)} mm` });
+    expect(readSheet(shopSheet(tray, { formats: coarse })).text).toContain("a hair");
     const glued = tray.checks.filter(({ when }) => when === "glued");
     expect(glued.map(({ value }) => value)).toEqual(
       again.map((code) => tray.checks.find((check) => check.code === code)!.value),
@@ -303,7 +308,7 @@ describe("the sheet says", () => {
   });
 
   test("every hazard, numbered, the gravest first, with what raised it, before the steps", () => {
-    const places = tray.hazards.map((hazard) => sheet.text.indexOf(hazardText(hazard, SHORT).sentence));
+    const places = tray.hazards.map((hazard) => sheet.text.indexOf(loose(hazardText(hazard, TELL).sentence)));
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(Math.max(...places)).toBeLessThan(sheet.text.indexOf("1. Cut the first end"));
     const words = { danger: "Danger", warning: "Warning", caution: "Caution", notice: "Notice" };
@@ -313,14 +318,14 @@ describe("the sheet says", () => {
     // The list numbers its items: each stands at its number.
     numberHazards(tray).forEach(({ number, hazard }) => {
       expect(items[number - 1]).toMatch(new RegExp(`^\\s*${words[hazard.signal]}\\.\\s`));
-      expect(items[number - 1]).toContain(hazardText(hazard, SHORT).sentence);
+      expect(items[number - 1]).toContain(loose(hazardText(hazard, TELL).sentence));
     });
     expect(items).toHaveLength(tray.hazards.length);
     // People read no codes.
     const codes = tray.hazards.map(({ code }) => code).filter((code) => code.includes("-"));
     for (const code of codes) expect(sheet.text).not.toContain(code);
     // Printed sources are named, common practice is not repeated.
-    const hazarded = readSheet(shopSheet(plan({ species: "white ash", acceptedGap: 0.01 }), SHORT)).text;
+    const hazarded = readSheet(shopSheet(plan({ species: "white ash", acceptedGap: 0.01 }), TELL)).text;
     expect(hazarded).toMatch(/Notice\.\s+The seasons open.*; Forest Products Laboratory, Wood Handbook, FPL-GTR-190/);
     expect(hazarded).not.toContain("; common practice)");
     const short = tray.hazards.find(({ code }) => code === "short-piece")!;
@@ -332,7 +337,7 @@ describe("the sheet says", () => {
   });
 
   test("that it defers to the saw's manual, local codes and qualified advice, on every sheet", () => {
-    for (const { text } of [sheet, readSheet(shopSheet(measuredPlan(), SHORT))]) {
+    for (const { text } of [sheet, readSheet(shopSheet(measuredPlan(), TELL))]) {
       expect(text).toContain(
         "it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice",
       );
@@ -344,7 +349,7 @@ describe("the sheet says", () => {
     expect(sheet.text).toContain(`Prop every piece on a bevel block of ${SHORT.angle(20)}, its outer edge the higher.`);
     expect(sheet.text).toContain(`Clamp against cauls of ${SHORT.angle(20)}`);
     expect(sheet.text).toContain("An odd number of sides has no straight halves");
-    const even = readSheet(shopSheet(plan({ sides: 8 }), SHORT)).text;
+    const even = readSheet(shopSheet(plan({ sides: 8 }), TELL)).text;
     expect(even).toContain("Trim both halves straight and glue them together, at corners 1 and 5.");
     expect(even).not.toContain("Prop every piece");
     const { lastJoint } = plan({ sides: 8 }).assembly;
@@ -359,14 +364,14 @@ describe("the sheet says", () => {
       expect(sheet.text.includes(sawFaultText(fault))).toBe(fault.effect !== "idle");
     const eight = plan({ sides: 8, slope: 30 });
     const { best } = eight.sawing.graduations!;
-    expect(readSheet(shopSheet(eight, SHORT)).text).toContain(
+    expect(readSheet(shopSheet(eight, TELL)).text).toContain(
       `On the best marks, miter ${SHORT.angle(best.miter)} with bevel ${SHORT.angle(best.bevel)}, the last joint opens ${SHORT.length(best.jointGap)} and the sides slope ${SHORT.angle(30 + best.slopeOff)}. The nearest mark of each would open it ${SHORT.length(eight.sawing.graduations!.nearest.jointGap)}.`,
     );
     const seven = plan({ sides: 7 });
-    expect(readSheet(shopSheet(seven, SHORT)).text).toContain(
+    expect(readSheet(shopSheet(seven, TELL)).text).toContain(
       `On the best marks, miter 25.50° with bevel 0.00°, the last joint opens ${SHORT.length(seven.sawing.graduations!.best.jointGap)}. `,
     );
-    expect(readSheet(shopSheet(plan({ sides: 6 }), SHORT)).text).not.toContain("On the best marks");
+    expect(readSheet(shopSheet(plan({ sides: 6 }), TELL)).text).not.toContain("On the best marks");
   });
 });
 
@@ -375,31 +380,31 @@ describe("a cradle", () => {
 
   test("is drawn and dimensioned where the lay needs one", () => {
     const { cradle } = propped.sawing;
-    const text = readSheet(shopSheet(propped, SHORT)).text;
+    const text = readSheet(shopSheet(propped, TELL)).text;
     expect(text).toContain(
       `a wedge of ${SHORT.angle(25)}, ${SHORT.length(cradle!.levelRun)} wide and ${SHORT.length(cradle!.rise)} high, its sloping top ${SHORT.length(cradle!.top)}.`,
     );
-    expect(shopSheet(propped, SHORT)).toContain("<title>Cradle of 25.00°, cut across</title>");
+    expect(shopSheet(propped, TELL)).toContain("<title>Cradle of 25.00°, cut across</title>");
     expect(html).not.toContain("Cradle of");
   });
 
   test("that a stick's lip would not clear says how high a base it needs", () => {
-    expect(readSheet(shopSheet(plan({ slope: 75, lay: "propped" }), SHORT)).text).toMatch(
+    expect(readSheet(shopSheet(plan({ slope: 75, lay: "propped" }), TELL)).text).toMatch(
       /The stick reaches [\d.]+ mm below the wedge's thin end: set the wedge on a base as high/,
     );
-    expect(readSheet(shopSheet(propped, SHORT)).text).not.toContain("below the wedge's thin end");
+    expect(readSheet(shopSheet(propped, TELL)).text).not.toContain("below the wedge's thin end");
   });
 
   test("that would tip says by how much it must be widened", () => {
     const steep = plan({ slope: 75, lay: "propped" });
     expect(steep.sawing.cradle?.steady).toBe(false);
-    expect(readSheet(shopSheet(steep, SHORT)).text).toContain(
+    expect(readSheet(shopSheet(steep, TELL)).text).toContain(
       `widen its base by ${SHORT.length(steep.sawing.cradle!.widenBy)} at least`,
     );
   });
 
   test("of a molding of which only level measures are known has its angle", () => {
-    const text = readSheet(shopSheet(measuredPlan({ lay: "propped" }), SHORT)).text;
+    const text = readSheet(shopSheet(measuredPlan({ lay: "propped" }), TELL)).text;
     expect(text).toContain(`a wedge of ${SHORT.angle(20)} under its back, its outer edge the higher`);
   });
 });
@@ -407,7 +412,7 @@ describe("a cradle", () => {
 describe("without", () => {
   test("a title it has one of its own", () => {
     const headings = [plan({ sides: 5 }), plan({ sides: 5, slope: 12 })].map((frame) =>
-      textOf(readSheet(shopSheet(frame, SHORT)).elements.find(({ name }) => name === "h1")!),
+      textOf(readSheet(shopSheet(frame, TELL)).elements.find(({ name }) => name === "h1")!),
     );
     expect(headings).toEqual([
       "Shop sheet: frame of 5 sides, lying flat",
@@ -416,7 +421,7 @@ describe("without", () => {
   });
 
   test("a fit it says how much molding is needed", () => {
-    const { text, tables } = readSheet(shopSheet(tray, SHORT));
+    const { text, tables } = readSheet(shopSheet(tray, TELL));
     expect(text).toContain(`use up ${SHORT.length(tray.materials.moldingLength)} of molding`);
     expect(tables["Cut list"]).toBeUndefined();
   });
@@ -426,7 +431,7 @@ describe("without", () => {
       miter: { left: 1, right: 1, reads: "from-square", step: 1 },
       bevel: { left: 1, right: 0, reads: "from-vertical", step: 1 },
     });
-    const { text, tables } = readSheet(shopSheet(plan({ saw }), SHORT));
+    const { text, tables } = readSheet(shopSheet(plan({ saw }), TELL));
     expect(text).toContain("No way to lay the stick suits this saw; the table says why.");
     expect(tables["Every way to lay the stick"]![1]![5]).toContain(
       "The miter to the left is more than this saw has: it goes to",
@@ -436,7 +441,7 @@ describe("without", () => {
 
   test("panes alone goes to the glazier: nothing is sawn", () => {
     const glazed = plan({ sides: 7, contents: [{ name: "pane", thickness: 2, material: "glass" }] });
-    const { text, tables } = readSheet(shopSheet(glazed, SHORT));
+    const { text, tables } = readSheet(shopSheet(glazed, TELL));
     const { panel, blank, corners } = glazed.panel!;
     expect(text).toContain(
       `Glass is not sawn. Have it cut by a glazier: 7 equal sides of ${SHORT.length(panel.side)} at ${SHORT.angle(panel.interiorAngle)}, across flats ${SHORT.length(panel.acrossFlats)}, across corners ${SHORT.length(panel.acrossCorners)}, out of ${SHORT.length(blank.width)} × ${SHORT.length(blank.height)}.`,
@@ -447,46 +452,51 @@ describe("without", () => {
     );
     const many = plan({ sides: 100, contents: [{ name: "pane", thickness: 2, material: "glass" }] });
     const inside = many.panel!.corners.filter((corner) => corner.inside).length;
-    expect(readSheet(shopSheet(many, SHORT)).text).toContain(`${inside - 60} more corners follow in the same way.`);
+    expect(readSheet(shopSheet(many, TELL)).text).toContain(`${inside - 60} more corners follow in the same way.`);
     const backed = plan({
       contents: [
         { name: "pane", thickness: 2, material: "glass" },
         { name: "board", thickness: 3 },
       ],
     });
-    expect(readSheet(shopSheet(backed, SHORT)).text).toMatch(
+    expect(readSheet(shopSheet(backed, TELL)).text).toMatch(
       /Square the panel blank.*Glass is not sawn: have it cut by a glazier to the same sizes/,
     );
   });
 
   test("anything to hold it has no panel", () => {
-    expect(readSheet(shopSheet(plan({ profile: BATTEN }), SHORT)).text).not.toContain("Square the panel blank");
+    expect(readSheet(shopSheet(plan({ profile: BATTEN }), TELL)).text).not.toContain("Square the panel blank");
   });
 
   test("room for its contents it says why", () => {
-    const text = readSheet(shopSheet(plan({ slope: 75, contents }), SHORT)).text;
-    expect(text).toContain("They can't be held: The rabbet is too shallow");
+    const { text } = readSheet(shopSheet(plan({ slope: 75, contents }), TELL));
+    const reason = "The contents can't be held. The rabbet is too shallow";
+    // Before all else, and where the contents are told of.
+    expect(text.split(reason)).toHaveLength(3);
+    expect(text).toContain(`Not ready to cut. ${reason}`);
   });
 });
 
 describe("a fit that is not proven", () => {
   const status = (changes: Partial<StockFit>): string =>
-    readSheet(shopSheet(tray, { ...SHORT, fit: { ...fit, ...changes } })).text;
+    readSheet(shopSheet(tray, { ...TELL, fits: [{ ...fit, ...changes }] })).text;
 
   test("says what could be saved", () => {
-    expect(status({ status: "feasible", relativeGap: 0.0321 })).toContain(
-      "A cheaper way may exist; it would save 3.2% at the most.",
-    );
+    const dearer = { status: "feasible", bound: fit.cost * (1 - 0.0321), relativeGap: 0.0321 } as const;
+    expect(status(dearer)).toContain("Take 2 × larch. A cheaper way may exist; it would save 3.21 % at the most.");
+    expect(status({ ...dearer, stopped: "steps" })).toContain("The search ran out of steps. A cheaper way may exist;");
   });
 
   test("says what is missing", () => {
-    const unplaced = [{ piece: "side", count: 2 }];
-    expect(status({ status: "short", unplaced, shortage: "proven" })).toContain(
-      "The sticks can't give all pieces: still missing 2 × side.",
-    );
-    expect(status({ status: "short", unplaced, shortage: "not-found" })).toContain(
-      "No way was found to get all pieces from the sticks: still missing 2 × side.",
-    );
+    const poor = plan({ sides: 9, slope: 20, sticks: [{ id: "larch", length: 1000, count: 1 }] });
+    const short = fitStock(poor.stockJobs[0]!, { stepLimit: 1e5 });
+    expect(short).toMatchObject({ status: "short", shortage: "proven", unplaced: [{ piece: "side", count: 2 }] });
+    const said = (shortage: NonNullable<StockFit["shortage"]>): string =>
+      readSheet(shopSheet(poor, { ...TELL, fits: [{ ...short, shortage }] })).text;
+    const proven = "The sticks can't give all pieces: still missing 2 × side.";
+    expect(said("proven")).toContain(`Take 1 × larch. ${proven}`);
+    expect(said("proven")).toContain(`Not ready to cut. ${proven}`);
+    expect(said("not-found")).toContain("No way was found to get all pieces from the sticks: still missing 2 × side.");
   });
 });
 
@@ -505,11 +515,10 @@ describe("text of the caller", () => {
     };
     const frame = plan({ profile, contents: [{ name: worst, thickness: 2 }], sticks: [{ id: worst, length: 2400 }] });
     const options: SheetOptions = {
-      length: (value) => `${value}${worst}`,
-      angle: (degrees) => `${worst}${degrees}`,
+      formats: formatsWith({ length: (value) => `${value}${worst}`, angle: (degrees) => `${worst}${degrees}` }),
       title: worst,
       note: `${worst}\n${worst}`,
-      fit: fitStock(frame.stockJobs[0]!, { stepLimit: 1e5 }),
+      fits: [fitStock(frame.stockJobs[0]!, { stepLimit: 1e5 })],
     };
     const read = readSheet(shopSheet(frame, options));
     expect(read.elements.map(({ name }) => name)).not.toContain("script");
@@ -521,12 +530,12 @@ test("any plan has a well-formed sheet without a code of its data, the same afte
   fc.assert(
     fc.property(anyBrief, (brief) => {
       const frame = planFrame(brief);
-      const made = shopSheet(frame, SHORT);
+      const made = shopSheet(frame, TELL);
       expect(made).not.toMatch(/NaN|undefined|Infinity|\[object/);
       const { text } = readSheet(made);
       for (const length of Object.values(frame.geometry.pieces[0].lengths))
         expect(text).toContain(SHORT.length(length));
-      expect(shopSheet(JSON.parse(JSON.stringify(frame)) as FramePlan, SHORT)).toBe(made);
+      expect(shopSheet(JSON.parse(JSON.stringify(frame)) as FramePlan, TELL)).toBe(made);
       // With what the drawings say to those who hear them.
       const said = made.replace(/<style>.*?<\/style>/s, "").replace(/<[^>]*>/g, " ");
       expect(codesRead(said, codesOf(frame))).toEqual([]);
@@ -547,17 +556,17 @@ describe("refused are", () => {
   }
 
   test("plans that are none", () => {
-    expect(refusal(() => shopSheet(null as never, SHORT))).toEqual([
+    expect(refusal(() => shopSheet(null as never, TELL))).toEqual([
       "type",
       "plan",
       "Expected `plan` to be an object, got null",
     ]);
-    expect(refusal(() => shopSheet(tray.geometry as never, SHORT))).toEqual([
+    expect(refusal(() => shopSheet(tray.geometry as never, TELL))).toEqual([
       "missing",
       "schemaVersion",
       "Expected `schemaVersion` to be 1, the form of plan that is known here, got undefined",
     ]);
-    expect(refusal(() => shopSheet({ ...tray, checks: undefined } as never, SHORT))).toEqual([
+    expect(refusal(() => shopSheet({ ...tray, checks: undefined } as never, TELL))).toEqual([
       "missing",
       "checks",
       "Expected `checks` to be an array, got undefined",
@@ -565,17 +574,27 @@ describe("refused are", () => {
   });
 
   test("options that are none", () => {
-    expect(refusal(() => shopSheet(tray, { angle: SHORT.angle } as never))).toEqual([
+    expect(refusal(() => shopSheet(tray, { formats: { angle: SHORT.angle } as never }))).toEqual([
       "missing",
-      "length",
-      "Expected `length` to be a function that writes a number as text, got undefined",
+      "formats.length",
+      "Expected `formats.length` to be a function that writes a length as text, got undefined",
     ]);
-    expect(refusal(() => shopSheet(tray, { ...SHORT, title: "" }))).toEqual([
+    expect(refusal(() => shopSheet(tray, { ...TELL, fit } as never))).toEqual([
+      "unknown",
+      "fit",
+      "Expected no key but `fits`, `formats`, `words`, `paper`, `title`, `note`, got `fit`; did you mean `fits`?",
+    ]);
+    expect(refusal(() => shopSheet(tray, { ...TELL, paper: "a5" as never }))).toEqual([
+      "unknown",
+      "paper",
+      'Expected `paper` to be one of "a4", "letter", got "a5" (string)',
+    ]);
+    expect(refusal(() => shopSheet(tray, { ...TELL, title: "" }))).toEqual([
       "range",
       "title",
       'Expected `title` to be a string that is not empty, got "" (string)',
     ]);
-    expect(refusal(() => shopSheet(tray, { ...SHORT, note: 5 as never }))).toEqual([
+    expect(refusal(() => shopSheet(tray, { ...TELL, note: 5 as never }))).toEqual([
       "type",
       "note",
       "Expected `note` to be a string that is not empty, got 5 (number)",
@@ -583,13 +602,14 @@ describe("refused are", () => {
   });
 
   test("a fit without a job, or for another one", () => {
-    const message = "Expected `fit` only with a plan that has a stock job, which it has when its brief offers sticks";
-    expect(refusal(() => shopSheet(plan(), { ...SHORT, fit }))).toEqual(["conflict", "fit", message]);
+    const message =
+      "Expected `fits` to be at most as many as the plan has stock jobs, 0, got 1; it has some when its brief offers sticks";
+    expect(refusal(() => shopSheet(plan(), { formats: SHORT, fits: [fit] }))).toEqual(["conflict", "fits", message]);
     const other = plan({ sides: 9, sticks: [{ id: "oak", length: 2000 }] });
-    expect(refusal(() => shopSheet(other, { ...SHORT, fit }))).toEqual([
-      "unknown",
-      "fit.layouts[0].stick",
-      'Expected `fit.layouts[0].stick` to be the id of a stick of the job, got "larch" (string)',
+    expect(refusal(() => shopSheet(other, { formats: SHORT, fits: [fit] }))).toEqual([
+      "conflict",
+      "fits[0].layouts[0]",
+      'Expected `fits[0]` to be a fit of its stock job: The job has no stick "larch"',
     ]);
   });
 });
@@ -598,6 +618,6 @@ test("a sheet is a string, of a plan with arrises of any names", () => {
   expectTypeOf(shopSheet).returns.toEqualTypeOf<string>();
   expectTypeOf(shopSheet).toBeCallableWith(
     planFrame({ sides: 4, opening: { side: 100 }, measured: { levelWidth: 30 } }),
-    SHORT,
+    TELL,
   );
 });

@@ -1,43 +1,58 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { planFrame, type FramePlan, type RoughMethod } from "miterwright/frame";
-import { operationText, arrisLabel } from "miterwright/words";
+import { arrisLabel, english, type Words } from "miterwright/words";
 import { shopSheet } from "miterwright/sheet";
+import { describePlan, type Block, type Report, type Step } from "miterwright/report";
 import { molding } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
-import { formatAngle, formatLength } from "miterwright/units";
+import { formatAngle, formatLength, formatters, type Formats } from "miterwright/units";
+import { elementsOf, textOf } from "../drawing/read-xml.js";
+import { loose } from "../formats.js";
 import { briefs } from "../frame/briefs.js";
-import { follow, rawStick, reach, type Workpiece } from "./shop-floor.js";
+import { readSheet } from "../sheet/read-sheet.js";
+import { follow, rawStick, reach, type Floor, type Workpiece } from "./shop-floor.js";
 
-const fine = {
-  length: (value: number): string => formatLength(value, "mm", { digits: 9 }),
-  angle: (degrees: number): string => formatAngle(degrees, { digits: 10 }),
+const fine: Formats = {
+  ...formatters({ unit: "mm" }),
+  length: (value) => formatLength(value, "mm", { digits: 9 }),
+  angle: (degrees) => formatAngle(degrees, { digits: 10 }),
 };
 
-const CHARACTERS: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
-
-/** The sentences of every numbered step, read off the printed sheet. */
-function stepsOnSheet(html: string): string[][] {
-  const plain = (text: string): string =>
-    text
-      .replace(/<[^>]*>/g, "")
-      .replace(/&([#\w]+);/g, (whole, name: string) => CHARACTERS[name] ?? whole)
-      .replaceAll("\u00a0", " ");
-  return [...html.matchAll(/<h3>\d+\. [^<]*<\/h3>\s*<ul>(.*?)<\/ul>/gs)].map(([, list]) =>
-    [...list!.matchAll(/<li>(.*?)<\/li>/gs)].map(([, item]) => plain(item!)),
-  );
+/** A block of a plan's report by its section and name. */
+function blockOf<K extends Block["kind"]>(
+  { sections }: Report,
+  kind: K,
+  [section, name]: readonly [section: string, name: string],
+): Extract<Block, { kind: K }> {
+  const found = sections.find((one) => one.name === section)?.blocks.find((block) => block.name === name);
+  if (found?.kind !== kind) throw new Error(`the report has no ${kind} ${section}.${name}`);
+  return found as Extract<Block, { kind: K }>;
 }
 
-/** Makes one piece of a frame by following the sentences of its sheet, one step after the other. */
-function makePiece(plan: FramePlan): Workpiece {
-  const shop = { fence: plan.brief.saw.fence, slope: plan.geometry.slope };
+/** What a plan's report says that is to be done, and how the scales count. */
+function workOf(plan: FramePlan, words?: Words): { readonly steps: readonly Step[]; readonly scales: Floor["scales"] } {
+  const report = loose(describePlan(plan, { formats: fine, words }));
+  const [miter, bevel] = blockOf(report, "table", ["saw", "settings"]).cells;
+  const scale = (row: readonly string[]): { shows: string; counts: string } => ({ shows: row[1]!, counts: row[2]! });
+  return {
+    steps: blockOf(report, "steps", ["steps", "steps"]).steps,
+    scales: { Miter: scale(miter!), Bevel: scale(bevel!) },
+  };
+}
+
+function floorOf(plan: FramePlan, scales: Floor["scales"]): Floor {
+  return { fence: plan.brief.saw.fence, slope: plan.geometry.slope, labelOf: (arris) => arrisLabel(arris), scales };
+}
+
+/** Makes one piece of a frame by following the steps of its report, one after the other. */
+function makePiece(plan: FramePlan, words?: Words): Workpiece {
+  const { steps, scales } = workOf(plan, words);
+  const floor = floorOf(plan, scales);
   let piece = rawStick(plan.geometry.profile!, plan.geometry.pieces[0].longest.length * 3);
   let lying: Parameters<typeof follow>[2] = null;
-  const steps = stepsOnSheet(shopSheet(plan, fine));
-  if (steps.length !== plan.sawing.operations.length) throw new Error("the sheet has not as many steps as the plan");
-  for (const lines of steps) {
-    ({ piece, lying } = follow(lines, piece, lying, shop, arrisLabel));
-  }
+  if (steps.length !== plan.sawing.operations.length) throw new Error("the report has not as many steps as the plan");
+  for (const step of steps) ({ piece, lying } = follow(step, piece, lying, floor));
   return piece;
 }
 
@@ -63,7 +78,7 @@ const saws = fc.constantFrom<Saw>(
   tableSaw({ miter: { left: 60, right: 60, reads: "from-fence", step: 1 } }),
 );
 
-describe("a maker who follows the sentences of the printed sheet", () => {
+describe("a maker who follows the sentences of the report", () => {
   test("gets every planned length and both planned ends", () => {
     let made = 0;
     fc.assert(
@@ -165,6 +180,28 @@ describe("a maker who follows the sentences of the printed sheet", () => {
   });
 });
 
+test("the sheet prints exactly the sentences of the report, step by step", () => {
+  fc.assert(
+    fc.property(briefs, roughs, saws, (brief, rough, saw) => {
+      const plan = planFrame({ ...brief, rough, saw });
+      if (plan.sawing.lay === null) return;
+      const { elements } = readSheet(shopSheet(plan, { formats: fine }));
+      const printed = elements
+        .filter(({ name }) => name === "article")
+        .map((article) => {
+          const within = elementsOf(article);
+          const [head] = within.filter(({ name }) => name === "h3");
+          return [head!, ...within.filter(({ name }) => name === "li")].map((element) => loose(textOf(element)));
+        });
+      const { steps } = workOf(plan);
+      expect(printed).toEqual(
+        steps.map(({ step, title, heed, lines }) => [`${step}. ${title}`, ...(heed === null ? [] : [heed]), ...lines]),
+      );
+    }),
+    { numRuns: 30 },
+  );
+});
+
 describe("the shop floor itself", () => {
   const plan = planFrame({
     sides: 6,
@@ -181,48 +218,111 @@ describe("the shop floor itself", () => {
       arrises: { outerBack: { x: 40, y: 0 } },
     },
   });
+  const { steps, scales } = workOf(plan);
+  const floor = floorOf(plan, scales);
+  const raw = rawStick(plan.geometry.profile!, 900);
+  const [first, second] = steps as [Step, Step];
+  /** A step in which words stand for others. */
+  const misread = (
+    { kind, lines, settings }: Step,
+    right: string,
+    wrong: string,
+  ): Pick<Step, "kind" | "lines" | "settings"> => {
+    const change = (text: string): string => text.replace(right, wrong);
+    return {
+      kind,
+      lines: lines.map(change),
+      settings: settings.map(({ name, value }) => ({ name, value: change(value) })),
+    };
+  };
 
   test.each([
     ["its outer edge at the fence", "its sight edge at the fence"],
+    ["Keep the part to the left", "Keep the part to the right"],
     ["runs to the left", "runs to the right"],
     ["leans to the left", "leans to the right"],
   ])("makes another piece when %j is read as %j", (right, wrong) => {
-    const shop = { fence: "near" as const, slope: 30 };
-    const lines = operationText(plan.sawing.operations[0]!, fine).lines;
-    const misread = lines.map((line) => line.replace(right, wrong));
-    expect(misread).not.toEqual(lines);
+    // What stands beside the step's number is misread with the sentence.
+    const scale = { runs: "miter scale", leans: "bevel scale" }[right.split(" ")[0]!];
+    const sentences = misread(first, right, wrong);
+    expect(sentences.lines).not.toEqual(first.lines);
+    const settings = sentences.settings.map(({ name, value }) =>
+      name === scale ? { name, value: value.replace("to the left", "to the right") } : { name, value },
+    );
     const { plane } = plan.geometry.pieces[0].end;
-    const good = follow(lines, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel).piece.end;
+    const good = follow(first, raw, null, floor).piece.end;
     expect(good.across).toBeCloseTo(plane.across, 9);
-    const bad = follow(misread, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel).piece;
+    if (scale !== undefined) expect(() => follow(sentences, raw, null, floor)).toThrow(/^not so/);
+    const bad = follow({ ...sentences, settings }, raw, null, floor).piece;
     const cut = bad.end.across === 0 ? bad.start : bad.end;
     expect(
       Math.abs(cut.across - plane.across) + Math.abs(cut.through - plane.through) + Math.abs(cut.along - plane.along),
     ).toBeGreaterThan(0.1);
   });
 
-  test("stops at a sentence that is not so", () => {
-    const shop = { fence: "near" as const, slope: 30 };
-    const [first, second] = plan.sawing.operations.map((operation) => operationText(operation, fine).lines);
-    const { piece, lying } = follow(first!, rawStick(plan.geometry.profile!, 900), null, shop, arrisLabel);
-    expect(() =>
-      follow(
-        second!.map((line) => line.replace("its sight edge", "its outer edge")),
-        piece,
-        lying,
-        shop,
-        arrisLabel,
-      ),
-    ).toThrow(/^not so/);
-    expect(() =>
-      follow(
-        second!.map((line) => line.replace("down on the table", "20 mm above the table")),
-        piece,
-        lying,
-        shop,
-        arrisLabel,
-      ),
-    ).toThrow(/^the arris is not so high/);
-    expect(() => follow(["Turn it over."], piece, lying, shop, arrisLabel)).toThrow(/^cannot follow/);
+  test("makes other pieces by words that take left for right", () => {
+    const swapped: Words = {
+      ...english,
+      steps: {
+        ...english.steps,
+        bevel: (values) =>
+          english.steps.bevel(values).replace(/(left|right)\.$/, (hand) => (hand === "left." ? "right." : "left.")),
+        toSide: ({ setting, toward }) => english.steps.toSide({ setting, toward }),
+      },
+    };
+    expect(() => makePiece(plan, swapped)).toThrow(/^not so/);
+    const both: Words = {
+      ...swapped,
+      steps: {
+        ...swapped.steps,
+        miter: (values) =>
+          english.steps
+            .miter(values)
+            .replace(/the (left|right) as/, (_, hand) => `the ${hand === "left" ? "right" : "left"} as`),
+        toSide: ({ setting, toward }) =>
+          english.steps.toSide({ setting, toward: toward === "left" ? "right" : "left" }),
+      },
+    };
+    let lengths: Record<string, number> = {};
+    try {
+      lengths = lengthsOf(makePiece(plan, both));
+    } catch (error) {
+      // The stop may find it out first.
+      expect(String(error)).toMatch(/another arris meets the stop first|the arris is not so high/);
+    }
+    expect(lengths["outerBack"]).not.toBeCloseTo(plan.geometry.pieces[0].lengths["outerBack"], 5);
+  });
+
+  test.each([
+    ["its sight edge", "its outer edge", /^not so/],
+    ["down on the table", "20 mm above the table", /^the arris is not so high/],
+    ["Stop to the left", "Stop to the right", /^not so/],
+  ])("stops where %j is told as %j", (right, wrong, error) => {
+    const { piece, lying } = follow(first, raw, null, floor);
+    const other = misread(second, right, wrong);
+    expect(other.lines).not.toEqual(second.lines);
+    expect(() => follow(other, piece, lying, floor)).toThrow(error);
+  });
+
+  test("stops where a setting beside the number is another than in the sentence", () => {
+    const setTo = (name: string, value: string): Pick<Step, "kind" | "lines" | "settings"> => ({
+      ...first,
+      settings: first.settings.map((setting) => (setting.name === name ? { name, value } : setting)),
+    });
+    for (const name of ["miter scale", "bevel scale"])
+      expect(() => follow(setTo(name, "12.5° to the left"), raw, null, floor)).toThrow(/^not so/);
+    const { piece, lying } = follow(first, raw, null, floor);
+    const longer = second.settings.map((setting) =>
+      setting.name === "length" ? { ...setting, value: "1 mm" } : setting,
+    );
+    expect(() => follow({ ...second, settings: longer }, piece, lying, floor)).toThrow(/^not so/);
+    const other = { ...scales, Miter: { ...scales.Miter, counts: "degrees between blade and fence" } };
+    expect(() => follow(first, raw, null, { ...floor, scales: other })).toThrow(/^not so/);
+  });
+
+  test("stops at a sentence that it does not know", () => {
+    expect(() => follow({ ...first, lines: ["Turn it over."] }, raw, null, floor)).toThrow();
+    const { piece, lying } = follow(first, raw, null, floor);
+    expect(() => follow({ ...second, lines: ["Turn it over."] }, piece, lying, floor)).toThrow(/^cannot follow/);
   });
 });

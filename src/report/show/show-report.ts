@@ -1,9 +1,11 @@
 import { checkObject, refuse } from "../../core/check.js";
+import { readStored } from "../../core/stored.js";
 import type { Drawing, FigureBlock, PageDocument } from "../../drawing/index.js";
 import { freezeShowing } from "../../drawing/internal.js";
 import { element } from "../html/html.js";
 import { writeBlock, type BlockStyle } from "../html/write-block.js";
 import type { Report } from "../report.js";
+import { storedReport } from "../stored-report.js";
 import { reportMarkdown } from "./report-markdown.js";
 
 /** Options of {@link showReport}. */
@@ -69,7 +71,7 @@ function htmlOf({ title, sections }: Report, style: BlockStyle): string {
  * ```
  */
 export function showReport(report: Report, options: ShowReportOptions): ShownReport {
-  const { title, sections } = checkObject(report, "report") as unknown as Report;
+  const { title, sections } = readStored(report, "report", storedReport);
   const { figure } = checkObject(options) as unknown as ShowReportOptions;
   if (typeof figure !== "function") refuse("type", "figure", figure, "a function that draws a figure");
   const data: Report = { title, sections };
