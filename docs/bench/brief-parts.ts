@@ -3,6 +3,7 @@ import { slopeFromPlumb, slopeFromSpring } from "miterwright/miter";
 import { innermostPoint, molding, outermostPoint, type Profile } from "miterwright/profile";
 import { miterSaw, tableSaw, type Saw } from "miterwright/saw";
 import type { Values } from "./fields.js";
+import type { PageWords } from "./labels/page-words.js";
 import type { PlacedRow, ReadFields } from "./read-fields.js";
 
 /**
@@ -92,9 +93,15 @@ export function placePart(
  *
  * @param fields - the form
  * @param layers - the rows of the layers that say something
+ * @param page - the page's texts
  * @returns the brief's contents
  */
-export function contentsPart({ values, numbers }: ReadFields, layers: readonly PlacedRow[]): unknown[] {
+export function contentsPart(
+  { values, numbers }: ReadFields,
+  layers: readonly PlacedRow[],
+  page: PageWords,
+): unknown[] {
+  const { unnamed } = page.lists.layers;
   return layers.map(({ row, index }) => {
     const material = row["material"] ?? "";
     const materials: Readonly<Record<string, unknown>> = {
@@ -102,7 +109,7 @@ export function contentsPart({ values, numbers }: ReadFields, layers: readonly P
       sheet: { density: numbers.get(`layers.${index}.density`) },
     };
     return {
-      name: (row["name"] ?? "").trim() || `layer ${index + 1}`,
+      name: (row["name"] ?? "").trim() || unnamed({ number: index + 1, isOnly: layers.length === 1 }),
       thickness: numbers.get(`layers.${index}.thickness`),
       ...(material === "" ? {} : { material: Object.hasOwn(materials, material) ? materials[material] : material }),
       ...optional("cost", numbers.get(`layers.${index}.cost`)),

@@ -2,19 +2,30 @@ import { createHash } from "node:crypto";
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { build } from "esbuild";
+import { build as bundleWith, type Plugin } from "esbuild";
 import { shopSheet } from "miterwright/sheet";
 import { exampleJob } from "./example-job.js";
+import type * as own from "./language.js";
 import { fullSizeSection } from "./full-size-section.js";
 import { planJob } from "./plan-job.js";
 import { fillTemplate } from "./template.js";
-import { writersOf } from "./writers.js";
+import { penOf } from "./writers.js";
 
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 
+/** Puts a module in place of that of the page's language. */
+function inLanguage(module: string): Plugin {
+  return {
+    name: "language",
+    setup: (build) => {
+      build.onResolve({ filter: /^\.\/language\.js$/ }, () => ({ path: module, sideEffects: false }));
+    },
+  };
+}
+
 /** Bundles a script of the page into one classic script, so that it also runs from a file. */
-async function bundle(entry: string, define: Readonly<Record<string, string>>): Promise<string> {
-  const { outputFiles } = await build({
+async function bundle(entry: string, language: string, define: Readonly<Record<string, string>>): Promise<string> {
+  const { outputFiles } = await bundleWith({
     entryPoints: [here(entry)],
     bundle: true,
     minify: true,
@@ -26,6 +37,7 @@ async function bundle(entry: string, define: Readonly<Record<string, string>>): 
     // The library by its public names, from its sources.
     tsconfig: here("tsconfig.json"),
     define,
+    plugins: [inLanguage(language)],
   });
   return outputFiles[0]!.text;
 }
@@ -43,8 +55,8 @@ function styleHash(document: string): string {
  */
 function pagePolicy(): string {
   const state = exampleJob();
-  const [plan, writers] = [planJob(state).plan!, writersOf(state.values)];
-  const printed = [shopSheet(plan, writers), fullSizeSection(plan, writers).page!];
+  const [plan, pen] = [planJob(state).plan!, penOf(state.values)];
+  const printed = [shopSheet(plan, { formats: pen.formats }), fullSizeSection(plan, pen).page!];
   return [
     "default-src 'none'",
     "script-src 'self'",
@@ -62,14 +74,16 @@ function pagePolicy(): string {
  * Builds the bench page: four static files that work from any host and from a disk.
  *
  * @param outFolder - the site's folder; the page goes to `bench/` in it
+ * @param language - path of the module that holds the page's texts, in place of `language.ts`
  */
-export async function buildBenchPage(outFolder: string): Promise<void> {
+export async function buildBenchPage(outFolder: string, language: string = here("language.ts")): Promise<void> {
+  const { FORM, LANGUAGE } = (await import(pathToFileURL(language).href)) as typeof own;
   const folder = join(outFolder, "bench");
   mkdirSync(folder, { recursive: true });
-  const worker = await bundle("stock-worker.ts", {});
-  const script = await bundle("page.ts", { STOCK_WORKER: JSON.stringify(worker) });
+  const worker = await bundle("stock-worker.ts", language, {});
+  const script = await bundle("page.ts", language, { STOCK_WORKER: JSON.stringify(worker) });
   writeFileSync(join(folder, "bench.js"), script);
-  const style = await build({
+  const style = await bundleWith({
     entryPoints: [here("bench.css")],
     minify: true,
     write: false,
@@ -77,7 +91,10 @@ export async function buildBenchPage(outFolder: string): Promise<void> {
   });
   writeFileSync(join(folder, "bench.css"), style.outputFiles[0]!.text);
   copyFileSync(here("../pages/icon.svg"), join(folder, "icon.svg"));
-  writeFileSync(join(folder, "index.html"), fillTemplate(readFileSync(here("index.html"), "utf8"), pagePolicy()));
+  writeFileSync(
+    join(folder, "index.html"),
+    fillTemplate(readFileSync(here("index.html"), "utf8"), pagePolicy(), FORM, LANGUAGE),
+  );
 }
 
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {

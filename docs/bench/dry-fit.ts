@@ -1,11 +1,11 @@
-import { isInputError } from "miterwright/errors";
+import { isInputError, type InputError } from "miterwright/errors";
 import { correctFromGap, type FramePlan } from "miterwright/frame";
 import { correctionLines } from "miterwright/words";
-import { formatAngle, type LengthUnit } from "miterwright/units";
+import type { LengthUnit } from "miterwright/units";
 import type { Values } from "./fields.js";
-import { issueWords } from "./issue-words.js";
 import { readField, type Reading } from "./read-field.js";
 import type { FieldIssue } from "./read-fields.js";
+import type { Pen } from "./writers.js";
 
 /** What follows from a gap at the dry fit. */
 export interface DryFit {
@@ -21,24 +21,40 @@ function refused(field: string, words: string): DryFit {
   return { lines: [], issues: [{ field, words }] };
 }
 
+/** Most degrees that a scale shows or a side slopes. */
+const MOST: number = 90;
+
 /** An angle that was seen or read, or what is taken for it where nothing is said. */
-function readAngle(text: string, otherwise: number, least: number): Reading {
+function readAngle(text: string, otherwise: number, least: number, { page, formats: { number } }: Pen): Reading {
   if (text.trim() === "") return { ok: true, value: otherwise };
-  const read = readField(text, "angle", "mm");
-  if (read.ok && !(read.value >= least && read.value <= 90)) {
-    return { ok: false, words: `This has to be degrees from ${least} to 90.` };
+  const read = readField(text, "angle", { unit: "mm", page });
+  if (read.ok && !(read.value >= least && read.value <= MOST)) {
+    return { ok: false, words: page.errors.angle({ from: number(least), to: number(MOST) }) };
   }
   return read;
 }
 
+/** Where the scales stood. */
+interface Shown {
+  readonly miter: number;
+  readonly bevel: number;
+}
+
 /** What the scales stood at, said beside the result where it was only taken for granted. */
-function takenWords(values: Values, shown: { readonly miter: number; readonly bevel: number }): string[] {
-  const blank = (["miter", "bevel"] as const).filter(
-    (name) => values[name === "miter" ? "shownMiter" : "shownBevel"].trim() === "",
-  );
-  if (blank.length === 0) return [];
-  const marks = blank.map((name) => `${formatAngle(shown[name])} on the ${name} scale`).join(" and ");
-  return [`It is taken that the pieces were cut at the best mark, ${marks}. If not, say above where it stood.`];
+function takenWords({ shownMiter, shownBevel }: Values, shown: Shown, { page, fine }: Pen): string[] {
+  const miter = shownMiter.trim() === "" ? fine.angle(shown.miter) : null;
+  const bevel = shownBevel.trim() === "" ? fine.angle(shown.bevel) : null;
+  return miter === null && bevel === null ? [] : [page.dryFit.taken({ miter, bevel })];
+}
+
+/** Why no correction was found, beside the field that can change it. */
+function refusal({ code, path }: InputError, shown: Shown, best: Shown, { page }: Pen): DryFit {
+  const { tooWide, noCorner, held, shown: shownWords } = page.dryFit.refused;
+  if (path === "seenGap") return refused("seenGap", code === "range" ? tooWide : noCorner);
+  if (path === "hold") return refused("hold", held);
+  if (path !== "shown") return refused("seenSlope", page.errors.impossible.unsuitable);
+  const isBevelFarther = Math.abs(shown.bevel - best.bevel) > Math.abs(shown.miter - best.miter);
+  return refused(isBevelFarther ? "shownBevel" : "shownMiter", shownWords);
 }
 
 /**
@@ -46,20 +62,21 @@ function takenWords(values: Values, shown: { readonly miter: number; readonly be
  *
  * @param values - the form's answers
  * @param plan - the plan of the frame that was put together
+ * @param pen - what the page writes with
  * @returns what to do in sentences, or what is wrong
  */
-export function readDryFit(values: Values, plan: FramePlan): DryFit {
+export function readDryFit(values: Values, plan: FramePlan, pen: Pen): DryFit {
   const { graduations } = plan.sawing;
   if (graduations === null) return NOTHING;
   const { slope } = plan.geometry;
-  const seen = readAngle(values.seenSlope, slope, -90);
+  const seen = readAngle(values.seenSlope, slope, -MOST, pen);
   if (!seen.ok) return refused("seenSlope", seen.words);
-  const miter = readAngle(values.shownMiter, graduations.best.miter, 0);
+  const miter = readAngle(values.shownMiter, graduations.best.miter, 0, pen);
   if (!miter.ok) return refused("shownMiter", miter.words);
-  const bevel = readAngle(values.shownBevel, graduations.best.bevel, 0);
+  const bevel = readAngle(values.shownBevel, graduations.best.bevel, 0, pen);
   if (!bevel.ok) return refused("shownBevel", bevel.words);
   if (values.seenGap.trim() === "") return NOTHING;
-  const gap = readField(values.seenGap, "room", values.unit as LengthUnit);
+  const gap = readField(values.seenGap, "room", { unit: values.unit as LengthUnit, page: pen.page });
   if (!gap.ok) return refused("seenGap", gap.words);
   const shown = { miter: miter.value, bevel: bevel.value };
   try {
@@ -73,30 +90,14 @@ export function readDryFit(values: Values, plan: FramePlan): DryFit {
     });
     return {
       lines: [
-        ...takenWords(values, shown),
-        ...correctionLines(correction),
-        ...(gap.value === 0
-          ? ["The setting is good: cut and glue with it."]
-          : ["Cut all pieces anew from blanks, or a ring of scrap first, and look again."]),
+        ...takenWords(values, shown, pen),
+        ...correctionLines(correction, { words: pen.words, formats: pen.fine }),
+        gap.value === 0 ? pen.page.dryFit.good : pen.page.dryFit.again,
       ],
       issues: [],
     };
   } catch (error) {
     if (!isInputError(error)) throw error;
-    if (error.path === "seenGap") {
-      return refused(
-        "seenGap",
-        error.code === "range" ? "The gap can't be as wide as the molding." : "So wide a gap leaves no corner at all.",
-      );
-    }
-    if (error.path === "hold") return refused("hold", "What is held alone can't close this frame: hold the slope.");
-    if (error.path === "shown") {
-      const [miterOff, bevelOff] = [shown.miter - graduations.best.miter, shown.bevel - graduations.best.bevel].map(
-        Math.abs,
-      );
-      const field = bevelOff! > miterOff! ? "shownBevel" : "shownMiter";
-      return refused(field, "From there no setting of this saw closes the frame.");
-    }
-    return refused("seenSlope", issueWords(error));
+    return refusal(error, shown, graduations.best, pen);
   }
 }

@@ -1,11 +1,14 @@
 import { emptyJob, type JobState } from "./job-state.js";
+import type { ExampleWords } from "./labels/example-words.js";
+import { LANGUAGE } from "./language.js";
 
 /**
  * The job of our own demo: a nine-sided tray round a relief model.
  *
+ * @param names - what it is called; default in the page's own language
  * @returns the job
  */
-export function exampleJob(): JobState {
+export function exampleJob(names: ExampleWords = LANGUAGE.page.example): JobState {
   const empty = emptyJob();
   return {
     values: {
@@ -20,16 +23,16 @@ export function exampleJob(): JobState {
       rabbetWidth: "8",
       rabbetDepth: "16",
       slope: "35",
-      title: "Nine-sided tray for the relief model",
+      title: names.title,
     },
     lists: {
       layers: [
-        { name: "glass", thickness: "2", material: "glass" },
-        { name: "relief model", thickness: "3" },
+        { name: names.layers.glass, thickness: "2", material: "glass" },
+        { name: names.layers.model, thickness: "3" },
       ],
       sticks: [
-        { length: "2400", name: "ash, full stick" },
-        { length: "1150", count: "2", cost: "300", name: "ash, offcut in the rack" },
+        { length: "2400", name: names.sticks.full },
+        { length: "1150", count: "2", cost: "300", name: names.sticks.offcut },
       ],
     },
   };

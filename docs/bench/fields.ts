@@ -95,28 +95,19 @@ export type FieldKind =
   /** One of some choices. */
   | "choice";
 
-/** One way to answer a choice. */
-export interface Choice {
-  /** Its name in links and files. */
-  readonly value: string;
-  /** What the page calls it. */
-  readonly label: string;
-}
+/** What a number counts. */
+export type Quantity = "percent" | "kilograms" | "density" | "amount";
 
-/** A field of the form, or a column of a list. */
+/** A field of the form, or a column of a list. What it says is told by the page's labels. */
 export interface Field {
-  /** What the page calls it. */
-  readonly label: string;
-  /** What it means, in a sentence or two that stand under it. */
-  readonly explain: string;
   /** What it takes. */
   readonly kind: FieldKind;
-  /** The answers to choose from; the first one is taken where nothing is said. */
-  readonly choices?: readonly Choice[];
+  /** The answers to choose from, by their names in links and files; the first one is taken where nothing is said. */
+  readonly choices?: readonly string[];
+  /** What its number counts, where it takes one of any kind. */
+  readonly quantity?: Quantity;
   /** Whether a frame can be planned without it. */
   readonly optional?: boolean;
-  /** What is taken where it is left empty, shown in the empty field. */
-  readonly placeholder?: string;
 }
 
 /** Where a field stands, and when it is asked. */
@@ -127,13 +118,8 @@ export interface PlacedField extends Field {
   readonly finer?: boolean;
   /** The answers that other fields must have for it to be asked. */
   readonly when?: Readonly<Partial<Record<FieldName, readonly string[]>>>;
-  /** What it says instead under some answers of another field. */
-  readonly saidOtherwise?: {
-    /** The other field. */
-    readonly by: FieldName;
-    /** What is said, by its answer. */
-    readonly words: Readonly<Record<string, Pick<Field, "explain" | "placeholder">>>;
-  };
+  /** The field under whose answers it may say something else. */
+  readonly otherwiseBy?: FieldName;
 }
 
 /** The state of a field that stands alone: as typed, or a choice's value. */
@@ -148,16 +134,4 @@ export type Values = Readonly<Record<FieldName, string>>;
  */
 export function isAsked(field: PlacedField, values: Values): boolean {
   return Object.entries(field.when ?? {}).every(([name, answers]) => answers.includes(values[name as FieldName]));
-}
-
-/**
- * The help of a field, and what is taken where it is left empty.
- *
- * @param field - the field
- * @param values - the answers so far
- * @returns what it says under these answers
- */
-export function wordsOf(field: PlacedField, values: Values): Pick<Field, "explain" | "placeholder"> {
-  const { saidOtherwise } = field;
-  return (saidOtherwise === undefined ? undefined : saidOtherwise.words[values[saidOtherwise.by]]) ?? field;
 }

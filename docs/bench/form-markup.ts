@@ -1,86 +1,23 @@
-import { FIELDS, LISTS, STEPS } from "./field-table.js";
-import type { Field, FieldName, ListName, PlacedField, Step } from "./fields.js";
+import { FIELDS, STEPS, type AskedStep } from "./field-table.js";
+import type { FieldName, ListName, Step } from "./fields.js";
+import { fieldMarkup } from "./field-markup.js";
 import { html, type Markup } from "./html.js";
-import { mostLetters } from "./job-link.js";
 import { FIELD_NAMES } from "./job-state.js";
+import type { FieldWords } from "./labels/field-words.js";
+import type { FormWords } from "./labels/form-words.js";
+import type { PageWords } from "./labels/page-words.js";
 import { wordsIn } from "./words.js";
 
-/** How a kind of field is best typed on a touch screen. */
-const KEYBOARDS: Readonly<Record<string, string>> = { count: "numeric", number: "decimal" };
-
-/** The input itself, under the key that errors and links know it by. */
-function control(key: string, field: Field): Markup {
-  const described = `${key}-explain ${key}-error`;
-  if (field.choices !== undefined) {
-    return html`<select id="${key}" name="${key}" aria-describedby="${described}">
-      ${field.choices.map(({ value, label }) => html`<option value="${value}">${label}</option>`)}
-    </select>`;
-  }
-  if (field.kind === "lines") {
-    return html`<textarea
-      id="${key}"
-      name="${key}"
-      rows="3"
-      maxlength="${mostLetters(field.kind)}"
-      placeholder="${field.placeholder ?? ""}"
-      aria-describedby="${described}"
-    ></textarea>`;
-  }
-  const keyboard = KEYBOARDS[field.kind] ?? "text";
-  return html`<input
-    id="${key}"
-    name="${key}"
-    type="text"
-    inputmode="${keyboard}"
-    maxlength="${mostLetters(field.kind)}"
-    autocomplete="off"
-    spellcheck="false"
-    placeholder="${field.placeholder ?? ""}"
-    aria-describedby="${described}"
-  />`;
+/** What the form is written with: its own texts, and those that the page says while it is used. */
+export interface FormPen {
+  /** The texts of the form. */
+  readonly form: FormWords;
+  /** The page's other texts. */
+  readonly page: PageWords;
 }
 
-/**
- * A field with its label, its explanation and room for what is wrong with it.
- *
- * @param key - its name, or list, row and column
- * @param field - what it is
- * @returns the markup
- */
-export function fieldMarkup(key: string, field: Field): Markup {
-  return html`<div class="field kind-${field.kind}" data-field="${key}">
-    <label for="${key}">${field.label}</label>${control(key, field)}
-    <p class="error" id="${key}-error" hidden></p>
-    <p class="explain" id="${key}-explain">${field.explain}</p>
-  </div>`;
-}
-
-/**
- * A row of a list.
- *
- * @param list - the list
- * @param index - its place, from 0
- * @returns the markup
- */
-export function rowMarkup(list: ListName, index: number): Markup {
-  const what = list === "sticks" ? "stick" : "layer";
-  return html`<li class="row row-${list}" data-row="${index}">
-    <fieldset>
-      <legend>${what} ${index + 1}</legend>
-      ${Object.entries(LISTS[list]).map(([column, field]) => fieldMarkup(`${list}.${index}.${column}`, field))}<button
-        type="button"
-        class="quiet"
-        data-remove="${list}.${index}"
-      >
-        Remove ${what} ${index + 1}
-      </button>
-    </fieldset>
-  </li>`;
-}
-
-function listMarkup(list: ListName): Markup {
-  const [heading, add] =
-    list === "sticks" ? ["Sticks", "Add another kind of stick"] : ["What lies in the rabbet", "Add a layer"];
+function listMarkup(list: ListName, page: PageWords): Markup {
+  const { heading, add } = page.lists[list];
   return html`<div class="list">
     <h3>${heading}</h3>
     <ol id="${list}"></ol>
@@ -88,40 +25,18 @@ function listMarkup(list: ListName): Markup {
   </div>`;
 }
 
-/**
- * The explanation of every trade word in a text, folded away.
- *
- * @param text - the text
- * @returns the markup, `null` where there is none
- */
-export function wordList(text: string): Markup | null {
-  const words = wordsIn(text);
-  if (words.length === 0) return null;
-  return html`<details class="words">
-    <summary>What the words mean</summary>
-    <dl>
-      ${words.map(
-        ({ word, means }) =>
-          html`<div>
-            <dt>${word}</dt>
-            <dd>${means}</dd>
-          </div>`,
-      )}
-    </dl>
-  </details>`;
+/** All that a field may say, for finding the trade words in it. */
+function fieldText({ label, explain, placeholder = "", choices = {}, otherwise = {} }: FieldWords): string {
+  const others = Object.values(otherwise).map((words) => words.explain);
+  return [label, explain, placeholder, ...Object.values(choices), ...others].join(". ");
 }
 
-function fieldText({ label, explain, placeholder = "", choices = [], saidOtherwise }: PlacedField): string {
-  const others = Object.values(saidOtherwise?.words ?? {}).map((words) => words.explain);
-  return [label, explain, placeholder, ...choices.map((choice) => choice.label), ...others].join(". ");
+function fieldsOf(step: Step): FieldName[] {
+  return FIELD_NAMES.filter((name) => FIELDS[name].step === step);
 }
 
-function fieldsOf(step: Step): [FieldName, PlacedField][] {
-  return FIELD_NAMES.filter((name) => FIELDS[name].step === step).map((name) => [name, FIELDS[name]]);
-}
-
-function fieldGrid(fields: readonly (readonly [FieldName, PlacedField])[]): Markup {
-  return html`<div class="fields">${fields.map(([name, field]) => fieldMarkup(name, field))}</div>`;
+function fieldGrid(names: readonly FieldName[], form: FormWords): Markup {
+  return html`<div class="fields">${names.map((name) => fieldMarkup(name, FIELDS[name], form.fields[name]))}</div>`;
 }
 
 /** The list that belongs to a step, and whether it is one of the finer points. */
@@ -130,42 +45,72 @@ const STEP_LISTS: Readonly<Partial<Record<Step, { readonly list: ListName; reado
   inside: { list: "layers", isFiner: true },
 };
 
-function stepMarkup(step: Step, question: string, hint: string): Markup {
+/** The trade words of a text, by their names. */
+function wordNames(text: string, { dictionary }: FormWords): string {
+  return wordsIn(text, dictionary)
+    .map(({ word }) => word)
+    .join("|");
+}
+
+function stepMarkup(step: AskedStep, { form, page }: FormPen): Markup {
+  const { question, hint } = form.steps[step];
   const fields = fieldsOf(step);
   const own = STEP_LISTS[step];
-  const plain = fields.filter(([, field]) => field.finer !== true);
-  const finer = fields.filter(([, field]) => field.finer === true);
+  const plain = fields.filter((name) => FIELDS[name].finer !== true);
+  const finer = fields.filter((name) => FIELDS[name].finer === true);
   const isFolded = finer.length > 0 || own?.isFiner === true;
-  const text = [hint, ...fields.map(([, field]) => fieldText(field))].join(". ");
+  // Their meanings are written by the script, which has them for the cards too.
+  const text = [hint, ...fields.map((name) => fieldText(form.fields[name]))].join(". ");
   return html`<section class="step" aria-labelledby="step-${step}">
     <h2 id="step-${step}">${question}</h2>
     <p class="hint">${hint}</p>
-    ${fieldGrid(plain)}${own?.isFiner === false ? listMarkup(own.list) : null}${
+    ${fieldGrid(plain, form)}${own?.isFiner === false ? listMarkup(own.list, page) : null}${
       isFolded
         ? html`<details class="finer">
-            <summary>Finer points</summary>
-            ${fieldGrid(finer)}${own?.isFiner === true ? listMarkup(own.list) : null}
+            <summary>${form.finer}</summary>
+            ${fieldGrid(finer, form)}${own?.isFiner === true ? listMarkup(own.list, page) : null}
           </details>`
         : null
-    }${wordList(text)}
+    }
+    <div class="meaning" data-words="${wordNames(text, form)}"></div>
   </section>`;
 }
 
 /**
  * The whole form, empty.
  *
+ * @param pen - what it is written with
  * @returns the markup
  */
-export function formMarkup(): Markup {
-  return html`<div class="units">${fieldGrid(fieldsOf("units"))}</div>
-    ${STEPS.map(({ step, question, hint }) => stepMarkup(step, question, hint))}`;
+export function formMarkup(pen: FormPen): Markup {
+  return html`<div class="units">${fieldGrid(fieldsOf("units"), pen.form)}</div>
+    ${STEPS.map((step) => stepMarkup(step, pen))}`;
 }
 
 /**
  * The form of the dry fit.
  *
+ * @param form - the texts of the form
  * @returns the markup
  */
-export function dryFitMarkup(): Markup {
-  return fieldGrid(fieldsOf("dry-fit"));
+export function dryFitMarkup(form: FormWords): Markup {
+  return fieldGrid(fieldsOf("dry-fit"), form);
+}
+
+/**
+ * The meanings of all trade words, for the page's script to take what is needed from.
+ *
+ * @param form - the texts of the form
+ * @returns the markup
+ */
+export function dictionaryMarkup({ dictionary }: FormWords): Markup {
+  return html`<dl>
+    ${dictionary.map(
+      ({ word, forms = [], means }) =>
+        html`<div data-forms="${forms.join("|")}">
+          <dt>${word}</dt>
+          <dd>${means}</dd>
+        </div>`,
+    )}
+  </dl>`;
 }

@@ -1,9 +1,11 @@
 import { FIELDS, LISTS } from "./field-table.js";
-import { isAsked, wordsOf, type FieldName, type ListName } from "./fields.js";
+import { isAsked, type ListName } from "./fields.js";
 import { find, showMarkup } from "./elements.js";
-import { rowMarkup } from "./form-markup.js";
+import { rowMarkup } from "./field-markup.js";
 import { html } from "./html.js";
 import { FIELD_NAMES, type JobState, type Row } from "./job-state.js";
+import { LANGUAGE } from "./language.js";
+import type { FieldWords } from "./labels/field-words.js";
 import type { FieldIssue } from "./read-fields.js";
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
@@ -43,7 +45,7 @@ export function readForm(): JobState {
  */
 export function showRows(list: ListName, rows: readonly Row[]): void {
   const shown = rows.length === 0 ? [{}] : rows;
-  showMarkup(find(list, HTMLOListElement), html`${shown.map((_, index) => rowMarkup(list, index))}`);
+  showMarkup(find(list, HTMLOListElement), html`${shown.map((_, index) => rowMarkup(list, index, LANGUAGE.page))}`);
   shown.forEach((row: Row, index) => {
     for (const column of Object.keys(LISTS[list])) controlOf(`${list}.${index}.${column}`).value = row[column] ?? "";
   });
@@ -74,6 +76,9 @@ export function showForm(state: JobState): void {
   }
 }
 
+/** What a field says under an answer of another, as the form was written. */
+type Said = Pick<FieldWords, "explain" | "placeholder">;
+
 /**
  * Shows the fields that are asked, with the help that suits the other answers, and hides the others.
  *
@@ -84,9 +89,11 @@ export function showAsked(values: JobState["values"]): void {
     const field = FIELDS[name];
     const control = controlOf(name);
     control.closest<HTMLElement>(".field")!.hidden = !isAsked(field, values);
-    if (field.saidOtherwise === undefined) continue;
-    const { explain, placeholder = "" } = wordsOf(field, values);
-    find(`${name}-explain`, HTMLParagraphElement).textContent = explain;
+    if (field.otherwiseBy === undefined) continue;
+    const place = find(`${name}-explain`, HTMLParagraphElement);
+    const said = JSON.parse(place.dataset["said"] ?? "{}") as Readonly<Record<string, Said>>;
+    const { explain, placeholder = "" } = said[values[field.otherwiseBy]] ?? said[""]!;
+    place.textContent = explain;
     control.setAttribute("placeholder", placeholder);
   }
 }
@@ -98,9 +105,10 @@ export function showAsked(values: JobState["values"]): void {
  * @returns its label, with its row
  */
 export function labelOf(key: string): string {
+  const label = document.querySelector(`label[for="${key}"]`)?.textContent ?? key;
   const [list, index, column] = key.split(".");
-  if (column === undefined) return FIELDS[key as FieldName].label;
-  return `${LISTS[list as ListName][column]!.label} of ${list === "sticks" ? "stick" : "layer"} ${Number(index) + 1}`;
+  if (column === undefined) return label;
+  return LANGUAGE.page.lists[list as ListName].cell({ label, number: Number(index) + 1 });
 }
 
 /**

@@ -1,3 +1,5 @@
+import { escapeText } from "../../src/drawing/markup.js";
+
 /** Markup that needs no more escaping. */
 export interface Markup {
   /** The markup. */
@@ -7,17 +9,9 @@ export interface Markup {
 /** What may stand in markup: text, which is escaped; markup; several of either; or nothing. */
 export type Part = string | number | Markup | null | readonly Part[];
 
-const ENTITIES: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
 function write(part: Part): string {
   if (part === null) return "";
-  if (typeof part === "string") return part.replace(/[&<>"']/g, (character) => ENTITIES[character]!);
+  if (typeof part === "string") return escapeText(part);
   if (typeof part === "number") return String(part);
   if ("html" in part) return part.html;
   return part.map(write).join("");

@@ -1,6 +1,7 @@
 import { FIELDS, LISTS } from "./field-table.js";
 import type { ListName } from "./fields.js";
 import { canHold, isFieldName, JOB_VERSION, MOST_ROWS, versionTrouble, type OpenedJob } from "./job-link.js";
+import type { OpenedWords } from "./labels/opened-words.js";
 import { emptyJob, isBlank, type JobState, type Row } from "./job-state.js";
 
 /** What tells a file of ours from any other JSON. */
@@ -47,21 +48,22 @@ function readRows(list: ListName, given: unknown, leftOut: string[]): Row[] | nu
  * Reads a job from the text of a file.
  *
  * @param text - the text
+ * @param words - what is said of links and files
  * @returns the job, or why it can't be read
  */
-export function jobFromFile(text: string): OpenedJob {
+export function jobFromFile(text: string, words: OpenedWords): OpenedJob {
   let file: unknown;
   try {
     file = JSON.parse(text);
   } catch {
-    return { ok: false, why: "This file is no job of the bench page: it is not JSON." };
+    return { ok: false, why: words.notJson };
   }
   if (!isRecord(file) || file["format"] !== FORMAT) {
-    return { ok: false, why: `This file is no job of the bench page: it does not begin with the format ${FORMAT}.` };
+    return { ok: false, why: words.otherFormat({ format: FORMAT }) };
   }
-  const why = versionTrouble("file", file["version"]);
+  const why = versionTrouble("file", file["version"], words);
   if (why !== null) return { ok: false, why };
-  if (!isRecord(file["fields"])) return { ok: false, why: "This file is damaged: its fields are missing." };
+  if (!isRecord(file["fields"])) return { ok: false, why: words.noFields };
   const leftOut: string[] = [];
   const values: Record<string, string> = { ...emptyJob().values };
   for (const [name, value] of Object.entries(file["fields"])) {
@@ -71,7 +73,7 @@ export function jobFromFile(text: string): OpenedJob {
   const layers = readRows("layers", file["layers"], leftOut);
   const sticks = readRows("sticks", file["sticks"], leftOut);
   if (layers === null || sticks === null) {
-    return { ok: false, why: `This file is damaged: a list in it is none, or has more than ${MOST_ROWS} rows.` };
+    return { ok: false, why: words.badList({ most: MOST_ROWS }) };
   }
   return { ok: true, state: { values: values as JobState["values"], lists: { layers, sticks } }, leftOut };
 }

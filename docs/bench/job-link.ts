@@ -1,5 +1,6 @@
 import { FIELDS, LISTS } from "./field-table.js";
 import type { Field, FieldKind, FieldName, ListName } from "./fields.js";
+import type { OpenedWords } from "./labels/opened-words.js";
 import { emptyJob, FIELD_NAMES, isBlank, untouched, type JobState, type Row } from "./job-state.js";
 
 /** The version of the form that links and files are written in. A change that old ones can't be read by raises it. */
@@ -30,17 +31,16 @@ const MOST_SAID = { names: 5, letters: 40 } as const;
  * Says what was left out of a job. A link can hold anything, so that no more of it is repeated than is needed to find it.
  *
  * @param leftOut - the names
+ * @param words - what is said of links and files
  * @returns a sentence; empty where nothing was left out
  */
-export function leftOutWords(leftOut: readonly string[]): string {
+export function leftOutWords(leftOut: readonly string[], words: OpenedWords): string {
   if (leftOut.length === 0) return "";
   const names = leftOut.slice(0, MOST_SAID.names).map((name) => {
     const plain = name.slice(0, MOST_SAID.letters).replace(/[^\w.[\] -]/g, "?");
     return name.length > MOST_SAID.letters ? `${plain}…` : plain;
   });
-  const more = leftOut.length - names.length;
-  const others = more === 0 ? "" : ` and ${more} more`;
-  return `Left out, since this page can't take it: ${names.join(", ")}${others}.`;
+  return words.leftOut({ names, more: leftOut.length - names.length });
 }
 
 /**
@@ -73,15 +73,16 @@ export function jobToFragment(state: JobState): string {
  *
  * @param what - the link or the file
  * @param version - what it says its version is
+ * @param words - what is said of links and files
  * @returns a sentence, or `null` when it can
  */
-export function versionTrouble(what: "link" | "file", version: unknown): string | null {
+export function versionTrouble(what: "link" | "file", version: unknown, words: OpenedWords): string | null {
   if (version === JOB_VERSION || version === String(JOB_VERSION)) return null;
   const number = typeof version === "string" && /^\d+$/.test(version) ? Number(version) : version;
   if (typeof number === "number" && Number.isInteger(number) && number > JOB_VERSION) {
-    return `This ${what} was made by a newer bench page (version ${number}); this one reads version ${JOB_VERSION}. Reload the page, or open it where it was made.`;
+    return words.newer({ what, version: number, known: JOB_VERSION });
   }
-  return `This ${what} does not say which version it is, so it can't be read: version ${JOB_VERSION} is expected.`;
+  return words.noVersion({ what, known: JOB_VERSION });
 }
 
 /**
@@ -92,7 +93,7 @@ export function versionTrouble(what: "link" | "file", version: unknown): string 
  * @returns true when it can
  */
 export function canHold({ choices, kind }: Field, text: string): boolean {
-  return choices === undefined ? text.length <= mostLetters(kind) : choices.some(({ value }) => value === text);
+  return choices === undefined ? text.length <= mostLetters(kind) : choices.includes(text);
 }
 
 /**
@@ -109,12 +110,13 @@ export function isFieldName(name: string): name is FieldName {
  * Reads a job from the fragment of a link.
  *
  * @param fragment - with or without its `#`
+ * @param words - what is said of links and files
  * @returns the job, or why it can't be read
  */
-export function jobFromFragment(fragment: string): OpenedJob {
+export function jobFromFragment(fragment: string, words: OpenedWords): OpenedJob {
   const parts = new URLSearchParams(fragment.replace(/^#/, ""));
   if (parts.size === 0) return { ok: true, state: emptyJob(), leftOut: [] };
-  const why = versionTrouble("link", parts.get("v"));
+  const why = versionTrouble("link", parts.get("v"), words);
   if (why !== null) return { ok: false, why };
   const { values } = emptyJob();
   const written: Record<string, string> = { ...values };

@@ -22,7 +22,7 @@ export const FIELD_NAMES: readonly FieldName[] = Object.keys(FIELDS) as FieldNam
  * @returns the first choice, or nothing
  */
 export function untouched(name: FieldName): string {
-  return FIELDS[name].choices?.[0]?.value ?? "";
+  return FIELDS[name].choices?.[0] ?? "";
 }
 
 /**

@@ -2,11 +2,9 @@
  * The bench page: whenever the form changes, the plan, its drawings and the fit of its sticks follow.
  */
 import { isInputError } from "miterwright/errors";
-import type { FramePlan } from "miterwright/frame";
 import type { LengthUnit } from "miterwright/units";
-import { bullets } from "./cards/tables.js";
 import { convertJob, type Typed } from "./convert-fields.js";
-import { followPlan, startFits } from "./stock-fit.js";
+import { followPlan, rackNow, startFits } from "./stock-fit.js";
 import { readDryFit } from "./dry-fit.js";
 import { afterPause, find } from "./elements.js";
 import { exampleJob } from "./example-job.js";
@@ -16,54 +14,71 @@ import { html } from "./html.js";
 import { jobFromFile } from "./job-file.js";
 import { jobFromFragment, leftOutWords, type OpenedJob } from "./job-link.js";
 import { emptyJob, type JobState, type Row } from "./job-state.js";
-import { planJob } from "./plan-job.js";
-import { showCard, showPlan } from "./plan-view.js";
+import { LANGUAGE } from "./language.js";
+import { showFormMeanings } from "./meanings.js";
+import { planJob, type PlannedJob } from "./plan-job.js";
+import { showCard, showNoCards, showPlan } from "./plan-view.js";
 import { printAwaitedSheet, printSection, printSheet } from "./printing.js";
 import type { FieldIssue } from "./read-fields.js";
 import { copyLink, keepLink, keepLinkNow, leaveLinkBehind, saveJob } from "./sharing.js";
 import { say, showFailure, showStatus } from "./status-view.js";
-import { writersOf, type Writers } from "./writers.js";
+import { penOf, type Pen } from "./writers.js";
 
-/** What the page shows now. */
-let plan: FramePlan | null = null;
-let writers: Writers = writersOf(emptyJob().values);
+/** What the form says, and what it is written with. */
+let planned: PlannedJob = planJob(emptyJob());
+let pen: Pen = penOf(emptyJob().values);
 /** The unit under which the lengths in the form were typed, and what the page converted. */
 let unit: LengthUnit = emptyJob().values.unit as LengthUnit;
 const typed = new Map<string, Typed>();
 
 function showDryFit(values: Values): readonly FieldIssue[] {
-  if (plan === null) {
+  if (planned.plan === null) {
     showCard("dry-fit", null);
     return [];
   }
-  const { lines, issues } = readDryFit(values, plan);
-  showCard("dry-fit", lines.length === 0 ? html`` : bullets(lines));
+  const { lines, issues } = readDryFit(values, planned.plan, pen);
+  showCard(
+    "dry-fit",
+    lines.length === 0
+      ? html``
+      : html`<ul>
+          ${lines.map((line) => html`<li>${line}</li>`)}
+        </ul>`,
+  );
   return issues;
+}
+
+/** Tells the plan as far as it is known: all of it, or what a fit of its sticks changes. */
+function tell(which: "all" | "sticks"): void {
+  const { plan } = planned;
+  const rack = rackNow();
+  const fit = rack.kind === "fit" ? rack.fit : null;
+  if (plan === null) showNoCards();
+  const notReady = plan === null ? [] : showPlan({ plan, fit, pen }, which);
+  showStatus(planned, { notReady, rack }, pen);
 }
 
 /** Plans and shows what the form says. */
 function showJob(state: JobState): void {
-  const planned = planJob(state);
-  ({ plan } = planned);
-  showPlan(plan, writers);
+  planned = planJob(state);
+  followPlan(planned.plan);
+  tell("all");
   showIssues([...planned.issues, ...showDryFit(state.values)]);
-  showStatus(planned, writers);
-  followPlan(plan, writers);
 }
 
 /** Shows that there is no plan, whatever was on the page before. */
 function showNoPlan(): void {
-  plan = null;
-  showPlan(null, writers);
+  planned = { ...planned, plan: null };
+  showNoCards();
   showCard("dry-fit", null);
   showIssues([]);
-  followPlan(null, writers);
+  followPlan(null);
 }
 
 /** Brings everything up to date with the form. What can't be planned, drawn or written leaves no plan on the page: the former one is of other input. */
 function update(): void {
   const state = readForm();
-  writers = writersOf(state.values);
+  pen = penOf(state.values);
   unit = state.values.unit as LengthUnit;
   showAsked(state.values);
   try {
@@ -94,7 +109,7 @@ function open(opened: OpenedJob): void {
     say("notice", opened.why);
     return;
   }
-  say("notice", leftOutWords(opened.leftOut));
+  say("notice", leftOutWords(opened.leftOut, LANGUAGE.page.opened));
   typed.clear();
   showForm(opened.state);
   change();
@@ -140,10 +155,10 @@ function onPress(id: string, work: () => void): void {
 
 function startButtons(): void {
   onPress("print-sheet", () => {
-    if (plan !== null) printSheet(plan, writers);
+    if (planned.plan !== null) printSheet(planned.plan, pen);
   });
   onPress("print-section", () => {
-    if (plan !== null) printSection(plan, writers);
+    if (planned.plan !== null) printSection(planned.plan, pen);
   });
   onPress("copy-link", () => void copyLink());
   onPress("save-file", saveJob);
@@ -162,7 +177,7 @@ function startButtons(): void {
     void file?.text().then((text) => {
       // So that the same file can be chosen again.
       chooser.value = "";
-      openNext(jobFromFile(text));
+      openNext(jobFromFile(text, LANGUAGE.page.opened));
     });
   });
 }
@@ -179,16 +194,18 @@ function start(): void {
   });
   startButtons();
   startFits(() => {
-    printAwaitedSheet(plan, writers);
+    tell("sticks");
+    printAwaitedSheet(planned.plan, pen);
   });
   window.addEventListener("hashchange", () => {
-    open(jobFromFragment(location.hash));
+    open(jobFromFragment(location.hash, LANGUAGE.page.opened));
   });
   window.addEventListener("resize", afterPause(update, 200));
   // The form is there even where the link is broken, and then the address is left as it is.
+  showFormMeanings();
   showForm(emptyJob());
   update();
-  if (location.hash !== "") open(jobFromFragment(location.hash));
+  if (location.hash !== "") open(jobFromFragment(location.hash, LANGUAGE.page.opened));
 }
 
 start();

@@ -3,8 +3,10 @@ import { planFrame, stockJob, type FramePlan } from "miterwright/frame";
 import { issueField } from "./issue-field.js";
 import { issueWords } from "./issue-words.js";
 import type { JobState } from "./job-state.js";
+import { LANGUAGE, type Language } from "./language.js";
 import type { FieldIssue } from "./read-fields.js";
 import { readJob } from "./read-job.js";
+import { penOf } from "./writers.js";
 
 /** A form and the plan that follows from it. */
 export interface PlannedJob {
@@ -22,10 +24,12 @@ export interface PlannedJob {
  * Plans the job that a form describes.
  *
  * @param state - the form
+ * @param language - what is wrong is told in; default the page's own language
  * @returns the plan, or what is wrong or needed
  */
-export function planJob(state: JobState): PlannedJob {
-  const { brief, frames, keep, issues, needed } = readJob(state);
+export function planJob(state: JobState, language: Language = LANGUAGE): PlannedJob {
+  const pen = penOf(state.values, language);
+  const { brief, frames, keep, issues, needed } = readJob(state, pen);
   if (brief === null) return { plan: null, frames, issues, needed };
   try {
     const plan = planFrame(brief);
@@ -35,7 +39,7 @@ export function planJob(state: JobState): PlannedJob {
     return { plan: { ...plan, stockJobs: [job] }, frames, issues, needed };
   } catch (error) {
     if (!isInputError(error)) throw error;
-    const issue = { field: issueField(error.path, state.values.holds), words: issueWords(error) };
-    return { plan: null, frames, issues: [issue], needed };
+    const field = issueField(error.path, state.values.holds);
+    return { plan: null, frames, issues: [{ field, words: issueWords(error, field, pen) }], needed };
   }
 }

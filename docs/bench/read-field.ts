@@ -1,20 +1,34 @@
+import type { ParseError } from "miterwright/errors";
 import { tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
 import type { FieldKind } from "./fields.js";
-import { issueWords } from "./issue-words.js";
+import type { PageWords } from "./labels/page-words.js";
 
 /** A field that was read: what it says, or what is wrong with it. */
 export type Reading = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly words: string };
+
+/** What a field is read with. */
+export interface ReadWith {
+  /** Unit of lengths without one. */
+  readonly unit: LengthUnit;
+  /** The page's texts. */
+  readonly page: PageWords;
+}
 
 function refused(words: string): Reading {
   return { ok: false, words };
 }
 
-function readLength(text: string, unit: LengthUnit, least: "above zero" | "zero"): Reading {
+/** A text that can't be read, and why. */
+function unreadable(what: "length" | "angle", { fault }: ParseError, { errors }: PageWords): Reading {
+  const reason = (errors.reasons[fault.code] as (values: typeof fault) => string)(fault);
+  return refused(errors.unreadable[what]({ reason }));
+}
+
+function readLength(text: string, kind: "length" | "room", { unit, page }: ReadWith): Reading {
   const read = tryParseLength(text, unit);
-  if (!read.ok) return refused(issueWords(read.error));
-  if (read.value < 0 || (read.value === 0 && least === "above zero")) {
-    return refused(least === "zero" ? "This can't be less than zero." : "This has to be more than zero.");
-  }
+  if (!read.ok) return unreadable("length", read.error, page);
+  if (kind === "room" && read.value < 0) return refused(page.errors.negative);
+  if (kind === "length" && read.value <= 0) return refused(page.errors.notPositive);
   return { ok: true, value: read.value };
 }
 
@@ -23,26 +37,22 @@ function readLength(text: string, unit: LengthUnit, least: "above zero" | "zero"
  *
  * @param text - as typed, not blank
  * @param kind - what the field takes
- * @param unit - unit of lengths without one
- * @returns the number, lengths in `unit`, or what is wrong in a sentence
+ * @param given - unit of lengths without one, and the page's texts
+ * @returns the number, lengths in that unit, or what is wrong in a sentence
  */
-export function readField(text: string, kind: FieldKind, unit: LengthUnit): Reading {
+export function readField(text: string, kind: FieldKind, given: ReadWith): Reading {
+  const { errors } = given.page;
   switch (kind) {
     case "length":
-      return readLength(text, unit, "above zero");
     case "room":
-      return readLength(text, unit, "zero");
+      return readLength(text, kind, given);
     case "angle": {
       const read = tryParseAngle(text);
-      return read.ok ? read : refused(issueWords(read.error));
+      return read.ok ? read : unreadable("angle", read.error, given.page);
     }
     case "count":
-      return /^\s*\d+\s*$/.test(text)
-        ? { ok: true, value: Number(text) }
-        : refused("This is counted in whole numbers, such as 6.");
+      return /^\s*\d+\s*$/.test(text) ? { ok: true, value: Number(text) } : refused(errors.notCount);
     default:
-      return /^\s*\d+(?:\.\d+)?\s*$/.test(text)
-        ? { ok: true, value: Number(text) }
-        : refused("This has to be a plain number, such as 12 or 12.50.");
+      return /^\s*\d+(?:\.\d+)?\s*$/.test(text) ? { ok: true, value: Number(text) } : refused(errors.notNumber);
   }
 }

@@ -2,6 +2,7 @@ import type { LengthUnit } from "miterwright/units";
 import { FIELDS, LISTS } from "./field-table.js";
 import { isAsked, type Field, type ListName, type Values } from "./fields.js";
 import { FIELD_NAMES, isBlank, type JobState, type Row } from "./job-state.js";
+import type { PageWords } from "./labels/page-words.js";
 import { readField } from "./read-field.js";
 
 /** Something that is wrong with a field. */
@@ -50,9 +51,10 @@ const NEEDED_COLUMNS: readonly string[] = ["length", "thickness"];
  * Reads every field that is asked. The dry fit is another question and is left out.
  *
  * @param state - the form
+ * @param page - the page's texts
  * @returns the numbers, what is wrong, and what is needed
  */
-export function readFields(state: JobState): ReadFields {
+export function readFields(state: JobState, page: PageWords): ReadFields {
   const { values } = state;
   const numbers = new Map<string, number>();
   const issues: FieldIssue[] = [];
@@ -62,7 +64,7 @@ export function readFields(state: JobState): ReadFields {
       if (isNeeded) needed.push(key);
       return;
     }
-    const reading = readField(text, field.kind, values.unit as LengthUnit);
+    const reading = readField(text, field.kind, { unit: values.unit as LengthUnit, page });
     if (reading.ok) numbers.set(key, reading.value);
     else issues.push({ field: key, words: reading.words });
   };

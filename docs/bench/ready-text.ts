@@ -1,47 +1,41 @@
-import { type FramePlan } from "miterwright/frame";
-import { hazardText, reasonText } from "miterwright/words";
+import type { FramePlan } from "miterwright/frame";
 import type { StockFit } from "miterwright/stock";
-import { shortageText } from "./cards/stock-card.js";
-import type { Writers } from "./writers.js";
+import type { RackWords } from "./labels/rack-words.js";
+import type { EssenceValues } from "./labels/status-words.js";
+import type { Pen } from "./writers.js";
 
 /** What is known of the rack: nothing was asked of it, it is being looked at, what it gives, or why it does not suit. */
 export type Rack =
   | { readonly kind: "none" | "pending" }
   | { readonly kind: "fit"; readonly fit: StockFit }
-  | { readonly kind: "refused"; readonly why: string };
+  | { readonly kind: "refused"; readonly why: keyof RackWords["refused"] };
 
-/** What the rack lacks; "" where it lacks nothing. */
-function rackText({ hazards }: FramePlan, writers: Writers, rack: Rack): string {
-  const short = hazards.find(({ code }) => code === "short-stick");
-  if (short !== undefined) return hazardText(short, writers).sentence;
-  if (rack.kind === "refused") return `The sticks don't suit: ${rack.why}`;
-  return rack.kind === "fit" && rack.fit.status === "short" ? shortageText(rack.fit) : "";
+/** The numbers that are looked for first; `null` where no lay suits the saw. */
+export function essenceOf({ sawing, geometry }: FramePlan, { formats }: Pen): EssenceValues | null {
+  if (sawing.lay === null) return null;
+  const { miter, bevel } = sawing.lay.first;
+  const { angle, length } = formats;
+  return {
+    miter: angle(miter.reading),
+    bevel: angle(bevel.reading),
+    length: length(geometry.pieces[0].longest.length),
+  };
 }
 
 /**
  * How far a plan is: ready, or what is in its way.
  *
  * @param plan - the plan
- * @param writers - how lengths and angles are written
- * @param rack - what is known of the sticks; default nothing
+ * @param notReady - what its report says has to be mended
+ * @param rack - what is known of the sticks
+ * @param pen - what the page writes with
  * @returns a sentence or two
  */
-export function readyText(plan: FramePlan, writers: Writers, rack: Rack = { kind: "none" }): string {
-  const { sawing, geometry, hazards, contents } = plan;
-  const missed = hazards.find(({ code }) => code === "missed-lip" || code === "lip-not-known");
-  if (missed !== undefined) {
-    const { sentence, numbers } = hazardText(missed, writers);
-    return `Not ready yet. ${sentence} (${numbers})`;
-  }
-  if (contents.reason !== null) {
-    return `Not ready yet. The contents can't be held. ${reasonText(contents.reason)}`;
-  }
-  if (sawing.lay === null) return "No way to lay the stick suits this saw.";
-  const lack = rackText(plan, writers, rack);
-  if (lack !== "") return `Not ready yet. ${lack}`;
-  const { length, angle } = writers;
-  const { longest, count } = geometry.pieces[0];
-  const { miter, bevel } = sawing.lay.first;
-  const said = rack.kind === "pending" ? "The sticks are still being fitted" : "The plan is ready";
-  return `${said}: ${count} pieces of ${length(longest.length)}, miter scale at ${angle(miter.reading)}, bevel scale at ${angle(bevel.reading)}.`;
+export function readyText(plan: FramePlan, notReady: readonly string[], rack: Rack, pen: Pen): string {
+  const { page, words } = pen;
+  const first = essenceOf(plan, pen);
+  if (notReady.length > 0 || first === null) return notReady.join(" ");
+  if (rack.kind === "refused") return words.reports.notReady({ reason: page.rack.refused[rack.why] });
+  const pieces = plan.geometry.pieces[0].count;
+  return page.status.ready({ ...first, pieces, isFitting: rack.kind === "pending" });
 }

@@ -2,6 +2,7 @@ import { afterPause, find } from "./elements.js";
 import { readForm } from "./form-view.js";
 import { jobToFile } from "./job-file.js";
 import { jobToFragment } from "./job-link.js";
+import { LANGUAGE } from "./language.js";
 import { saveText } from "./paper-window.js";
 import { say } from "./status-view.js";
 
@@ -43,15 +44,15 @@ export async function copyLink(): Promise<void> {
   box.select();
   try {
     await navigator.clipboard.writeText(address);
-    say("done", "The link is copied. Whoever opens it sees this job.");
+    say("done", LANGUAGE.page.status.done.copied);
   } catch {
-    say("done", "Your browser does not let the page copy: copy the link below.");
+    say("done", LANGUAGE.page.status.done.notCopied);
   }
 }
 
 /** Saves the job as a file, named after its heading in letters that every disk takes. */
 export function saveJob(): void {
   const state = readForm();
-  const words = state.values.title.toLowerCase().match(/[a-z0-9]+/g) ?? ["frame"];
+  const words = state.values.title.toLowerCase().match(/[a-z0-9]+/g) ?? [LANGUAGE.page.opened.fileName];
   saveText(`${words.join("-").slice(0, 60)}.json`, jobToFile(state));
 }

@@ -1,10 +1,12 @@
-import type { FramePlan } from "miterwright/frame";
 import { find, showMarkup } from "./elements.js";
 import { labelOf } from "./form-view.js";
 import { html } from "./html.js";
+import { LANGUAGE } from "./language.js";
 import type { PlannedJob } from "./plan-job.js";
-import { readyText, type Rack } from "./ready-text.js";
-import type { Writers } from "./writers.js";
+import { essenceOf, readyText, type Rack } from "./ready-text.js";
+import type { Pen } from "./writers.js";
+
+const { status } = LANGUAGE.page;
 
 /**
  * Says something in one of the page's places for it.
@@ -28,14 +30,6 @@ function showWanted(keys: readonly string[]): void {
   showMarkup(list, html`${items}`);
 }
 
-/** The three numbers that are looked for first. */
-function essence({ sawing, geometry }: FramePlan, { length, angle }: Writers): string {
-  const size = length(geometry.pieces[0].longest.length);
-  if (sawing.lay === null) return size;
-  const { miter, bevel } = sawing.lay.first;
-  return `miter ${angle(miter.reading)}, bevel ${angle(bevel.reading)}, ${size}`;
-}
-
 /** What depends on whether there is a plan. */
 function showWhetherPlanned(isPlanned: boolean, gist: string): void {
   find("essence", HTMLSpanElement).textContent = gist;
@@ -44,37 +38,33 @@ function showWhetherPlanned(isPlanned: boolean, gist: string): void {
   find("print-section", HTMLButtonElement).disabled = !isPlanned;
 }
 
-/** The plan that the status is about, and what is known of the rack. */
-let shown: { readonly plan: FramePlan; readonly writers: Writers } | null = null;
-let rack: Rack = { kind: "none" };
-
-function sayReady(): void {
-  if (shown !== null) say("status", readyText(shown.plan, shown.writers, rack));
-}
-
-/**
- * Takes what is known of the rack into the status: a plan whose sticks run out is not ready.
- *
- * @param now - what is known
- */
-export function showRack(now: Rack): void {
-  rack = now;
-  sayReady();
+/** What is known of a plan beside its form. */
+export interface Readiness {
+  /** What its report says has to be mended. */
+  readonly notReady: readonly string[];
+  /** What is known of its sticks. */
+  readonly rack: Rack;
 }
 
 /**
  * Shows how far the plan is, and what is in its way.
  *
  * @param planned - the form and its plan
- * @param writers - how lengths and angles are written
+ * @param readiness - what its report and its sticks say
+ * @param pen - what the page writes with
  */
-export function showStatus({ plan, issues, needed }: PlannedJob, writers: Writers): void {
+export function showStatus({ plan, issues, needed }: PlannedJob, { notReady, rack }: Readiness, pen: Pen): void {
   const wrong = issues.map(({ field }) => field);
   showWanted([...new Set([...wrong, ...needed])]);
-  shown = plan === null ? null : { plan, writers };
-  if (plan !== null) sayReady();
-  else say("status", wrong.length > 0 ? "Something in the form can't be used yet:" : "Still needed:");
-  showWhetherPlanned(plan !== null, plan === null ? "No plan yet" : essence(plan, writers));
+  if (plan === null) {
+    say("status", wrong.length > 0 ? status.wrong : status.needed);
+    showWhetherPlanned(false, status.none);
+    return;
+  }
+  say("status", readyText(plan, notReady, rack, pen));
+  const first = essenceOf(plan, pen);
+  const size = pen.formats.length(plan.geometry.pieces[0].longest.length);
+  showWhetherPlanned(true, first === null ? size : status.essence(first));
 }
 
 /**
@@ -83,12 +73,7 @@ export function showStatus({ plan, issues, needed }: PlannedJob, writers: Writer
  * @param cause - the numbers, which can't all be written or drawn, or a fault of the page
  */
 export function showFailure(cause: "numbers" | "page"): void {
-  shown = null;
   showWanted([]);
-  const why =
-    cause === "numbers"
-      ? "some number of this job is too large or too small to be written or drawn."
-      : "this page failed at this job. That is a fault of the page. Change something in the form, or reload the page.";
-  say("status", `No plan: ${why}`);
-  showWhetherPlanned(false, "No plan yet");
+  say("status", status.failed[cause]);
+  showWhetherPlanned(false, status.none);
 }

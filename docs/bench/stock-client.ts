@@ -54,7 +54,7 @@ export function fitInWorker(job: StockJob, tell: (answer: StockAnswer) => void):
   };
   worker.onerror = ({ message }): void => {
     end();
-    tell({ kind: "refused", code: "bug", message: `the search failed (${message}).` });
+    tell({ kind: "failed", message });
   };
   const ask = (request: StockRequest): void => {
     worker.postMessage(request);

@@ -1,52 +1,47 @@
 import type { FramePlan } from "miterwright/frame";
 import type { FitProgress, StockFit, StockJob } from "miterwright/stock";
-import { stockMarkup } from "./cards/stock-card.js";
 import { afterPause, find } from "./elements.js";
-import { html, type Markup } from "./html.js";
-import { drawingWidth, showCard } from "./plan-view.js";
+import { html } from "./html.js";
+import { LANGUAGE } from "./language.js";
+import { showCard } from "./plan-view.js";
+import type { Rack } from "./ready-text.js";
 import { fitInWorker, type Fitting } from "./stock-client.js";
 import type { StockAnswer } from "./stock-messages.js";
-import { showRack } from "./status-view.js";
-import type { Writers } from "./writers.js";
+import { writersOf } from "./writers.js";
 
-/** How far the fit of the page's sticks is. */
+const WORDS = LANGUAGE.page.rack;
+
+/** How far the fit of the page's sticks is; `text` is the job, so that the same one is known again. */
 type FitState =
   | { readonly kind: "none" }
   | { readonly kind: "pending"; readonly job: StockJob; readonly text: string; readonly fitting: Fitting | null }
-  | { readonly kind: "fit"; readonly job: StockJob; readonly text: string; readonly fit: StockFit }
-  | { readonly kind: "refused"; readonly text: string; readonly why: string };
+  | { readonly kind: "fit"; readonly text: string; readonly fit: StockFit }
+  | { readonly kind: "refused"; readonly text: string; readonly why: keyof typeof WORDS.refused };
 
 let now: FitState = { kind: "none" };
-let writeWith: Writers | null = null;
 let tellDone: () => void = () => undefined;
 
-/** What the card says; `null` where it says nothing. */
-function markupOf(): Markup | null {
-  if (now.kind === "fit") return stockMarkup(now.job, now.fit, writeWith!, drawingWidth());
-  if (now.kind === "refused") return html`<p><strong>The sticks don't suit:</strong> ${now.why}</p>`;
-  return null;
-}
-
+/** Shows how far the fit is. What it says once it is there is told with the plan. */
 function show(): void {
-  showRack(now);
   const card = find("card-stock", HTMLElement);
-  const body = card.querySelector<HTMLElement>(".body")!;
-  body.classList.toggle("stale", now.kind === "pending");
+  card.querySelector<HTMLElement>(".body")!.classList.toggle("stale", now.kind === "pending");
   if (now.kind === "pending") {
     card.hidden = false;
     return;
   }
   find("fitting", HTMLDivElement).hidden = true;
-  showCard("stock", markupOf());
+  if (now.kind === "none") showCard("stock", null);
+  if (now.kind === "refused") showCard("stock", html`<p><strong>${WORDS.refused[now.why]}</strong></p>`);
 }
 
 function showProgress({ cost, bound, unplaced }: FitProgress): void {
   const near = cost > 0 ? Math.max(0, Math.min(1, bound / cost)) : 0;
   if (near > 0) find("progress-bar", HTMLProgressElement).value = near;
+  // What is all but proven is not said to be so. Which unit shares are written for makes no difference.
+  const share = Math.floor(1000 * near) / 10;
+  const proven = writersOf({ unit: "mm", fineness: "usual" }).percent(share);
   find("progress", HTMLParagraphElement).textContent =
-    unplaced > 0
-      ? `Looking for room: ${unplaced} pieces have none yet.`
-      : `A stick plan is found; it is proven to ${(100 * near).toFixed(2)} % of its cost. Looking for a cheaper one.`;
+    unplaced > 0 ? WORDS.looking({ pieces: unplaced }) : WORDS.found({ proven });
 }
 
 /** What most fits take is not worth a flicker of the page; after that the fit of another job has to go. */
@@ -56,17 +51,19 @@ const showFittingSoon = afterPause(() => {
   showCard("stock", html``);
 }, 150);
 
-function onAnswer(job: StockJob, text: string, answer: StockAnswer): void {
+function onAnswer(text: string, answer: StockAnswer): void {
   if (answer.kind === "progress") {
     showProgress(answer.progress);
     return;
   }
   if (answer.kind === "fit") {
-    now = { kind: "fit", job, text, fit: answer.fit };
+    now = { kind: "fit", text, fit: answer.fit };
+  } else if (answer.kind === "refused") {
+    // A piece that fits no stick is what makers meet.
+    now = { kind: "refused", text, why: answer.code === "impossible" ? "tooLong" : "numbers" };
   } else {
-    // A piece that fits no stick is what makers meet; any other refusal speaks for itself.
-    const why = answer.code === "impossible" ? "a piece is longer than every stick in the rack." : answer.message;
-    now = { kind: "refused", text, why };
+    now = { kind: "refused", text, why: "failed" };
+    reportError(new Error(answer.message));
   }
   show();
   tellDone();
@@ -75,10 +72,10 @@ function onAnswer(job: StockJob, text: string, answer: StockAnswer): void {
 const startSoon = afterPause(() => {
   if (now.kind !== "pending" || now.fitting !== null) return;
   const { job, text } = now;
-  find("progress", HTMLParagraphElement).textContent = "Looking for the cheapest way to cut the sticks up.";
+  find("progress", HTMLParagraphElement).textContent = WORDS.begun;
   find("progress-bar", HTMLProgressElement).removeAttribute("value");
   const fitting = fitInWorker(job, (answer) => {
-    onAnswer(job, text, answer);
+    onAnswer(text, answer);
   });
   now = { kind: "pending", job, text, fitting };
   showFittingSoon();
@@ -88,10 +85,8 @@ const startSoon = afterPause(() => {
  * Makes the fit of the sticks follow the frame's plan. A job that is the same as before is not fitted anew.
  *
  * @param plan - the plan; `null` or one without sticks has no fit
- * @param writers - how lengths are written
  */
-export function followPlan(plan: FramePlan | null, writers: Writers): void {
-  writeWith = writers;
+export function followPlan(plan: FramePlan | null): void {
   const job = plan?.stockJobs[0];
   const text = job === undefined ? "" : JSON.stringify(job);
   if (now.kind === "none" ? text !== "" : now.text !== text) {
@@ -103,12 +98,12 @@ export function followPlan(plan: FramePlan | null, writers: Writers): void {
 }
 
 /**
- * How the sticks are cut up, for the sheet.
+ * What is known of the sticks now.
  *
- * @returns the fit, `undefined` where there is none, or `"pending"` while it is looked for
+ * @returns how they are cut up, or why not or not yet
  */
-export function fitNow(): StockFit | undefined | "pending" {
-  return now.kind === "pending" ? "pending" : now.kind === "fit" ? now.fit : undefined;
+export function rackNow(): Rack {
+  return now;
 }
 
 /**

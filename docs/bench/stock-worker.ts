@@ -29,10 +29,9 @@ async function answer(job: StockJob): Promise<void> {
     scope.postMessage({ kind: "fit", fit });
   } catch (error) {
     // What is thrown here is heard by nobody else, and the page would wait for ever.
-    const [code, message] = isInputError(error)
-      ? [error.code, error.message]
-      : ["bug", `the search failed (${String(error)}).`];
-    scope.postMessage({ kind: "refused", code, message });
+    scope.postMessage(
+      isInputError(error) ? { kind: "refused", code: error.code } : { kind: "failed", message: String(error) },
+    );
   }
 }
 

@@ -10,7 +10,7 @@ export {
   type InputErrorCode,
   type InputErrorFacts,
 } from "../core/input-error.js";
-export { ParseError, type ParseErrorFacts } from "../core/parse-error.js";
+export { ParseError, type ParseErrorFacts, type ParseFault } from "../core/parse-error.js";
 export type { Box, Filled, LengthUnit, OneOf, Point, Pose } from "../core/geometry-types.js";
 export type {
   Hazard,

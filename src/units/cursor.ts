@@ -1,6 +1,6 @@
 import { describeValue } from "../core/check.js";
 import type { InputErrorCode } from "../core/input-error.js";
-import { ParseError } from "../core/parse-error.js";
+import { ParseError, type ParseFault } from "../core/parse-error.js";
 import { type CharacterKind, kindOf } from "./character-kind.js";
 
 /** Where a reader stands in a text. It only moves forward, so that reading takes time in proportion to the text. */
@@ -18,30 +18,39 @@ export interface Cursor {
 /** Most digits that a number may have: more than any measure needs, and few enough for exact arithmetic at once. */
 const MOST_DIGITS = 1000;
 
+/** Why a text makes no sense: as a clause, and as data. A fault without values is given by its code. */
+export type Why = readonly [reason: string, fault: ParseFault | PlainFault];
+
+/** A fault that has no values. */
+type PlainFault = Exclude<
+  ParseFault,
+  { readonly limit: number } | { readonly thousands: string } | { readonly sign: string }
+>["code"];
+
+/** Why a text without a number is refused. */
+export const NO_NUMBER: Why = ["a number is missing", "no-number"];
+
 /**
  * Throws the error that says where the text stops making sense, and why.
  *
  * @param cursor - the text, and where its reader stands
- * @param why - what is wrong, a clause
+ * @param why - what is wrong
  * @param position - where, if not at the cursor
  * @param code - what is wrong, in one word
  */
-export function fail(
-  cursor: Cursor,
-  why: string,
-  position: number = cursor.at,
-  code: InputErrorCode = "syntax",
-): never {
+export function fail(cursor: Cursor, why: Why, position: number = cursor.at, code: InputErrorCode = "syntax"): never {
   const { text, noun } = cursor;
+  const [reason, fault] = why;
   throw new ParseError({
     code,
     path: "text",
     value: text,
     // People count from 1.
-    message: `Expected \`text\` to be ${noun}, got ${describeValue(text)}: at character ${position + 1}, ${why}`,
+    message: `Expected \`text\` to be ${noun}, got ${describeValue(text)}: at character ${position + 1}, ${reason}`,
     expected: { clause: noun, kind: "other" },
     position,
-    reason: why,
+    reason,
+    fault: typeof fault === "string" ? { code: fault } : fault,
   });
 }
 
@@ -136,7 +145,8 @@ export function takeDigits(cursor: Cursor, kind: "digit" | "raised" | "lowered" 
   const start = cursor.at;
   const digits = takeRun(cursor, kind);
   if (digits.length > MOST_DIGITS) {
-    fail(cursor, `a number has more than ${MOST_DIGITS} digits`, start + MOST_DIGITS, "range");
+    const fault = { code: "too-many-digits", limit: MOST_DIGITS } as const;
+    fail(cursor, [`a number has more than ${MOST_DIGITS} digits`, fault], start + MOST_DIGITS, "range");
   }
   // The compatibility form of ⁷ and ₇ is 7.
   return kind === "digit" ? digits : digits.normalize("NFKC");

@@ -1,4 +1,15 @@
-import { advance, type Cursor, fail, isNext, peek, skip, skipSpace, takeDigits } from "./cursor.js";
+import {
+  advance,
+  type Cursor,
+  fail,
+  isNext,
+  NO_NUMBER,
+  peek,
+  skip,
+  skipSpace,
+  takeDigits,
+  type Why,
+} from "./cursor.js";
 
 /** An integer, 0 or more: a `bigint` where a double might not hold it. */
 export type Integer = number | bigint;
@@ -16,9 +27,11 @@ export interface Numeral {
 }
 
 /** Why a raised numerator is not enough. */
-const NO_SLASH: string = 'a fraction\'s "/" is missing';
+const NO_SLASH: Why = ['a fraction\'s "/" is missing', "no-slash"];
 /** Why a hyphen behind a number is refused, unless it joins a fraction without a space. */
-const HYPHEN: string = "the hyphen could be a minus sign; a fraction is joined as in 5-7/16";
+const HYPHEN: Why = ["the hyphen could be a minus sign; a fraction is joined as in 5-7/16", "unclear-hyphen"];
+/** Why a second number is refused. */
+const TWO_NUMBERS: Why = ['two numbers stand side by side; a unit between them or a "/" is missing', "two-numbers"];
 
 /** The integer that digits stand for, 0 without any. */
 function integerOf(digits: string): Integer {
@@ -53,10 +66,10 @@ function takeDenominator(cursor: Cursor): Integer {
   skipSpace(cursor);
   const start = cursor.at;
   const digits = takeDigits(cursor, isNext(cursor, "lowered") ? "lowered" : "digit");
-  if (digits === "") fail(cursor, "a denominator is missing");
+  if (digits === "") fail(cursor, ["a denominator is missing", "no-denominator"]);
   const bottom = integerOf(digits);
   // A long text of zeros is 0n.
-  if (bottom == 0) fail(cursor, "the denominator is zero", start, "range");
+  if (bottom == 0) fail(cursor, ["the denominator is zero", "zero-denominator"], start, "range");
   return bottom;
 }
 
@@ -77,10 +90,15 @@ function takeFraction(cursor: Cursor, whole: Integer): Numeral | undefined {
 /** Refuses a second number that is no fraction, by what it could be. */
 function refuseSecondNumber(cursor: Cursor, first: string, second: string, end: number): never {
   if (/^[1-9]\d{0,2}$/.test(first) && /^\d{3}$/.test(second)) {
-    return fail(cursor, `the space could part thousands; write ${first}${second}`, end);
+    const thousands = first + second;
+    return fail(
+      cursor,
+      [`the space could part thousands; write ${thousands}`, { code: "unclear-space", thousands }],
+      end,
+    );
   }
   const isRaised = !/^\d/.test(second);
-  return fail(cursor, isRaised ? NO_SLASH : 'two numbers stand side by side; a unit between them or a "/" is missing');
+  return fail(cursor, isRaised ? NO_SLASH : TWO_NUMBERS);
 }
 
 /** Takes the decimals after a point or comma; refuses what could be thousands. */
@@ -88,14 +106,15 @@ function takeDecimals(cursor: Cursor, whole: string): string {
   const point = cursor.at;
   const isComma = skip(cursor, "comma") || !skip(cursor, "point");
   const decimals = takeDigits(cursor);
-  if (decimals === "") return fail(cursor, "digits are missing after the point or comma");
+  if (decimals === "") return fail(cursor, ["digits are missing after the point or comma", "no-decimals"]);
   if (isNext(cursor, "point") || isNext(cursor, "comma")) {
-    return fail(cursor, "there is a second point or comma; thousands are written without separators");
+    return fail(cursor, ["there is a second point or comma; thousands are written without separators", "second-point"]);
   }
   // With a zero in front, or other than three digits after it, the comma cannot part thousands.
   if (isComma && decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
-    const choice = `${whole}.${decimals} or ${whole}${decimals}`;
-    return fail(cursor, `the comma could mark decimals or thousands; write ${choice}`, point);
+    const fault = { code: "unclear-comma", decimals: `${whole}.${decimals}`, thousands: whole + decimals } as const;
+    const choice = `${fault.decimals} or ${fault.thousands}`;
+    return fail(cursor, [`the comma could mark decimals or thousands; write ${choice}`, fault], point);
   }
   return decimals;
 }
@@ -108,7 +127,7 @@ function takeExponent(cursor: Cursor): number {
   advance(cursor);
   const start = cursor.at;
   if (isSigned) advance(cursor);
-  if (takeDigits(cursor).length > 3) fail(cursor, "an exponent is beyond 999", start, "range");
+  if (takeDigits(cursor).length > 3) fail(cursor, ["an exponent is beyond 999", "large-exponent"], start, "range");
   return Number(cursor.text.slice(start, cursor.at));
 }
 
@@ -125,7 +144,7 @@ export function readNumeral(cursor: Cursor, isFirst: boolean): Numeral {
   const next = cursor.kind;
   const decimals = next === "point" || next === "comma" ? takeDecimals(cursor, digits) : "";
   if (digits === "" && decimals === "") {
-    if (!isFractionNext(cursor)) fail(cursor, "a number is missing");
+    if (!isFractionNext(cursor)) fail(cursor, NO_NUMBER);
     return takeFraction(cursor, 0) ?? fail(cursor, NO_SLASH);
   }
   const whole = integerOf(digits);
@@ -146,6 +165,7 @@ export function readNumeral(cursor: Cursor, isFirst: boolean): Numeral {
       ? fail(cursor, HYPHEN, joint)
       : refuseSecondNumber(cursor, digits, cursor.text.slice(start, cursor.at).trim(), end);
   }
-  if (mixed.top >= mixed.bottom) fail(cursor, "the fraction beside a whole number is not below 1", start, "range");
+  if (mixed.top >= mixed.bottom)
+    fail(cursor, ["the fraction beside a whole number is not below 1", "improper-fraction"], start, "range");
   return mixed;
 }

@@ -1,5 +1,16 @@
 import { MAX_LENGTH, MIN_LENGTH } from "../core/check.js";
-import { type Cursor, fail, isNext, openCursor, peek, skip, skipSpace, takeRun } from "./cursor.js";
+import {
+  type Cursor,
+  fail,
+  NO_NUMBER,
+  type Why,
+  isNext,
+  openCursor,
+  peek,
+  skip,
+  skipSpace,
+  takeRun,
+} from "./cursor.js";
 import { type Part, valueOf } from "./quantity-value.js";
 import { readNumeral } from "./read-numeral.js";
 
@@ -16,7 +27,7 @@ export interface Notation {
 }
 
 /** Why a minus sign is refused. */
-const MINUS: string = "a minus sign can only stand in front";
+const MINUS: Why = ["a minus sign can only stand in front", "late-minus"];
 
 /** Takes the name or sign of a unit, in lower case; nothing when there is none. */
 function takeUnit(cursor: Cursor): string {
@@ -29,7 +40,10 @@ function takeUnit(cursor: Cursor): string {
 /** Refuses a point or comma that touches the digits after it, once a unit has been read. */
 function refusePoint(cursor: Cursor, kind: "point" | "comma"): void {
   if (isNext(cursor, kind) && peek(cursor, 1) === "digit") {
-    fail(cursor, `the ${kind} could end a part or mark decimals; write a space`);
+    fail(cursor, [
+      `the ${kind} could end a part or mark decimals; write a space`,
+      { code: "unclear-joint", sign: kind },
+    ]);
   }
 }
 
@@ -43,36 +57,38 @@ function skipJoint(cursor: Cursor): void {
   if (!isHyphen && !skip(cursor, "comma")) return;
   const joint = cursor.at - 1;
   const isLoose = skipSpace(cursor);
-  if (isNext(cursor, "end")) fail(cursor, "a number is missing");
+  if (isNext(cursor, "end")) fail(cursor, NO_NUMBER);
   if (isHyphen && isParted && !isLoose) fail(cursor, MINUS, joint);
 }
 
 /** Checks that a part can follow a larger one: in a unit that divides the larger, and too little to fill one of it. */
 function checkNextPart(cursor: Cursor, last: Part, part: Part, start: number, place: number): void {
   if (last.top != 0 || last.bottom != 1 || last.exponent !== 0) {
-    fail(cursor, "only the last part can have a fraction or decimals", start);
+    fail(cursor, ["only the last part can have a fraction or decimals", "early-fraction"], start);
   }
   // The sizes of one system divide each other, those of two do not.
   const ratio = last.size / part.size;
-  if (!(ratio > 1) || !Number.isInteger(ratio)) fail(cursor, "units must go down within one system", place);
+  if (!(ratio > 1) || !Number.isInteger(ratio))
+    fail(cursor, ["units must go down within one system", "unit-order"], place);
   if (part.whole >= ratio || part.top >= part.bottom) {
-    fail(cursor, `the number beside a larger unit is not below ${ratio}`, start, "range");
+    const fault = { code: "too-many-parts", limit: ratio } as const;
+    fail(cursor, [`the number beside a larger unit is not below ${ratio}`, fault], start, "range");
   }
 }
 
 /** Why what follows a number is no unit. */
-function whyNoUnit(cursor: Cursor, units: string): string {
+function whyNoUnit(cursor: Cursor, units: string): Why {
   switch (cursor.kind) {
     case "digit":
     case "raised":
     case "vulgar":
-      return "another number follows; a unit between them is missing";
+      return ["another number follows; a unit between them is missing", "no-unit-between"];
     case "slash":
-      return "a fraction has two whole numbers, as in 7/16";
+      return ["a fraction has two whole numbers, as in 7/16", "broken-fraction"];
     case "minus":
       return MINUS;
     default:
-      return `the unit must be ${units}`;
+      return [`the unit must be ${units}`, "unknown-unit"];
   }
 }
 
@@ -84,7 +100,7 @@ function readPart(cursor: Cursor, notation: Notation, bareSize: number, last: Pa
   const place = cursor.at;
   const isBare = isNext(cursor, "end");
   // Before the unit is taken, since what stands here in its place says why there is none.
-  const why = isBare ? "the last number needs a unit" : whyNoUnit(cursor, notation.units);
+  const why: Why = isBare ? ["the last number needs a unit", "no-unit"] : whyNoUnit(cursor, notation.units);
   const size = !isBare ? notation.sizeOf(takeUnit(cursor)) : last ? notation.sizeAfter(last.size) : bareSize;
   if (size === undefined) return fail(cursor, why, place);
   const part: Part = { whole, top, bottom, exponent, size };
@@ -104,7 +120,7 @@ function readPart(cursor: Cursor, notation: Notation, bareSize: number, last: Pa
 export function readQuantity(text: string, notation: Notation, size: number): number {
   const cursor = openCursor(text, notation.noun);
   skipSpace(cursor);
-  if (isNext(cursor, "end")) fail(cursor, "a number is missing", cursor.at, "missing");
+  if (isNext(cursor, "end")) fail(cursor, NO_NUMBER, cursor.at, "missing");
   const isNegative = skip(cursor, "hyphen") || skip(cursor, "minus");
   if (!isNegative) skip(cursor, "plus");
   skipSpace(cursor);
@@ -114,7 +130,7 @@ export function readQuantity(text: string, notation: Notation, size: number): nu
   while (!isNext(cursor, "end"));
   const value = valueOf(parts, size);
   if (value !== 0 && !(value >= MIN_LENGTH && value <= MAX_LENGTH)) {
-    fail(cursor, "the value must be 0 or from 1e-100 to 1e100 in size", start, "range");
+    fail(cursor, ["the value must be 0 or from 1e-100 to 1e100 in size", "out-of-range"], start, "range");
   }
   return (isNegative ? -value : value) + 0;
 }

@@ -3,13 +3,14 @@ import { ringClosure } from "miterwright/closure";
 import { sawSetting } from "miterwright/miter";
 import { readDryFit } from "../../docs/bench/dry-fit.js";
 import { planJob } from "../../docs/bench/plan-job.js";
+import { penOf } from "../../docs/bench/writers.js";
 import { jobOf, TRAY } from "./jobs.js";
 
 type Answers = Parameters<typeof jobOf>[0];
 
 function ask(answers: Answers): ReturnType<typeof readDryFit> {
   const { values } = jobOf(answers);
-  return readDryFit(values, planJob(jobOf({ ...answers, seenGap: "", seenSlope: "" })).plan!);
+  return readDryFit(values, planJob(jobOf({ ...answers, seenGap: "", seenSlope: "" })).plan!, penOf(values));
 }
 
 /** What a scale is to be set to, from what it stood at. */

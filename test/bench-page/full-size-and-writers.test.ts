@@ -3,7 +3,7 @@ import { arrisLabel } from "miterwright/words";
 import { sectionAt } from "miterwright/profile";
 import { fullSizeSection } from "../../docs/bench/full-size-section.js";
 import { planJob } from "../../docs/bench/plan-job.js";
-import { writersOf } from "../../docs/bench/writers.js";
+import { penOf, writersOf } from "../../docs/bench/writers.js";
 import { jobOf, TRAY } from "./jobs.js";
 
 const INCHES = {
@@ -18,7 +18,7 @@ const INCHES = {
 
 function drawn(answers: Parameters<typeof jobOf>[0]): ReturnType<typeof fullSizeSection> {
   const state = jobOf(answers);
-  return fullSizeSection(planJob(state).plan!, writersOf(state.values));
+  return fullSizeSection(planJob(state).plan!, penOf(state.values));
 }
 
 describe("the full-size section", () => {
@@ -65,7 +65,7 @@ describe("the full-size section", () => {
       why: "The profile can be drawn when the molding is known by its dimensions.",
     });
     expect(drawn({ ...TRAY, moldingWidth: "200", slope: "" }).why).toBe(
-      "At its full size the profile is 200 mm wide and 19 mm high; a sheet of A4 or Letter holds 174 by 190 mm.",
+      "At its full size the profile is 200\u00a0mm wide and 19\u00a0mm high; a sheet of A4 or Letter holds 174\u00a0mm by 190\u00a0mm.",
     );
   });
 });

@@ -3,14 +3,22 @@ import { describe, expect, test } from "vitest";
 import { exampleJob } from "../../docs/bench/example-job.js";
 import { FIELDS, LISTS } from "../../docs/bench/field-table.js";
 import type { Field, FieldName, ListName, Values } from "../../docs/bench/fields.js";
-import { jobFromFile, jobToFile } from "../../docs/bench/job-file.js";
-import { jobFromFragment, jobToFragment, leftOutWords } from "../../docs/bench/job-link.js";
+import * as files from "../../docs/bench/job-file.js";
+import * as links from "../../docs/bench/job-link.js";
+import { LANGUAGE } from "../../docs/bench/language.js";
 import { emptyJob, FIELD_NAMES, isBlank, type JobState, type Row } from "../../docs/bench/job-state.js";
+
+const { jobToFile } = files;
+const { jobToFragment } = links;
+const SAID = LANGUAGE.page.opened;
+const jobFromFile = (text: string): links.OpenedJob => files.jobFromFile(text, SAID);
+const jobFromFragment = (fragment: string): links.OpenedJob => links.jobFromFragment(fragment, SAID);
+const leftOutWords = (names: readonly string[]): string => links.leftOutWords(names, SAID);
 
 const typed = fc.oneof(fc.constantFrom("", "5 7/16", "1' 2 1/2\"", "22°30'", "a & b = c # ?", "größer"), fc.string());
 
 const textOf = ({ choices }: Field): fc.Arbitrary<string> =>
-  choices === undefined ? typed : fc.constantFrom(...choices.map(({ value }) => value));
+  choices === undefined ? typed : fc.constantFrom(...choices);
 
 const values: fc.Arbitrary<Values> = fc
   .tuple(...FIELD_NAMES.map((name) => textOf(FIELDS[name])))

@@ -3,14 +3,19 @@ import { planFrame } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { miterSaw } from "miterwright/saw";
 import { FIELDS } from "../../docs/bench/field-table.js";
+import type { FieldName } from "../../docs/bench/fields.js";
 import { issueField } from "../../docs/bench/issue-field.js";
 import { isFieldName } from "../../docs/bench/job-link.js";
-import { emptyJob } from "../../docs/bench/job-state.js";
+import { emptyJob, type JobState } from "../../docs/bench/job-state.js";
 import { exampleJob } from "../../docs/bench/example-job.js";
 import { WOOD_FIELDS } from "../../docs/bench/form/wood-fields.js";
 import { planJob } from "../../docs/bench/plan-job.js";
-import { readJob } from "../../docs/bench/read-job.js";
+import * as reading from "../../docs/bench/read-job.js";
+import { FORM } from "../../docs/bench/language.js";
+import { penOf } from "../../docs/bench/writers.js";
 import { jobOf, TRAY } from "./jobs.js";
+
+const readJob = (state: JobState): reading.ReadJob => reading.readJob(state, penOf(state.values));
 
 const words = (...args: Parameters<typeof jobOf>): Record<string, string> =>
   Object.fromEntries(readJob(jobOf(...args)).issues.map((issue) => [issue.field, issue.words]));
@@ -172,7 +177,7 @@ describe("a filled form becomes the brief that it says", () => {
 
   test("whichever answer is chosen", () => {
     for (const [name, { choices = [] }] of Object.entries(WOOD_FIELDS)) {
-      for (const { value } of choices) {
+      for (const value of choices) {
         const said = { ...TRAY, species: "white ash", cost: "2", hangs: "wire", [name]: value };
         expect(readJob(jobOf(said)).issues).toEqual([]);
       }
@@ -236,7 +241,7 @@ describe("what is wrong is said beside its field", () => {
     expect(words({ ...TRAY, bevelRight: "100" })).toEqual({ bevelRight: "This has to be degrees from 0 to 90." });
     expect(words({ ...TRAY, width: "1e300" })).toHaveProperty("width");
     const walnut = { ...TRAY, species: "black walnut", hangs: "wire" };
-    const percent = "This has to be a moisture content in percent (0 to 300) or a climate.";
+    const percent = "This has to be a moisture in percent from 0 to 300.";
     expect(words({ ...walnut, made: "301" })).toEqual({ made: percent });
     expect(words({ ...walnut, dampest: "400", wireAngle: "2" })).toEqual({
       dampest: percent,
@@ -265,13 +270,13 @@ describe("what is wrong is said beside its field", () => {
 
   test("when sizes do not go together", () => {
     expect(words({ ...TRAY, rabbetWidth: "60" })).toEqual({
-      rabbetWidth: "This has to be less than the width (52), since the wall needs wood behind it.",
+      rabbetWidth: "This is too wide for the molding: the rabbet's wall needs wood behind it.",
     });
     expect(words({ ...TRAY, rabbetDepth: "19" })).toEqual({
-      rabbetDepth: "This has to be less than the thickness (19), so that a lip is left.",
+      rabbetDepth: "This is too deep for the molding: a lip has to be left.",
     });
     expect(words({ ...TRAY, milled: "milled", slope: "90" })).toEqual({
-      milled: "This has to be a number between -90 and 90, bounds excluded.",
+      milled: "No molding can be milled for so steep a slope.",
     });
     const tight =
       "The opening is too small for this molding and number of sides: the sides would have no length at the inside.";
@@ -349,10 +354,13 @@ describe("what is wrong is said beside its field", () => {
   });
 });
 
-test("every field has a label and an explanation in a sentence", () => {
-  for (const [name, { label, explain, choices, kind }] of Object.entries(FIELDS)) {
+test("every field has a label, an explanation in a sentence, and a word for each of its answers", () => {
+  for (const [name, { choices, kind }] of Object.entries(FIELDS)) {
+    const { label, explain, choices: named = {} } = FORM.fields[name as FieldName];
     expect(label, name).toMatch(/\S/);
     expect(explain, name).toMatch(/^[A-Z0-9].*\.$/);
     expect(choices === undefined, name).toBe(kind !== "choice");
+    expect(Object.keys(named), name).toEqual(choices ?? []);
+    for (const answer of Object.values(named)) expect(answer, name).toMatch(/\S/);
   }
 });

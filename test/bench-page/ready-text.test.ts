@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { fitStock, type StockFit } from "miterwright/stock";
+import type { JobState } from "../../docs/bench/job-state.js";
+import { LANGUAGE } from "../../docs/bench/language.js";
 import { planJob } from "../../docs/bench/plan-job.js";
-import { fitStock, type StockFit, type StockStick } from "miterwright/stock";
 import { readyText, type Rack } from "../../docs/bench/ready-text.js";
-import { writersOf } from "../../docs/bench/writers.js";
+import { penOf } from "../../docs/bench/writers.js";
 import { jobOf } from "./jobs.js";
+import { tellPage } from "./page-cards.js";
 
 const FIELDS = {
   unit: "in",
@@ -16,66 +19,67 @@ const FIELDS = {
   rabbetDepth: "3/8",
 } as const;
 
+/** What the page says of a job and its rack, its spaces untied. */
+function said(state: JobState, rack: Rack = { kind: "none" }): string {
+  const { plan } = planJob(state);
+  const pen = penOf(state.values);
+  const { notReady } = tellPage(plan!, pen, rack.kind === "fit" ? rack.fit : null);
+  return readyText(plan!, notReady, rack, pen).replaceAll("\u00a0", " ");
+}
+
 /** The page's status of six pieces and a rack. */
-function rackText(sticks: StockStick[]): { readonly page: string; readonly fit: StockFit } {
-  const rows = sticks.map(({ length, count, cost, id }) => ({
-    name: id,
-    length: String(length),
-    ...(count === undefined ? {} : { count: String(count) }),
-    ...(cost === undefined ? {} : { cost: String(cost) }),
-  }));
-  const state = jobOf({ ...FIELDS, sides: "6" }, { sticks: rows });
-  const plan = planJob(state).plan!;
-  const fit = fitStock(plan.stockJobs[0]!);
-  return {
-    fit,
-    page: readyText(plan, writersOf(state.values), { kind: "fit", fit }),
-  };
+function rackText(sticks: Parameters<typeof jobOf>[1]): { readonly page: string; readonly fit: StockFit } {
+  const state = jobOf({ ...FIELDS, sides: "6" }, sticks);
+  const fit = fitStock(planJob(state).plan!.stockJobs[0]!);
+  return { fit, page: said(state, { kind: "fit", fit }) };
 }
 
-function status(changes: Parameters<typeof jobOf>[0] = {}): string {
-  const state = jobOf({ ...FIELDS, ...changes });
-  return readyText(planJob(state).plan!, writersOf(state.values)).replaceAll("\u00a0", " ");
-}
+const status = (changes: Parameters<typeof jobOf>[0] = {}): string => said(jobOf({ ...FIELDS, ...changes }));
 
-describe("contents that miss the lip come before all else", () => {
-  test("on the page, instead of saying that the plan is ready", () => {
+describe("what has to be mended stands where the page would say that the plan is ready", () => {
+  test("contents that miss the lip", () => {
     expect(status()).toMatch(
-      /^Not ready yet\. The frame is square.*miss the lip at the left and the right.*\(left and right 1 3\/4"\)$/,
+      /^Not ready to cut\. The frame is square.*miss the lip at the left and the right.*\(left and right 1 3\/4"\)$/,
     );
     expect(status({ width: "20" })).toMatch(/^The plan is ready: 4 pieces/);
     expect(status({ sides: "6" })).toMatch(/^The plan is ready: 6 pieces/);
   });
 
-  test("and the page calls no plan ready whose rabbet cannot hold what goes in", () => {
+  test("contents that the rabbet cannot hold", () => {
     expect(status({ sides: "6", slope: "80" })).toMatch(
-      /^Not ready yet\. The contents can't be held\. The rabbet is too/,
+      /^Not ready to cut\. The contents can't be held\. The rabbet is too/,
+    );
+  });
+
+  test("a saw on which no lay suits", () => {
+    expect(status({ width: "20", miterReach: "1", bevelLeft: "1" })).toBe(
+      "Not ready to cut. No way to lay the stick suits this saw; the table says why.",
     );
   });
 });
 
 describe("sticks that do not give all pieces come before all else", () => {
   test("where the rack runs short", () => {
-    const { fit, page } = rackText([{ id: "poplar", length: 40, count: 2 }]);
+    const { fit, page } = rackText({ sticks: [{ name: "poplar", length: "40", count: "2" }] });
     const missing = fit.unplaced[0]!.count;
     expect([fit.status, fit.shortage, missing > 1]).toEqual(["short", "proven", true]);
-    expect(page).toBe(`Not ready yet. The rack is too small: however it is cut up, ${missing} pieces are missing.`);
-    const enough = rackText([{ id: "poplar", length: 40 }]);
+    expect(page).toBe(`Not ready to cut. The sticks can't give all pieces: still missing ${missing} × side.`);
+    const enough = rackText({ sticks: [{ name: "poplar", length: "40" }] });
     expect(enough.fit.status).toBe("optimal");
     expect(enough.page).toMatch(/^The plan is ready: 6 pieces/);
   });
 
   test("where no stick is long enough, and before it is known", () => {
-    const state = jobOf({ ...FIELDS, sides: "6" }, { sticks: [{ length: "8" }] });
-    const { plan } = planJob(state);
-    const said = (rack: Rack): string => readyText(plan!, writersOf(state.values), rack);
-    expect(said({ kind: "pending" })).toMatch(/^Not ready yet\. No stick on offer is long enough for a piece/);
+    const short = jobOf({ ...FIELDS, sides: "6" }, { sticks: [{ length: "8" }] });
+    for (const rack of [{ kind: "pending" }, { kind: "refused", why: "tooLong" }] as const)
+      expect(said(short, rack)).toMatch(
+        /^Not ready to cut\. No stick on offer is long enough for a piece[^.]*\.[^.]*$/,
+      );
     const long = jobOf({ ...FIELDS, sides: "6" }, { sticks: [{ length: "96" }] });
-    const saidOf = (rack: Rack): string => readyText(planJob(long).plan!, writersOf(long.values), rack);
-    expect(saidOf({ kind: "pending" })).toMatch(/^The sticks are still being fitted: 6 pieces/);
-    expect(saidOf({ kind: "refused", why: "they are odd." })).toBe(
-      "Not ready yet. The sticks don't suit: they are odd.",
+    expect(said(long, { kind: "pending" })).toMatch(/^The sticks are still being fitted: 6 pieces/);
+    expect(said(long, { kind: "refused", why: "numbers" })).toBe(
+      `Not ready to cut. ${LANGUAGE.page.rack.refused.numbers}`,
     );
-    expect(saidOf({ kind: "none" })).toMatch(/^The plan is ready: 6 pieces/);
+    expect(said(long)).toMatch(/^The plan is ready: 6 pieces/);
   });
 });

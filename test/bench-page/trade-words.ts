@@ -1,4 +1,4 @@
-import { WORDS } from "../../docs/bench/words.js";
+import { FORM } from "../../docs/bench/language.js";
 
 /** Words that somebody who has never made a frame can't be expected to know. */
 const TRADE: readonly string[] = [
@@ -58,6 +58,6 @@ export function tradeWordsIn(text: string): string[] {
 
 /** Under which word a word is explained. */
 export function meaningOf(word: string): string {
-  const entry = WORDS.find((candidate) => candidate.word === word || candidate.forms?.includes(word));
+  const entry = FORM.dictionary.find((candidate) => candidate.word === word || candidate.forms?.includes(word));
   return entry?.word ?? `nothing explains ${word}`;
 }

@@ -23,10 +23,10 @@ export interface BenchSite {
   readonly close: () => Promise<void>;
 }
 
-/** Builds the page as the site does, and starts a browser. */
-export async function openBenchSite(): Promise<BenchSite> {
+/** Builds the page as the site does, in another language if one is named, and starts a browser. */
+export async function openBenchSite(language?: string): Promise<BenchSite> {
   const scratch = mkdtempSync(join(tmpdir(), "miterwright-bench-page-"));
-  await buildBenchPage(scratch);
+  await buildBenchPage(scratch, language);
   const browser = await openBrowser();
   const folder = join(scratch, "bench");
   const address = pathToFileURL(join(folder, "index.html")).href;

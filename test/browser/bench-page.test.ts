@@ -51,7 +51,7 @@ describe("from the empty form to a printed plan", () => {
     const { miter, bevel } = sawing.lay!.first;
     const piece = geometry.pieces[0];
     const said = [length(piece.longest.length), formatAngle(miter.reading), formatAngle(bevel.reading)];
-    const answer = (await page.innerText("#card-answer")).replaceAll("\u00a0", " ");
+    const answer = (await page.innerText("#card-glance")).replaceAll("\u00a0", " ");
     for (const number of said) expect(answer).toContain(number);
     await page.waitForSelector("#card-stock .body svg");
 
@@ -83,7 +83,7 @@ describe("from the empty form to a printed plan", () => {
       const path = join(site.scratch, `page-${format}.pdf`);
       await page.pdf({ path, format });
       const printed = readPrinted(path);
-      expect(printed).toContain("At the saw, step by step");
+      expect(printed).toContain("Step by step");
       expect(printed).toContain(length(splayedPlan().geometry.pieces[0].longest.length));
       expect(printed).not.toContain("What goes in?");
     }

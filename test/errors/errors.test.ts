@@ -102,16 +102,30 @@ describe("what was expected", () => {
 
 describe("ParseError", () => {
   test("is an InputError with a position and a reason", () => {
-    const error = new ParseError({ ...facts, code: "syntax", position: 4, reason: "why" });
+    const error = new ParseError({
+      ...facts,
+      code: "syntax",
+      position: 4,
+      reason: "why",
+      fault: { code: "no-number" },
+    });
     expect(error).toBeInstanceOf(InputError);
-    expect(error).toMatchObject({ name: "ParseError", code: "syntax", position: 4, reason: "why" });
+    expect(error).toMatchObject({
+      name: "ParseError",
+      code: "syntax",
+      position: 4,
+      reason: "why",
+      fault: { code: "no-number" },
+    });
   });
 });
 
 describe("isInputError", () => {
   test("holds for both kinds", () => {
     expect(isInputError(new InputError(facts))).toBe(true);
-    expect(isInputError(new ParseError({ ...facts, position: 0, reason: "why" }))).toBe(true);
+    expect(isInputError(new ParseError({ ...facts, position: 0, reason: "why", fault: { code: "no-number" } }))).toBe(
+      true,
+    );
   });
 
   test("holds for the class of another copy of the library, and for a copy that lost its class on the way", () => {
