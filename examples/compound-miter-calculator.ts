@@ -36,7 +36,7 @@ print("the stick lies", "miter", "longer", "bevel", "longer");
 for (const lay of LAYS) {
   const { miter, bevel } = sawSetting(end, lay);
   print(
-    layLabel(lay, angle),
+    layLabel(lay),
     angle(miter),
     longer(miter, "far edge", "near edge"),
     angle(bevel),

@@ -10,8 +10,7 @@ import {
   hazardText,
   layLines,
   fitStock,
-  formatAngle,
-  formatLength,
+  formatters,
   molding,
   numberHazards,
   planFrame,
@@ -26,8 +25,8 @@ const GOOD = {
   short: "not enough for all pieces",
 } as const;
 
-const length = (value: number): string => formatLength(value, "mm", { digits: 1 });
-const angle = (degrees: number): string => formatAngle(degrees, { digits: 2 });
+const formats = formatters({ unit: "mm" });
+const { length, angle } = formats;
 
 const plan = planFrame({
   sides: 9,
@@ -66,18 +65,18 @@ console.log(
   `  each piece: ${length(piece.longest.length)} at the long points, ${length(piece.shortest.length)} at the short ones`,
 );
 console.log(
-  `  ${layLines(sawing.lay!, { angle })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0].dihedral)}`,
+  `  ${layLines(sawing.lay!, { formats })[0]!} Miter ${angle(sawing.lay!.miter)}, bevel ${angle(sawing.lay!.bevel)}; dihedral ${angle(geometry.corners[0].dihedral)}`,
 );
 console.log(`  panel: side ${length(contents.panel!.side)}, ${length(contents.hidden)} of it under the lip`);
 console.log(
   `  sticks: ${fit.sticks.map(({ stick: id, count }) => `${count} x ${id}`).join(", ")} (${GOOD[fit.status]})`,
 );
 for (const { number, hazard } of numberHazards(plan)) {
-  const { title, sentence } = hazardText(hazard, { length, angle });
+  const { title, sentence } = hazardText(hazard, { formats });
   console.log(`  hazard ${number}: ${title}. ${sentence}`);
 }
 
 mkdirSync("out", { recursive: true });
 const path = "out/nine-sided-tray.html";
-writeFileSync(path, shopSheet(plan, { fit, length, angle, title: "Nine-sided tray for the relief model" }));
+writeFileSync(path, shopSheet(plan, { fits: [fit], formats, title: "Nine-sided tray for the relief model" }));
 console.log(`Shop sheet written to ${path}`);

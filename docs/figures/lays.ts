@@ -38,8 +38,7 @@ export const laysFigure: Figure = defineFigure({
       line(pad, "accent", place(outline[0]!), place(outline.at(-1)!));
       line(pad, "ink", { x: middle - 62, y: table }, { x: middle + 62, y: table });
       const { miter, bevel } = sawSetting(first, lay);
-      // A cell has no room for how a stick stands on an edge, but for the edge.
-      const name = layLabel(lay, reader.angle).replace(/^standing /, "");
+      const name = layLabel(lay);
       text(pad, { x: middle, y: table + 17 }, name, { anchor: "middle" });
       text(pad, { x: middle, y: table + 32 }, `miter ${reader.angle(miter)}`, { anchor: "middle", accent: true });
       text(pad, { x: middle, y: table + 47 }, `bevel ${reader.angle(bevel)}`, { anchor: "middle", accent: true });

@@ -1,4 +1,13 @@
-import { convertLength, formatAngle, formatLength, parseAngle, parseLength, type LengthUnit } from "miterwright/units";
+import {
+  convertLength,
+  formatAngle,
+  formatLength,
+  formatters,
+  parseAngle,
+  parseLength,
+  type Formats,
+  type LengthUnit,
+} from "miterwright/units";
 
 /** The units that a reader can choose; figures compute in millimeters. */
 export const READERS = {
@@ -13,19 +22,9 @@ export const READERS = {
 
 export type ReaderName = keyof typeof READERS;
 
-/** How numbers are written for a reader, and read again. */
-export interface Reader {
+/** How numbers are written for a reader, and read again. Lengths are given in millimeters and areas in square millimeters. */
+export interface Reader extends Formats {
   readonly name: ReaderName;
-  /** Writes a length that is given in millimeters. */
-  readonly length: (millimeters: number) => string;
-  /** Writes a length too small for the reader's denominator: hundredths of a millimeter, thousandths of an inch. */
-  readonly small: (millimeters: number) => string;
-  /** Writes an area that is given in square millimeters. */
-  readonly area: (squareMillimeters: number) => string;
-  /** Writes an angle. */
-  readonly angle: (degrees: number) => string;
-  /** Writes an angle too small for two decimals. */
-  readonly smallAngle: (degrees: number) => string;
   /** Reads a length as typed. */
   readonly readLength: (text: string) => number;
   /** Reads an angle as typed. */
@@ -48,6 +47,7 @@ export function readerOf(name: ReaderName): Reader {
     formatLength(value, "mm", { as: unit, style: "decimal", digits, label: "letters" });
   const square = convertLength(1, "mm", unit) ** 2;
   return {
+    ...formatters({ unit }),
     name,
     length: (value) =>
       parts === undefined

@@ -15,8 +15,7 @@ const LEAST_COST = { optimal: "proven", feasible: "not proven", short: "not reac
 /** The library's drawing of a plan, made a part of a picture of the figure's size. */
 function drawPlan(job: StockJob, fit: StockFit, reader: Reader): string {
   const { svg, title, description } = drawStock(job, fit, {
-    length: reader.length,
-    angle: reader.angle,
+    formats: reader,
     width: SIZE.width,
   });
   const part = svg

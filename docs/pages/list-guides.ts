@@ -17,6 +17,7 @@ const READING_ORDER: readonly string[] = [
   "wood.md",
   "materials-and-hanging.md",
   "units.md",
+  "drawings.md",
   "in-a-notebook.md",
   "accuracy-and-limits.md",
   "sources.md",

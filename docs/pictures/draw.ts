@@ -6,7 +6,7 @@ import { pathToFileURL } from "node:url";
 import { drawPlanView, drawSection } from "miterwright/drawing";
 import { planFrame } from "miterwright/frame";
 import { molding } from "miterwright/profile";
-import { formatAngle, formatLength } from "miterwright/units";
+import { formatters } from "miterwright/units";
 
 /**
  * The pictures by their file names.
@@ -25,11 +25,8 @@ export function readmePictures(): Readonly<Record<string, string>> {
       { name: "relief model", thickness: 3 },
     ],
   });
-  const words = {
-    length: (value: number): string => formatLength(value, "mm", { digits: 1 }),
-    angle: (degrees: number): string => formatAngle(degrees, { digits: 2 }),
-  };
-  return { "plan.svg": `${drawPlanView(plan, words).svg}\n`, "section.svg": `${drawSection(plan, words).svg}\n` };
+  const options = { formats: formatters({ unit: "mm" }) };
+  return { "plan.svg": `${drawPlanView(plan, options).svg}\n`, "section.svg": `${drawSection(plan, options).svg}\n` };
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {

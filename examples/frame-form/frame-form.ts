@@ -6,7 +6,7 @@ import { drawPlanView } from "miterwright/drawing";
 import { tryParseBrief, numberHazards, planFrame, type FramePlan } from "miterwright/frame";
 import { hazardText, obstacleText, operationText } from "miterwright/words";
 import { miterSaw, tableSaw } from "miterwright/saw";
-import { formatAngle, formatLength, tryParseAngle, tryParseLength, type LengthUnit } from "miterwright/units";
+import { formatters, tryParseAngle, tryParseLength, type Formats, type LengthUnit } from "miterwright/units";
 
 /** What is wrong, and where in the brief. */
 interface Issue {
@@ -109,37 +109,30 @@ function showIssues(issues: readonly Issue[]): void {
 }
 
 /** The steps at the saw, or why there are none. */
-function stepsOf({ sawing }: FramePlan, length: (value: number) => string): HTMLElement {
+function stepsOf({ sawing }: FramePlan, formats: Formats): HTMLElement {
   if (sawing.lay === null) {
     const reasons = sawing.lays.flatMap(({ obstacles }) =>
-      obstacles.map((obstacle) => {
-        const sentence = obstacleText(obstacle);
-        const { degrees } = obstacle;
-        return degrees === undefined
-          ? sentence
-          : `${sentence} It has ${formatAngle(degrees.reach)}; the cut needs ${formatAngle(degrees.needs)}.`;
-      }),
+      obstacles.map((obstacle) => obstacleText(obstacle, { formats })),
     );
     return element("div", {}, "This saw cannot make the cut:", list("ul", [...new Set(reasons)]));
   }
   return list(
     "ol",
     sawing.operations.map((operation) => {
-      const { title, lines } = operationText(operation, { length, angle: formatAngle });
+      const { title, lines } = operationText(operation, { formats });
       return element("div", {}, element("strong", {}, title), list("ul", lines));
     }),
   );
 }
 
 function showPlan(plan: FramePlan, unit: LengthUnit): void {
-  const style = unit === "in" ? ({ style: "fraction", denominator: 32 } as const) : { digits: 1 };
-  // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
-  const length = (value: number): string => formatLength(value, unit, style).replaceAll(" ", "\u00a0");
+  const formats = formatters({ unit });
+  const { length, angle } = formats;
   const { geometry, sawing } = plan;
   const { count, longest, shortest } = geometry.pieces[0];
   const { width, height } = geometry.overall.extent;
   const angleOf = (name: "miter" | "bevel"): string =>
-    sawing.lay === null ? "none" : formatAngle(Math.abs(sawing.lay[name]));
+    sawing.lay === null ? "none" : angle(Math.abs(sawing.lay[name]));
   const facts = [
     ["Pieces", String(count)],
     ["Longest edge of each", length(longest.length)],
@@ -156,14 +149,14 @@ function showPlan(plan: FramePlan, unit: LengthUnit): void {
     ),
   );
   planPlace.replaceChildren(
-    drawPlanView(plan, { length, angle: formatAngle, width: Math.max(200, planPlace.clientWidth) }).toElement(),
+    drawPlanView(plan, { formats, width: Math.max(200, planPlace.clientWidth) }).toElement(),
     element("h3", {}, "At the saw"),
-    stepsOf(plan, length),
+    stepsOf(plan, formats),
     element("h3", {}, "Beware"),
     list(
       "ul",
       numberHazards(plan).map(({ hazard }) => {
-        const { title, sentence } = hazardText(hazard, { length, angle: formatAngle });
+        const { title, sentence } = hazardText(hazard, { formats });
         return `${title}: ${sentence}`;
       }),
     ),

@@ -5,7 +5,7 @@ import { drawPlanView } from "miterwright/drawing";
 import { isInputError, ParseError } from "miterwright/errors";
 import { frameGeometry } from "miterwright/frame";
 import { onePolygonMeasure, regularPolygon } from "miterwright/polygon";
-import { formatAngle, formatLength, parseLength, type LengthUnit } from "miterwright/units";
+import { formatters, parseLength, type LengthUnit } from "miterwright/units";
 
 /** The measures that are lengths, in words. */
 const MEASURES = {
@@ -46,16 +46,13 @@ function draw(): void {
     measured: { levelWidth: polygon.apothem / 6 },
   });
 
-  const style = unit.value === "in" ? ({ style: "fraction", denominator: 32 } as const) : { digits: 1 };
-  // The number and its unit stay on one line: 10 27/32" broken after the 10 would be misread.
-  const length = (given: number): string =>
-    formatLength(given, unit.value as LengthUnit, style).replaceAll(" ", "\u00a0");
-  const angle = (degrees: number): string => formatAngle(degrees, { digits: 2 });
-  picture.replaceChildren(drawPlanView(ring, { length, angle, key: false }).toElement());
+  const formats = formatters({ unit: unit.value as LengthUnit });
+  const { length, area, angle } = formats;
+  picture.replaceChildren(drawPlanView(ring, { formats, key: false }).toElement());
 
   const rows = [
     ...NAMES.map((name) => [MEASURES[name], length(polygon[name])]),
-    ["Area", `${String(Number(polygon.area.toPrecision(5)))}\u00a0${unit.value}²`],
+    ["Area", area(polygon.area)],
     ["Angle inside a corner", angle(polygon.interiorAngle)],
     ["Miter of a flat frame", angle(polygon.planMiter)],
   ];

@@ -5,6 +5,7 @@ import { drawStock } from "miterwright/drawing";
 import { type ShopChange, type ShopGroup, type ShopOrder } from "miterwright/frame";
 import { arrisLabel, surfaceLabel } from "miterwright/words";
 import type { StockFit, StockJob } from "miterwright/stock";
+import type { Formats } from "miterwright/units";
 
 /** The sticks of one molding. */
 export interface MoldingFit {
@@ -21,8 +22,7 @@ export interface Batch {
   readonly fits: readonly MoldingFit[];
   /** What is wrong, in sentences. */
   readonly issues: readonly string[];
-  readonly length: (value: number) => string;
-  readonly angle: (degrees: number) => string;
+  readonly formats: Formats;
 }
 
 const STYLE = `:root { font: 1rem/1.4 sans-serif; color-scheme: light dark }
@@ -58,7 +58,8 @@ function table(heads: readonly string[], rows: readonly (readonly string[])[]): 
   return `<div class="scroll"><table><thead>${cells("th", heads)}</thead><tbody>${rows.map((row) => cells("td", row)).join("")}</tbody></table></div>`;
 }
 
-function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup, { length, angle }: Batch): string {
+function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup, { formats }: Batch): string {
+  const { length, angle } = formats;
   const swung = miter.toward === "none" ? "square" : `miter ${angle(miter.degrees)} to the ${miter.toward}`;
   const tilted = bevel.toward === "none" ? "blade upright" : `blade ${angle(bevel.degrees)} to the ${bevel.toward}`;
   const anew: readonly ShopChange[] = changes;
@@ -74,11 +75,11 @@ function groupSection({ miter, bevel, down, cradled, changes, cuts }: ShopGroup,
 ${table(["frame", "cut", "how often", "length", "at the fence", "kept side"], rows)}</section>`;
 }
 
-function fitSection({ molding, job, fit }: MoldingFit, { length, angle }: Batch): string {
+function fitSection({ molding, job, fit }: MoldingFit, { formats }: Batch): string {
   const bought = fit.sticks.map(({ stick, count }) => `${count} of ${escape(stick)}`).join(", ");
   const missing = fit.unplaced.map(({ piece, count }) => `${count} of ${escape(piece)}`).join(", ");
   return `<section><h3>${escape(molding)}</h3><p>Sticks: ${bought || "none"} (${GOOD[fit.status]}).${missing === "" ? "" : ` <strong>Not enough: no room for ${missing}.</strong>`}</p>
-${fit.layouts.length === 0 ? "" : drawStock(job, fit, { length, angle }).svg}</section>`;
+${fit.layouts.length === 0 ? "" : drawStock(job, fit, { formats }).svg}</section>`;
 }
 
 /**

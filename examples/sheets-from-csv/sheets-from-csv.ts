@@ -12,15 +12,14 @@ import { shopOrder, stockJob } from "miterwright/frame";
 import { shopSheet } from "miterwright/sheet";
 import { verifyFit, fitStock, type StockJob } from "miterwright/stock";
 import { obstacleText } from "miterwright/words";
-import { formatAngle, formatLength } from "miterwright/units";
+import { formatters } from "miterwright/units";
 import { indexPage, type MoldingFit } from "./index-page.js";
 import { readJobs, readMoldings, type Molding, type PlannedJob } from "./read-jobs.js";
 import type { RowIssue } from "./read-table.js";
 
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 const [jobsFile = here("jobs.csv"), moldingsFile = here("moldings.csv"), folder = "out/sheets"] = process.argv.slice(2);
-const length = (value: number): string => formatLength(value, "mm", { digits: 1 }).replace(" ", "\u00a0");
-const angle = (degrees: number): string => formatAngle(degrees, { digits: 2 });
+const formats = formatters({ unit: "mm" });
 
 function issueSentence(table: string, { row, field, sentence }: RowIssue): string {
   return `${table}, row ${row}${field === undefined ? "" : `, ${field}`}: ${sentence}.`;
@@ -52,7 +51,7 @@ const issues = [
   ...moldings.issues.map((issue) => issueSentence("Moldings", issue)),
   ...jobs.issues.map((issue) => issueSentence("Jobs", issue)),
   ...order.left.map(
-    ({ name, obstacles }) => `${name}: ${obstacles.map((obstacle) => obstacleText(obstacle)).join(" ")}`,
+    ({ name, obstacles }) => `${name}: ${obstacles.map((obstacle) => obstacleText(obstacle, { formats })).join(" ")}`,
   ),
   ...fits.flatMap(({ molding, fit }) => (fit.status === "short" ? [`${molding}: there are not enough sticks.`] : [])),
 ];
@@ -62,10 +61,10 @@ const sheets = jobs.sound.map(({ name, row, frames, plan }) => {
   // The row makes it unique, whatever is left of the name.
   const file = `${[row, ...(name.toLowerCase().match(/[a-z0-9]+/g) ?? [])].join("-")}.html`;
   const note = `${frames} of it. The cuts of the whole batch by setting, and its sticks, are on the index.`;
-  writeFileSync(join(folder, file), shopSheet(plan, { length, angle, title: name, note }));
+  writeFileSync(join(folder, file), shopSheet(plan, { formats, title: name, note }));
   return { name, file, frames };
 });
-writeFileSync(join(folder, "index.html"), indexPage({ sheets, order, fits, issues, length, angle }));
+writeFileSync(join(folder, "index.html"), indexPage({ sheets, order, fits, issues, formats }));
 console.log(`${sheets.length} sheets and an index written to ${folder}`);
 for (const issue of issues) console.error(issue);
 process.exitCode = issues.length === 0 ? 0 : 1;

@@ -7,23 +7,12 @@ export type AngleChange = "leave" | "more" | "less" | "through-zero";
 /** Half a thousandth of a degree: what is less can't be set on any saw. */
 const LEAST_CHANGE: number = 0.0005;
 
-/**
- * Whether a change of an angle is too small to be set.
- *
- * @param change - degrees
- * @returns true below half a thousandth
- */
+/** Whether a change of an angle is too small to be set. */
 export function isIdle(change: number): boolean {
   return Math.abs(change) < LEAST_CHANGE;
 }
 
-/**
- * What a correction does to the size of an angle.
- *
- * @param from - the angle in degrees, with its sign
- * @param change - what is added to it
- * @returns whether it grows, shrinks, goes to the other hand or is left
- */
+/** What a correction does to the size of an angle. */
 export function angleChange(from: number, change: number): AngleChange {
   if (isIdle(change)) return "leave";
   if (from === 0 || from < 0 === change < 0) return "more";

@@ -32,24 +32,12 @@ export interface Chain {
 /** An area this small, as a share of the square of the lengths, has no direction that can be told. */
 const NO_AREA: number = 1e-12;
 
-/**
- * a + b.
- *
- * @param a - a vector
- * @param b - another
- * @returns the sum
- */
+/** a + b. */
 export function plus(a: Vector, b: Vector): Vector {
   return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 }
 
-/**
- * a - b.
- *
- * @param a - a vector
- * @param b - another
- * @returns the difference
- */
+/** a - b. */
 export function minus(a: Vector, b: Vector): Vector {
   return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }
@@ -82,9 +70,6 @@ function upwardOf(corners: readonly Vector[], toward: Vector, least: number): Ve
  *
  * Each start is pressed face to face against the end before it. The measured lines then meet in one point, and the backs in one line across the joint, as on a
  * bench or a caul, or under a finger.
- *
- * @param ring - the pieces, checked
- * @returns the chain
  */
 export function joinChain(ring: Pick<CheckedRing, "pieces" | "width" | "slope">): Chain {
   const { pieces, width, slope } = ring;
@@ -118,12 +103,8 @@ export function joinChain(ring: Pick<CheckedRing, "pieces" | "width" | "slope">)
 /**
  * A point of a cut end, a level distance outward from the line of the lengths.
  *
- * Level outward by t, the cut lies t (tan m cos s + tan b sin s / cos m) farther along the piece: t times the tangent of its plan miter.
- *
- * @param placed - the piece
- * @param end - 1 where it ends, -1 where it starts
- * @param outward - the level distance, in the chain's unit
- * @returns the point in space
+ * Level outward by t, the cut lies t (tan m cos s + tan b sin s / cos m) farther along the piece: t times the tangent of its plan miter. `end` is 1 where the
+ * piece ends, -1 where it starts; the distance is in the chain's unit.
  */
 export function endPoint(placed: ChainPiece, end: 1 | -1, outward: number): Vector {
   const { levelAt, piece } = placed;
@@ -135,24 +116,14 @@ export function endPoint(placed: ChainPiece, end: 1 | -1, outward: number): Vect
 }
 
 /**
- * The normal of a placed piece's cut, out of the wood, in space.
- *
- * @param placed - the piece
- * @param end - 1 where it ends, -1 where it starts
- * @returns the unit normal
+ * The normal of a placed piece's cut, out of the wood, in space. A unit vector; `end` is 1 where the piece ends, -1 where it starts.
  */
 export function endNormal(placed: ChainPiece, end: 1 | -1): Vector {
   const { rotation, piece } = placed;
   return rotate(rotation, cutNormal(end === 1 ? piece.end : piece.start, end));
 }
 
-/**
- * A vector without its part along a unit vector.
- *
- * @param v - the vector
- * @param axis - the unit vector
- * @returns what is square to the axis
- */
+/** A vector without its part along a unit vector. */
 export function squareTo(v: Vector, axis: Vector): Vector {
   return minus(v, scale(axis, dot(v, axis)));
 }

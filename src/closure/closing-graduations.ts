@@ -1,6 +1,6 @@
-import { atan2Deg, cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import { atan2Deg, cosDeg, DEGREES, sinDeg, tanDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/internal.js";
-import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
+import { gapPerDegree, otherAngle } from "./regular-closure.js";
 import { atGraduation, choiceAt, type SettingChoice } from "./setting-choices.js";
 
 /** Graduations that close the ring are taken while the slope is off by no more than this, in degrees. */
@@ -76,14 +76,12 @@ function bevelsAt(half: number, error: number, miter: number, task: ClosingGradu
  * Every miter graduation is tried, outward from the exact angle to both hands. At one miter, gap and slope depend on the bevel alone, the slope steadily, so
  * only the bevels beside a few values count. With a joint's half turn within e of h, the slope of a ring of miter m lies between acos(tan m / tan(h - e)) and
  * acos(tan m / tan(h + e)), which moves away from what is planned as m does. The search ends where that alone costs more than the best graduations found.
- *
- * @param task - ring, scales and accepted gap
- * @returns the graduations and how far they were looked for
  */
 export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduations {
   const { sides, width, slope, acceptedGap, step, bevelStep, miterReach } = task;
   const half = 180 / sides;
   const perDegree = gapPerDegree(sides, width);
+  const ring = { sides, slope, perDegree };
   const exact = compoundMiterKernel(half, slope);
   const [noMiter, noBevel] = [exact.miter < ZERO, exact.bevel < ZERO];
   const halfFor = (jointGap: number): number => jointGap / perDegree / (2 * sides);
@@ -92,7 +90,7 @@ export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduat
   let truest: SettingChoice | undefined;
   let cheapest: SettingChoice | undefined;
   const look = (miter: number, bevel: number): void => {
-    const one = choiceAt(sides, perDegree, slope, miter, bevel);
+    const one = choiceAt(ring, miter, bevel);
     if (cheapest === undefined || costOf(one) < costOf(cheapest)) cheapest = one;
     if (one.jointGap > acceptedGap || Math.abs(one.slopeOff) > SLOPE_RANGE) return;
     if (truest === undefined || Math.abs(one.slopeOff) < Math.abs(truest.slopeOff)) truest = one;
@@ -135,7 +133,7 @@ export function closingGraduations(task: ClosingGraduationsTask): ClosingGraduat
   }
   const nearest = (angle: number, scale: number): number => atGraduation(Math.round(angle / scale), scale);
   return {
-    nearest: choiceAt(sides, perDegree, slope, nearest(exact.miter, step), nearest(exact.bevel, bevelStep)),
+    nearest: choiceAt(ring, nearest(exact.miter, step), nearest(exact.bevel, bevelStep)),
     best: (truest ?? cheapest)!,
     slopeRange,
   };

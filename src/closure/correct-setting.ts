@@ -51,23 +51,12 @@ export interface SettingCorrection {
 /** What a correction may hold: a slope in degrees, or one of the two angles. */
 export type Held = number | "bevel" | "miter";
 
-/**
- * Reads what a correction is to hold.
- *
- * @param value - the option, unchecked
- * @returns the slope, or the angle
- */
+/** Reads what a correction is to hold. */
 export function checkHold(value: unknown): Held {
   return typeof value === "string" ? checkWord(value, "hold", ["bevel", "miter"] as const) : checkSlope(value, "hold");
 }
 
-/**
- * Whether one angle does all the turning at a slope, so that it can't be held.
- *
- * @param slope - any degrees
- * @param hold - what is to be held
- * @returns true for the miter of pieces that lie flat, and for the bevel of upright ones
- */
+/** Whether one angle does all the turning at a slope, so that it can't be held. */
 export function turnsAlone(slope: number, hold: Held): boolean {
   if (typeof hold === "number") return false;
   return (hold === "miter" ? sinDeg(slope) : cosDeg(slope)) === 0;
@@ -102,14 +91,8 @@ function wantedSetting(half: number, cut: SawSetting, slope: number, hold: Held)
 const FULL_TURN: number = 360;
 
 /**
- * {@link correctSetting} on bare numbers, for slopes of any size: those of pieces that lie on the saw as if rolled.
- *
- * @param sides - number of sides
- * @param angle - the open angle in degrees
- * @param slope - the slope at which the pieces stand, any degrees
- * @param hold - a slope, any degrees, or the angle to leave; not one that turns alone
- * @returns the correction
- * @throws {InputError} with code `"impossible"` when the angle that is held turns too far
+ * {@link correctSetting} on bare numbers, for slopes of any size: those of pieces that lie on the saw as if rolled. What is held may not be an angle that turns
+ * alone. Throws `impossible` where it turns too far.
  */
 export function correctionKernel(sides: number, angle: number, slope: number, hold: Held): SettingCorrection {
   const half = 180 / sides;

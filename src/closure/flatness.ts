@@ -6,10 +6,6 @@ const IN_LINE: number = 1e-12;
 
 /**
  * Distance between the two planes that hold all points, parallel to the plane that fits them best by least squares of heights.
- *
- * @param points - the points
- * @param up - the direction heights are taken in
- * @returns the distance, 0 or more
  */
 export function outOfFlat(points: readonly Vector[], up: Vector): number {
   const center = points.reduce<Vector>((sum, point) => plus(sum, scale(point, 1 / points.length)), [0, 0, 0]);

@@ -1,7 +1,8 @@
 import { checkLength, checkObject, checkSides, checkSlope, reject } from "../core/check.js";
-import { cosDeg, sinDeg } from "../core/degrees.js";
+import { cosDeg, DEGREES, sinDeg } from "../core/degrees.js";
+import type { Filled } from "../core/geometry-types.js";
 import { compoundMiterKernel } from "../miter/internal.js";
-import { DEGREES, gapPerDegree, otherAngle } from "./regular-closure.js";
+import { gapPerDegree, otherAngle } from "./regular-closure.js";
 
 /** Options of {@link gaugeTolerance}. */
 export interface GaugeToleranceOptions {
@@ -74,13 +75,7 @@ function holdsInRings(sides: number, deviation: number, curvature: number, effec
   return off * off * (0.453 + 1 / sides) <= GOOD_TO;
 }
 
-/**
- * Checks a gap and the width it is seen across.
- *
- * @param given - the options, unchecked
- * @param name - the option that holds the gap
- * @returns width and gap
- */
+/** Checks a gap and the width it is seen across. */
 export function checkGap(
   given: Readonly<Record<string, unknown>>,
   name: "acceptedGap" | "seenGap",
@@ -93,16 +88,11 @@ export function checkGap(
   return { width, gap };
 }
 
-/**
- * {@link gaugeTolerance} on bare numbers, unchecked.
- *
- * @param sides - number of sides
- * @param width - joint width
- * @param acceptedGap - the accepted gap, less than the width
- * @param slope - slope in degrees, -90 to 90
- * @returns the tolerances
- */
-export function toleranceKernel(sides: number, width: number, acceptedGap: number, slope: number): GaugeTolerance {
+/** The options of {@link gaugeTolerance}, all given. */
+export type ToleranceQuestion = Filled<GaugeToleranceOptions>;
+
+/** {@link gaugeTolerance}, unchecked; the accepted gap is less than the width. */
+export function toleranceKernel({ sides, width, acceptedGap, slope }: ToleranceQuestion): GaugeTolerance {
   const half = 180 / sides;
   const { miter, bevel } = compoundMiterKernel(half, slope);
   const byMiter = cosDeg(slope);
@@ -166,5 +156,5 @@ export function gaugeTolerance(options: GaugeToleranceOptions): GaugeTolerance {
   const given = checkObject(options);
   const sides = checkSides(given["sides"]);
   const { width, gap: acceptedGap } = checkGap(given, "acceptedGap");
-  return toleranceKernel(sides, width, acceptedGap, checkSlope(given["slope"] ?? 0));
+  return toleranceKernel({ sides, width, acceptedGap, slope: checkSlope(given["slope"] ?? 0) });
 }

@@ -1,7 +1,8 @@
-import { checkNumber, checkObject, checkSides, checkSlope, checkWord } from "../core/check.js";
+import { checkDegrees, checkObject, checkSides, checkSlope, checkWord } from "../core/check.js";
 import { sinDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/internal.js";
 import type { SawSetting } from "../miter/index.js";
+import type { GaugeToleranceOptions } from "./gauge-tolerance.js";
 import { regularClosure } from "./regular-closure.js";
 
 /**
@@ -16,9 +17,7 @@ import { regularClosure } from "./regular-closure.js";
 export type StickMove = "flip-end-for-end" | "slide-past-the-blade" | "roll" | "tumble";
 
 /** Options of {@link machineErrors}. */
-export interface MachineErrorsOptions {
-  /** Number of sides, an integer from 3 to 1e6. */
-  readonly sides: number;
+export interface MachineErrorsOptions extends Pick<GaugeToleranceOptions, "sides"> {
   /** Slope in degrees, -90 to 90; default 0. The pieces lie flat on the saw. */
   readonly slope?: number | undefined;
   /** How the piece is moved between its two ends. */
@@ -94,7 +93,7 @@ export function machineErrors(options: MachineErrorsOptions): MachineErrors {
   const move = checkWord(given["move"], "move", ["flip-end-for-end", "slide-past-the-blade", "roll", "tumble"]);
   const kept = checkWord(given["kept"] ?? "left", "kept", ["left", "right"]);
   const [square, swing, upright, lean] = (["square", "swing", "upright", "lean"] as const).map((name) =>
-    checkNumber(given[name] ?? 0, name, -5, 5, "degrees from -5 to 5"),
+    checkDegrees(given[name] ?? 0, name, -5, 5),
   ) as [number, number, number, number];
 
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);

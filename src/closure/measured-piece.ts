@@ -74,13 +74,7 @@ function checkAt(value: unknown, width: number): number {
   );
 }
 
-/**
- * Checks the pieces of a ring, or of a part of one.
- *
- * @param value - the unchecked options
- * @param least - fewest pieces that make sense
- * @returns the ring
- */
+/** Checks the pieces of a ring, or of a part of one. */
 export function checkRing(value: unknown, least: number): CheckedRing {
   const given = checkObject(value);
   const what = `an array of ${least} to ${MAX_PIECES} pieces`;

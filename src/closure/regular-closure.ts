@@ -1,4 +1,4 @@
-import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
+import { atan2Deg, cosDeg, DEGREES, sinDeg } from "../core/degrees.js";
 
 /** Which end of the last joint stands open when the other one touches. */
 export type OpenEnd = "inside" | "outside" | "nowhere";
@@ -6,15 +6,7 @@ export type OpenEnd = "inside" | "outside" | "nowhere";
 /** Open angles below this, in degrees, are the rounding of the sum. */
 const SHUT: number = 1e-9;
 
-/** Degrees in a radian. */
-export const DEGREES: number = 180 / Math.PI;
-
-/**
- * Which end opens.
- *
- * @param angle - open angle in degrees
- * @returns the outside when the turns fall short of a full one, the inside when they exceed it
- */
+/** Which end opens. The outside where the turns fall short of a full one, the inside where they exceed it. */
 export function opensAt(angle: number): OpenEnd {
   if (Math.abs(angle) < SHUT) return "nowhere";
   return angle > 0 ? "outside" : "inside";
@@ -33,11 +25,6 @@ export interface RegularClosure {
  *
  * Half a joint's turn is acos(cos m cos b), by legs atan2(sqrt(sin^2 m cos^2 b + sin^2 b), cos m cos b). The joint's two pieces
  * are mirror images in its plane, so both rise by the slope atan2(sin b, sin m cos b).
- *
- * @param sides - n
- * @param miter - miter of every end in degrees
- * @param bevel - bevel of every end in degrees
- * @returns the open angle and the slope
  */
 export function regularClosure(sides: number, miter: number, bevel: number): RegularClosure {
   const cosB = cosDeg(bevel);
@@ -47,23 +34,14 @@ export function regularClosure(sides: number, miter: number, bevel: number): Reg
   return { angle: 360 - 2 * sides * half, slope: atan2Deg(through, across) };
 }
 
-/**
- * How far the last joint opens for every degree of open angle: the joint line, width / cos h, per radian.
- *
- * @param sides - n
- * @param width - joint width
- * @returns length per degree
- */
+/** How far the last joint opens for every degree of open angle: the joint line, width / cos h, times a degree in radians. */
 export function gapPerDegree(sides: number, width: number): number {
   return width / cosDeg(180 / sides) / DEGREES;
 }
 
 /**
- * The other angle of a cut with a given half turn h: cos(other) = cos h / cos(angle), with sin^2 h - sin^2(angle) taken as a product.
- *
- * @param half - h in degrees, 0 to 90
- * @param angle - its miter or its bevel in degrees
- * @returns the bevel or the miter, 0 or more; `undefined` when the one alone turns further
+ * The other angle of a cut with a given half turn h: cos(other) = cos h / cos(angle), with sin^2 h - sin^2(angle) taken as a product. 0 or more; `undefined`
+ * when the one alone turns further.
  */
 export function otherAngle(half: number, angle: number): number | undefined {
   const [sinH, sinA] = [sinDeg(half), Math.abs(sinDeg(angle))];

@@ -1,8 +1,8 @@
 import { checkLength, checkObject, checkSides, checkSlope } from "../core/check.js";
 import { sinDeg } from "../core/degrees.js";
 import { regularPolygon } from "../polygon/index.js";
-import { checkGap, toleranceKernel, type GaugeToleranceOptions } from "./gauge-tolerance.js";
-import { acrossTolerance, liftTolerance, slopeTolerance, pieceTolerance } from "./ring-tolerances.js";
+import { checkGap, type GaugeToleranceOptions } from "./gauge-tolerance.js";
+import { liftTolerance, pieceTolerance, ringTolerances } from "./ring-tolerances.js";
 
 /** Options of {@link ringChecks}. */
 export interface RingChecksOptions extends GaugeToleranceOptions {
@@ -66,11 +66,10 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
   const thickness = given["thickness"] === undefined ? undefined : checkLength(given["thickness"], "thickness");
 
   const polygon = regularPolygon({ sides, apothem });
-  const tolerance = toleranceKernel(sides, width, acceptedGap, slope);
-  const { angle } = tolerance;
+  const tolerances = ringTolerances({ sides, width, acceptedGap, slope });
   const far = Math.floor(sides / 2) * (180 / sides);
   const diagonal = 2 * polygon.circumradius * sinDeg(far);
-  const off = acrossTolerance(sides, polygon.side, angle);
+  const off = tolerances.across(polygon.side);
   const opposite = sides % 2 === 0 ? "side-to-side" : "corner-to-side";
 
   const checks: RingCheck[] = [
@@ -86,7 +85,7 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
       when: "dry",
       kind: "angle",
       value: polygon.interiorAngle,
-      tolerance: angle / sides,
+      tolerance: tolerances.corner,
     },
     {
       code: "last-joint",
@@ -122,7 +121,7 @@ export function ringChecks(options: RingChecksOptions): readonly RingCheck[] {
       when: "dry",
       kind: "angle",
       value: slope,
-      tolerance: slopeTolerance(sides, slope, tolerance.shared.each),
+      tolerance: tolerances.slope(),
     });
   }
   return checks;

@@ -1,9 +1,9 @@
-import { atan2Deg, cosDeg } from "../core/degrees.js";
+import { atan2Deg, cosDeg, DEGREES } from "../core/degrees.js";
 import { cross, dot, norm, scale, type Vector } from "../core/vector.js";
 import { endNormal, endPoint, joinChain, minus, plus, squareTo, type Chain } from "./chain.js";
 import { outOfFlat } from "./flatness.js";
 import { checkRing, type MeasuredRing } from "./measured-piece.js";
-import { DEGREES, opensAt, type OpenEnd } from "./regular-closure.js";
+import { opensAt, type OpenEnd } from "./regular-closure.js";
 import { compose, jointRotation, rotate, type Rotation } from "./rotation.js";
 
 /** How a ring of pieces closes, or fails to. */

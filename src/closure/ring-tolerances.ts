@@ -1,5 +1,6 @@
 import { sinDeg, tanDeg } from "../core/degrees.js";
 import { compoundMiterKernel } from "../miter/internal.js";
+import { toleranceKernel, type ToleranceQuestion } from "./gauge-tolerance.js";
 import { regularClosure } from "./regular-closure.js";
 
 /** By how much two measures across a ring may be off. */
@@ -28,18 +29,12 @@ function flatsAcross(sides: number, side: number, t: number): number {
 }
 
 /**
- * How far measures across a ring are off at most when all its cuts share the error of an open angle, opened either way, and all joints but the
- * last are tight.
+ * How far measures across a ring are off at most when all its cuts share the error of an open angle, opened either way, and all joints but the last are tight.
  *
  * These measures shrink as the joints turn more, at a growing rate, so the larger turn decides. In an odd ring the longer part between the corners farthest
  * apart decides, (n + 1)/2 sides, with the open joint in the shorter part.
- *
- * @param sides - n
- * @param side - length of a side along the line that is measured at
- * @param angle - the open angle in degrees, 0 or more
- * @returns the largest deviations
  */
-export function acrossTolerance(sides: number, side: number, angle: number): AcrossTolerance {
+function acrossTolerance(sides: number, side: number, angle: number): AcrossTolerance {
   const half = 180 / sides;
   const larger = half + angle / (2 * sides);
   const off = (measure: (t: number) => number): number => Math.abs(measure(larger) - measure(half));
@@ -52,10 +47,6 @@ export function acrossTolerance(sides: number, side: number, angle: number): Acr
 /**
  * By how much the pieces may differ: errors of q/2 each, half of the ring too long by it and half too short, leave a closing vector of
  * q sin(floor(n/2) 180/n) / sin(180/n), which is the accepted gap at most.
- *
- * @param sides - n
- * @param acceptedGap - the accepted gap
- * @returns the tolerance either way
  */
 export function pieceTolerance(sides: number, acceptedGap: number): number {
   const half = 180 / sides;
@@ -64,12 +55,7 @@ export function pieceTolerance(sides: number, acceptedGap: number): number {
 
 /**
  * How high a corner lifts off a flat bench. Two joints that gape by acceptedGap / thickness fold the ring along a line through its center. The corner farthest
- * from the fold is a circumradius off it.
- *
- * @param circumradius - of the line that the ring stands on
- * @param thickness - height of the joint over which it gapes
- * @param acceptedGap - the accepted gap
- * @returns the lift
+ * from the fold is a circumradius off it: that of the line that the ring stands on.
  */
 export function liftTolerance(circumradius: number, thickness: number, acceptedGap: number): number {
   return (circumradius * acceptedGap) / thickness;
@@ -77,15 +63,31 @@ export function liftTolerance(circumradius: number, thickness: number, acceptedG
 
 /**
  * How far the slope moves at most when miter and bevel each keep within what the accepted gap allows. The gap itself does not bound the slope, since errors of
- * both can cancel in it; a slope that is further off tells of two errors.
- *
- * @param sides - n
- * @param slope - the planned slope in degrees
- * @param each - by how much each angle may be off in degrees, the other one too: the `each` of the shared tolerance
- * @returns degrees either way
+ * both can cancel in it; a slope that is further off tells of two errors. `each` is that of the shared tolerance.
  */
-export function slopeTolerance(sides: number, slope: number, each: number): number {
+function slopeTolerance(sides: number, slope: number, each: number): number {
   const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
   const ends = [each, -each].flatMap((dm) => [each, -each].map((db) => [miter + dm, bevel + db] as const));
   return Math.max(...ends.map(([m, b]) => Math.abs(regularClosure(sides, m, b).slope - slope)));
+}
+
+/** What the accepted gap leaves to the measures of a dry ring. */
+export interface RingTolerances {
+  /** Each corner's angle, in degrees. */
+  readonly corner: number;
+  /** The slope, in degrees. */
+  readonly slope: () => number;
+  /** The measures across, by the length of a side along the line that is measured at. */
+  readonly across: (side: number) => AcrossTolerance;
+}
+
+/** What a gap, less than the joint is wide, leaves to the measures of a dry ring whose cuts all share the error that makes it. */
+export function ringTolerances(question: ToleranceQuestion): RingTolerances {
+  const { sides, slope } = question;
+  const { angle, shared } = toleranceKernel(question);
+  return {
+    corner: angle / sides,
+    slope: () => slopeTolerance(sides, slope, shared.each),
+    across: (side) => acrossTolerance(sides, side, angle),
+  };
 }

@@ -12,11 +12,7 @@ export type Rotation = readonly [w: number, x: number, y: number, z: number];
 export const UNTURNED: Rotation = [1, 0, 0, 0];
 
 /**
- * Two rotations in one: `then` is seen from the axes that `first` leads to.
- *
- * @param first - a rotation
- * @param then - the next one, in the axes the first leads to
- * @returns the product, brought to length 1 so that long rings do not drift
+ * Two rotations in one: `then` is seen from the axes that `first` leads to. The product is brought to length 1, so that long rings do not drift.
  */
 export function compose(first: Rotation, then: Rotation): Rotation {
   const [a, b, c, d] = first;
@@ -29,13 +25,7 @@ export function compose(first: Rotation, then: Rotation): Rotation {
   return [w / length, x / length, y / length, z / length];
 }
 
-/**
- * A vector of a piece's axes as one of space.
- *
- * @param rotation - how the piece stands in space
- * @param v - the vector
- * @returns the rotated vector
- */
+/** A vector of a piece's axes as one of space. */
 export function rotate(rotation: Rotation, v: Vector): Vector {
   const [w, x, y, z] = rotation;
   const [a, b, c] = v;
@@ -53,10 +43,6 @@ export function rotate(rotation: Rotation, v: Vector): Vector {
  * The piece swings by its end's miter m1, folds about the line where the backs meet by b1 + b2, and swings by the next start's
  * miter m2. With M = (m1 + m2)/2, D = (m1 - m2)/2 and f = (b1 + b2)/2 the product of the three is
  * (cos f cos M, sin f sin D, -sin f cos D, cos f sin M).
- *
- * @param end - the cut where the piece ends
- * @param start - the cut where the next one starts
- * @returns the rotation
  */
 export function jointRotation(end: SawSetting, start: SawSetting): Rotation {
   const mean = (end.miter + start.miter) / 2;
@@ -66,13 +52,7 @@ export function jointRotation(end: SawSetting, start: SawSetting): Rotation {
   return [cosine * cosDeg(mean), sine * sinDeg(half), -sine * cosDeg(half), cosine * sinDeg(mean)];
 }
 
-/**
- * The normal of a cut, out of the wood, in the axes of {@link Rotation}.
- *
- * @param cut - miter and bevel
- * @param end - 1 where the piece ends, -1 where it starts
- * @returns the unit normal
- */
+/** The normal of a cut, out of the wood, in the axes of {@link Rotation}. */
 export function cutNormal(cut: SawSetting, end: 1 | -1): Vector {
   const { miter, bevel } = cut;
   const level = cosDeg(bevel);

@@ -1,6 +1,6 @@
 import { compoundMiterKernel } from "../miter/internal.js";
 import type { SawSetting } from "../miter/index.js";
-import { gapPerDegree, opensAt, regularClosure, type OpenEnd } from "./regular-closure.js";
+import { opensAt, regularClosure, type OpenEnd } from "./regular-closure.js";
 
 /** A setting at graduations of both scales, and what it costs. */
 export interface SettingChoice extends SawSetting {
@@ -28,11 +28,8 @@ export interface SettingChoices {
 const ON_GRADUATION: number = 1e-9;
 
 /**
- * A graduation of a scale. Where a whole number of steps makes a degree, it is the fraction itself: 257 / 10, which 257 * 0.1 misses.
- *
- * @param graduation - which graduation, counted from 0
- * @param step - step of the scale in degrees
- * @returns degrees
+ * A graduation of a scale. Where a whole number of steps makes a degree, it is the fraction itself: 257 / 10, which 257 * 0.1 misses. Graduations count from 0;
+ * the step is in degrees.
  */
 export function atGraduation(graduation: number, step: number): number {
   const perDegree = Math.round(1 / step);
@@ -49,17 +46,18 @@ function graduationsAround(angle: number, step: number): number[] {
     .filter((graduation) => Math.abs(graduation) < 90);
 }
 
-/**
- * A setting and what it costs, unchecked.
- *
- * @param sides - number of sides
- * @param perDegree - how far the last joint opens for every degree of open angle
- * @param slope - planned slope in degrees, -90 to 90
- * @param miter - miter of every end in degrees
- * @param bevel - bevel of every end in degrees
- * @returns the setting with its gap and its slope
- */
-export function choiceAt(sides: number, perDegree: number, slope: number, miter: number, bevel: number): SettingChoice {
+/** A ring for which settings are compared. */
+export interface OpeningRing {
+  /** Number of sides. */
+  readonly sides: number;
+  /** Planned slope in degrees, -90 to 90. */
+  readonly slope: number;
+  /** How far the last joint opens for every degree of open angle. */
+  readonly perDegree: number;
+}
+
+/** A setting of every end, in degrees, and what it costs, unchecked. */
+export function choiceAt({ sides, slope, perDegree }: OpeningRing, miter: number, bevel: number): SettingChoice {
   const closure = regularClosure(sides, miter, bevel);
   return {
     miter: miter + 0,
@@ -71,26 +69,10 @@ export function choiceAt(sides: number, perDegree: number, slope: number, miter:
   };
 }
 
-/**
- * The graduations around the exact setting and what they cost, on bare numbers, unchecked.
- *
- * @param sides - number of sides
- * @param width - joint width
- * @param slope - slope in degrees, -90 to 90
- * @param step - step of the miter scale in degrees
- * @param bevelStep - step of the bevel scale in degrees
- * @returns the exact setting, the nearest graduations, and all choices
- */
-export function settingChoices(
-  sides: number,
-  width: number,
-  slope: number,
-  step: number,
-  bevelStep: number,
-): SettingChoices {
-  const { miter, bevel } = compoundMiterKernel(180 / sides, slope);
-  const perDegree = gapPerDegree(sides, width);
-  const choice = (m: number, b: number): SettingChoice => choiceAt(sides, perDegree, slope, m, b);
+/** The graduations around the exact setting and what they cost, unchecked; the steps are those of the two scales, in degrees. */
+export function settingChoices(ring: OpeningRing, step: number, bevelStep: number): SettingChoices {
+  const { miter, bevel } = compoundMiterKernel(180 / ring.sides, ring.slope);
+  const choice = (m: number, b: number): SettingChoice => choiceAt(ring, m, b);
   const bevels = graduationsAround(bevel, bevelStep);
   const choices = graduationsAround(miter, step)
     .flatMap((m) => bevels.map((b) => choice(m, b)))

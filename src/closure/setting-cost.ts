@@ -1,16 +1,12 @@
-import { checkLength, checkNumber, checkObject, checkSides, checkSlope } from "../core/check.js";
+import { checkDegrees, checkLength, checkObject, checkSides, checkSlope } from "../core/check.js";
 import { sinDeg, tanDeg } from "../core/degrees.js";
 import type { SawSetting } from "../miter/index.js";
+import type { GaugeToleranceOptions } from "./gauge-tolerance.js";
+import { gapPerDegree } from "./regular-closure.js";
 import { settingChoices, type SettingChoice } from "./setting-choices.js";
 
 /** Options of {@link settingCost}. */
-export interface SettingCostOptions {
-  /** Number of sides, an integer from 3 to 1e6. */
-  readonly sides: number;
-  /** Joint width, level from the innermost to the outermost point of the molding, 1e-100 to 1e100. */
-  readonly width: number;
-  /** Slope in degrees, -90 to 90; default 0. */
-  readonly slope?: number | undefined;
+export interface SettingCostOptions extends Pick<GaugeToleranceOptions, "sides" | "width" | "slope"> {
   /** Step of the miter scale in degrees, 1e-6 to 45, e.g. 0.5. */
   readonly step: number;
   /** Step of the bevel scale in degrees, 1e-6 to 45; default that of the miter scale. */
@@ -50,7 +46,7 @@ export interface SettingCost {
 }
 
 function checkStep(value: unknown, path: string): number {
-  return checkNumber(value, path, 1e-6, 45, "degrees from 0.000001 to 45");
+  return checkDegrees(value, path, 1e-6, 45);
 }
 
 function lengthCost(sides: number, length: number, step: number): LengthCost {
@@ -97,6 +93,10 @@ export function settingCost(options: SettingCostOptions): SettingCost {
     ? lengthCost(sides, checkLength(given["length"], "length"), checkLength(given["lengthStep"], "lengthStep"))
     : null;
 
-  const { exact, nearest, choices } = settingChoices(sides, width, slope, step, bevelStep);
+  const { exact, nearest, choices } = settingChoices(
+    { sides, slope, perDegree: gapPerDegree(sides, width) },
+    step,
+    bevelStep,
+  );
   return { exact, nearest, best: choices[0]!, choices, length };
 }

@@ -1,7 +1,7 @@
 /** Radians in a degree: pi / 180. */
 const RADIAN: number = Math.PI / 180;
 /** Degrees in a radian: 180 / pi. */
-const DEGREE: number = 180 / Math.PI;
+export const DEGREES: number = 180 / Math.PI;
 
 /**
  * Sine of an angle from 0 to 90 degrees; exact at 0, 30 and 90.
@@ -20,12 +20,7 @@ function cosineOfAcute(x: number): number {
   return x < 45 ? Math.cos(x * RADIAN) : Math.sin((90 - x) * RADIAN);
 }
 
-/**
- * Sine of an angle in degrees. Exact at multiples of 30 where the sine is rational; odd to the last bit.
- *
- * @param degrees - any finite angle
- * @returns the sine, never -0
- */
+/** Sine of an angle in degrees. Exact at multiples of 30 where the sine is rational; odd to the last bit. Never -0. */
 export function sinDeg(degrees: number): number {
   // The remainder is exact in floating point, so large angles lose nothing; most angles do without its cost.
   let x = Math.abs(degrees);
@@ -39,10 +34,7 @@ export function sinDeg(degrees: number): number {
 }
 
 /**
- * Cosine of an angle in degrees. Exact at multiples of 30 where the cosine is rational; even to the last bit.
- *
- * @param degrees - any finite angle
- * @returns the cosine, never -0
+ * Cosine of an angle in degrees. Exact at multiples of 30 where the cosine is rational; even to the last bit. Never -0.
  */
 export function cosDeg(degrees: number): number {
   let x = Math.abs(degrees);
@@ -53,21 +45,12 @@ export function cosDeg(degrees: number): number {
 
 /**
  * Tangent of an angle in degrees. Exact at multiples of 45; at odd multiples of 90 it is infinite, which callers must rule out.
- *
- * @param degrees - any finite angle
- * @returns the tangent
  */
 export function tanDeg(degrees: number): number {
   return sinDeg(degrees) / cosDeg(degrees) + 0;
 }
 
-/**
- * Direction of the vector (x, y) in degrees, from -180 to 180; exact at multiples of 45.
- *
- * @param y - opposite
- * @param x - adjacent
- * @returns the angle, never -0
- */
+/** Direction of the vector (x, y) in degrees, from -180 to 180; exact at multiples of 45. Never -0. */
 export function atan2Deg(y: number, x: number): number {
-  return Math.atan2(y, x) * DEGREE + 0;
+  return Math.atan2(y, x) * DEGREES + 0;
 }

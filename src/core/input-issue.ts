@@ -36,13 +36,7 @@ function refusalsOf(error: unknown): readonly InputError[] {
   throw error;
 }
 
-/**
- * Runs a check and keeps what it has to say.
- *
- * @param issues - where the issues go
- * @param check - the check
- * @returns the checked value, or `undefined` when it was refused
- */
+/** Runs a check and keeps what it has to say. What was refused is `undefined`. */
 export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined {
   try {
     return check();
@@ -50,21 +44,6 @@ export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined 
     for (const { code, path, value, message, expected } of refusalsOf(error))
       issues.push({ code, path, value, message, expected });
     return undefined;
-  }
-}
-
-/**
- * Reads, and throws the first refusal alone.
- *
- * @param read - reads with `together`
- * @returns what was read
- * @throws {InputError} the first of them
- */
-export function orFirst<T>(read: () => T): T {
-  try {
-    return read();
-  } catch (error) {
-    throw refusalsOf(error)[0]!;
   }
 }
 

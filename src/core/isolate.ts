@@ -8,21 +8,13 @@ const RIGHT_TO_LEFT: RegExp = /[\u0590-\u08ff\u200f\ufb1d-\ufdff\ufe70-\ufeff\u{
  *
  * An override in a name would turn a length after it round, so that "2400 mm" reads "0042 mm". The signs for directions are dropped, and a name with
  * letters that run from right to left stands between U+2068 and U+2069.
- *
- * @param name - the name
- * @returns the same name, where it has no such signs and letters
  */
 export function isolate(name: string): string {
   const plain = name.replace(CONTROLS, "");
   return RIGHT_TO_LEFT.test(plain) ? `\u2068${plain}\u2069` : plain;
 }
 
-/**
- * A whole text, ours or the caller's, without overrides and with every isolate closed within it.
- *
- * @param text - the text
- * @returns the same text, where it has no signs for directions
- */
+/** A whole text, ours or the caller's, without overrides and with every isolate closed within it. */
 export function closeIsolates(text: string): string {
   let open = 0;
   const closed = text.replace(CONTROLS, (sign) => {
@@ -35,12 +27,7 @@ export function closeIsolates(text: string): string {
   return closed + "\u2069".repeat(open);
 }
 
-/**
- * A whole text for a place beside others in one line, as a table's cell is.
- *
- * @param text - the text, ours or the caller's
- * @returns the same text, where it has no signs for directions and no letters that run from right to left
- */
+/** A whole text for a place beside others in one line, as a table's cell is. */
 export function isolateText(text: string): string {
   const closed = closeIsolates(text);
   return closed.includes("\u2068") || RIGHT_TO_LEFT.test(closed) ? `\u2068${closed}\u2069` : closed;

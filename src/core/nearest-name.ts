@@ -22,11 +22,7 @@ function slips(one: string, other: string): number {
 }
 
 /**
- * The name that was probably meant by one that is not known (the optimal string alignment distance, capitals aside).
- *
- * @param name - the name
- * @param known - the names that are known
- * @returns the nearest, or `undefined` where none is near
+ * The name that was probably meant by one that is not known (the optimal string alignment distance, capitals aside). `undefined` where none is near.
  */
 export function nearestName(name: string, known: readonly string[]): string | undefined {
   // Nobody slips so far that a short name has hardly a letter in common with what was meant.

@@ -1,9 +1,6 @@
 /**
  * A deep copy of plain data: numbers, texts and the like as they are, arrays and objects anew. A proxy, as frameworks for user interfaces put round data, is copied as what it
  * stands for; `structuredClone` refuses one.
- *
- * @param value - checked data, which holds no circle
- * @returns data that shares no object with it
  */
 export function plainCopy<T>(value: T): T {
   if (typeof value !== "object" || value === null) return value;

@@ -53,12 +53,7 @@ function keysOf(path: string): (string | number)[] {
 }
 
 /**
- * Reads an input as a schema does.
- *
- * @param tryParse - reads an input, or tells of every issue
- * @param root - what the function calls the input itself in its paths; empty where it calls it nothing
- * @param value - the input
- * @returns what was read, or the issues
+ * Reads an input as a schema does. `root` is what the function calls the input itself in its paths, empty where it calls it nothing.
  */
 export function validateWith<T>(
   tryParse: (value: unknown) => InputOutcome<T>,

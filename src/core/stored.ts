@@ -1,4 +1,5 @@
-import { checkArray, checkInteger, checkNumber, checkObject, checkText, checkWord, isRecord, refuse } from "./check.js";
+import { checkArray, checkFinite, checkInteger, checkObject, checkText, checkWord, isRecord, refuse } from "./check.js";
+import { fieldPath } from "./field.js";
 import type { Box, Point } from "./geometry-types.js";
 
 /** Where a value stands, in error texts; `undefined` while it is only to be found out whether all is well. */
@@ -14,19 +15,8 @@ export type Reader<T> = (value: unknown, path: Path) => T;
 /** A reader for each field of `T`: the compiler asks for one when a field is added. */
 export type Fields<T> = { readonly [K in keyof T]-?: Reader<T[K]> };
 
-/** The path of a field. */
-function fieldPath(path: string, key: string): string {
-  return path === "" ? key : `${path}.${key}`;
-}
-
 /**
- * Reads a value with a reader, and names the place of what is wrong with it.
- *
- * @param value - anything
- * @param path - its name in error texts; empty where only its fields have names
- * @param reader - how it is read
- * @returns the same value, now with a type
- * @throws {InputError} where it is not what the reader reads
+ * Reads a value with a reader, and names the place of what is wrong with it. The path is empty where only its fields have names.
  */
 export function readStored<T>(value: unknown, path: string, reader: Reader<T>): T {
   try {
@@ -36,29 +26,14 @@ export function readStored<T>(value: unknown, path: string, reader: Reader<T>): 
   }
 }
 
-/**
- * An object with fields. It may hold others.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param fields - how its fields are read
- * @returns the same object
- */
+/** An object with fields. It may hold others. */
 export function record<T extends object>(value: unknown, path: Path, fields: Fields<T>): T {
   const given = isRecord(value) ? value : checkObject(value, path);
   for (const key in fields) fields[key](given[key], path === undefined ? path : fieldPath(path, key));
   return value as T;
 }
 
-/**
- * An array, each item of which is read alike.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param item - how an item is read
- * @param least - the fewest items; default none
- * @returns the same array
- */
+/** An array, each item of which is read alike. `least` is the fewest items that there may be. */
 export function list<T>(value: unknown, path: Path, item: Reader<T>, least = 0): readonly T[] {
   const items = checkArray(value, path ?? "");
   if (items.length < least) refuse("range", path ?? "", value, `an array of at least ${least}`);
@@ -68,66 +43,31 @@ export function list<T>(value: unknown, path: Path, item: Reader<T>, least = 0):
   return items as readonly T[];
 }
 
-/**
- * An array of exactly one item.
- *
- * @param value - anything
- * @param path - where it stands; `undefined` where nobody will read it
- * @param item - reads the item
- * @returns the array
- */
+/** An array of exactly one item. */
 export function only<T>(value: unknown, path: Path, item: Reader<T>): readonly [T] {
   const [one, second] = list(value, path, item, 1);
   if (second !== undefined) refuse("range", path ?? "", value, "an array of one");
   return [one!];
 }
 
-/**
- * An object whose fields have any names and are read alike.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param item - how a field is read
- * @returns the same object
- */
+/** An object whose fields have any names and are read alike. */
 export function named<T>(value: unknown, path: Path, item: Reader<T>): Readonly<Record<string, T>> {
   const given = isRecord(value) ? value : checkObject(value, path);
   for (const key of Object.keys(given)) item(given[key], path === undefined ? path : fieldPath(path, key));
   return given as Readonly<Record<string, T>>;
 }
 
-/**
- * What may be `null`.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param reader - how it is read otherwise
- * @returns the same value
- */
+/** What may be `null`. */
 export function orNull<T>(value: unknown, path: Path, reader: Reader<T>): T | null {
   return value === null ? null : reader(value, path);
 }
 
-/**
- * What may be missing.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param reader - how it is read otherwise
- * @returns the same value
- */
+/** What may be missing. */
 export function maybe<T>(value: unknown, path: Path, reader: Reader<T>): T | undefined {
   return value === undefined ? undefined : reader(value, path);
 }
 
-/**
- * One of some words.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param words - the words, as the keys of an object, so that the compiler asks for each
- * @returns the word
- */
+/** One of some words. */
 export function word<W extends string>(value: unknown, path: Path, words: Readonly<Record<W, true>>): W {
   if (typeof value === "string" && Object.hasOwn(words, value)) return value as W;
   return checkWord(value, path ?? "", Object.keys(words) as W[]);
@@ -136,7 +76,7 @@ export function word<W extends string>(value: unknown, path: Path, words: Readon
 /** A finite number. */
 export const finite: Reader<number> = (value, path) => {
   if (typeof value === "number" && Number.isFinite(value)) return value;
-  return checkNumber(value, path ?? "", -Number.MAX_VALUE, Number.MAX_VALUE, "a finite number");
+  return checkFinite(value, path ?? "");
 };
 
 /** A finite number, or `null`. */

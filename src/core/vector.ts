@@ -1,45 +1,22 @@
 /** A vector of space as a bare triple, for kernels. */
 export type Vector = readonly [number, number, number];
 
-/**
- * Scalar product.
- *
- * @param a - first vector
- * @param b - second vector
- * @returns a . b
- */
+/** Scalar product. */
 export function dot(a: Vector, b: Vector): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
 
-/**
- * Vector product.
- *
- * @param a - first vector
- * @param b - second vector
- * @returns a x b
- */
+/** Vector product. */
 export function cross(a: Vector, b: Vector): Vector {
   return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 }
 
-/**
- * Length of a vector, safe from overflow.
- *
- * @param a - the vector
- * @returns |a|
- */
+/** Length of a vector, safe from overflow. */
 export function norm(a: Vector): number {
   return Math.hypot(a[0], a[1], a[2]);
 }
 
-/**
- * A vector times a number.
- *
- * @param a - the vector
- * @param factor - the number
- * @returns the scaled vector
- */
+/** A vector times a number. */
 export function scale(a: Vector, factor: number): Vector {
   return [a[0] * factor, a[1] * factor, a[2] * factor];
 }

@@ -63,10 +63,19 @@ export function drawSpan(canvas: Canvas, from: Point, to: Point, stated: Stated)
   drawArrow(canvas, to, from, stated);
 }
 
-/** The line of a dimension, level or plumb; where it is short, with arrows from outside. */
+/** A dimension without its label, level or plumb: the lines that lead to it, and its own; where that is short, with arrows from outside. */
 function drawMeasured(canvas: Canvas, options: DimensionOptions, axis: "x" | "y"): void {
   const { from, to, at } = options;
-  const place = (along: number): Point => (axis === "x" ? { x: along, y: at } : { x: at, y: along });
+  const put = (along: number, across: number): Point =>
+    axis === "x" ? { x: along, y: across } : { x: across, y: along };
+  const place = (along: number): Point => put(along, at);
+  for (const point of [from, to]) {
+    const [along, across] = axis === "x" ? [point.x, point.y] : [point.y, point.x];
+    const side = Math.sign(at - across);
+    if (Math.abs(at - across) <= GAP) continue;
+    const ends = [put(along, across + side * GAP), put(along, at + side * PAST)];
+    drawLine(canvas, meaningOf("extension", options), "dimension", ends);
+  }
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
   if (high - low >= NARROW) {
     drawSpan(canvas, place(low), place(high), options);
@@ -82,14 +91,6 @@ function drawMeasured(canvas: Canvas, options: DimensionOptions, axis: "x" | "y"
 export function levelDimension(canvas: Canvas, options: DimensionOptions): void {
   const { from, to, at, label, outside = "after" } = options;
   const is = meaningOf("label", options);
-  for (const { x, y } of [from, to]) {
-    const side = Math.sign(at - y);
-    if (Math.abs(at - y) > GAP)
-      drawLine(canvas, meaningOf("extension", options), "dimension", [
-        { x, y: y + side * GAP },
-        { x, y: at + side * PAST },
-      ]);
-  }
   const low = Math.min(from.x, to.x);
   const high = Math.max(from.x, to.x);
   const narrow = high - low < NARROW;
@@ -108,14 +109,6 @@ export function levelDimension(canvas: Canvas, options: DimensionOptions): void 
 export function plumbDimension(canvas: Canvas, options: DimensionOptions): void {
   const { from, to, at, label, outside = "after" } = options;
   const is = meaningOf("label", options);
-  for (const { x, y } of [from, to]) {
-    const side = Math.sign(at - x);
-    if (Math.abs(at - x) > GAP)
-      drawLine(canvas, meaningOf("extension", options), "dimension", [
-        { x: x + side * GAP, y },
-        { x: at + side * PAST, y },
-      ]);
-  }
   const low = Math.min(from.y, to.y);
   const high = Math.max(from.y, to.y);
   drawMeasured(canvas, options, "y");

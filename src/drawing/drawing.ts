@@ -10,7 +10,7 @@ export type SvgElement = typeof globalThis extends { SVGSVGElement: { prototype:
 export interface Drawing {
   /**
    * The picture as an SVG document. It needs no other file, font, style or id, so that many can stand on one page, and has no style attribute, which a
-   * Content-Security-Policy may forbid. {@link drawingStyles} is a style sheet that gives it other colors, in the dark too. A page in which it is the text of an element says `svg { max-width: 100%; height: auto }` to let it shrink.
+   * Content-Security-Policy may forbid. `drawingStyles` is a style sheet that gives it other colors, in the dark too. A page in which it is the text of an element says `svg { max-width: 100%; height: auto }` to let it shrink.
    */
   readonly svg: string;
   /** What it shows, in a few words; the SVG's title. */

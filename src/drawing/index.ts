@@ -6,7 +6,7 @@
 export type { Drawing, SvgElement } from "./drawing.js";
 export type { PageDocument } from "./rich-display.js";
 export type { DrawingOptions } from "./drawing-options.js";
-export type { SawingToDraw, FrameToDraw, FrameToTell } from "./read-frame.js";
+export type { DrawnContents, FrameToDraw, FrameToTell, SawingToDraw } from "./read-frame.js";
 export { drawPlanView } from "./plan-view.js";
 export { drawSection } from "./section-view.js";
 export { drawPiece } from "./piece-view.js";

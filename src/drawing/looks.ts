@@ -32,8 +32,30 @@ interface LookOf {
   readonly dashes?: string;
 }
 
+/** How a line or surface looks. */
+export type Look =
+  | "wood"
+  | "end-grain"
+  | "section"
+  | "outline"
+  | "heavy"
+  | "fine"
+  | "edge"
+  | "hidden"
+  | "phantom"
+  | "thin"
+  | "paper"
+  | "layer"
+  | "next-layer"
+  | "dot"
+  | "dimension"
+  | "arrow"
+  | "tape"
+  | "blade"
+  | "saw";
+
 /** The looks by name. */
-const LOOKS = {
+const LOOKS: Readonly<Record<Look, LookOf>> = {
   /** A surface along the grain. */
   wood: { fill: "wood", stroke: "none" },
   /** A sawn end. */
@@ -72,10 +94,7 @@ const LOOKS = {
   blade: { stroke: "accent", width: "1.8" },
   /** A part of the saw. */
   saw: { fill: "saw" },
-} as const satisfies Readonly<Record<string, LookOf>>;
-
-/** How a line or surface looks. */
-export type Look = keyof typeof LOOKS;
+};
 
 /** The attributes of an ink: its color, and its name, by which a style sheet gives it another. */
 export function inkAttributes(kind: "fill" | "stroke", ink: DrawingInk | "none"): string {
@@ -84,7 +103,7 @@ export function inkAttributes(kind: "fill" | "stroke", ink: DrawingInk | "none")
 
 /** The attributes of a look. */
 export function lookAttributes(look: Look): string {
-  const { fill, stroke, width, dashes }: LookOf = LOOKS[look];
+  const { fill, stroke, width, dashes } = LOOKS[look];
   return [
     fill === undefined ? "" : inkAttributes("fill", fill),
     stroke === undefined ? "" : inkAttributes("stroke", stroke),

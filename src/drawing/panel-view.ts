@@ -5,7 +5,7 @@ import { sideNumber } from "../core/side-number.js";
 import type { PanelPlan } from "../panel/index.js";
 import { panelPlan } from "../panel/internal.js";
 import type { PanelDrawingWords } from "../words/index.js";
-import { englishLabels, englishPanelDrawing } from "../words/internal.js";
+import { englishNumbering, englishPanelDrawing } from "../words/internal.js";
 import { canvasBox, drawLine, drawShape, drawText, finishDrawing, startCanvas, type Canvas } from "./canvas.js";
 import { levelDimension, plumbDimension } from "./dimension.js";
 import { checkDrawingOptions, type DrawingOptions, type ReadyOptions } from "./drawing-options.js";
@@ -177,7 +177,7 @@ export function drawPanel(panel: PanelPlan, options: DrawingOptions): Drawing {
     title: words.title({ sides }),
     sentences: [
       words.seen({ sides, width: ready.length(width), height: ready.length(height) }),
-      (ready.words?.labels ?? englishLabels).numbering[pose],
+      (ready.words?.labels.numbering ?? englishNumbering)[pose],
       words.onEdges({ sides: existing.map(sideNumber) }),
     ],
   });

@@ -1,6 +1,5 @@
 import type { Box, Point } from "../core/geometry-types.js";
-import type { FrameContents } from "../frame/index.js";
-import { englishAbove, englishLabels } from "../words/internal.js";
+import { englishAbove, englishNumbering } from "../words/internal.js";
 import { polygonCorners, polygonExtent } from "../polygon/index.js";
 import { drawLine, drawShape, finishDrawing, startCanvas, canvasBox } from "./canvas.js";
 import { checkDrawingOptions, type DrawingOptions } from "./drawing-options.js";
@@ -9,7 +8,7 @@ import { drawKey, type KeyEntry } from "./key.js";
 import { boxCorners, boxAround } from "./paper.js";
 import { dimensionPlan } from "./plan-dimensions.js";
 import { numberSides } from "./plan-numbers.js";
-import { readContents, readGeometry, type FrameToDraw } from "./read-frame.js";
+import { readContents, readGeometry, type DrawnContents, type FrameToDraw } from "./read-frame.js";
 import type { PlanSheet } from "./plan-sheet.js";
 import { arrisesSeenFromAbove } from "./seen-arrises.js";
 
@@ -29,7 +28,7 @@ interface Rectangle {
   readonly center: Point;
 }
 
-function rectangleOf(contents: FrameContents | undefined): Rectangle | null {
+function rectangleOf(contents: DrawnContents | undefined): Rectangle | null {
   const box = contents?.contained ?? contents?.sheet ?? null;
   if (box === null || contents === undefined || contents.center === null) return null;
   return { part: contents.contained === null ? "sheet" : "contained", box, center: contents.center };
@@ -164,7 +163,7 @@ export function drawPlanView(frame: FrameToDraw, options: DrawingOptions): Drawi
     title: words.title({ sides }),
     sentences: [
       words.seen({ sides, pose }),
-      (ready.words?.labels ?? englishLabels).numbering[pose],
+      (ready.words?.labels.numbering ?? englishNumbering)[pose],
       words.outermost({ measures: said }),
       words.openingSize({ width: ready.length(across.width), height: ready.length(across.height) }),
       ...key.map(({ text }) => text),

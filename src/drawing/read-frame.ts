@@ -1,7 +1,10 @@
 import { checkObject } from "../core/check.js";
-import { maybe, readStored } from "../core/stored.js";
+import { box, maybe, orNull, point, readStored, record, type Fields } from "../core/stored.js";
 import type { SawPlan, FrameContents, FrameGeometry } from "../frame/index.js";
-import { frameContents, sawPlan, frameGeometry } from "../frame/internal.js";
+import { frameGeometry, sawPlan } from "../frame/internal.js";
+
+/** What of a frame's contents is drawn. */
+export type DrawnContents = Pick<FrameContents, "contained" | "sheet" | "center">;
 
 /** A frame's geometry, or a plan that holds it, as it was made or read back from JSON. */
 export type FrameToDraw =
@@ -10,7 +13,7 @@ export type FrameToDraw =
       /** The frame. */
       readonly geometry: FrameGeometry;
       /** What goes into it; drawn where it is given. */
-      readonly contents?: FrameContents;
+      readonly contents?: DrawnContents;
     };
 
 /** A plan whose sawing is drawn. */
@@ -39,10 +42,16 @@ export function readFrame(frame: unknown): { readonly geometry: FrameGeometry; r
   };
 }
 
-/** Reads what goes into a frame, where that is given. */
-export function readContents(frame: unknown): FrameContents | undefined {
+const CONTENTS: Fields<DrawnContents> = {
+  contained: (value, path) => orNull(value, path, box),
+  sheet: (value, path) => orNull(value, path, box),
+  center: (value, path) => orNull(value, path, point),
+};
+
+/** Reads what of a frame's contents is drawn, where contents are given. */
+export function readContents(frame: unknown): DrawnContents | undefined {
   const { contents } = checkObject(frame, "frame");
-  return readStored(contents, "contents", (value, path) => maybe(value, path, frameContents));
+  return readStored(contents, "contents", (value, path) => maybe(value, path, (v, p) => record(v, p, CONTENTS)));
 }
 
 /** Reads a plan's geometry and saw plan. */

@@ -1,28 +1,28 @@
 import { reject } from "../core/check.js";
-import { joinCorner, type Board } from "../miter/index.js";
+import { type Board, joinCorner } from "../miter/index.js";
 import { offsetPolygon, polygonExtent, type PolygonLike, type RegularPolygon } from "../polygon/index.js";
-import { cornerDirections, cornersFrom, checkPolygon } from "../polygon/internal.js";
+import { checkPolygon, cornerDirections, cornersFrom } from "../polygon/internal.js";
 import type { Box, Point, Pose } from "../core/geometry-types.js";
 import type { Profile, RabbetSeating } from "../profile/index.js";
 import type {
-  FilledBrief,
+  FilledSizing,
   FrameBrief,
-  MeasuredBrief,
   MeasuredArris,
+  MeasuredBrief,
   MeasuredMolding,
   Opening,
   ProfileBrief,
 } from "./brief/brief.js";
 import { apothemOffset, lengthAt, sizeOpening } from "./opening.js";
 import { extremePoint, placeSection, type PlacedSection } from "./placed-section.js";
-import { filledBrief } from "./brief/read-brief.js";
+import { readSizing } from "./brief/read-brief.js";
 import type {
   ExtremeLength,
   PlacedArris,
   RingCorner,
   RingGeometry,
-  RingPiece,
   RingOutline,
+  RingPiece,
 } from "./ring-geometry-types.js";
 
 /** The size of a whole frame. */
@@ -102,7 +102,7 @@ function heightOf(section: PlacedSection): number | null {
  * @returns its geometry
  * @throws {InputError} when a piece would have no length at some edge
  */
-export function geometryOf(brief: FilledBrief): FrameGeometry {
+export function geometryOf(brief: FilledSizing): FrameGeometry {
   const { sides, slope, pose } = brief;
   const section = placeSection(brief);
   const { given, center } = sizeOpening(brief);
@@ -193,5 +193,13 @@ export function frameGeometry(brief: MeasuredBrief): FrameGeometry<MeasuredArris
  */
 export function frameGeometry(brief: FrameBrief): FrameGeometry;
 export function frameGeometry(brief: FrameBrief): FrameGeometry {
-  return geometryOf(filledBrief(brief));
+  return geometryOf(readSizing(brief));
+}
+
+/**
+ * Joint width: level, from the innermost point of the molding to the outermost, its lip included. The gap of the last joint is seen across it.
+ */
+export function jointWidth(geometry: Pick<FrameGeometry, "pieces">): number {
+  const { longest, shortest } = geometry.pieces[0];
+  return longest.out - shortest.out;
 }

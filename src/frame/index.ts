@@ -40,10 +40,8 @@ export type { SawPlan, SawPlanOptions } from "./sawing/saw-plan-types.js";
 export type { LayResult } from "./sawing/lay-result.js";
 export type { LayWish } from "./sawing/lay-preference.js";
 export type { MeasureAlong } from "./sawing/measure-along.js";
-export type { OperationKind } from "./sawing/operation-kind.js";
-export type { Operation } from "./sawing/operation.js";
+export type { Operation, OperationKind, StopRule } from "./sawing/operation.js";
 export type { RoughPiece } from "./sawing/rough-length.js";
-export type { StopRule } from "./sawing/stop-rule.js";
 export type { TestCuts, TestPair, TestProof, TestRing } from "./sawing/test-cuts.js";
 export { shopOrder } from "./shop/shop-order.js";
 export type {
@@ -59,11 +57,10 @@ export type {
 export { stockJob, type StockJobOptions } from "./materials/stock-job.js";
 export { briefSchema } from "./brief/brief-schema.js";
 export { parseBrief, tryParseBrief } from "./brief/parse-brief.js";
-export type { PanelWork } from "./contents/panel-work.js";
-export type { ContentsReason, FrameContents } from "./contents/contents-plan.js";
+export type { PanelWork, ContentsReason, FrameContents } from "./contents/contents-plan.js";
 export type { FrameCheck } from "./closing/frame-checks.js";
 export type { FrameAssembly } from "./closing/frame-assembly.js";
-export type { LastPiece, LastJoint, TrimmedHalves } from "./closing/last-joint.js";
+export type { LastPiece, LastJoint, TrimmedHalves } from "../closure/internal.js";
 export type { SawErrors, SawFault, SawFaultEffect, SawFaultOutcome } from "./closing/saw-errors.js";
 export type { GraduationSetting, Graduations } from "./sawing/graduations.js";
 export { correctFromGap, type FrameCorrection, type SeenGap } from "./closing/correct-from-gap.js";

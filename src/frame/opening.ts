@@ -1,7 +1,7 @@
 import type { Point } from "../core/geometry-types.js";
 import { tanDeg } from "../core/degrees.js";
 import { offsetPolygon, polygonAround, polygonWithin, regularPolygon, type RegularPolygon } from "../polygon/index.js";
-import type { FilledBrief } from "./brief/brief.js";
+import type { FilledSizing } from "./brief/brief.js";
 import type { PlacedSection } from "./placed-section.js";
 
 /** The polygon that the brief's opening asks for, and what it was made around or cut from. */
@@ -16,13 +16,10 @@ export interface SizedOpening {
  * Sizes the opening from the brief.
  *
  * `contains`: the smallest polygon round the rectangle, then `clearance` outward. `cutFrom`: the largest polygon that the sheet gives, then `clearance`
- * outward, since the opening is larger than the panel. A measure is the opening's own.
- *
- * @param brief - the filled brief
- * @returns the opening at the arris `at`
- * @throws {InputError} when the measure gives a polygon beyond the lengths that can be computed with
+ * outward, since the opening is larger than the panel. A measure is the opening's own. Throws where the measure gives a polygon beyond the lengths that can be
+ * computed with.
  */
-export function sizeOpening(brief: FilledBrief): SizedOpening {
+export function sizeOpening(brief: FilledSizing): SizedOpening {
   const { sides, pose, opening, clearance } = brief;
   if (opening.contains !== undefined) {
     const { width, height, allowance = 0 } = opening.contains;
@@ -36,26 +33,12 @@ export function sizeOpening(brief: FilledBrief): SizedOpening {
   return { given: regularPolygon({ sides, ...opening }), center: null };
 }
 
-/**
- * How far inside or outside the given opening a point of the section runs, as a difference of apothems.
- *
- * @param section - the molding as it stands in the frame
- * @param at - the arris at which the opening was given
- * @param out - the point's level distance from the section's origin
- * @returns the difference, computed from the coordinates alone so that nothing is lost next to a large opening
- */
+/** How far inside or outside the given opening a point of the section runs, as a difference of apothems. */
 export function apothemOffset(section: PlacedSection, at: string, out: number): number {
   return out - (at === "opening" ? section.deciding.out : section.arrises[at]!.out);
 }
 
-/**
- * The length of a piece along a line that runs `offset` outside the given opening.
- *
- * @param given - the opening
- * @param offset - how far outside it the line runs
- * @param planMiter - 180 / n degrees
- * @returns 2 (A + offset) tan h, as the opening's side plus the difference
- */
+/** The length of a piece along a line that runs `offset` outside the given opening. */
 export function lengthAt(given: RegularPolygon, offset: number, planMiter: number): number {
   return given.side + 2 * offset * tanDeg(planMiter);
 }

@@ -6,7 +6,7 @@ import {
   type RabbetArris,
   type Section,
 } from "../profile/index.js";
-import type { FilledBrief, MeasuredMolding } from "./brief/brief.js";
+import type { FilledSizing, MeasuredMolding } from "./brief/brief.js";
 import type { PlacedArris } from "./ring-geometry-types.js";
 
 /** A molding as it stands in the finished frame. */
@@ -45,7 +45,7 @@ function innermost(points: readonly PlacedArris[]): PlacedArris {
  * @param brief - the filled brief
  * @returns its points in place and the one that decides the opening
  */
-export function placeSection(brief: FilledBrief): PlacedSection {
+export function placeSection(brief: FilledSizing): PlacedSection {
   if (brief.measured !== undefined) return measuredSection(brief.measured);
   const { profile, slope, contents, clearance } = brief;
   const { outline, arrises }: Section = sectionAt(profile, slope);
@@ -60,10 +60,6 @@ export function placeSection(brief: FilledBrief): PlacedSection {
  * The point of the section that reaches farthest to one side, with its name where it has one.
  *
  * On a tie a named point wins.
- *
- * @param section - the molding in place
- * @param side - 1 for the outermost, -1 for the innermost
- * @returns the point and its name
  */
 export function extremePoint(section: PlacedSection, side: 1 | -1): PlacedArris & { readonly arris: string | null } {
   let best: PlacedArris | undefined;

@@ -1,14 +1,12 @@
+import { inOrder } from "../core/check.js";
 import type { Hazard } from "../core/hazard.js";
 import { planPanel, type PanelPlan } from "../panel/index.js";
 import type { StockJob } from "../stock/index.js";
 import type { FilledBrief, FrameBrief, MeasuredBrief, MeasuredArris, ProfileBrief } from "./brief/brief.js";
-import { missedLip } from "./hazards/missed-lip.js";
-import { movementHazards } from "./hazards/movement-hazards.js";
-import { panelHazards } from "./hazards/panel-hazards.js";
-import { planHazards } from "./hazards/plan-hazards.js";
+import { HAZARD_RULES } from "./hazards/hazard-rules.js";
 import { containedRest } from "./contents/contained-rest.js";
 import { planContents, type FrameContents } from "./contents/contents-plan.js";
-import { planSawing } from "./sawing/saw-plan.js";
+import { planSawing, withHazards } from "./sawing/saw-plan.js";
 import type { SawPlan } from "./sawing/saw-plan-types.js";
 import { frameAssembly, type FrameAssembly } from "./closing/frame-assembly.js";
 import { frameChecks, type FrameCheck } from "./closing/frame-checks.js";
@@ -17,7 +15,7 @@ import { frameMaterials, type FrameMaterials } from "./materials/frame-materials
 import { frameMovement, type FrameMovement } from "./materials/frame-movement.js";
 import type { FrameHanging } from "./hanging/frame-hanging.js";
 import { hangFrame } from "./hanging/hang-frame.js";
-import { filledBrief } from "./brief/read-brief.js";
+import { readBrief } from "./brief/read-brief.js";
 import { sticksTooShort } from "./sawing/rough-length.js";
 import { stockJobOf } from "./materials/stock-job.js";
 
@@ -35,8 +33,8 @@ export interface FramePlan<M extends string = string> {
   readonly stockJobs: readonly StockJob[];
   /** What goes into the frame. */
   readonly contents: FrameContents;
-  /** How the panel that goes in is cut from a squared blank; absent when the clearance leaves no panel. */
-  readonly panel?: PanelPlan;
+  /** How the panel that goes in is cut from a squared blank; `null` where the clearance leaves no panel. */
+  readonly panel: PanelPlan | null;
   /** What the seasons do to the molding; `null` where the brief names no wood. */
   readonly movement: FrameMovement | null;
   /** What to measure on the pieces, on the dry frame and on the glued one. */
@@ -94,36 +92,33 @@ export function planFrame(brief: MeasuredBrief): FramePlan<MeasuredArris>;
  */
 export function planFrame(brief: FrameBrief): FramePlan;
 export function planFrame(brief: FrameBrief): FramePlan {
-  const filled = filledBrief(brief);
+  const filled = readBrief(brief, inOrder);
   const { kerf, rough, saw, unit, acceptedGap, lay, shows, sticks, clearance, pose } = filled;
   const geometry = geometryOf(filled);
-  const sawing = planSawing(geometry, { saw, kerf, rough, unit, acceptedGap, lay, shows });
+  const sawingFacts = planSawing(geometry, { saw, kerf, rough, unit, acceptedGap, lay, shows });
+  const { sawing } = sawingFacts;
   const movement = frameMovement(filled, geometry);
   const contents = planContents(filled, geometry, movement);
   const materials = frameMaterials(filled, geometry, sawing.rough, contents);
   const hanging = hangFrame(filled, geometry, materials.mass);
   const rest = containedRest(filled, geometry);
-  const panel = contents.panel === null ? undefined : planPanel({ polygon: geometry.opening, clearance, pose });
+  const panel = contents.panel === null ? null : planPanel({ polygon: geometry.opening, clearance, pose });
+  const facts = { ...sawingFacts, brief: filled, contents, rest, panel, materials, movement, hanging };
+  const raised = HAZARD_RULES.flatMap((rule) => rule(facts));
   const tooShort = sticksTooShort(sticks ?? [], sawing.rough);
   return {
     schemaVersion: 1,
     brief: filled,
     geometry,
-    sawing,
+    sawing: withHazards(sawingFacts, raised),
     stockJobs: sticks === undefined || tooShort ? [] : [stockJobOf(geometry, { kerf, rough, sticks })],
     contents,
-    ...(panel === undefined ? {} : { panel }),
+    panel,
     movement,
     checks: frameChecks(geometry, sawing.operations.at(-1)?.measure ?? null, acceptedGap),
     assembly: frameAssembly(geometry, sawing, acceptedGap),
     materials,
     hanging,
-    hazards: [
-      ...missedLip(filled, rest),
-      ...sawing.hazards,
-      ...panelHazards(contents.work === "sawn" ? panel : undefined, filled),
-      ...planHazards(filled, { contents, rest, piece: sawing.rough, materials, hanging }),
-      ...movementHazards(filled, movement, contents.room),
-    ],
+    hazards: raised.map(({ hazard }) => hazard),
   };
 }

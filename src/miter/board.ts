@@ -20,13 +20,7 @@ export interface CheckedBoard {
   readonly width: number | undefined;
 }
 
-/**
- * Checks a board.
- *
- * @param value - the unchecked board
- * @param path - its name in error texts
- * @returns the board
- */
+/** Checks a board. */
 export function checkBoard(value: unknown, path: string): CheckedBoard {
   const given = checkObject(value, path);
   return {

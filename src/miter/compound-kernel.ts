@@ -24,12 +24,7 @@ type HalvedCorner = Omit<CompoundMiter, "planMiter">;
  *
  * With h half the turn: a = sin r sin h, b = sqrt(cos^2 h + cos^2 r sin^2 h); bevel = atan2(a, b), dihedral = 2 atan2(b, a),
  * miter = atan2(cos r sin h, cos h). Arc tangents of two legs keep their last digits everywhere, where the arc sine of
- * sin r sin h loses half of them near 90, and 180 - 2 bevel all of a small dihedral.
- *
- * @param half - half the turn in degrees, strictly between -90 and 90, not -0
- * @param cosRoll - cosine of the rotation
- * @param sinRoll - sine of the rotation
- * @returns the angles; the dihedral is that of a stick that lies flat, rolled by its slope
+ * sin r sin h loses half of them near 90, and 180 - 2 bevel all of a small dihedral. Half the turn lies strictly between -90 and 90 degrees, and is not -0.
  */
 export function halvedCornerKernel(half: number, cosRoll: number, sinRoll: number): HalvedCorner {
   // Rolled by a multiple of 90 the answer is the half turn itself; an arc tangent of its tangent would be off in the last bit.
@@ -52,11 +47,8 @@ export function halvedCornerKernel(half: number, cosRoll: number, sinRoll: numbe
 }
 
 /**
- * The compound miter on bare numbers, unchecked: lying flat a stick is rolled by its slope.
- *
- * @param half - half the turn in degrees, strictly between -90 and 90, not -0
- * @param slope - slope in degrees, -90 to 90, not -0
- * @returns the four angles
+ * The compound miter on bare numbers, unchecked: lying flat a stick is rolled by its slope. Half the turn lies strictly between -90 and 90 degrees, the slope
+ * from -90 to 90; neither is -0.
  */
 export function compoundMiterKernel(half: number, slope: number): CompoundMiter {
   const { miter, bevel, dihedral } = halvedCornerKernel(half, cosDeg(slope), sinDeg(slope));

@@ -1,3 +1,4 @@
+import type { CheckedBoard } from "./board.js";
 import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 
 /*
@@ -11,11 +12,25 @@ import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
  *   N2.u1 = -sin s2 sin T,  N1.u2 = sin s1 sin T      A2.u1 = cos s2 sin T,  A1.u2 = -cos s1 sin T
  */
 
+/** A board that meets another at its faces. */
+export type Thick = Pick<CheckedBoard, "slope" | "thickness">;
+/** A board that meets another at its edges. */
+export interface Wide extends Pick<CheckedBoard, "slope"> {
+  /** Its width. */
+  readonly width: number;
+}
+
 /** A unit normal by its components along, across and through a board. */
 export type Normal = readonly [along: number, across: number, through: number];
 
 /** The end planes of the two boards at a corner: the normal of each points out of its own board. */
 export type NormalPair = readonly [first: Normal, second: Normal];
+
+/** A cosine, and 1 less it to its last digit. */
+interface Cosine {
+  readonly cos: number;
+  readonly versine: number;
+}
 
 /** 1 - cos of an angle, given half of it. */
 function versine(half: number): number {
@@ -29,8 +44,8 @@ function versine(half: number): number {
  * Where x is small both differences are: difference + own (1 - cos x) keeps their digits. From 60 degrees on nothing cancels, and
  * the plain form is exact at a right angle, so that square frames get the tangents of their widths and thicknesses.
  */
-function lessProjection(other: number, own: number, difference: number, cos: number, oneLessCos: number): number {
-  return oneLessCos < 0.5 ? difference + own * oneLessCos : other - own * cos;
+function lessProjection(other: number, own: number, difference: number, { cos, versine }: Cosine): number {
+  return versine < 0.5 ? difference + own * versine : other - own * cos;
 }
 
 /**
@@ -53,7 +68,7 @@ function facesCosine(half: number, s1: number, s2: number): number {
 /**
  * Length of t2 N1 - t1 N2: the root of (t2 - t1)^2 + 2 t1 t2 (1 - N1.N2), which has no term below 0, so that it keeps its digits where the components are small differences.
  */
-function facesLength(half: number, s1: number, t1: number, s2: number, t2: number): number {
+function facesLength(half: number, { slope: s1, thickness: t1 }: Thick, { slope: s2, thickness: t2 }: Thick): number {
   const product = sinDeg(s1) * sinDeg(s2);
   // A product of two tiny sines has no digits left; their roots have.
   const sines =
@@ -67,13 +82,7 @@ function facesVersine(half: number, s1: number, s2: number): number {
   return versine((s1 - s2) / 2) + sinDeg(s1) * sinDeg(s2) * versine(half);
 }
 
-/**
- * The joint plane of two equal boards: its normal is C, whatever their thickness and width.
- *
- * @param half - half the turn in degrees
- * @param slope - slope of both boards
- * @returns the unit normals
- */
+/** The joint plane of two equal boards: its normal is C, whatever their thickness and width. */
 export function bisectorPlanes(half: number, slope: number): NormalPair {
   const sinH = sinDeg(half);
   const along = cosDeg(half);
@@ -92,29 +101,25 @@ export function bisectorPlanes(half: number, slope: number): NormalPair {
  * p t1 + q t2 = 0 and the normal is M = t2 N1 - t1 N2. It points out of the first board where M.u1 = t1 sin s2 sin T is
  * positive, which is where slope and turn have the same sign. Both thicknesses are divided by the length of M.
  *
- * @param half - half the turn in degrees, not 0
- * @param s1 - slope of the first board, not 0
- * @param t1 - its thickness
- * @param s2 - slope of the second board, of the first one's sign
- * @param t2 - its thickness
- * @returns the unit normals
+ * Half the turn is not 0; the slopes are not 0 and of one sign.
  */
-export function facePlanes(half: number, s1: number, t1: number, s2: number, t2: number): NormalPair {
+export function facePlanes(half: number, first: Thick, second: Thick): NormalPair {
+  const { slope: s1, thickness: t1 } = first;
+  const { slope: s2, thickness: t2 } = second;
   const out = s1 < 0 === half < 0 ? 1 : -1;
   const sinTurn = sinDeg(2 * half);
-  const cos = facesCosine(half, s1, s2);
-  const oneLessCos = facesVersine(half, s1, s2);
-  const length = facesLength(half, s1, t1, s2, t2);
+  const faces = { cos: facesCosine(half, s1, s2), versine: facesVersine(half, s1, s2) };
+  const length = facesLength(half, first, second);
   return [
     [
       (out * t1 * sinDeg(s2) * sinTurn) / length,
       (-out * t1 * crossTilt(s1, s2, half)) / length,
-      (out * lessProjection(t2, t1, t2 - t1, cos, oneLessCos)) / length,
+      (out * lessProjection(t2, t1, t2 - t1, faces)) / length,
     ],
     [
       (-out * t2 * sinDeg(s1) * sinTurn) / length,
       (-out * t2 * crossTilt(s2, s1, half)) / length,
-      (out * lessProjection(t1, t2, t1 - t2, cos, oneLessCos)) / length,
+      (out * lessProjection(t1, t2, t1 - t2, faces)) / length,
     ],
   ];
 }
@@ -142,23 +147,19 @@ function unitNormal(along: number, across: number, through: number): Normal {
  * seen from above. The level normal across v has the components q1 sin T along the first board and q1 cos T - q2 outward
  * from it.
  *
- * @param half - half the turn in degrees, not 0
- * @param s1 - slope of the first board, not 90 or -90
- * @param w1 - its width
- * @param s2 - slope of the second board, not 90 or -90
- * @param w2 - its width
- * @returns the unit normals
+ * Half the turn is not 0, and no slope is 90 or -90.
  */
-export function edgePlanes(half: number, s1: number, w1: number, s2: number, w2: number): NormalPair {
+export function edgePlanes(half: number, first: Wide, second: Wide): NormalPair {
+  const { slope: s1, width: w1 } = first;
+  const { slope: s2, width: w2 } = second;
   const out = half < 0 ? -1 : 1;
   const sinTurn = sinDeg(2 * half);
-  const cosTurn = cosDeg(2 * half);
-  const oneLessCos = versine(half);
+  const turn = { cos: cosDeg(2 * half), versine: versine(half) };
   const difference = planDifference(s1, w1, s2, w2);
   const q1 = w1 * cosDeg(s1);
   const q2 = w2 * cosDeg(s2);
-  const inward1 = out * lessProjection(q2, q1, difference, cosTurn, oneLessCos);
-  const inward2 = out * lessProjection(q1, q2, -difference, cosTurn, oneLessCos);
+  const inward1 = out * lessProjection(q2, q1, difference, turn);
+  const inward2 = out * lessProjection(q1, q2, -difference, turn);
   return [
     unitNormal(out * q1 * sinTurn, -inward1 * cosDeg(s1), inward1 * sinDeg(s1)),
     unitNormal(-out * q2 * sinTurn, -inward2 * cosDeg(s2), inward2 * sinDeg(s2)),
@@ -167,12 +168,7 @@ export function edgePlanes(half: number, s1: number, w1: number, s2: number, w2:
 
 /**
  * The planes of a butt joint at faces: the first board ends on the second one's inner face, and the second is cut flush with
- * the first one's outer face, along -N2 and -N1.
- *
- * @param half - half the turn in degrees, not 0
- * @param s1 - slope of the first board, not 0
- * @param s2 - slope of the second board, of the first one's sign
- * @returns the unit normals
+ * the first one's outer face, along -N2 and -N1. Half the turn is not 0; the slopes are not 0 and of one sign.
  */
 export function buttFacePlanes(half: number, s1: number, s2: number): NormalPair {
   const out = s1 < 0 === half < 0 ? 1 : -1;
@@ -186,12 +182,7 @@ export function buttFacePlanes(half: number, s1: number, s2: number): NormalPair
 
 /**
  * The planes of a butt joint at edges: the first board ends on the second one's inner edge, and the second is cut flush with
- * the first one's outer edge, along A2 and A1.
- *
- * @param half - half the turn in degrees, not 0
- * @param s1 - slope of the first board, not 90 or -90
- * @param s2 - slope of the second board, not 90 or -90
- * @returns the unit normals
+ * the first one's outer edge, along A2 and A1. Half the turn is not 0, and no slope is 90 or -90.
  */
 export function buttEdgePlanes(half: number, s1: number, s2: number): NormalPair {
   const out = half < 0 ? -1 : 1;
@@ -207,12 +198,8 @@ export function buttEdgePlanes(half: number, s1: number, s2: number): NormalPair
  * The angle in front of the two faces.
  *
  * |N1 - N2|^2 / 4 = sin^2((s1 - s2)/2) + sin s1 sin s2 sin^2 h and |N1 + N2|^2 / 4 = cos^2((s1 + s2)/2) + sin s1 sin s2 cos^2 h;
- * their roots are the legs of half the angle. The faces look toward each other when slope and turn have the same sign.
- *
- * @param half - half the turn in degrees
- * @param s1 - slope of the first board
- * @param s2 - slope of the second board, of the first one's sign
- * @returns degrees, 0 to 360
+ * their roots are the legs of half the angle. The faces look toward each other when slope and turn have the same sign. The slopes are of one sign; the result
+ * is from 0 to 360 degrees.
  */
 export function dihedralKernel(half: number, s1: number, s2: number): number {
   const cosH = cosDeg(half);

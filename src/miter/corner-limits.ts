@@ -46,22 +46,22 @@ function refuseUprightEdges(board: CheckedBoard, path: string): void {
   );
 }
 
-/**
- * Refuses corners that cannot be made, with the reason.
- *
- * @param half - half the turn in degrees
- * @param first - the board that ends at the corner
- * @param second - the board that starts there
- * @param joint - how they share it
- * @param meet - what comes together
- */
-export function refuseImpossible(
-  half: number,
-  first: CheckedBoard,
-  second: CheckedBoard,
-  joint: Joint,
-  meet: MeetingAt,
-): void {
+/** A corner, each part of which was checked. */
+export interface CheckedCorner {
+  /** Half the turn in degrees. */
+  readonly half: number;
+  /** The board that ends at the corner. */
+  readonly first: CheckedBoard;
+  /** The board that starts there. */
+  readonly second: CheckedBoard;
+  /** How they share it. */
+  readonly joint: Joint;
+  /** What comes together. */
+  readonly meet: MeetingAt;
+}
+
+/** Refuses corners that cannot be made, with the reason. */
+export function refuseImpossible({ half, first, second, joint, meet }: CheckedCorner): void {
   refuseStrangers(half, first, second);
   if (half === 0) return;
   if (meet === "edges") {
@@ -70,12 +70,7 @@ export function refuseImpossible(
   } else if (first.slope === 0) refuseFlatFaces(joint, first, second);
 }
 
-/**
- * Refuses a plane so nearly parallel to its board that the double has no digit left for the difference.
- *
- * @param along - component of its normal along the board
- * @param turn - the turn, for the error text
- */
+/** Refuses a plane so nearly parallel to its board that the double has no digit left for the difference. */
 export function refuseEndless(along: number, turn: number): void {
   if (Math.abs(along) > 0) return;
   reject(

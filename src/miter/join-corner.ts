@@ -11,9 +11,9 @@ import {
   type Normal,
   type NormalPair,
 } from "./corner-kernel.js";
-import { refuseEndless, refuseImpossible, type Joint, type MeetingAt } from "./corner-limits.js";
+import { refuseEndless, refuseImpossible, type CheckedCorner, type Joint, type MeetingAt } from "./corner-limits.js";
 import type { CutPlane, EndCut, StickEnd } from "./cut-plane.js";
-import { settingKernel } from "./setting-kernel.js";
+import { settingKernel } from "./saw-setting.js";
 
 /** What {@link joinCorner} works from. */
 export interface JoinCornerOptions {
@@ -50,7 +50,7 @@ function planeWith([along, across, through]: Normal): CutPlane {
 /** The cut along a plane. */
 function endCut(normal: Normal, slope: number, end: StickEnd): EndCut {
   const plane = planeWith(normal);
-  const { miter, bevel } = settingKernel(plane.along, plane.across, plane.through, 0);
+  const { miter, bevel } = settingKernel(plane, 0);
   return { miter, bevel, slope, end, plane };
 }
 
@@ -61,19 +61,14 @@ function areAlike(first: CheckedBoard, second: CheckedBoard, meet: MeetingAt): b
 }
 
 /** The normals of a corner that can be made and is not that of a regular frame. */
-function cornerPlanes(
-  half: number,
-  first: CheckedBoard,
-  second: CheckedBoard,
-  joint: Joint,
-  meet: MeetingAt,
-): NormalPair {
+function cornerPlanes({ half, first, second, joint, meet }: CheckedCorner): NormalPair {
   const [s1, s2] = [first.slope, second.slope];
   if (joint === "butt") {
     return meet === "faces" ? buttFacePlanes(half, s1, s2) : buttEdgePlanes(half, s1, s2);
   }
-  if (meet === "faces") return facePlanes(half, s1, first.thickness, s2, second.thickness);
-  return edgePlanes(half, s1, checkLength(first.width, "first.width"), s2, checkLength(second.width, "second.width"));
+  if (meet === "faces") return facePlanes(half, first, second);
+  const width = checkLength(first.width, "first.width");
+  return edgePlanes(half, { slope: s1, width }, { slope: s2, width: checkLength(second.width, "second.width") });
 }
 
 /**
@@ -125,7 +120,8 @@ export function joinCorner(options: JoinCornerOptions): Corner {
   const { joint: wantedJoint = "miter", meet: wantedMeet = flat ? "edges" : "faces" } = given;
   const joint = checkWord<Joint>(wantedJoint, "joint", ["miter", "butt"]);
   const meet = checkWord<MeetingAt>(wantedMeet, "meet", ["faces", "edges"]);
-  refuseImpossible(half, first, second, joint, meet);
+  const corner: CheckedCorner = { half, first, second, joint, meet };
+  refuseImpossible(corner);
 
   if (half === 0 || (joint === "miter" && areAlike(first, second, meet))) {
     const { miter, bevel, dihedral } = compoundMiterKernel(half, first.slope);
@@ -136,7 +132,7 @@ export function joinCorner(options: JoinCornerOptions): Corner {
       dihedral,
     };
   }
-  const [normal, facing] = cornerPlanes(half, first, second, joint, meet);
+  const [normal, facing] = cornerPlanes(corner);
   refuseEndless(normal[0], turn);
   refuseEndless(facing[0], turn);
   return {

@@ -1,4 +1,5 @@
-import { checkNumber, checkSlope, checkWord } from "../core/check.js";
+import { checkSlope, checkWord } from "../core/check.js";
+import { readNumber, type Field, type NumberField } from "../core/field.js";
 
 /** A named way for a stick to lie on the saw. */
 export type LayName = "propped" | "flat" | "face-down" | "sight-edge-down" | "outer-edge-down";
@@ -15,6 +16,14 @@ export type Lay = LayName | number;
 /** The names, in the order of error texts. */
 export const LAY_NAMES: readonly LayName[] = ["propped", "flat", "face-down", "sight-edge-down", "outer-edge-down"];
 
+const ROTATION: NumberField = { kind: "number", min: -360, max: 360, what: "degrees from -360 to 360" };
+/** How a lay is read. */
+export const LAY: Field<Lay> = {
+  kind: "either",
+  of: [ROTATION, { kind: "word", words: LAY_NAMES }],
+  which: (value) => (typeof value === "number" ? 0 : 1),
+};
+
 /**
  * A rotation given as a number.
  *
@@ -22,17 +31,13 @@ export const LAY_NAMES: readonly LayName[] = ["propped", "flat", "face-down", "s
  * @returns the same, -360 to 360
  */
 export function checkRotation(lay: number): number {
-  return checkNumber(lay, "lay", -360, 360, "degrees from -360 to 360");
+  return readNumber(ROTATION, lay, "lay");
 }
 
 /**
  * The angle of the stick's back to the table, as it lies: slope - rotation.
  *
  * Named lays have it exactly, where the difference of slope and rotation would round a small slope away.
- *
- * @param lay - an unchecked lay
- * @param slope - the checked slope
- * @returns degrees; 0 when it lies flat
  */
 export function checkTilt(lay: unknown, slope: number): number {
   if (typeof lay === "number") return slope - checkRotation(lay);

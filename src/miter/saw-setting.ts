@@ -1,9 +1,26 @@
-import { checkNumber, checkObject, checkSlope, reject } from "../core/check.js";
-import { cosDeg, sinDeg } from "../core/degrees.js";
+import { checkDegrees, checkNumber, checkObject, checkSlope, reject } from "../core/check.js";
+import { atan2Deg, cosDeg, sinDeg } from "../core/degrees.js";
 import type { CutPlane, EndCut, SawSetting } from "./cut-plane.js";
 import { halvedCornerKernel } from "./compound-kernel.js";
 import { checkTilt, type Lay } from "./lay.js";
-import { settingKernel } from "./setting-kernel.js";
+
+/**
+ * The saw setting of a plane, unchecked.
+ *
+ * The stick lies at the tilt τ: its normal leans out = across cos τ - through sin τ and up = across sin τ + through cos τ,
+ * so that miter = atan2(-out, |along|) and bevel = atan2(up, hypot(along, out)). Only the direction of the normal matters.
+ *
+ * The tilt is in degrees; the rest, in radians, is what rounding took from it, of the size of its last place.
+ */
+export function settingKernel({ along, across, through }: CutPlane, tilt: number, rest = 0): SawSetting {
+  const cos = cosDeg(tilt);
+  const sin = sinDeg(tilt);
+  const nearOut = across * cos - through * sin;
+  const nearUp = across * sin + through * cos;
+  const out = nearOut - nearUp * rest;
+  const up = nearUp + nearOut * rest;
+  return { miter: atan2Deg(-out, Math.abs(along)), bevel: atan2Deg(up, Math.sqrt(along * along + out * out)) };
+}
 
 /** Where a plane's stick stands in the frame, and how it lies on the saw. */
 export interface SawSettingOptions {
@@ -15,7 +32,7 @@ export interface SawSettingOptions {
 
 /** An angle of a saw setting. */
 function checkAngle(value: unknown, path: string): number {
-  return checkNumber(value, path, -90, 90, "degrees from -90 to 90");
+  return checkDegrees(value, path, -90, 90);
 }
 
 /** What the rounded difference slope - lay lacks to the exact one, in radians; nothing for a named lay, whose tilt is exact. */
@@ -41,7 +58,8 @@ function planeSetting(plane: unknown, path: string, slope: number, lay: unknown)
   const across = checkNumber(given["across"], `${path}across`, -1, 1);
   const through = checkNumber(given["through"], `${path}through`, -1, 1);
   const length = Math.hypot(along, across, through);
-  return settingKernel(along / length, across / length, through / length, tilt, tiltRest(slope, lay, tilt));
+  const normal = { along: along / length, across: across / length, through: through / length };
+  return settingKernel(normal, tilt, tiltRest(slope, lay, tilt));
 }
 
 /** Setting of a cut that halves its corner: from the rotation alone, which named lays have as slope - tilt with a tilt whose sine and cosine are whole. */

@@ -1,4 +1,4 @@
-import { checkDistance, checkNumber, checkObject, checkLengthOrZero, reject } from "../core/check.js";
+import { checkDegrees, checkDistance, checkLengthOrZero, checkObject, reject } from "../core/check.js";
 import { atan2Deg } from "../core/degrees.js";
 
 /**
@@ -18,7 +18,7 @@ import { atan2Deg } from "../core/degrees.js";
  * ```
  */
 export function slopeFromSpring(spring: number): number {
-  return 90 - checkNumber(spring, "spring", 0, 90, "degrees from 0 to 90");
+  return 90 - checkDegrees(spring, "spring", 0, 90);
 }
 
 /**
@@ -37,7 +37,7 @@ export function slopeFromSpring(spring: number): number {
  * ```
  */
 export function slopeFromPlumb(offPlumb: number): number {
-  return 90 - checkNumber(offPlumb, "offPlumb", 0, 90, "degrees from 0 to 90");
+  return 90 - checkDegrees(offPlumb, "offPlumb", 0, 90);
 }
 
 /** Two level and plumb measures of a sloping side, in one unit. */

@@ -22,10 +22,6 @@ export interface CutChain {
 
 /**
  * The angle that a gauge is swung from square to cut side k + j with side k at the fence: |360 j / n - 90|, as a fraction of one rounding.
- *
- * @param sides - n
- * @param step - j
- * @returns degrees
  */
 export function chainSetting(sides: number, step: number): number {
   return (Math.abs(4 * step - sides) * 90) / sides;
@@ -36,10 +32,6 @@ export function chainSetting(sides: number, step: number): number {
  *
  * Side-down: side 0 at the bottom; for even n the top; for n = 4k left and right too. Corner-down: nothing for n = 4k, left and right for n = 4k + 2, the top
  * for odd n.
- *
- * @param sides - n
- * @param pose - how the polygon stands in the box
- * @returns side numbers in rising order
  */
 export function sidesOnBlank(sides: number, pose: "side-down" | "corner-down"): number[] {
   if (pose === "side-down") {
@@ -75,11 +67,6 @@ function reach(sides: number, existing: readonly number[], step: number, onlyNex
  *
  * Two steps can have the same setting only where n is even, j and n/2 - j. The blank's sides then come in opposite pairs, so that the two chains are each
  * other's mirror image and equally long; the smaller step is taken.
- *
- * @param sides - n
- * @param existing - sides that the blank has
- * @param onlyNext - whether cuts go one way round only, from one end of the chain
- * @returns the chain
  */
 export function bestChain(sides: number, existing: readonly number[], onlyNext: boolean): CutChain {
   if (existing.length === sides) return { step: sides / 4, links: [] };

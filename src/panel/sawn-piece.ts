@@ -1,5 +1,6 @@
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
+import { rotated } from "../core/rotated.js";
 import type { PanelCut, PanelPlan } from "./panel-plan.js";
 
 /** The line of an edge: a point on it and its direction, the panel to the left. */
@@ -10,30 +11,13 @@ export interface Edge {
   readonly direction: Point;
 }
 
-function rotated({ x, y }: Point, degrees: number): Point {
-  const [cosine, sine] = [cosDeg(degrees), sinDeg(degrees)];
-  return { x: x * cosine - y * sine, y: x * sine + y * cosine };
-}
-
-/**
- * How far a point lies to the left of an edge.
- *
- * @param edge - the edge
- * @param point - the point
- * @returns the distance, negative to the right
- */
+/** How far a point lies to the left of an edge. Negative to the right. */
 export function leftOf(edge: Edge, point: Point): number {
   const { through, direction } = edge;
   return direction.x * (point.y - through.y) - direction.y * (point.x - through.x);
 }
 
-/**
- * What is left of a convex piece when everything to the right of an edge falls off.
- *
- * @param piece - its corners
- * @param edge - the edge
- * @returns the corners that are left
- */
+/** What is left of a convex piece when everything to the right of an edge falls off. */
 export function sawn(piece: readonly Point[], edge: Edge): Point[] {
   const rest: Point[] = [];
   for (const [index, point] of piece.entries()) {
@@ -55,27 +39,16 @@ export function sawn(piece: readonly Point[], edge: Edge): Point[] {
  */
 function cutDirection(fence: Edge, cut: PanelCut, error: number): Point {
   const enclosed = (cut.swing === "closed" ? 90 - cut.setting : 90 + cut.setting) + error;
-  return rotated(fence.direction, cut.up === "front" ? 180 - enclosed : enclosed - 180);
+  const angle = cut.up === "front" ? 180 - enclosed : enclosed - 180;
+  return rotated(fence.direction, cosDeg(angle), sinDeg(angle));
 }
 
-/**
- * The edge that a cut makes, from the one at the fence.
- *
- * @param fence - the edge at the fence
- * @param cut - the cut
- * @param error - by how many degrees the gauge stands off
- * @returns the new edge, through the middle that is marked on the blank
- */
+/** The edge that a cut makes, from the one at the fence. */
 export function cutEdge(fence: Edge, cut: PanelCut, error: number): Edge {
   return { through: cut.middle.point, direction: cutDirection(fence, cut, error) };
 }
 
-/**
- * The edges that the blank has already, by the sides that the plan says they are.
- *
- * @param plan - the panel's plan
- * @returns the edges
- */
+/** The edges that the blank has already, by the sides that the plan says they are. */
 export function blankEdges(plan: PanelPlan): Map<number, Edge> {
   const count = plan.panel.sides;
   return new Map(

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject, reject } from "../core/check.js";
+import { checkDegrees, checkObject, reject } from "../core/check.js";
 import { readStored } from "../core/stored.js";
 import type { Point } from "../core/geometry-types.js";
 import type { PanelPlan } from "./panel-plan.js";
@@ -50,13 +50,7 @@ function cleaned(piece: readonly Point[], first: Point, size: number): Point[] {
  */
 export function simulatePanel(plan: PanelPlan, options: SimulatePanelOptions = {}): Point[] {
   readStored(plan, "plan", panelPlan);
-  const error = checkNumber(
-    checkObject(options)["settingError"] ?? 0,
-    "settingError",
-    -20,
-    20,
-    "degrees from -20 to 20",
-  );
+  const error = checkDegrees(checkObject(options)["settingError"] ?? 0, "settingError", -20, 20);
   const { width, height } = plan.blank;
   const edges = blankEdges(plan);
   let piece: Point[] = [

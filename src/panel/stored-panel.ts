@@ -1,4 +1,4 @@
-import { checkInteger, checkNumber, MAX_FRAME_SIDES, refuse } from "../core/check.js";
+import { MAX_FRAME_SIDES, checkInteger, checkRange, refuse } from "../core/check.js";
 import { count, finite, flag, list, point, record, word, type Fields, type Path, type Reader } from "../core/stored.js";
 import type { Box, Pose } from "../core/geometry-types.js";
 import { regularPolygon } from "../polygon/internal.js";
@@ -10,7 +10,7 @@ export const pose: Reader<Pose> = (value, path) => word(value, path, POSES);
 
 /** A blank can be larger than a length may be, by what its panel is wider than its apothem. */
 const size: Reader<number> = (value, path) =>
-  checkNumber(value, path ?? "", Number.MIN_VALUE, 1e107, "a positive length (up to 1e107)");
+  checkRange(value, path ?? "", { min: Number.MIN_VALUE, max: 1e107, what: "a positive length (up to 1e107)" });
 const BLANK: Fields<Box> = { width: size, height: size };
 
 const FROM_SIDE: Fields<EdgeDistance<"left" | "right">> = {

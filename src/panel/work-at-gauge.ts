@@ -15,12 +15,7 @@ export interface WorkAtGauge {
 /** A corner this close to an edge, as a share of the blank's size, lies on it. */
 const ON_EDGE: number = 1e-9;
 
-/**
- * How the panel lies at the gauge at every cut, as far as it has been cut by then.
- *
- * @param plan - the panel's plan
- * @returns depth and bearing of every cut, in order
- */
+/** How the panel lies at the gauge at every cut, as far as it has been cut by then. */
 export function workAtGauge(plan: PanelPlan): WorkAtGauge[] {
   const { width, height } = plan.blank;
   const edges = blankEdges(plan);

@@ -5,10 +5,6 @@ import { cosineOfQuarters, sineOfQuarters } from "./quarter-turns.js";
  * Where the corners of the polygon of apothem 1 lie, as bare coordinates x0, y0, x1, y1 and so on: on bare numbers, unchecked.
  *
  * Polygons round one center share them, so a frame works them out once for all its arrises.
- *
- * @param n - number of sides
- * @param pose - how it stands
- * @returns the coordinates, counter-clockwise from the start of side 0
  */
 export function cornerDirections(n: number, pose: Pose): Float64Array {
   // In parts of which n make a quarter turn, corner 0 lies n below the x axis, and half a side (2 parts) before that.
@@ -22,13 +18,7 @@ export function cornerDirections(n: number, pose: Pose): Float64Array {
   return directions;
 }
 
-/**
- * The corners of the polygon of an apothem, unchecked.
- *
- * @param directions - from {@link cornerDirections}
- * @param apothem - the apothem
- * @returns its corners; no coordinate is -0
- */
+/** The corners of the polygon of an apothem, unchecked. No coordinate is -0. */
 export function cornersFrom(directions: Float64Array, apothem: number): Point[] {
   const corners: Point[] = [];
   for (let k = 0; k < directions.length; k += 2) {

@@ -1,4 +1,5 @@
 import type { Point } from "../core/geometry-types.js";
+import { rotated } from "../core/rotated.js";
 import { cosineOfQuarters, sineOfQuarters } from "./quarter-turns.js";
 
 /**
@@ -24,13 +25,7 @@ export interface Demand {
   readonly growth: number;
 }
 
-/**
- * Sine of a number of parts that need not be whole.
- *
- * @param parts - how many parts, from -n to n
- * @param n - how many of them make a quarter turn
- * @returns the sine
- */
+/** Sine of a number of parts that need not be whole. */
 function sineOfParts(parts: number, n: number): number {
   return Math.sin(((Math.PI / 2) * parts) / n);
 }
@@ -78,10 +73,6 @@ function demandOf(n: number, a: Contact, b: Contact, c: Contact): Demand[] {
 /**
  * What any three sides of an odd polygon demand of it when it is rotated by up to one part around an upright rectangle.
  * The greatest demand is met by the polygon that is snug.
- *
- * @param n - number of sides, odd
- * @param direction - direction of the rectangle's upper right corner from its center, in parts
- * @returns the demands, in no order
  */
 export function demandsOfSides(n: number, direction: number): Demand[] {
   return contactsOf(n, direction).flatMap((a, i, all) =>
@@ -89,15 +80,7 @@ export function demandsOfSides(n: number, direction: number): Demand[] {
   );
 }
 
-/**
- * Where the rectangle's center lies from the polygon's when three sides touch it.
- *
- * @param n - number of sides, odd
- * @param demand - the three sides
- * @param rotation - the polygon's rotation from standing on a side, in parts
- * @param diagonal - the rectangle's half diagonal
- * @returns the center, in the rectangle's axes
- */
+/** Where the rectangle's center lies from the polygon's when three sides touch it. */
 export function centerBetween(n: number, demand: Demand, rotation: number, diagonal: number): Point {
   const [a, b, c] = demand.contacts;
   // Two sides are touched alike, which gives the center's coordinate square to the line halfway between their normals.
@@ -113,5 +96,5 @@ export function centerBetween(n: number, demand: Demand, rotation: number, diago
   const y = (second * sineOfQuarters(s, n) - first * sineOfQuarters(t, n)) / whole;
   const sin = sineOfParts(rotation, n);
   const cos = sineOfParts(n - rotation, n);
-  return { x: x * cos - y * sin + 0, y: x * sin + y * cos + 0 };
+  return rotated({ x, y }, cos, sin);
 }

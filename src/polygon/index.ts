@@ -4,8 +4,8 @@
  *
  * @module
  */
-export { onePolygonMeasure } from "./one-polygon-measure.js";
 export {
+  onePolygonMeasure,
   POLYGON_MEASURES,
   type PolygonMeasure,
   type OnePolygonMeasure,

@@ -44,11 +44,6 @@ function inOdd(n: number): Unit {
  * Its corners slide along the polygon's sides until width times height is greatest: width (A - B width) is greatest at
  * A / 2 B if that lies on the sides in question, else at a corner of the polygon. Which of the two depends only on the
  * remainder of n by 8, so everything is in closed form.
- *
- * @param n - number of sides
- * @param apothem - the polygon's apothem
- * @param standing - its pose, or `"free"`
- * @returns the rectangle, its place and the polygon's rotation
  */
 export function largestRectangle(n: number, apothem: number, standing: Pose | "free"): PlacedRectangle {
   // Of all rotations side-down gives the largest, except where the number of sides is a multiple of 8: standing on a

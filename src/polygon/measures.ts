@@ -1,4 +1,4 @@
-import { checkLength, checkNumber } from "../core/check.js";
+import { checkArea, checkLength, checkWord } from "../core/check.js";
 import type { OneOf } from "../core/geometry-types.js";
 
 /** Every size that fixes a regular polygon once its number of sides is known. */
@@ -39,15 +39,30 @@ export const POLYGON_MEASURES: readonly PolygonMeasure[] = [
   "area",
 ];
 
-/**
- * A measure's value: a length, or an area from the square of the smallest length to that of the largest.
- *
- * @param measure - which measure
- * @param value - the value to check
- * @returns the value
- */
+/** A measure's value: a length, or an area from the square of the smallest length to that of the largest. */
 export function checkMeasure(measure: PolygonMeasure, value: unknown): number {
-  return measure === "area"
-    ? checkNumber(value, measure, 1e-200, 1e200, "a positive area (1e-200 to 1e200)")
-    : checkLength(value, measure);
+  return measure === "area" ? checkArea(value, measure) : checkLength(value, measure);
+}
+
+/**
+ * The one measure that was chosen by name, in the shape that {@link regularPolygon} takes.
+ *
+ * For "which measure?" menus: a computed key such as `{ [name]: value }` would not compile, since the options allow
+ * exactly one measure.
+ *
+ * @param name - one of {@link POLYGON_MEASURES}
+ * @param value - a length from 1e-100 to 1e100; an area from 1e-200 to 1e200
+ * @returns an object with that measure as its only field, to be spread into the options
+ * @throws {InputError} when the name is unknown or the value out of range
+ * @example
+ * ```ts
+ * import { onePolygonMeasure, regularPolygon } from "miterwright/polygon";
+ *
+ * onePolygonMeasure("acrossFlats", 300); //=> { acrossFlats: 300 }
+ * regularPolygon({ sides: 8, ...onePolygonMeasure("acrossFlats", 300) }).apothem; //=> 150
+ * ```
+ */
+export function onePolygonMeasure(name: PolygonMeasure, value: number): OnePolygonMeasure {
+  const measure = checkWord(name, "name", POLYGON_MEASURES);
+  return { [measure]: checkMeasure(measure, value) } as unknown as OnePolygonMeasure;
 }

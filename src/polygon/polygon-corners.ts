@@ -1,5 +1,6 @@
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point, Pose } from "../core/geometry-types.js";
+import { rotated } from "../core/rotated.js";
 import { cornerDirections, cornersFrom } from "./corner-directions.js";
 import { checkPolygon, type PolygonLike } from "./polygon-like.js";
 import { checkPoseOrRotation } from "./standing.js";
@@ -32,5 +33,5 @@ export function polygonCorners(polygon: PolygonLike, pose?: Pose | number): Poin
   if (typeof stands === "string" || stands === 0) return corners;
   const c = cosDeg(stands);
   const s = sinDeg(stands);
-  return corners.map(({ x, y }) => ({ x: x * c - y * s + 0, y: x * s + y * c + 0 }));
+  return corners.map((corner) => rotated(corner, c, s));
 }

@@ -13,10 +13,6 @@ export type Across = "acrossFlats" | "acrossCorners";
  * An odd polygon is as high as it is across flats and as wide as it is across corners in either pose. An even one has a
  * side or a corner at the bottom and the same at the top; at its left and right it has the same again if n is a
  * multiple of 4, otherwise the other.
- *
- * @param n - number of sides
- * @param pose - how it stands
- * @returns the measure that is its width, and the one that is its height
  */
 export function extentMeasures(n: number, pose: Pose): { width: Across; height: Across } {
   if (n % 2 === 1) return { width: "acrossCorners", height: "acrossFlats" };

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject, checkSides } from "../core/check.js";
+import { checkObject, checkRange, checkSides, type NumberRange } from "../core/check.js";
 import type { RegularPolygon } from "./regular-polygon.js";
 
 /**
@@ -14,23 +14,13 @@ export const MIN_APOTHEM: number = 1e-101;
 /** Largest apothem that functions take: 1e6 sides of 1e100 have an apothem of 1.6e105. */
 export const MAX_APOTHEM: number = 1e106;
 
-/**
- * A polygon's sides and apothem.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @returns the two fields
- */
+const APOTHEM: NumberRange = { min: MIN_APOTHEM, max: MAX_APOTHEM, what: "an apothem from 1e-101 to 1e106" };
+
+/** A polygon's sides and apothem. */
 export function checkPolygon(value: unknown, path = "polygon"): PolygonLike {
   const polygon = checkObject(value, path);
   return {
     sides: checkSides(polygon["sides"], `${path}.sides`),
-    apothem: checkNumber(
-      polygon["apothem"],
-      `${path}.apothem`,
-      MIN_APOTHEM,
-      MAX_APOTHEM,
-      "an apothem from 1e-101 to 1e106",
-    ),
+    apothem: checkRange(polygon["apothem"], `${path}.apothem`, APOTHEM),
   };
 }

@@ -6,11 +6,8 @@ const QUARTER: number = Math.PI / 2;
  *
  * The angle is reduced as a fraction, in integers, to at most half a quarter turn before any trigonometry. So corners
  * that mirror each other agree to the last bit, those on an axis lie on it exactly, and the last of a million corners
- * is as good as the first. Exact at multiples of 90 degrees, and at those of 60 where the cosine is rational.
- *
- * @param part - how many parts, any integer up to 2^53 in magnitude
- * @param whole - how many such parts make a quarter turn, a positive integer up to 2^50
- * @returns the cosine, never -0
+ * is as good as the first. Exact at multiples of 90 degrees, and at those of 60 where the cosine is rational. `whole` parts make a quarter turn, up to 2^50.
+ * Never -0.
  */
 export function cosineOfQuarters(part: number, whole: number): number {
   let rest = Math.abs(part) % (4 * whole);
@@ -22,23 +19,14 @@ export function cosineOfQuarters(part: number, whole: number): number {
   return sign * acute + 0;
 }
 
-/**
- * Sine of `part / whole` quarter turns, for integers; see {@link cosineOfQuarters}.
- *
- * @param part - how many parts, any integer up to 2^53 in magnitude
- * @param whole - how many such parts make a quarter turn, a positive integer up to 2^50
- * @returns the sine, never -0
- */
+/** Sine of `part / whole` quarter turns, for integers; see {@link cosineOfQuarters}. Never -0. */
 export function sineOfQuarters(part: number, whole: number): number {
   return cosineOfQuarters(whole - part, whole);
 }
 
 /**
- * Tangent of `part / whole` quarter turns, for integers; see {@link cosineOfQuarters}.
- *
- * @param part - how many parts, any integer up to 2^53 in magnitude
- * @param whole - how many such parts make a quarter turn, a positive integer up to 2^50
- * @returns the tangent, never -0; infinite at odd multiples of a quarter turn, which callers must rule out
+ * Tangent of `part / whole` quarter turns, for integers; see {@link cosineOfQuarters}. Never -0; infinite at odd multiples of a quarter turn, which callers
+ * must rule out.
  */
 export function tangentOfQuarters(part: number, whole: number): number {
   return sineOfQuarters(part, whole) / cosineOfQuarters(part, whole) + 0;

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject } from "../core/check.js";
+import { checkObject, checkRange } from "../core/check.js";
 import { snuggestPolygon } from "./snuggest-polygon.js";
 import { largestRectangle } from "./largest-rectangle.js";
 import type { PlacedRectangle } from "./placed.js";
@@ -45,7 +45,11 @@ export function rectangleWithin(polygon: PolygonLike, options: RectangleWithinOp
   const given = checkObject(options);
   const standing = checkStanding(given);
   if (given["aspect"] === undefined) return largestRectangle(sides, apothem, standing);
-  const aspect = checkNumber(given["aspect"], "aspect", 1e-100, 1e100, "a positive ratio (1e-100 to 1e100)");
+  const aspect = checkRange(given["aspect"], "aspect", {
+    min: 1e-100,
+    max: 1e100,
+    what: "a positive ratio (1e-100 to 1e100)",
+  });
   const snug = snuggestPolygon(sides, standing, aspect / 2, 0.5);
   const height = apothem / snug.apothem;
   const center = { x: snug.center.x * height, y: snug.center.y * height };

@@ -62,14 +62,7 @@ function radiiFrom(
   }
 }
 
-/**
- * The regular polygon that has a measure, unchecked.
- *
- * @param n - number of sides
- * @param measure - which measure is given
- * @param value - its value
- * @returns the polygon, in which the given measure is `value` itself
- */
+/** The regular polygon that has a measure, unchecked. */
 export function polygonFrom(n: number, measure: PolygonMeasure, value: number): RegularPolygon {
   const [side, apothem, circumradius] = radiiFrom(n, measure, value);
   const odd = n % 2 === 1;

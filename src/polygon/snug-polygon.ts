@@ -18,14 +18,7 @@ interface Facing {
   readonly last: number;
 }
 
-/**
- * Direction of a point of the right half plane.
- *
- * @param n - how many parts make a quarter turn
- * @param x - abscissa
- * @param y - ordinate
- * @returns the angle from the x axis in parts
- */
+/** Direction of a point of the right half plane. */
 export function directionInParts(n: number, x: number, y: number): number {
   return (Math.atan2(y, x) / (Math.PI / 2)) * n;
 }
@@ -65,12 +58,6 @@ function firstSide({ first, last }: Facing, enough: (part: number) => boolean): 
  * and l below, and with p = (j + l) / 2 and q = (j - l) / 2
  *
  *     apothem = (x cos p + y sin j sin l / sin p) / cos q,    up = (x - y cot p) tan q.
- *
- * @param n - number of sides
- * @param pose - how the polygon stands
- * @param x - half the rectangle's width
- * @param y - half its height
- * @returns the polygon's apothem and the rectangle's place
  */
 export function snugPolygon(n: number, pose: Pose, x: number, y: number): Snug {
   const down = pose === "side-down";

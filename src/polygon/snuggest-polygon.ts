@@ -58,12 +58,6 @@ function betweenSymmetric(n: number, x: number, y: number, symmetric: Snug): Snu
  * from a diagonal to the nearest normal; the normals are farthest from both diagonals halfway between them, which is
  * one of the poses. For an odd one, its own symmetries and the rectangle's reduce all rotations to those from 0 to 90/n
  * degrees, at whose ends it is symmetric to the rectangle's upright or level axis.
- *
- * @param n - number of sides
- * @param standing - the pose, or `"free"`
- * @param x - half the rectangle's width
- * @param y - half its height
- * @returns the polygon's apothem and rotation, and the rectangle's place
  */
 export function snuggestPolygon(n: number, standing: Pose | "free", x: number, y: number): Snug {
   if (standing !== "free") return snugPolygon(n, standing, x, y);

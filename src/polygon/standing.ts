@@ -1,4 +1,4 @@
-import { checkNumber, checkWord, refuse, reject } from "../core/check.js";
+import { checkRange, checkWord, refuse, reject } from "../core/check.js";
 import type { Pose } from "../core/geometry-types.js";
 
 /**
@@ -22,12 +22,7 @@ export type Standing =
 
 const POSES: readonly Pose[] = ["side-down", "corner-down"];
 
-/**
- * How a polygon may stand, from a function's options; side-down when they do not say.
- *
- * @param options - the options
- * @returns the pose, or `"free"`
- */
+/** How a polygon may stand, from a function's options; side-down when they do not say. */
 export function checkStanding(options: Readonly<Record<string, unknown>>): Pose | "free" {
   const { pose, rotation } = options;
   if (rotation === undefined) return pose === undefined ? "side-down" : checkWord(pose, "pose", POSES);
@@ -37,27 +32,16 @@ export function checkStanding(options: Readonly<Record<string, unknown>>): Pose 
   return checkWord(rotation, "rotation", ["free"]);
 }
 
-/**
- * A pose, or a rotation in degrees; side-down when there is none.
- *
- * @param value - the value to check
- * @returns the pose or the degrees
- */
+/** A pose, or a rotation in degrees; side-down when there is none. */
 export function checkPoseOrRotation(value: unknown): Pose | number {
   if (value === undefined) return "side-down";
   if (POSES.includes(value as Pose)) return value as Pose;
   const expected = `"side-down", "corner-down" or degrees from -360 to 360`;
   if (typeof value === "string") return refuse("unknown", "pose", value, expected);
-  return checkNumber(value, "pose", -360, 360, expected);
+  return checkRange(value, "pose", { min: -360, max: 360, what: expected });
 }
 
-/**
- * The rotation that a pose is, counter-clockwise from standing on side 0.
- *
- * @param n - number of sides
- * @param pose - the pose
- * @returns degrees
- */
+/** The rotation that a pose is, counter-clockwise from standing on side 0. */
 export function rotationOf(n: number, pose: Pose): number {
   return pose === "side-down" ? 0 : 180 / n;
 }

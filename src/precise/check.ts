@@ -1,5 +1,5 @@
 import { Decimal } from "decimal.js";
-import { InputError, type InputErrorCode } from "../errors/index.js";
+import { checkInteger, refuse } from "../errors/internal.js";
 import { exactText } from "./exact-text.js";
 
 /** A number as a double, which counts with its exact value, or as a decimal text like `"22.5"` or `"1e-7"`, of up to 1100 characters. */
@@ -47,77 +47,9 @@ const LONGEST_TEXT = 1100;
 /** Numbers nearer to zero, but not zero, are refused: their results would be texts of as many zeros. No double is among them. */
 const SMALLEST = "1e-400";
 
-/** Whether a value is an array. A revoked proxy, which throws at whatever is asked of it, is taken for one: it has no fields either. */
-function isArray(value: unknown): boolean {
-  try {
-    return Array.isArray(value);
-  } catch {
-    return true;
-  }
-}
-
-/** A short text for a value in an error text. */
-function describe(value: unknown): string {
-  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") {
-    const text = typeof value === "string" ? JSON.stringify(value) : String(value);
-    return `${text.length > 40 ? `${text.slice(0, 39)}…` : text} (${typeof value})`;
-  }
-  return value === undefined || value === null
-    ? String(value)
-    : isArray(value)
-      ? "an array"
-      : `a value of type ${typeof value}`;
-}
-
-/**
- * Throws the error "Expected `path` to be ..., got ...".
- *
- * @param code - what is wrong, in one word
- * @param path - where
- * @param value - the offending value
- * @param expected - what is allowed, completing "Expected `path` to be"
- */
-export function refuse(code: InputErrorCode, path: string, value: unknown, expected: string): never {
-  const message = `Expected \`${path}\` to be ${expected}, got ${describe(value)}`;
-  throw new InputError({ code: value === undefined ? "missing" : code, path, value, message });
-}
-
-/**
- * Throws an error whose sentence is written by the caller.
- *
- * @param code - what is wrong, in one word
- * @param path - where
- * @param value - the offending value
- * @param message - the whole sentence
- */
-export function reject(code: InputErrorCode, path: string, value: unknown, message: string): never {
-  throw new InputError({ code, path, value, message });
-}
-
-/**
- * An object whose fields can be read.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @returns the object, its fields still unchecked
- */
-export function checkRecord(value: unknown, path = "options"): Readonly<Record<string, unknown>> {
-  if (typeof value !== "object" || value === null || isArray(value)) return refuse("type", path, value, "an object");
-  return value as Record<string, unknown>;
-}
-
-/**
- * A number of digits.
- *
- * @param value - the value to check; 50 when it is missing
- * @returns an integer from 1 to 1000
- */
+/** A number of digits: an integer from 1 to 1000, 50 when it is missing. */
 export function checkDigits(value: unknown): number {
-  if (value === undefined) return 50;
-  const expected = "an integer from 1 to 1000";
-  if (typeof value !== "number") return refuse("type", "digits", value, expected);
-  if (!(value >= 1 && value <= 1000)) return refuse("range", "digits", value, expected);
-  return Number.isInteger(value) ? value : refuse("integer", "digits", value, expected);
+  return value === undefined ? 50 : checkInteger(value, "digits", 1, 1000);
 }
 
 /** The exact value of a double or of a decimal text, which must be one. */
@@ -140,14 +72,7 @@ function isTooSmall(exact: Decimal, value: unknown): boolean {
   return typeof value === "string" && /^[^e]*[1-9]/iu.test(value);
 }
 
-/**
- * A number, as a double or a decimal text.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @param range - the values allowed
- * @returns its exact value, never -0
- */
+/** A number, as a double or a decimal text. Its exact value, never -0. */
 export function checkPrecise(value: unknown, path: string, range: Range): Decimal {
   const expected = `${range.what}, as a number or a decimal text`;
   const exact = readExact(value, path, expected);
@@ -157,35 +82,4 @@ export function checkPrecise(value: unknown, path: string, range: Range): Decima
   if (range.integer === true && !exact.isInteger()) return refuse("integer", path, value, expected);
   if (isTooSmall(exact, value)) return refuse("range", path, value, `0 or of a magnitude of at least ${SMALLEST}`);
   return exact.isZero() ? exact.abs() : exact;
-}
-
-/**
- * One of a list of words.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @param words - the words allowed
- * @returns the word
- */
-export function checkChoice<W extends string>(value: unknown, path: string, words: readonly W[]): W {
-  if (words.includes(value as W)) return value as W;
-  const expected = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
-  return refuse(typeof value === "string" ? "unknown" : "type", path, value, expected);
-}
-
-/**
- * Which one of several alternative fields is given.
- *
- * @param given - the object
- * @param keys - the alternatives
- * @returns the one key whose value is not `undefined`
- */
-export function checkExactlyOne<K extends string>(given: Readonly<Record<string, unknown>>, keys: readonly K[]): K {
-  const [first, ...others] = keys.filter((key) => given[key] !== undefined);
-  const list = keys.map((key) => `\`${key}\``).join(", ");
-  if (first === undefined) return reject("missing", "", given, `Expected exactly one of ${list}, got none`);
-  const [second] = others;
-  if (second === undefined) return first;
-  const all = [first, ...others].map((key) => `\`${key}\``).join(" and ");
-  return reject("conflict", second, given[second], `Expected exactly one of ${list}, got ${all}`);
 }

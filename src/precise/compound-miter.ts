@@ -1,6 +1,7 @@
 import type { Decimal } from "decimal.js";
 import type { OneOf } from "../errors/index.js";
-import { checkDigits, checkExactlyOne, checkPrecise, checkRecord, SIDES, SLOPE, TURN } from "./check.js";
+import { checkObject, checkOneOf } from "../errors/internal.js";
+import { checkDigits, checkPrecise, SIDES, SLOPE, TURN } from "./check.js";
 import type { PreciseNumber, PreciseOptions } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
@@ -39,11 +40,6 @@ export interface PreciseCompoundMiter {
  * The two pieces mirror each other in the joint, so its plane is square to the sum of their directions. The miter is the angle in the first piece's face from a
  * square cut to the line where the joint comes out there. The bevel is the angle of the plane to that face less a right angle. The dihedral is the angle
  * between the two directions that are square to that line and lie in the faces, away from it.
- *
- * @param field - the arithmetic to work in
- * @param turn - turn of the corner in degrees
- * @param slope - slope of both sides in degrees
- * @returns the angles in degrees
  */
 export function deriveCompoundMiter(
   field: RealField,
@@ -88,9 +84,9 @@ export function deriveCompoundMiter(
  * ```
  */
 export function preciseCompoundMiter(options: PreciseCompoundMiterOptions): PreciseCompoundMiter {
-  const given = checkRecord(options);
+  const given = checkObject(options);
   const digits = checkDigits(given["digits"]);
-  const which = checkExactlyOne(given, ["sides", "turn"]);
+  const which = checkOneOf(given, "", ["sides", "turn"]);
   const corner = checkPrecise(given[which], which, which === "sides" ? SIDES : TURN);
   const slope = checkPrecise(given["slope"], "slope", SLOPE);
   return evaluate(digits, [corner, slope], (field) => {

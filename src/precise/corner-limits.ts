@@ -1,5 +1,5 @@
 import type { Decimal } from "decimal.js";
-import { refuse } from "./check.js";
+import { refuse } from "../errors/internal.js";
 import type { ExactCorner } from "./derive-corner.js";
 
 /** The same sign for all slopes that can share a corner. */
@@ -7,12 +7,7 @@ function slopeSign(slope: Decimal): number {
   return slope.isZero() ? 0 : slope.s;
 }
 
-/**
- * Refuses corners that cannot be made, with the reason.
- *
- * @param corner - the corner
- * @param asGiven - the value of a board's field as the caller wrote it
- */
+/** Refuses corners that cannot be made, with the reason. */
 export function refuseImpossible(
   corner: ExactCorner,
   asGiven: (board: "first" | "second", field: "slope" | "thickness") => unknown,

@@ -1,4 +1,5 @@
-import { checkChoice, checkDigits, checkPrecise, checkRecord, LENGTH, SLOPE, TURN } from "./check.js";
+import { checkObject, checkWord } from "../errors/internal.js";
+import { checkDigits, checkPrecise, LENGTH, SLOPE, TURN } from "./check.js";
 import type { PreciseNumber, PreciseOptions } from "./check.js";
 import { refuseImpossible } from "./corner-limits.js";
 import {
@@ -57,7 +58,7 @@ export interface PreciseCorner {
 }
 
 function checkBoard(value: unknown, path: string): ExactBoard {
-  const given = checkRecord(value, path);
+  const given = checkObject(value, path);
   return {
     slope: checkPrecise(given["slope"], `${path}.slope`, SLOPE),
     thickness: checkPrecise(given["thickness"], `${path}.thickness`, LENGTH),
@@ -93,17 +94,17 @@ function checkBoard(value: unknown, path: string): ExactBoard {
  * ```
  */
 export function preciseCorner(options: PreciseCornerOptions): PreciseCorner {
-  const given = checkRecord(options);
+  const given = checkObject(options);
   const digits = checkDigits(given["digits"]);
   const turn = checkPrecise(given["turn"], "turn", TURN);
   const first = checkBoard(given["first"], "first");
   const second = checkBoard(given["second"], "second");
   const flat = first.slope.isZero() && second.slope.isZero();
   const { joint: wantedJoint = "miter", meet: wantedMeet = flat ? "edges" : "faces" } = given;
-  const joint = checkChoice<PreciseJoint>(wantedJoint, "joint", ["miter", "butt"]);
-  const meet = checkChoice<PreciseMeetingAt>(wantedMeet, "meet", ["faces", "edges"]);
+  const joint = checkWord<PreciseJoint>(wantedJoint, "joint", ["miter", "butt"]);
+  const meet = checkWord<PreciseMeetingAt>(wantedMeet, "meet", ["faces", "edges"]);
   const corner: ExactCorner = { turn, first, second, joint, meet };
-  refuseImpossible(corner, (board, field) => checkRecord(given[board])[field]);
+  refuseImpossible(corner, (board, field) => checkObject(given[board])[field]);
   if (meet === "edges" && joint === "miter" && !mirrors(corner)) {
     for (const [name, board] of Object.entries({ first, second })) {
       if (board.width === undefined) checkPrecise(undefined, `${name}.width`, LENGTH);

@@ -40,12 +40,7 @@ type CutNumber = "miter" | "bevel" | "slope" | "along" | "across" | "through";
 /** The numbers of a corner. */
 export type CornerNumber = `${"first" | "second"}.${CutNumber}` | "dihedral";
 
-/**
- * Whether nothing in a mitered joint tells the boards apart.
- *
- * @param corner - the corner
- * @returns true when one board mirrors the other
- */
+/** Whether nothing in a mitered joint tells the boards apart. */
 export function mirrors(corner: ExactCorner): boolean {
   const { first, second, meet } = corner;
   if (!first.slope.eq(second.slope)) return false;
@@ -109,10 +104,6 @@ function prefixed<E extends string>(end: E, cut: Record<CutNumber, Real>): Recor
  *
  * The boards stand in space; their faces, backs and edges meet in points that three planes have in common, and the joint's
  * plane goes through those. Both cuts are then read off it along each piece's own axes.
- *
- * @param field - the arithmetic to work in
- * @param corner - the corner
- * @returns its numbers, angles in degrees
  */
 export function deriveCorner(field: RealField, corner: ExactCorner): Record<CornerNumber, Real> {
   const { add, scale, dot, cross, norm } = space(field);

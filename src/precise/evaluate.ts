@@ -45,11 +45,6 @@ function digitsIn(input: Decimal): number {
  * digits in all can be so chosen that a result comes within about 10^-I of zero or of a tie without being it; one that is
  * 60 digits nearer still is taken for it. (Texts of a thousand digits, made to that end, could get past this; 2500 extra
  * digits are the end in any case.)
- *
- * @param digits - significant digits wanted
- * @param inputs - the exact numbers that the results hang on
- * @param derive - computes all numbers in a field that it is given
- * @returns each number's text, rounded half away from zero
  */
 export function evaluate<K extends string>(
   digits: number,

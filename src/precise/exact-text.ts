@@ -4,9 +4,6 @@
  * A double is an integer over a power of two, so its decimal expansion ends: m / 2^k = m 5^k / 10^k. The usual text of a
  * double is only the shortest one that reads back the same: `0.1` stands for
  * 0.1000000000000000055511151231257827021181583404541015625.
- *
- * @param value - any finite number
- * @returns its value in full, like `3`, `5e-1` or `-225e-1`
  */
 export function exactText(value: number): string {
   let scaled = value;

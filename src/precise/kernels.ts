@@ -23,12 +23,7 @@ function inverseTangentOfUnitFraction(k: number, make: DecimalClass): Decimal {
   return sum;
 }
 
-/**
- * Pi, by Machin's formula 16 atan(1/5) - 4 atan(1/239). (The constant of decimal.js itself ends after 1025 digits.)
- *
- * @param make - the decimal class to compute in
- * @returns pi to its precision, but for the spoiled digits
- */
+/** Pi, by Machin's formula 16 atan(1/5) - 4 atan(1/239). (The constant of decimal.js itself ends after 1025 digits.) */
 export function computePi(make: DecimalClass): Decimal {
   return inverseTangentOfUnitFraction(5, make).times(16).minus(inverseTangentOfUnitFraction(239, make).times(4));
 }
@@ -37,11 +32,7 @@ export function computePi(make: DecimalClass): Decimal {
  * Sine and cosine of a small angle.
  *
  * It sums the series of v = 2 - 2 cos x for x over a power of two, then doubles the angle by v(2x) = v (4 - v), which
- * keeps v good relative to its own size however small it is; sin x = sqrt(v (4 - v)) / 2.
- *
- * @param radians - the angle, not zero, at most 0.8 to either side
- * @param make - the decimal class to compute in
- * @returns sine and cosine, each good to the precision relative to itself, but for the spoiled digits
+ * keeps v good relative to its own size however small it is; sin x = sqrt(v (4 - v)) / 2. The angle is in radians, not zero and at most 0.8 to either side.
  */
 export function sineCosine(radians: Decimal, make: DecimalClass): [sine: Decimal, cosine: Decimal] {
   // Doublings and terms cost a multiplication each; this keeps them about even.
@@ -65,11 +56,6 @@ export function sineCosine(radians: Decimal, make: DecimalClass): [sine: Decimal
  *
  * The double-precision function gives a first angle; the vector is turned back by it, and the small angle that is left
  * comes from the power series, which then gains 30 digits a term.
- *
- * @param y - opposite, at most x in magnitude
- * @param x - adjacent, positive
- * @param make - the decimal class to compute in
- * @returns the angle in radians, good to the precision relative to itself, but for the spoiled digits
  */
 export function inverseTangent(y: Decimal, x: Decimal, make: DecimalClass): Decimal {
   const guess = new make(Math.atan(y.div(x).toNumber()).toPrecision(15));

@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
-import { checkDigits, checkPrecise, checkRecord, LENGTH, reject, SIDES, SLOPE } from "./check.js";
+import { checkObject, reject } from "../errors/internal.js";
+import { checkDigits, checkPrecise, LENGTH, SIDES, SLOPE } from "./check.js";
 import type { PreciseNumber, PreciseOptions } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
@@ -40,11 +41,7 @@ export interface ExactPiece {
  *
  * Each end of the measured arris is the common point of three planes: the joint's, which holds the frame's axis and is
  * square to the sum of two neighboring pieces' directions; the upright one along the arris; and the level one at its height.
- * The length is how far apart they are, along the piece.
- *
- * @param field - the arithmetic to work in
- * @param piece - the piece
- * @returns the length; negative when the ends have passed each other
+ * The length is how far apart they are, along the piece. Negative where the ends have passed each other.
  */
 export function derivePieceLength(field: RealField, piece: ExactPiece): Real {
   const { exact } = field;
@@ -83,7 +80,7 @@ export function derivePieceLength(field: RealField, piece: ExactPiece): Real {
  * ```
  */
 export function precisePieceLength(options: PrecisePieceLengthOptions): string {
-  const given = checkRecord(options);
+  const given = checkObject(options);
   const digits = checkDigits(given["digits"]);
   const piece: ExactPiece = {
     sides: checkPrecise(given["sides"], "sides", SIDES).toNumber(),

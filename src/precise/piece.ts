@@ -13,13 +13,7 @@ export interface PieceAxes {
   readonly through: Vec;
 }
 
-/**
- * The axes of a piece at the bottom of the frame, the one that ends at the corner.
- *
- * @param field - the arithmetic to work in
- * @param slope - slope of the piece in degrees
- * @returns its axes
- */
+/** The axes of a piece at the bottom of the frame, the one that ends at the corner. */
 export function firstPiece(field: RealField, slope: Real): PieceAxes {
   const { vec, add, sub, scale } = space(field);
   const [sine, cosine] = field.sinCos(slope);
@@ -33,14 +27,7 @@ export function firstPiece(field: RealField, slope: Real): PieceAxes {
   };
 }
 
-/**
- * The axes of the next piece, the one that starts at the corner: turned about the vertical.
- *
- * @param field - the arithmetic to work in
- * @param slope - slope of the piece in degrees
- * @param turn - turn of the corner in degrees
- * @returns its axes
- */
+/** The axes of the next piece, the one that starts at the corner: turned about the vertical. */
 export function secondPiece(field: RealField, slope: Real, turn: Real): PieceAxes {
   const { along, out, across, through } = firstPiece(field, slope);
   const turned = (axis: Vec): Vec => space(field).turn(axis, turn);

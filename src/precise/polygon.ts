@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
-import { checkDigits, checkExactlyOne, checkPrecise, checkRecord, LENGTH, SIDES } from "./check.js";
+import { checkObject, checkOneOf } from "../errors/internal.js";
+import { checkDigits, checkPrecise, LENGTH, SIDES } from "./check.js";
 import type { PreciseNumber, PreciseOptions, Range } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { OneOf } from "../errors/index.js";
@@ -77,12 +78,6 @@ const AREA: Range = { what: "a positive area (1e-200 to 1e200)", low: "1e-200", 
  * Its corners are those of a polygon of circumradius 1, each by turning the point (1, 0); lengths are distances between
  * points and lines, the area is that of the triangle on a side, angles are those between the sides' directions. Then it
  * is enlarged to the given measure.
- *
- * @param field - the arithmetic to work in
- * @param sides - number of sides
- * @param measure - which measure is given
- * @param value - its value
- * @returns measures and angles
  */
 export function derivePolygon(
   field: RealField,
@@ -151,10 +146,10 @@ export function derivePolygon(
  * ```
  */
 export function precisePolygon(options: PrecisePolygonOptions): PrecisePolygon {
-  const given = checkRecord(options);
+  const given = checkObject(options);
   const digits = checkDigits(given["digits"]);
   const sides = checkPrecise(given["sides"], "sides", SIDES).toNumber();
-  const measure = checkExactlyOne(given, MEASURES);
+  const measure = checkOneOf(given, "", MEASURES);
   const value = checkPrecise(given[measure], measure, measure === "area" ? AREA : LENGTH);
   return { sides, ...evaluate(digits, [value], (field) => derivePolygon(field, sides, measure, value)) };
 }

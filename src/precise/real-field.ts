@@ -71,12 +71,7 @@ function logSum(a: number, b: number): number {
   return low < high - 9 ? high + 1e-6 : high + Math.log10(1 + 10 ** (low - high)) + 1e-6;
 }
 
-/**
- * Makes the arithmetic of {@link Real} numbers.
- *
- * @param digits - working precision in decimal digits
- * @returns the operations
- */
+/** Makes the arithmetic of {@link Real} numbers. */
 export function realField(digits: number): RealField {
   const make: DecimalClass = Decimal.clone({ defaults: true, precision: digits });
   const zero: Real = { mid: new make(0), slack: -Infinity };

@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
-import { checkDigits, checkPrecise, checkRecord, refuse, reject, SLOPE } from "./check.js";
+import { checkObject, refuse, reject } from "../errors/internal.js";
+import { checkDigits, checkPrecise, SLOPE } from "./check.js";
 import type { PreciseNumber, PreciseOptions, Range } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
@@ -65,11 +66,6 @@ function checkLay(lay: unknown): number | Decimal {
  * The stick lies with its back at an angle to the table; the cut's normal is carried along. The line in which the cut
  * meets the table shows the miter, against a line square across the stick; the angle between the cut and the upright
  * plane through that line is the bevel.
- *
- * @param field - the arithmetic to work in
- * @param plane - the cut's normal in the stick's own axes
- * @param tilt - angle of the stick's back to the table in degrees
- * @returns the angles in degrees
  */
 export function deriveSawSetting(
   field: RealField,
@@ -113,8 +109,8 @@ export function deriveSawSetting(
  * ```
  */
 export function preciseSawSetting(plane: PreciseCutPlane, options: PreciseSawSettingOptions): PreciseSawSetting {
-  const normal = checkRecord(plane, "plane");
-  const given = checkRecord(options);
+  const normal = checkObject(plane, "plane");
+  const given = checkObject(options);
   const digits = checkDigits(given["digits"]);
   const along = checkPrecise(normal["along"], "along", COMPONENT);
   if (along.isZero()) {

@@ -1,5 +1,6 @@
 import type { Decimal } from "decimal.js";
-import { checkDigits, checkPrecise, checkRecord, DISTANCE, SLOPE } from "./check.js";
+import { checkObject } from "../errors/internal.js";
+import { checkDigits, checkPrecise, DISTANCE, SLOPE } from "./check.js";
 import type { PreciseNumber, PreciseOptions } from "./check.js";
 import { evaluate } from "./evaluate.js";
 import type { Real, RealField } from "./real-field.js";
@@ -36,15 +37,9 @@ export interface PreciseSectionPoint {
   readonly up: string;
 }
 
-/**
- * Checks a point of a section.
- *
- * @param value - the unchecked point
- * @param path - its name in error texts
- * @returns the point
- */
+/** Checks a point of a section. */
 export function checkSectionPoint(value: unknown, path: string): ExactPoint {
-  const given = checkRecord(value, path);
+  const given = checkObject(value, path);
   return {
     x: checkPrecise(given["x"], `${path}.x`, DISTANCE),
     y: checkPrecise(given["y"], `${path}.y`, DISTANCE),
@@ -53,11 +48,6 @@ export function checkSectionPoint(value: unknown, path: string): ExactPoint {
 
 /**
  * A section's point in the frame, on real numbers: so far along the piece's own axis across, so far along the one through.
- *
- * @param field - the arithmetic to work in
- * @param point - the point
- * @param slope - slope of the piece in degrees
- * @returns level distance outward and height
  */
 export function deriveSection(
   field: RealField,
@@ -89,7 +79,7 @@ export function deriveSection(
  */
 export function preciseSection(point: PrecisePoint, options: PreciseSectionOptions): PreciseSectionPoint {
   const checked = checkSectionPoint(point, "point");
-  const given = checkRecord(options);
+  const given = checkObject(options);
   const digits = checkDigits(given["digits"]);
   const slope = checkPrecise(given["slope"], "slope", SLOPE);
   return evaluate(digits, [checked.x, checked.y, slope], (field) => deriveSection(field, checked, slope));

@@ -39,12 +39,7 @@ export interface Space {
   readonly meet: (a: Plane, b: Plane, c: Plane) => Vec;
 }
 
-/**
- * Makes the vector operations of a field.
- *
- * @param field - the arithmetic to work in
- * @returns the operations
- */
+/** Makes the vector operations of a field. */
 export function space(field: RealField): Space {
   const { exact, mul, div, sqrt, sinCos, atan2 } = field;
   const vec = (x: number, y: number, z: number): Vec => [exact(x), exact(y), exact(z)];

@@ -17,12 +17,6 @@ export interface CutEnds {
  *
  * By width and angle a the plane leaves the face along (-cos a, -sin a), seen with the face running toward +x, and meets
  * the edge, of direction (ex, ey), at the depth width sin a / (ex sin a - ey cos a).
- *
- * @param cut - the chamfer, checked one by one
- * @param arris - the arris
- * @param edgeEnd - the other end of its edge
- * @param faceSize - width of the whole face
- * @returns the chamfer's ends
  */
 export function chamfer(cut: ReadCut, arris: Point, edgeEnd: Point, faceSize: number): CutEnds {
   const inward = cut.at === "sightFace" ? 1 : -1;

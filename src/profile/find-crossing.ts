@@ -41,10 +41,7 @@ function areFaulty(outline: readonly Point[], i: number, j: number): boolean {
  * Two edges of a closed outline that cross, touch or run over each other. Edge k goes from point k to the next. Unchecked.
  *
  * Edges are visited by their leftmost end, so that only those that overlap sideways are compared. Where several pairs cross, the first in the outline's order
- * is returned.
- *
- * @param outline - three or more points, no two in a row equal
- * @returns the two edges' indexes, the smaller first, or undefined when the outline is simple
+ * is returned. Gives the smaller index first; `undefined` where the outline is simple.
  */
 export function findCrossing(outline: readonly Point[]): readonly [number, number] | undefined {
   const n = outline.length;

@@ -1,11 +1,10 @@
 import { checkObject, checkSlope, refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { checkArris, checkOutline, arrisesOf } from "./parse-profile.js";
-import { farthest } from "./farthest.js";
+import { arrisesOf, checkArris, checkOutline } from "./parse-profile.js";
+import { farthest, outOf } from "./tilt.js";
 import type { Profile } from "./profile.js";
-import { outOf } from "./tilt.js";
-import { wallPoint, wallTouch } from "./wall-touch.js";
+import { checkRabbet, wallPoint, wallTouch } from "./wall-touch.js";
 
 /** Options of {@link levelWidth}. */
 export interface LevelWidthOptions<M extends string = string> {
@@ -31,11 +30,8 @@ function namedArris(arrises: Readonly<Record<string, unknown>>, name: unknown, p
 /** The point of the rabbet's wall that decides the contents' size, or undefined without a rabbet. */
 function decidingPoint(arrises: Readonly<Record<string, unknown>>, cos: number, sin: number): Point | undefined {
   if (!["sightBack", "wallLedge", "wallMouth"].every((name) => Object.hasOwn(arrises, name))) return undefined;
-  const sight = checkArris(arrises, "sightBack");
-  const ledge = checkArris(arrises, "wallLedge");
-  const mouth = checkArris(arrises, "wallMouth");
-  const share = wallTouch(ledge.x - sight.x, ledge.y - sight.y, mouth.x - ledge.x, mouth.y - ledge.y, cos, sin);
-  return wallPoint(ledge, mouth, share);
+  const rabbet = checkRabbet(arrises);
+  return wallPoint(rabbet, wallTouch(rabbet, cos, sin));
 }
 
 /**

@@ -25,9 +25,6 @@ export interface MilledSection {
  * Built from the sight edge's back arris, at x = 0: level steps go along (cos s, -sin s) and plumb ones along (sin s,
  * cos s), since these turn level and plumb when tilted by s. The lowest point of the back then becomes y = 0, and the face
  * y = thickness.
- *
- * @param molding - checked options
- * @returns the corners
  */
 export function millSection(molding: ReadMolding): MilledSection {
   const { width, thickness, rabbet, slope, plumbOuter, plumbInner, levelRabbet, levelBack } = molding;

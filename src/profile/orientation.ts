@@ -31,10 +31,6 @@ function exactTurn(a: Point, b: Point, c: Point): -1 | 0 | 1 {
  * The sign of (a - c) x (b - c), taken in floating point while that is sure and in integers else, so that points that lie
  * on a line to the last bit are told from points that nearly do.
  *
- * @param a - first point
- * @param b - second point
- * @param c - third point
- * @returns 1 for a left turn, -1 for a right turn, 0 on a line
  * @see Jonathan Richard Shewchuk, Adaptive Precision Floating-Point Arithmetic and Fast Robust Geometric Predicates, 1997, section 4.1 (value from memory)
  */
 export function turnOf(a: Point, b: Point, c: Point): -1 | 0 | 1 {
@@ -49,10 +45,8 @@ export function turnOf(a: Point, b: Point, c: Point): -1 | 0 | 1 {
 }
 
 /**
- * Which way round a simple outline goes, exactly: which way it turns at its leftmost corner, of several the lowest.
- *
- * @param corners - three or more points, no two in a row equal
- * @returns 1 for counter-clockwise, -1 for clockwise, 0 for an outline that doubles back there and so is not simple
+ * Which way round a simple outline goes, exactly: which way it turns at its leftmost corner, of several the lowest. 1 for counter-clockwise, -1 for clockwise,
+ * 0 for an outline that doubles back there and so is not simple.
  */
 export function orientationOf(corners: readonly Point[]): -1 | 0 | 1 {
   let at = 0;

@@ -1,9 +1,8 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
-import { checkOutline, checkPoint, arrisesOf } from "./parse-profile.js";
-import { farthest } from "./farthest.js";
+import { arrisesOf, checkOutline, checkPoint } from "./parse-profile.js";
+import { farthest, outOf, upOf } from "./tilt.js";
 import type { Profile, SectionPoint } from "./profile.js";
-import { outOf, upOf } from "./tilt.js";
 
 /**
  * A corner of a section as it stands in the finished frame, with its name.

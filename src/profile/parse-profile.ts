@@ -12,8 +12,9 @@ import {
   reject,
   type RunChecks,
 } from "../core/check.js";
+import type { FieldCheck } from "../core/field.js";
 import type { Point } from "../core/geometry-types.js";
-import { orFirst, outcomeOf, type InputOutcome } from "../core/input-issue.js";
+import { outcomeOf, type InputOutcome } from "../core/input-issue.js";
 import { together } from "../core/together.js";
 import { findCrossing } from "./find-crossing.js";
 import { orientationOf } from "./orientation.js";
@@ -27,25 +28,13 @@ function soundPoint(value: unknown): Point | undefined {
   return Math.abs(x) <= MAX_LENGTH && Math.abs(y) <= MAX_LENGTH ? { x: x + 0, y: y + 0 } : undefined;
 }
 
-/**
- * A point with finite coordinates.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @returns the point
- */
+/** A point with finite coordinates. */
 export function checkPoint(value: unknown, path: string): Point {
   const point = checkObject(value, path);
   return { x: checkDistance(point["x"], `${path}.x`), y: checkDistance(point["y"], `${path}.y`) };
 }
 
-/**
- * Refuses an outline that crosses or touches itself.
- *
- * @param corners - its points, no two in a row equal, each with its index as it was given where that is another
- * @param path - its name in error texts
- * @param outline - the outline as it was given
- */
+/** Refuses an outline that crosses or touches itself. */
 export function refuseCrossing(
   corners: readonly (Point & { readonly index?: number })[],
   path: string,
@@ -58,14 +47,7 @@ export function refuseCrossing(
   reject("impossible", path, outline, `Expected \`${path}\` not to cross or touch itself, but ${fault}`);
 }
 
-/**
- * Greater of an outline's width and height. Refuses one that is too thin for a length.
- *
- * @param corners - its points
- * @param path - its name in error texts
- * @param outline - the outline as it was given
- * @returns the greater one
- */
+/** Greater of an outline's width and height. Refuses one that is too thin for a length. */
 export function outlineSize(corners: readonly Point[], path: string, outline: unknown): number {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { x, y } of corners) {
@@ -100,11 +82,6 @@ function refuseRun(points: readonly Point[], path: string, outline: unknown): vo
 
 /**
  * The outline of a profile: three or more points, counter-clockwise, no two in a row equal. Whether it crosses itself is not looked at.
- *
- * @param profile - the profile
- * @param path - the profile's name in error texts
- * @param run - how the points are looked at; default until the first refusal
- * @returns the points
  */
 export function checkOutline(profile: unknown, path = "profile", run: RunChecks = inOrder): Point[] {
   const given = checkObject(profile, path);
@@ -126,22 +103,16 @@ export function checkOutline(profile: unknown, path = "profile", run: RunChecks 
   return points;
 }
 
-/**
- * The arrises of a profile, unchecked but for being an object.
- *
- * @param profile - the profile
- * @param path - the profile's name in error texts
- * @returns the arrises by name
- */
+/** The arrises of a profile, unchecked but for being an object. */
 export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<string, unknown>> {
   return checkObject(checkObject(profile, path)["arrises"], `${path}.arrises`);
 }
 
 /** The arrises of a profile; every one reports its own refusal. */
-function readArrises(value: unknown, path: string): Record<string, Point> {
+function readArrises(value: unknown, path: string, run: RunChecks): Record<string, Point> {
   const given = arrisesOf(value, path);
   const names = Object.keys(given);
-  const points = together(names.map((name) => () => checkArris(given, name, path)));
+  const points = run(names.map((name) => () => checkArris(given, name, path)));
   const arrises: Record<string, Point> = {};
   names.forEach((name, index) => {
     // A plain assignment would take this name for the prototype.
@@ -155,31 +126,24 @@ function readArrises(value: unknown, path: string): Record<string, Point> {
   return arrises;
 }
 
-/**
- * Reads a profile; its points, its arrises and `madeFor` report their own refusals.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @returns a copy with the fields of a profile and no others
- * @throws {AggregateError} of every refusal, see `together`
- */
-export function readProfile(value: unknown, path: string): Profile {
+/** Reads a profile; its points, its arrises and `madeFor` report their own refusals. */
+export const readProfile: FieldCheck<Profile> = (value, path, run) => {
   const { outline: given, madeFor } = checkObject(value, path);
   // Without an outline it is no profile at all, and nothing else that is wrong with it is worth telling.
   if (given === undefined) checkOutline(value, path);
-  const [outline, arrises, slope] = together<unknown>([
+  const [outline, arrises, slope] = run<unknown>([
     () => {
-      const points = checkOutline(value, path, together);
+      const points = checkOutline(value, path, run);
       const at = `${path}.outline`;
       refuseCrossing(points, at, points);
       outlineSize(points, at, points);
       return points;
     },
-    () => readArrises(value, path),
+    () => readArrises(value, path, run),
     () => (madeFor === undefined ? undefined : checkSlope(madeFor, `${path}.madeFor`)),
   ]) as [Point[], Record<string, Point>, number | undefined];
   return slope === undefined ? { outline, arrises } : { outline, arrises, madeFor: slope };
-}
+};
 
 /**
  * Reads a profile from a value of any origin, such as parsed JSON.
@@ -203,7 +167,7 @@ export function readProfile(value: unknown, path: string): Profile {
  */
 export function parseProfile(value: unknown, path = "profile"): Profile {
   checkText(path, "path");
-  return orFirst(() => readProfile(value, path));
+  return readProfile(value, path, inOrder);
 }
 
 /**
@@ -222,17 +186,10 @@ export function parseProfile(value: unknown, path = "profile"): Profile {
  */
 export function tryParseProfile(value: unknown, path = "profile"): InputOutcome<Profile> {
   checkText(path, "path");
-  return outcomeOf(() => readProfile(value, path));
+  return outcomeOf(() => readProfile(value, path, together));
 }
 
-/**
- * The point of an arris.
- *
- * @param arrises - the arrises of a profile
- * @param name - which one
- * @param path - the profile's name in error texts
- * @returns its point
- */
+/** The point of an arris. */
 export function checkArris(arrises: Readonly<Record<string, unknown>>, name: string, path = "profile"): Point {
   return soundPoint(arrises[name]) ?? checkPoint(arrises[name], `${path}.arrises.${name}`);
 }

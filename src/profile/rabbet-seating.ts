@@ -1,8 +1,9 @@
 import { checkArray, checkLength, checkLengthOrZero, checkObject, checkSlope, checkText } from "../core/check.js";
-import { checkArris, arrisesOf } from "./parse-profile.js";
+import { arrisesOf } from "./parse-profile.js";
 import type { Profile, RabbetArris } from "./profile.js";
 import type { RabbetContent, RabbetSeating, RabbetSeatingOptions, RabbetLayer } from "./rabbet-seating-types.js";
 import { seatContents } from "./seat-contents.js";
+import { checkRabbet } from "./wall-touch.js";
 
 /** Checks the contents and gives them with their total thickness. */
 function readContents(value: unknown): { contents: RabbetContent[]; thickness: number } {
@@ -60,11 +61,7 @@ export function rabbetSeating(
   const slope = checkSlope(given["slope"]);
   const { contents, thickness } = readContents(given["contents"]);
   const clearance = given["clearance"] === undefined ? 0 : checkLengthOrZero(given["clearance"], "clearance");
-  const arrises = arrisesOf(profile);
-  const sight = checkArris(arrises, "sightBack");
-  const ledge = checkArris(arrises, "wallLedge");
-  const mouth = checkArris(arrises, "wallMouth");
-  const seating = seatContents(sight, ledge, mouth, slope, thickness, clearance);
+  const seating = seatContents(checkRabbet(arrisesOf(profile)), slope, thickness, clearance);
   if ("reason" in seating) {
     const { reason, shortBy } = seating;
     return { possible: false, slope, reason, shortBy };

@@ -86,12 +86,7 @@ function readFlag(flags: Readonly<Record<string, unknown>>, key: string, byDefau
   return typeof value === "boolean" ? value : refuse("type", `madeFor.${key}`, value, "true or false");
 }
 
-/**
- * Checks the options of a molding one by one.
- *
- * @param options - anything
- * @returns the options with the defaults filled in
- */
+/** Checks the options of a molding one by one. */
 export function readMolding(options: unknown): ReadMolding {
   const given = checkFields(options, "", ["width", "thickness", "rabbet", "face", "madeFor"]);
   const width = checkLength(given["width"], "width");

@@ -10,9 +10,6 @@ export interface ScaledOutline {
 
 /**
  * Moves an outline to its first point and scales it to 1, so that products neither lose a common offset's digits nor overflow.
- *
- * @param outline - one point or more
- * @returns the scaled points and their unit
  */
 export function scaledOutline(outline: readonly Point[]): ScaledOutline {
   const origin = outline[0]!;

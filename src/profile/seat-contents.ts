@@ -3,7 +3,7 @@ import type { Point } from "../core/geometry-types.js";
 import type { SectionPoint } from "./profile.js";
 import type { RabbetHold, RabbetMiss } from "./rabbet-seating-types.js";
 import { outOf, upOf } from "./tilt.js";
-import { wallPoint, wallTouch } from "./wall-touch.js";
+import { wallPoint, wallTouch, type RabbetPoints } from "./wall-touch.js";
 
 /**
  * What rounding may do to the level of a line, as a share of its coordinates: a thousand roundings. A ledge that rises by
@@ -25,30 +25,19 @@ export type NoSeating = Pick<RabbetMiss, "reason" | "shortBy">;
  *
  * Everything is a difference of points in the section, tilted afterward: the difference of two tilted points would lose
  * what they have in common.
- *
- * @param sight - the sight edge's back arris
- * @param ledge - the wall's end at the ledge
- * @param mouth - the wall's end at the back
- * @param slope - the slope in degrees
- * @param thickness - thickness of all contents
- * @param clearance - kept free at every side
- * @returns the seating, or why there is none
  */
 export function seatContents(
-  sight: Point,
-  ledge: Point,
-  mouth: Point,
+  rabbet: RabbetPoints,
   slope: number,
   thickness: number,
   clearance: number,
 ): Seating | NoSeating {
+  const { sight, ledge, mouth } = rabbet;
   const cos = cosDeg(slope);
   const sin = sinDeg(slope);
   const stand = ({ x, y }: Point): SectionPoint => ({ out: outOf(x, y, cos, sin), up: upOf(x, y, cos, sin) });
-  const ledgeX = ledge.x - sight.x;
-  const ledgeY = ledge.y - sight.y;
-  const wallX = mouth.x - ledge.x;
-  const wallY = mouth.y - ledge.y;
+  const [ledgeX, ledgeY] = [ledge.x - sight.x, ledge.y - sight.y];
+  const [wallX, wallY] = [mouth.x - ledge.x, mouth.y - ledge.y];
   const ledgeOut = outOf(ledgeX, ledgeY, cos, sin);
   const rise = upOf(ledgeX, ledgeY, cos, sin);
   const wallOut = outOf(wallX, wallY, cos, sin);
@@ -58,7 +47,7 @@ export function seatContents(
   if (!(drop > LEVEL_TOLERANCE * wall && (rise >= 0 || ledgeOut > 0))) return { reason: "too-steep", shortBy: 0 };
   if (rise > drop) return { reason: "past-mouth", shortBy: (rise - drop) * (wall / drop) };
 
-  const share = wallTouch(ledgeX, ledgeY, wallX, wallY, cos, sin);
+  const share = wallTouch(rabbet, cos, sin);
   const lap = outOf(ledgeX + share * wallX, ledgeY + share * wallY, cos, sin) - clearance;
   if (!(lap > 0)) return { reason: "falls-through", shortBy: -lap + 0 };
 
@@ -75,7 +64,7 @@ export function seatContents(
   return {
     bearsOn,
     bearing: { out: stand(sight).out + (bearsOn === "corner" ? lap : 0), up: front },
-    opening: stand(wallPoint(ledge, mouth, share)),
+    opening: stand(wallPoint(rabbet, share)),
     lap,
     depthUsed,
     depthLeft: wall - depthUsed,

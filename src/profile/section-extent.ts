@@ -1,10 +1,9 @@
-import { checkNumber } from "../core/check.js";
+import { checkDegrees } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Box } from "../core/geometry-types.js";
 import { checkOutline } from "./parse-profile.js";
-import { farthest } from "./farthest.js";
+import { farthest, outOf, upOf } from "./tilt.js";
 import type { Profile } from "./profile.js";
-import { outOf, upOf } from "./tilt.js";
 
 /** The upright rectangle round a tilted section, in the caller's length unit. `width` and `height` are its size. */
 export interface SectionExtent extends Box {
@@ -37,7 +36,7 @@ export interface SectionExtent extends Box {
  */
 export function sectionExtent(profile: Pick<Profile, "outline">, tilt: number): SectionExtent {
   const outline = checkOutline(profile);
-  const angle = checkNumber(tilt, "tilt", -360, 360, "degrees from -360 to 360");
+  const angle = checkDegrees(tilt, "tilt", -360, 360);
   const cos = cosDeg(angle);
   const sin = sinDeg(angle);
   const inner = farthest(outline, -cos, -sin);

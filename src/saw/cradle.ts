@@ -1,9 +1,8 @@
 import { checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import { sectionCentroid, type Profile } from "../profile/index.js";
-import { CONTACT_TOLERANCE, NARROWEST_SUPPORT } from "./contact-tolerance.js";
-import { lieSection } from "./lie-section.js";
+import { type Profile, sectionCentroid } from "../profile/index.js";
+import { CONTACT_TOLERANCE, lieSection, NARROWEST_SUPPORT } from "./lie-section.js";
 
 /** The wedge that props a stick at its slope on the saw. */
 export interface Cradle {
@@ -60,13 +59,7 @@ export function cradleFor(profile: Profile, slope: number): Cradle | null {
   return angle === 0 || angle === 90 || steady ? null : wedgeUnder(profile, slope);
 }
 
-/**
- * The wedge for a stick that needs one, unchecked.
- *
- * @param profile - the molding's section
- * @param slope - the slope in degrees, neither 0 nor upright
- * @returns the wedge; `null` where the back has no flat that it could carry
- */
+/** The wedge for a stick that needs one, unchecked. `null` where the back has no flat that it could carry. */
 export function wedgeUnder(profile: Profile, slope: number): Cradle | null {
   const angle = Math.abs(slope);
   const center = sectionCentroid(profile);

@@ -51,13 +51,7 @@ export function cutSize(cut: EndCut, profile: Profile, options: LieSectionOption
   return cutSizeKernel(lieSection(profile, options), sawSetting(cut, options.lay));
 }
 
-/**
- * The sizes of a cut in a lay that is worked out already, unchecked.
- *
- * @param lying - how the section lies
- * @param setting - miter and bevel of the cut in this lay
- * @returns the sizes, in the section's unit
- */
+/** The sizes of a cut in a lay that is worked out already, unchecked. */
 export function cutSizeKernel(lying: LyingSection, setting: SawSetting): CutSize {
   const { outline, height } = lying;
   const { miter, bevel } = setting;

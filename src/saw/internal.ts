@@ -1,8 +1,8 @@
 /** What other modules of the library use of this one, and no entry shows. */
 export { wedgeUnder } from "./cradle.js";
 export { cutSizeKernel } from "./cut-size.js";
-export { readSaw } from "./parse-saw.js";
-export { placementKernel } from "./place-cut.js";
+export { SAW } from "./parse-saw.js";
+export { placementKernel, type RolledStick } from "./place-cut.js";
 export { scaleSetting } from "./scale-setting.js";
 export { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "./side-surfaces.js";
 export {

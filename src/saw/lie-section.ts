@@ -1,10 +1,19 @@
 import { checkObject, checkSlope } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Point } from "../core/geometry-types.js";
-import type { Lay } from "../miter/index.js";
+import type { SawSettingOptions } from "../miter/index.js";
 import { checkTilt } from "../miter/internal.js";
-import { sectionCentroid, type Profile } from "../profile/index.js";
-import { CONTACT_TOLERANCE, NARROWEST_SUPPORT } from "./contact-tolerance.js";
+import { type Profile, sectionCentroid } from "../profile/index.js";
+import { outOf, upOf } from "../profile/internal.js";
+
+/** Points this close to a surface, as a share of the section's size, touch it: it absorbs the rounding of a rotation. */
+export const CONTACT_TOLERANCE: number = 1e-9;
+
+/**
+ * What carries a stick is at least this share of its width: on less it rocks, and what looks flat there may be one facet of a curve. Common practice, no printed
+ * source.
+ */
+export const NARROWEST_SUPPORT: number = 0.1;
 
 /** A point of the section as the stick lies on the saw. */
 export interface LyingPoint {
@@ -15,12 +24,7 @@ export interface LyingPoint {
 }
 
 /** Options of {@link lieSection}. */
-export interface LieSectionOptions {
-  /** The frame's slope in degrees, -90 to 90. */
-  readonly slope: number;
-  /** How the stick lies on the saw. */
-  readonly lay: Lay;
-}
+export type LieSectionOptions = SawSettingOptions;
 
 /** The stretch of the table on which a section rests. */
 export interface Support {
@@ -75,8 +79,8 @@ export function lieSection(profile: Profile, options: LieSectionOptions): LyingS
   const cosine = cosDeg(tilt);
   const sine = sinDeg(tilt);
   const rolled = (point: Point): LyingPoint => ({
-    across: point.x * cosine - point.y * sine + 0,
-    up: point.x * sine + point.y * cosine + 0,
+    across: outOf(point.x, point.y, cosine, sine),
+    up: upOf(point.x, point.y, cosine, sine),
   });
   const center = rolled(sectionCentroid(profile));
   const points = profile.outline.map(rolled);

@@ -1,48 +1,36 @@
-import { checkLength, checkNumber, checkText, checkWord } from "../core/check.js";
-import { orFirst, outcomeOf, type InputOutcome } from "../core/input-issue.js";
-import { fieldsTogether, type FieldCheck } from "../core/together.js";
+import { checkText, inOrder } from "../core/check.js";
+import { LENGTH, readField, type Field, type Fields, type NumberField, type RecordField } from "../core/field.js";
+import { outcomeOf, type InputOutcome } from "../core/input-issue.js";
+import { together } from "../core/together.js";
 import type { BevelScale, MiterScale, Saw } from "./saw.js";
 
-const reach: FieldCheck<number> = (value, path) => checkNumber(value, path, 0, 90, "degrees from 0 to 90");
-const step: FieldCheck<number> = (value, path) => checkNumber(value, path, 1e-6, 45, "degrees from 0.000001 to 45");
-const size: FieldCheck<number | undefined> = (value, path) =>
-  value === undefined ? undefined : checkLength(value, path);
+const REACH: NumberField = { kind: "number", min: 0, max: 90, what: "degrees from 0 to 90" };
+const STEP: NumberField = { kind: "number", min: 1e-6, max: 45, what: "degrees from 0.000001 to 45" };
+const SIZE: Field<number | undefined> = { kind: "optional", of: LENGTH };
 
-const miter: FieldCheck<MiterScale> = (value, path) =>
-  fieldsTogether<MiterScale>(value, path, {
-    left: reach,
-    right: reach,
-    reads: (word, at) => checkWord<MiterScale["reads"]>(word, at, ["from-square", "from-fence"]),
-    step,
-  });
-
-const bevel: FieldCheck<BevelScale> = (value, path) =>
-  fieldsTogether<BevelScale>(value, path, {
-    left: reach,
-    right: reach,
-    reads: (word, at) => checkWord<BevelScale["reads"]>(word, at, ["from-vertical", "from-table"]),
-    step,
-  });
-
-/**
- * Reads a saw; every field reports its own refusal.
- *
- * @param value - the saw
- * @param path - its name in error texts
- * @returns the saw
- * @throws {AggregateError} of every refusal, see `together`
- */
-export function readSaw(value: unknown, path: string): Saw {
-  return fieldsTogether<Saw>(value, path, {
-    fence: (word, at) => checkWord<Saw["fence"]>(word, at, ["near", "far"]),
-    miter,
-    bevel,
-    depth: size,
-    depthAt45: size,
-    crosscut: size,
-    gaugeReach: size,
-  });
-}
+const MITER: Fields<MiterScale> = {
+  left: REACH,
+  right: REACH,
+  reads: { kind: "word", words: ["from-square", "from-fence"] },
+  step: STEP,
+};
+const BEVEL: Fields<BevelScale> = {
+  left: REACH,
+  right: REACH,
+  reads: { kind: "word", words: ["from-vertical", "from-table"] },
+  step: STEP,
+};
+const FIELDS: Fields<Saw> = {
+  fence: { kind: "word", words: ["near", "far"] },
+  miter: { kind: "record", fields: MITER },
+  bevel: { kind: "record", fields: BEVEL },
+  depth: SIZE,
+  depthAt45: SIZE,
+  crosscut: SIZE,
+  gaugeReach: SIZE,
+};
+/** How a saw is read. */
+export const SAW: RecordField<Fields<Saw>> = { kind: "record", fields: FIELDS };
 
 /**
  * Reads a saw that was written by hand or comes from JSON.
@@ -61,7 +49,7 @@ export function readSaw(value: unknown, path: string): Saw {
  */
 export function parseSaw(value: unknown, path = "saw"): Saw {
   checkText(path, "path");
-  return orFirst(() => readSaw(value, path));
+  return readField<Saw>(SAW, value, path, inOrder);
 }
 
 /**
@@ -80,5 +68,5 @@ export function parseSaw(value: unknown, path = "saw"): Saw {
  */
 export function tryParseSaw(value: unknown, path = "saw"): InputOutcome<Saw> {
   checkText(path, "path");
-  return outcomeOf(() => readSaw(value, path));
+  return outcomeOf(() => readField<Saw>(SAW, value, path, together));
 }

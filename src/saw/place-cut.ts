@@ -111,42 +111,39 @@ export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
   const { lay } = checkObject(options) as unknown as PlaceCutOptions;
   const saw = parseSaw(options.saw);
   const kept = checkWord(options.kept, "kept", ["left", "right"]);
-  const look: StickLook = {
-    isLying: false,
-    sides: SQUARE_SIDES,
-    shows: checkWord(options.shows ?? "face", "shows", ["face", "back"]),
-  };
+  const shows = checkWord(options.shows ?? "face", "shows", ["face", "back"]);
   const setting = sawSetting(cut, lay);
-  const roll = { rotation: layRotation(lay, cut.slope), tilt: checkTilt(lay, cut.slope) };
-  if (options.profile === undefined) return placementKernel(cut, setting, roll, saw, kept, look);
-  const profile = parseProfile(options.profile, "profile");
-  const isLying = lieSection(profile, { slope: cut.slope, lay }).steady;
-  return placementKernel(cut, setting, roll, saw, kept, { isLying, sides: sideSurfaces(profile), shows: look.shows });
+  const [rotation, tilt] = [layRotation(lay, cut.slope), checkTilt(lay, cut.slope)];
+  const profile = options.profile === undefined ? undefined : parseProfile(options.profile, "profile");
+  const look: StickLook =
+    profile === undefined
+      ? { isLying: false, sides: SQUARE_SIDES, shows }
+      : { isLying: lieSection(profile, { slope: cut.slope, lay }).steady, sides: sideSurfaces(profile), shows };
+  return placementKernel({ cut, setting }, { rotation, tilt, look }, saw, kept);
 }
 
-/**
- * The placement of a cut whose setting is known, unchecked.
- *
- * @param cut - the cut
- * @param setting - its miter and bevel in the lay
- * @param roll - how the stick is rolled
- * @param roll.rotation - the lay as a rotation, in degrees
- * @param roll.tilt - angle of the stick's back to the table in degrees, as it lies
- * @param saw - the saw
- * @param kept - the side that is kept
- * @param look - what is known of the stick's surfaces
- * @returns the placement
- */
-export function placementKernel(
-  cut: EndCut,
-  setting: SawSetting,
-  roll: { readonly rotation: number; readonly tilt: number },
-  saw: Saw,
-  kept: Hand,
-  look: StickLook,
-): CutPlacement {
+/** A stick on the saw. */
+export interface RolledStick {
+  /** Its lay as a rotation, in degrees. */
+  readonly rotation: number;
+  /** Angle of its back to the table in degrees, as it lies. */
+  readonly tilt: number;
+  /** What is known of its surfaces. */
+  readonly look: StickLook;
+}
+
+/** A cut, and its setting in the lay. */
+export interface SetCut {
+  /** The cut. */
+  readonly cut: EndCut;
+  /** Its miter and bevel. */
+  readonly setting: SawSetting;
+}
+
+/** The placement of a cut whose setting is known, unchecked. */
+export function placementKernel({ cut, setting }: SetCut, stick: RolledStick, saw: Saw, kept: Hand): CutPlacement {
   const { miter, bevel } = setting;
-  const { rotation, tilt } = roll;
+  const { rotation, tilt, look } = stick;
   const other: Hand = kept === "left" ? "right" : "left";
   const along = cut.end === "end" ? other : kept;
   const miterSetting = scaleSetting(

@@ -20,15 +20,7 @@ export interface ScaleSetting {
  */
 const SCALE_TOLERANCE: number = 1e-9;
 
-/**
- * Translates an angle to a scale that starts at 0 or runs down from 90.
- *
- * @param degrees - the angle from square or vertical, with a sign
- * @param positive - the hand of a positive angle
- * @param downFrom90 - whether the scale shows 90 where the angle is 0
- * @param step - the scale's step in degrees
- * @returns the setting
- */
+/** Translates an angle to a scale that starts at 0 or runs down from 90. */
 export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolean, step: number): ScaleSetting {
   const size = Math.abs(degrees) < SCALE_TOLERANCE ? 0 : Math.abs(degrees);
   const nearestSize = Math.round(size / step) * step;
@@ -42,13 +34,7 @@ export function scaleSetting(degrees: number, positive: Hand, downFrom90: boolea
   };
 }
 
-/**
- * Whether a setting lies on a scale.
- *
- * @param setting - the setting
- * @param scale - how far the scale goes to either hand
- * @returns true when it can be set
- */
+/** Whether a setting lies on a scale. */
 export function withinScale(setting: ScaleSetting, scale: Pick<MiterScale, Hand>): boolean {
   if (setting.toward === "none") return true;
   return setting.degrees <= scale[setting.toward] + SCALE_TOLERANCE;

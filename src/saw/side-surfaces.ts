@@ -1,5 +1,5 @@
 import type { Profile } from "../profile/index.js";
-import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
+import { CONTACT_TOLERANCE } from "./lie-section.js";
 import { SURFACE_NORMALS, type StickSurface } from "./stick-surface.js";
 
 /** A direction in the section: outward from the sight edge, and from the back to the face. */
@@ -42,12 +42,7 @@ function facing(profile: Profile, [across, through]: Direction): Direction[] {
   return faces.filter((face) => most - towardSide(face) <= CONTACT_TOLERANCE);
 }
 
-/**
- * The surfaces that make the four sides of a section.
- *
- * @param profile - the section
- * @returns for each side which way its surfaces face
- */
+/** The surfaces that make the four sides of a section. */
 export function sideSurfaces(profile: Profile): SideSurfaces {
   return {
     back: facing(profile, SURFACE_NORMALS.back),

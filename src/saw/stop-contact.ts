@@ -2,8 +2,7 @@ import { checkNumber, checkObject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { EndCut } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
-import { CONTACT_TOLERANCE } from "./contact-tolerance.js";
-import { lieSection, type LieSectionOptions } from "./lie-section.js";
+import { CONTACT_TOLERANCE, lieSection, type LieSectionOptions } from "./lie-section.js";
 
 /** Where a stop touches the finished end of a stick. */
 export interface StopContact {

@@ -1,7 +1,9 @@
+import { inOrder } from "../core/check.js";
+import { readField } from "../core/field.js";
 import { finite, flag, list, maybe, point, record, textOrNull, word } from "../core/stored.js";
 import type { Fields, Reader } from "../core/stored.js";
 import type { ObstacleCode } from "../core/obstacle-code.js";
-import { parseSaw } from "./parse-saw.js";
+import { SAW } from "./parse-saw.js";
 import type { Cradle } from "./cradle.js";
 import type { CutSize } from "./cut-size.js";
 import type { LyingPoint, LyingSection, Support } from "./lie-section.js";
@@ -26,10 +28,7 @@ const SURFACES: Readonly<Record<StickSurface, true>> = {
 export const surface: Reader<StickSurface> = (value, path) => word(value, path, SURFACES);
 
 /** A saw. */
-export const saw: Reader<Saw> = (value, path) => {
-  parseSaw(value, path ?? "saw");
-  return value as Saw;
-};
+export const saw: Reader<Saw> = (value, path) => readField<Saw>(SAW, value, path ?? "", inOrder);
 
 const TOWARD: Readonly<Record<ScaleSetting["toward"], true>> = { left: true, right: true, none: true };
 const SETTING: Fields<ScaleSetting> = {

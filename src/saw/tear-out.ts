@@ -48,9 +48,6 @@ export interface TearOutQuestion {
  * The teeth in the wood go down and toward the fence. That holds for a table saw whose gauge pushes the work from your side, and for a miter saw that comes
  * down in front of a fence behind the work. So they leave through the surface that lies down and the one at the fence. The arris left there has the angle 90 +
  * asin(n . s), for the cut's normal n and the surface's s. Common practice, no printed source.
- *
- * @param question - the cut and how the stick lies
- * @returns the two surfaces
  */
 export function tearOutOf(question: TearOutQuestion): readonly TearOut[] {
   const { plane, down, atFence, cradled, look } = question;

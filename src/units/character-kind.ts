@@ -32,12 +32,7 @@ const RARE: readonly (readonly [CharacterKind, RegExp])[] = [
   ["degree", /[°º˚]/],
 ];
 
-/**
- * What a character is.
- *
- * @param code - its UTF-16 code, NaN after the end
- * @returns its kind
- */
+/** What a character is. */
 export function kindOf(code: number): CharacterKind {
   if (code >= 48 && code <= 57) return "digit";
   // With this bit set, A to Z are a to z.

@@ -1,7 +1,7 @@
 import { checkDistance } from "../core/check.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { exactRatio, nearestDouble } from "./exact-ratio.js";
-import { checkUnit, UNIT_SIZES } from "./unit-sizes.js";
+import { checkUnit, UNIT_SIZES } from "../core/unit-sizes.js";
 
 /**
  * A length in another unit, rounded once in all.

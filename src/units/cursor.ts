@@ -54,93 +54,48 @@ export function fail(cursor: Cursor, why: Why, position: number = cursor.at, cod
   });
 }
 
-/**
- * A reader at the start of a text.
- *
- * @param text - the text
- * @param noun - what the text should be, with its article
- * @returns the reader
- */
+/** A reader at the start of a text. */
 export function openCursor(text: string, noun: string): Cursor {
   return { text, noun, at: 0, kind: kindOf(text.charCodeAt(0)) };
 }
 
-/**
- * Whether the next character is of a kind.
- *
- * @param cursor - the reader
- * @param kind - the kind
- * @returns true if it is
- */
+/** Whether the next character is of a kind. */
 export function isNext(cursor: Cursor, kind: CharacterKind): boolean {
   return cursor.kind === kind;
 }
 
-/**
- * What a character after the next one is.
- *
- * @param cursor - the reader
- * @param ahead - how many characters after it
- * @returns its kind
- */
+/** What a character after the next one is. */
 export function peek(cursor: Cursor, ahead: number): CharacterKind {
   return kindOf(cursor.text.charCodeAt(cursor.at + ahead));
 }
 
-/**
- * Passes over the next character.
- *
- * @param cursor - the reader
- */
+/** Passes over the next character. */
 export function advance(cursor: Cursor): void {
   cursor.kind = kindOf(cursor.text.charCodeAt(++cursor.at));
 }
 
-/**
- * Passes over the next character, if it is of a kind.
- *
- * @param cursor - the reader
- * @param kind - the kind
- * @returns whether it was
- */
+/** Passes over the next character, if it is of a kind. */
 export function skip(cursor: Cursor, kind: CharacterKind): boolean {
   if (!isNext(cursor, kind)) return false;
   advance(cursor);
   return true;
 }
 
-/**
- * Passes over spaces.
- *
- * @param cursor - the reader
- * @returns whether there were any
- */
+/** Passes over spaces. */
 export function skipSpace(cursor: Cursor): boolean {
   const start = cursor.at;
   while (isNext(cursor, "space")) advance(cursor);
   return cursor.at > start;
 }
 
-/**
- * Takes a run of characters of one kind.
- *
- * @param cursor - the reader
- * @param kind - the kind
- * @returns the run, perhaps empty
- */
+/** Takes a run of characters of one kind. */
 export function takeRun(cursor: Cursor, kind: CharacterKind): string {
   const start = cursor.at;
   while (isNext(cursor, kind)) advance(cursor);
   return cursor.text.slice(start, cursor.at);
 }
 
-/**
- * Takes a run of digits of one kind.
- *
- * @param cursor - the reader
- * @param kind - plain, raised or lowered
- * @returns the digits 0 to 9, perhaps none
- */
+/** Takes a run of digits of one kind. */
 export function takeDigits(cursor: Cursor, kind: "digit" | "raised" | "lowered" = "digit"): string {
   const start = cursor.at;
   const digits = takeRun(cursor, kind);

@@ -1,9 +1,4 @@
-/**
- * A finite number as the ratio of integers that it is.
- *
- * @param value - any finite number
- * @returns numerator and denominator, the latter a power of two
- */
+/** A finite number as the ratio of integers that it is. */
 export function exactRatio(value: number): [top: bigint, bottom: bigint] {
   let top = value;
   let halvings = 0;
@@ -21,11 +16,8 @@ function bitLength(value: bigint): number {
 }
 
 /**
- * The number nearest to a ratio of integers, the even one on a tie. It is rounded once, down into the subnormal numbers.
- *
- * @param top - any integer
- * @param bottom - a positive integer
- * @returns the nearest double, never -0; infinite only when the ratio is beyond the doubles
+ * The number nearest to a ratio of integers, the even one on a tie. It is rounded once, down into the subnormal numbers. The bottom is positive. Never -0;
+ * infinite only when the ratio is beyond the doubles.
  */
 export function nearestDouble(top: bigint, bottom: bigint): number {
   if (top === 0n) return 0;

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject, checkWord } from "../core/check.js";
+import { checkRange, checkObject, checkWord } from "../core/check.js";
 import { DEGREE_SIZE, MINUTE_SIZE } from "./angle-notation.js";
 import { decimalText } from "./decimal-text.js";
 import { checkDigits, checkFormat, type FormatOptions, refuseUnlabeled } from "./format-options.js";
@@ -40,7 +40,7 @@ export interface FormatAngleOptions extends FormatOptions {
  * ```
  */
 export function formatAngle(value: number, options: FormatAngleOptions = {}): string {
-  const degrees = checkNumber(value, "value", -1e100, 1e100, "degrees from -1e100 to 1e100");
+  const degrees = checkRange(value, "value", { min: -1e100, max: 1e100, what: "degrees from -1e100 to 1e100" });
   const given = checkObject(options);
   const { style: styleGiven = "decimal" } = given;
   const style = checkWord(styleGiven, "style", ["decimal", "dms"]);

@@ -10,14 +10,15 @@ import {
   type UnitLabel,
 } from "./format-options.js";
 import { checkDenominator, inLowestTerms, mixedText } from "./mixed-number.js";
+import type { NearestFractionOptions } from "./nearest-fraction.js";
 import { roundProduct } from "./rounding.js";
-import { checkUnit, UNIT_SIZES } from "./unit-sizes.js";
+import { checkUnit, UNIT_SIZES } from "../core/unit-sizes.js";
 
 /** How a length is written: `5.438"`, `5 7/16"` or `1' 2 1/2"`. */
 export type LengthStyle = "decimal" | "fraction" | "feet-inches";
 
 /** Options of {@link formatLength}. */
-export interface FormatLengthOptions extends FormatOptions {
+export interface FormatLengthOptions extends FormatOptions, Pick<NearestFractionOptions, "reduce"> {
   /**
    * How the length is written; default `"fraction"` in inches, `"feet-inches"` in feet, else `"decimal"`. Where `digits` are
    * asked for and no `denominator` is, the default is `"decimal"` in every unit.
@@ -32,8 +33,6 @@ export interface FormatLengthOptions extends FormatOptions {
   readonly digits?: number | undefined;
   /** Parts of the unit that fractions count, an integer from 1 to 1e6; default 16. */
   readonly denominator?: number | undefined;
-  /** Whether fractions are put in lowest terms, 8/16 as 1/2; default true. */
-  readonly reduce?: boolean | undefined;
 }
 
 /** The style of a unit, unless another is asked for; `digits` without a denominator ask for decimals. */

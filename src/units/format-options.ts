@@ -33,36 +33,18 @@ export interface CheckedFormat {
   readonly decimalMarker: "." | ",";
 }
 
-/**
- * True or false.
- *
- * @param value - the value to check
- * @param path - its name in error texts
- * @param otherwise - what it is when not given
- * @returns the value
- */
+/** True or false. */
 export function checkFlag(value: unknown, path: string, otherwise: boolean): boolean {
   if (value === undefined) return otherwise;
   return typeof value === "boolean" ? value : refuse("type", path, value, "true or false");
 }
 
-/**
- * A number of decimals.
- *
- * @param value - the value to check
- * @param otherwise - what it is when not given
- * @returns the number
- */
+/** A number of decimals. */
 export function checkDigits(value: unknown, otherwise: number): number {
   return value === undefined ? otherwise : checkInteger(value, "digits", 0, 20);
 }
 
-/**
- * The options common to lengths and angles.
- *
- * @param given - the caller's options
- * @returns the checked options with their defaults
- */
+/** The options common to lengths and angles. */
 export function checkFormat(given: Readonly<Record<string, unknown>>): CheckedFormat {
   const { label = "sign", decimalMarker = "." } = given;
   return {
@@ -73,12 +55,7 @@ export function checkFormat(given: Readonly<Record<string, unknown>>): CheckedFo
   };
 }
 
-/**
- * Refuses to leave out the units of a text that has several, and so could not be read.
- *
- * @param label - how units are written
- * @param style - the style of the text
- */
+/** Refuses to leave out the units of a text that has several, and so could not be read. */
 export function refuseUnlabeled(label: UnitLabel, style: string): void {
   if (label === "none") refuse("conflict", "label", label, `"sign" or "letters" with the style "${style}"`);
 }

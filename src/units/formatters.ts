@@ -1,12 +1,12 @@
-import { checkFields, checkInteger, checkNumber, checkOneOf, checkWord, refuse } from "../core/check.js";
+import { checkFields, checkInteger, checkOneOf, checkRange, checkWord, refuse } from "../core/check.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { formatAngle } from "./format-angle.js";
 import { formatLength, type FormatLengthOptions } from "./format-length.js";
-import { checkFlag } from "./format-options.js";
-import { checkUnit } from "./unit-sizes.js";
+import { checkFlag, type FormatOptions } from "./format-options.js";
+import { checkUnit, GRAVITY, isInches, POUND } from "../core/unit-sizes.js";
 
 /** Options of {@link formatters}. */
-export interface FormattersOptions {
+export interface FormattersOptions extends Pick<FormatOptions, "decimalMarker"> {
   /** The unit that lengths are in, and are written in. */
   readonly unit: LengthUnit;
   /**
@@ -16,8 +16,6 @@ export interface FormattersOptions {
   readonly denominator?: number | undefined;
   /** Most decimals of a length, an integer from 0 to 6. Not with `denominator`. Default 1 in mm, 2 in cm, 4 in m. */
   readonly digits?: number | undefined;
-  /** What stands between a number and its decimals; default `"."`. */
-  readonly decimalMarker?: "." | "," | undefined;
   /** Writes an amount of money; default two decimals without a currency. */
   readonly money?: ((amount: number) => string) | undefined;
   /** Whether masses and forces are written in pounds; default true in inches and feet. */
@@ -58,10 +56,6 @@ const USUAL_DIGITS: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, m: 4,
 const USUAL_DENOMINATOR: number = 32;
 /** Most decimals of a small angle. */
 const SMALL_ANGLE_DIGITS: number = 6;
-/** A pound in kilograms, exactly: Refinement of Values for the Yard and the Pound, Federal Register, July 1, 1959. */
-const POUND: number = 0.45359237;
-/** A pound-force in newtons: the weight of a pound at standard gravity, 0.45359237 kg × 9.80665 m/s². */
-const POUND_FORCE: number = 4.4482216152605;
 
 /** An area shows more than a length of three figures would. */
 const AREA_FIGURES: number = 4;
@@ -85,8 +79,7 @@ function lengthWriter(
   digits: number | undefined,
   marker: Pick<FormatLengthOptions, "decimalMarker">,
 ): (value: number) => string {
-  const isInches = unit === "in" || unit === "ft";
-  if (isInches && digits === undefined) {
+  if (isInches(unit) && digits === undefined) {
     return (value) => tied(formatLength(value, unit, { ...marker, denominator: denominator ?? USUAL_DENOMINATOR }));
   }
   if (denominator === undefined) {
@@ -125,13 +118,14 @@ export function formatters(options: FormattersOptions): Formats {
     given["denominator"] === undefined ? undefined : checkInteger(given["denominator"], "denominator", 1, 1e6);
   const digits = given["digits"] === undefined ? undefined : checkInteger(given["digits"], "digits", 0, 6);
   const decimalMarker = checkWord(given["decimalMarker"] ?? ".", "decimalMarker", [".", ","]);
-  const pounds = checkFlag(given["pounds"], "pounds", unit === "in" || unit === "ft");
+  const pounds = checkFlag(given["pounds"], "pounds", isInches(unit));
   const { money } = given;
   if (money !== undefined && typeof money !== "function")
     refuse("type", "money", money, "a function that writes an amount of money");
 
   const marked = (text: string): string => (decimalMarker === "," ? text.replace(".", ",") : text);
-  const finite = (value: unknown, path: string): number => checkNumber(value, path, -MOST, MOST, "a finite number");
+  const finite = (value: unknown, path: string): number =>
+    checkRange(value, path, { min: -MOST, max: MOST, what: "a finite number" });
   const figures = (value: number, path: string, count = 3): string =>
     marked(String(Number(finite(value, path).toPrecision(count)) + 0));
   const small: FormatLengthOptions = { style: "decimal", digits: SMALL_DIGITS[unit], decimalMarker };
@@ -146,7 +140,7 @@ export function formatters(options: FormattersOptions): Formats {
     mass: (kilograms) =>
       `${figures(finite(kilograms, "kilograms") / (pounds ? POUND : 1), "kilograms")}\u00a0${pounds ? "lb" : "kg"}`,
     force: (newtons) =>
-      `${figures(finite(newtons, "newtons") / (pounds ? POUND_FORCE : 1), "newtons")}\u00a0${pounds ? "lbf" : "N"}`,
+      `${figures(finite(newtons, "newtons") / (pounds ? POUND * GRAVITY : 1), "newtons")}\u00a0${pounds ? "lbf" : "N"}`,
     percent: (percent) => `${figures(percent, "percent")}\u00a0%`,
     temperature: (celsius) => `${figures(celsius, "celsius")}\u00a0°C`,
     area: (area) => `${figures(area, "area", AREA_FIGURES)}\u00a0${unit}²`,

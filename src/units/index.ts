@@ -11,9 +11,7 @@ export { type AngleStyle, formatAngle, type FormatAngleOptions } from "./format-
 export { formatLength, type FormatLengthOptions, type LengthStyle } from "./format-length.js";
 export type { FormatOptions, UnitLabel } from "./format-options.js";
 export { type NearestFraction, nearestFraction, type NearestFractionOptions } from "./nearest-fraction.js";
-export { parseAngle } from "./parse-angle.js";
-export { parseLength } from "./parse-length.js";
+export { parseAngle, tryParseAngle } from "./parse-angle.js";
+export { parseLength, tryParseLength } from "./parse-length.js";
 export type { ParseOutcome } from "./parse-outcome.js";
 export type { Rounding } from "./rounding.js";
-export { tryParseAngle } from "./try-parse-angle.js";
-export { tryParseLength } from "./try-parse-length.js";

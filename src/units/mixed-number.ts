@@ -1,37 +1,18 @@
 import { checkInteger } from "../core/check.js";
 
-/**
- * A denominator.
- *
- * @param value - the value to check
- * @returns the denominator, from 1 to 1e6
- */
+/** A denominator. */
 export function checkDenominator(value: unknown): number {
   return checkInteger(value, "denominator", 1, 1_000_000);
 }
 
-/**
- * A fraction in lowest terms: 8/16 as 1/2, 0/16 as 0/1.
- *
- * @param numerator - an integer, 0 or more
- * @param denominator - a positive integer
- * @returns the reduced numerator and denominator
- */
+/** A fraction in lowest terms: 8/16 as 1/2, 0/16 as 0/1. The numerator is 0 or more, the denominator positive. */
 export function inLowestTerms(numerator: number, denominator: number): [numerator: number, denominator: number] {
   let [a, b] = [denominator, numerator];
   while (b !== 0) [a, b] = [b, a % b];
   return [numerator / a, denominator / a];
 }
 
-/**
- * A mixed number as text: `5 7/16`, `7/16`, `5`.
- *
- * @param whole - its whole part, an integer, 0 or more
- * @param numerator - numerator of the rest, 0 or more
- * @param denominator - denominator of the rest
- * @param hasZero - whether a whole part of 0 is written beside a fraction, `0 7/16`
- * @returns the text, without the fraction when that is 0
- */
+/** A mixed number as text: `5 7/16`, `7/16`, `5`. */
 export function mixedText(
   whole: number | bigint,
   numerator: number,

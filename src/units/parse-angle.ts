@@ -1,5 +1,5 @@
 import { ANGLE_NOTATION, DEGREE_SIZE } from "./angle-notation.js";
-import { checkParsable } from "./parse-outcome.js";
+import { checkParsable, outcomeOf, type ParseOutcome } from "./parse-outcome.js";
 import { readQuantity } from "./read-quantity.js";
 
 /**
@@ -26,4 +26,26 @@ import { readQuantity } from "./read-quantity.js";
  */
 export function parseAngle(text: string): number {
   return readQuantity(checkParsable(text), ANGLE_NOTATION, DEGREE_SIZE);
+}
+
+/**
+ * Like {@link parseAngle}, but gives back the error instead of throwing it, for text that is still being typed.
+ *
+ * @param text - the text; a number in it has at most 1000 digits
+ * @returns `{ ok: true, value }` with the angle in degrees, or `{ ok: false, error }`
+ * @throws {InputError} when `text` is not a string
+ * @example
+ * ```ts
+ * import { tryParseAngle } from "miterwright/units";
+ *
+ * tryParseAngle("22° 30'"); //=> { ok: true, value: 22.5 }
+ * const outcome = tryParseAngle("22° 75'");
+ * if (!outcome.ok) {
+ *   outcome.error.position; //=> 4
+ *   outcome.error.code; //=> "range"
+ * }
+ * ```
+ */
+export function tryParseAngle(text: string): ParseOutcome {
+  return outcomeOf(() => parseAngle(text));
 }

@@ -1,8 +1,52 @@
 import type { LengthUnit } from "../core/geometry-types.js";
-import { LENGTH_NOTATION } from "./length-notation.js";
-import { checkParsable } from "./parse-outcome.js";
-import { readQuantity } from "./read-quantity.js";
-import { checkUnit, UNIT_SIZES } from "./unit-sizes.js";
+import { checkParsable, outcomeOf, type ParseOutcome } from "./parse-outcome.js";
+import { type Notation, readQuantity } from "./read-quantity.js";
+import { checkUnit, UNIT_SIZES } from "../core/unit-sizes.js";
+
+/** The unit of length that a word or sign names. */
+function sizeOf(word: string): number | undefined {
+  switch (word) {
+    case "mm":
+    case "millimeter":
+    case "millimeters":
+    case "millimetre":
+    case "millimetres":
+      return UNIT_SIZES.mm;
+    case "cm":
+    case "centimeter":
+    case "centimeters":
+    case "centimetre":
+    case "centimetres":
+      return UNIT_SIZES.cm;
+    case "m":
+    case "meter":
+    case "meters":
+    case "metre":
+    case "metres":
+      return UNIT_SIZES.m;
+    case '"':
+    case "in":
+    case "inch":
+    case "inches":
+      return UNIT_SIZES.in;
+    case "'":
+    case "ft":
+    case "foot":
+    case "feet":
+      return UNIT_SIZES.ft;
+    default:
+      return undefined;
+  }
+}
+
+/** How lengths are written. */
+const LENGTH_NOTATION: Notation = {
+  noun: "a length",
+  units: "mm, cm, m, in or ft",
+  sizeOf,
+  // `1' 2` is a foot and 2 inches. But the 2 of `1 m 2` could be centimeters, millimeters or tenths.
+  sizeAfter: (size) => (size === UNIT_SIZES.ft ? UNIT_SIZES.in : undefined),
+};
 
 /**
  * The length that a person typed.
@@ -37,4 +81,28 @@ import { checkUnit, UNIT_SIZES } from "./unit-sizes.js";
  */
 export function parseLength(text: string, unit: LengthUnit): number {
   return readQuantity(checkParsable(text), LENGTH_NOTATION, UNIT_SIZES[checkUnit(unit, "unit")]);
+}
+
+/**
+ * Like {@link parseLength}, but gives back the error instead of throwing it, for text that is still being typed.
+ *
+ * @param text - the text; a number in it has at most 1000 digits
+ * @param unit - the unit of the result, and of a number without one
+ * @returns `{ ok: true, value }` with the length in `unit`, or `{ ok: false, error }`
+ * @throws {InputError} when `text` is not a string, or `unit` is not a unit
+ * @example
+ * ```ts
+ * import { tryParseLength } from "miterwright/units";
+ *
+ * tryParseLength("2ft 3in", "in"); //=> { ok: true, value: 27 }
+ * const outcome = tryParseLength("5 7/", "in");
+ * if (!outcome.ok) {
+ *   outcome.error.position; //=> 4
+ *   outcome.error.reason; //=> "a denominator is missing"
+ *   outcome.error.message; //=> 'Expected `text` to be a length, got "5 7/" (string): at character 5, a denominator is missing'
+ * }
+ * ```
+ */
+export function tryParseLength(text: string, unit: LengthUnit): ParseOutcome {
+  return outcomeOf(() => parseLength(text, unit));
 }

@@ -16,22 +16,12 @@ export type ParseOutcome =
       readonly error: ParseError;
     };
 
-/**
- * A text, which may be empty.
- *
- * @param value - the value to check
- * @returns the text
- */
+/** A text, which may be empty. */
 export function checkParsable(value: unknown): string {
   return typeof value === "string" ? value : refuse("type", "text", value, "a string");
 }
 
-/**
- * Makes an outcome of reading a text.
- *
- * @param read - reads it
- * @returns its value or its {@link ParseError}; other errors pass through
- */
+/** Makes an outcome of reading a text. */
 export function outcomeOf(read: () => number): ParseOutcome {
   try {
     return { ok: true, value: read() };

@@ -36,13 +36,7 @@ function valueOfLarge(parts: readonly Part[], target: number): number {
   return nearestDouble(top, bottom * BigInt(target)) || (top === 0n ? 0 : Number.MIN_VALUE);
 }
 
-/**
- * The value of a quantity, rounded once.
- *
- * @param parts - its parts, each but the last a whole number
- * @param target - size of the unit to give it in
- * @returns the nearest double; `Number.MIN_VALUE` for what is smaller but not zero
- */
+/** The value of a quantity, rounded once. `Number.MIN_VALUE` for what is smaller but not zero. */
 export function valueOf(parts: readonly Part[], target: number): number {
   return valueOfSmall(parts, target) ?? valueOfLarge(parts, target);
 }

@@ -42,12 +42,7 @@ function integerOf(digits: string): Integer {
   return value;
 }
 
-/**
- * A power of ten.
- *
- * @param exponent - an integer
- * @returns 10 to that power, exactly; 1 when it is negative
- */
+/** A power of ten. Exact; 1 when the exponent is negative. */
 export function powerOfTen(exponent: number): Integer {
   if (exponent > 15) return 10n ** BigInt(exponent);
   let power = 1;
@@ -133,11 +128,7 @@ function takeExponent(cursor: Cursor): number {
 
 /**
  * Takes one number: `90.5`, `1,5`, `.5`, `2e3`, `5`, `7/16`, `5 7/16`, `5-7/16`, `5⅞`, `5⁷⁄₁₆`. Spaces after it may
- * be passed over too.
- *
- * @param cursor - the reader
- * @param isFirst - whether it is the quantity's first, which alone can have an exponent
- * @returns the number
+ * be passed over too. Only the first of a quantity can have an exponent.
  */
 export function readNumeral(cursor: Cursor, isFirst: boolean): Numeral {
   const digits = takeDigits(cursor);

@@ -62,17 +62,17 @@ function skipJoint(cursor: Cursor): void {
 }
 
 /** Checks that a part can follow a larger one: in a unit that divides the larger, and too little to fill one of it. */
-function checkNextPart(cursor: Cursor, last: Part, part: Part, start: number, place: number): void {
+function checkNextPart(cursor: Cursor, last: Part, part: Part, at: { start: number; unit: number }): void {
   if (last.top != 0 || last.bottom != 1 || last.exponent !== 0) {
-    fail(cursor, ["only the last part can have a fraction or decimals", "early-fraction"], start);
+    fail(cursor, ["only the last part can have a fraction or decimals", "early-fraction"], at.start);
   }
   // The sizes of one system divide each other, those of two do not.
   const ratio = last.size / part.size;
   if (!(ratio > 1) || !Number.isInteger(ratio))
-    fail(cursor, ["units must go down within one system", "unit-order"], place);
+    fail(cursor, ["units must go down within one system", "unit-order"], at.unit);
   if (part.whole >= ratio || part.top >= part.bottom) {
     const fault = { code: "too-many-parts", limit: ratio } as const;
-    fail(cursor, [`the number beside a larger unit is not below ${ratio}`, fault], start, "range");
+    fail(cursor, [`the number beside a larger unit is not below ${ratio}`, fault], at.start, "range");
   }
 }
 
@@ -104,18 +104,14 @@ function readPart(cursor: Cursor, notation: Notation, bareSize: number, last: Pa
   const size = !isBare ? notation.sizeOf(takeUnit(cursor)) : last ? notation.sizeAfter(last.size) : bareSize;
   if (size === undefined) return fail(cursor, why, place);
   const part: Part = { whole, top, bottom, exponent, size };
-  if (last) checkNextPart(cursor, last, part, start, place);
+  if (last) checkNextPart(cursor, last, part, { start, unit: place });
   skipJoint(cursor);
   return part;
 }
 
 /**
- * Reads a quantity from a whole text, and rounds it once.
- *
- * @param text - the text
- * @param notation - how the quantity is written
- * @param size - size of the unit of a bare number and of the result
- * @returns the nearest double: 0 or 1e-100 to 1e100 in size, never -0
+ * Reads a quantity from a whole text, and rounds it once. `size` is that of the unit of a bare number and of the result, which is 0 or 1e-100 to 1e100 in size,
+ * never -0.
  */
 export function readQuantity(text: string, notation: Notation, size: number): number {
   const cursor = openCursor(text, notation.noun);

@@ -7,12 +7,7 @@ import { exactRatio, nearestDouble } from "./exact-ratio.js";
  */
 export type Rounding = "nearest" | "up" | "down";
 
-/**
- * A way of rounding, `nearest` unless given.
- *
- * @param value - the value to check
- * @returns the way of rounding
- */
+/** A way of rounding, `nearest` unless given. */
 export function checkRounding(value: unknown): Rounding {
   return value === undefined ? "nearest" : checkWord(value, "rounding", ["nearest", "up", "down"]);
 }
@@ -21,13 +16,7 @@ export function checkRounding(value: unknown): Rounding {
  * `value` times `top` over `bottom`, rounded to an integer once, from the exact product.
  *
  * A value that is the double nearest to a graduation, one of the multiples of `bottom` / `top`, is taken to be on it. Else 0.1,
- * which is a little more than a tenth in binary, would round up to two tenths.
- *
- * @param value - any finite number
- * @param top - a positive integer
- * @param bottom - a positive integer
- * @param rounding - which way
- * @returns the integer
+ * which is a little more than a tenth in binary, would round up to two tenths. Top and bottom are positive.
  */
 export function roundProduct(value: number, top: bigint, bottom: bigint, rounding: Rounding): bigint {
   const [numerator, denominator] = exactRatio(value);

@@ -1,6 +1,7 @@
 import { checkInteger, checkLength, checkObject } from "../core/check.js";
 import type { LengthUnit } from "../core/geometry-types.js";
-import { checkUnit, INCHES, METERS, volumeIn } from "./unit-ratio.js";
+import { checkUnit } from "../core/unit-sizes.js";
+import { volumeIn } from "./volume-in.js";
 
 /** Cubic inches in a board foot: a foot by a foot by an inch. */
 const BOARD_FOOT: number = 12 * 12 * 1;
@@ -27,17 +28,11 @@ export interface BoardMeasure {
   readonly cubicMeters: number;
 }
 
-/**
- * A volume as a quantity of lumber, unchecked.
- *
- * @param volume - the volume in the cube of the unit
- * @param unit - the unit
- * @returns board feet and cubic meters
- */
+/** A volume as a quantity of lumber, unchecked. */
 export function lumberOf(volume: number, unit: LengthUnit): BoardMeasure {
   return {
-    boardFeet: volumeIn(volume, INCHES[unit], BOARD_FOOT),
-    cubicMeters: volumeIn(volume, METERS[unit]),
+    boardFeet: volumeIn(volume, unit, "in", BOARD_FOOT),
+    cubicMeters: volumeIn(volume, unit, "m"),
   };
 }
 

@@ -56,13 +56,7 @@ function similarNames(text: string): string[] {
     .map(({ name, hasGravity }) => `"${name}"${hasGravity ? "" : " (without specific gravity)"}`);
 }
 
-/**
- * The name in the table that a text means.
- *
- * @param text - a name, its words in any order and case
- * @param path - its name in error texts
- * @returns the name as the table has it
- */
+/** The name in the table that a text means. */
 export function findWood(text: string, path: string): WoodName {
   if (Object.hasOwn(WOOD_TABLE, text)) return text as WoodName;
   const words = sortedWords(text);

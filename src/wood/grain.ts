@@ -1,5 +1,6 @@
-import { checkNumber, checkWord } from "../core/check.js";
+import { checkWord } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
+import { readNumber, type Field, type NumberField } from "../core/field.js";
 import { moistureStrain } from "./shrinkage.js";
 import type { WoodSpecies } from "./wood-species.js";
 
@@ -16,6 +17,14 @@ export type Grain = GrainName | number;
 /** The names, in the order of error texts. */
 const GRAIN_NAMES: readonly GrainName[] = ["flat-sawn", "rift-sawn", "quarter-sawn"];
 
+const RING_ANGLE: NumberField = { kind: "number", min: 0, max: 90, what: "degrees from 0 to 90" };
+/** How a grain is read. */
+export const GRAIN: Field<Grain> = {
+  kind: "either",
+  of: [RING_ANGLE, { kind: "word", words: GRAIN_NAMES }],
+  which: (value) => (typeof value === "number" ? 0 : 1),
+};
+
 /** Sine and cosine of the angle between the growth rings and a board's face. */
 export interface RingDirection {
   /** Sine of the angle. */
@@ -24,27 +33,16 @@ export interface RingDirection {
   readonly cosine: number;
 }
 
-/**
- * The direction of the growth rings.
- *
- * @param value - the unchecked grain
- * @param path - its name in error texts
- * @returns its direction in the board's end
- */
+/** The direction of the growth rings. */
 export function checkGrain(value: unknown, path = "grain"): RingDirection {
   const angle =
     typeof value === "number"
-      ? checkNumber(value, path, 0, 90, "degrees from 0 to 90")
+      ? readNumber(RING_ANGLE, value, path)
       : { "flat-sawn": 0, "rift-sawn": 45, "quarter-sawn": 90 }[checkWord(value, path, GRAIN_NAMES)];
   return { sine: sinDeg(angle), cosine: cosDeg(angle) };
 }
 
-/**
- * The same for the thickness, which lies square to the width.
- *
- * @param rings - the growth rings' angle to the width
- * @returns their angle to the thickness
- */
+/** The same for the thickness, which lies square to the width. */
 export function acrossThickness(rings: RingDirection): RingDirection {
   return { sine: rings.cosine, cosine: rings.sine };
 }
@@ -54,11 +52,6 @@ export function acrossThickness(rings: RingDirection): RingDirection {
  *
  * Its part along the rings stretches by 1 + t, its part square to them by 1 + r, so its length by
  * f = sqrt((1 + t)² cos² + (1 + r)² sin²); f - 1 is taken as (f² - 1) / (f + 1), which loses nothing when it is small.
- *
- * @param rings - angle of the rings to the line
- * @param radial - r
- * @param tangential - t
- * @returns f - 1
  */
 export function strainAcross(rings: RingDirection, radial: number, tangential: number): number {
   const { sine, cosine } = rings;
@@ -69,15 +62,7 @@ export function strainAcross(rings: RingDirection, radial: number, tangential: n
   return excess / (Math.sqrt(1 + excess) + 1) + 0;
 }
 
-/**
- * How much a board's width changes between two moisture contents, as a fraction.
- *
- * @param wood - the wood
- * @param rings - the growth rings' angle to the width
- * @param from - moisture content before, percent
- * @param to - moisture content after, percent
- * @returns the fraction, positive for swelling
- */
+/** How much a board's width changes between two moisture contents, as a fraction. Positive for swelling. */
 export function woodStrain(wood: WoodSpecies, rings: RingDirection, from: number, to: number): number {
   return strainAcross(
     rings,

@@ -7,8 +7,7 @@
 export type { WoodName } from "./wood-name.js";
 export type { AcrossGrain, CoefficientWood, FigureSource, ShrinkingWood, Wood, WoodSpecies } from "./wood-species.js";
 export { woodNames, woodSpecies } from "./wood-lookup.js";
-export type { Climate, Moisture } from "./moisture.js";
-export { equilibriumMoisture } from "./equilibrium-moisture.js";
+export { type Climate, type Moisture, equilibriumMoisture } from "./moisture.js";
 export type { Grain, GrainName } from "./grain.js";
 export { seasonalMovement, type SeasonalMovement, type SeasonalMovementOptions } from "./seasonal-movement.js";
 export { miterMovement, type MiterMovement, type MiterMovementOptions, type OpenMiter } from "./miter-movement.js";

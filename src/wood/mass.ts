@@ -1,7 +1,8 @@
-import { checkLength, checkNumber, checkObject } from "../core/check.js";
+import { checkArea, checkLength, checkObject, checkRange } from "../core/check.js";
 import type { LengthUnit } from "../core/geometry-types.js";
 import { sheetFigure, type SheetMaterial } from "./sheet-material.js";
-import { checkUnit, METERS, volumeIn } from "./unit-ratio.js";
+import { checkUnit } from "../core/unit-sizes.js";
+import { volumeIn } from "./volume-in.js";
 import { woodDensity, type WoodDensityOptions } from "./wood-density.js";
 
 /** Options of {@link woodMass}. */
@@ -42,8 +43,12 @@ export interface SheetMassOptions {
 export function woodMass(options: WoodMassOptions): number {
   const given = checkObject(options);
   const density = woodDensity(options);
-  const volume = checkNumber(given["volume"], "volume", 1e-300, 1e300, "a positive volume (1e-300 to 1e300)");
-  return volumeIn(volume * density, METERS[checkUnit(given["unit"])]);
+  const volume = checkRange(given["volume"], "volume", {
+    min: 1e-300,
+    max: 1e300,
+    what: "a positive volume (1e-300 to 1e300)",
+  });
+  return volumeIn(volume * density, checkUnit(given["unit"]), "m");
 }
 
 /**
@@ -66,7 +71,7 @@ export function woodMass(options: WoodMassOptions): number {
 export function sheetMass(options: SheetMassOptions): number {
   const given = checkObject(options);
   const density = sheetFigure(given["sheet"], "sheet", "density");
-  const area = checkNumber(given["area"], "area", 1e-200, 1e200, "a positive area (1e-200 to 1e200)");
+  const area = checkArea(given["area"], "area");
   const thickness = checkLength(given["thickness"], "thickness");
-  return volumeIn(area * thickness * density, METERS[checkUnit(given["unit"])]);
+  return volumeIn(area * thickness * density, checkUnit(given["unit"]), "m");
 }

@@ -61,14 +61,7 @@ function checkHalfTurn(given: Readonly<Record<string, unknown>>): number {
   return checkInside(given["turn"], "turn", 0, 180) / 2;
 }
 
-/**
- * How a joint opens when the joint width of its pieces changes while nothing moves along them, unchecked.
- *
- * @param planMiter - half the turn, in degrees
- * @param jointWidth - level distance between the arris that touches and the one that stands open, when the joint was fitted
- * @param change - by how much that distance has changed
- * @returns where the joint opens, and by how much
- */
+/** How a joint opens when the joint width of its pieces changes while nothing moves along them, unchecked. */
 export function openMiter(planMiter: number, jointWidth: number, change: number): OpenMiter {
   const [sine, cosine] = [sinDeg(planMiter), cosDeg(planMiter)];
   const size = Math.abs(change);

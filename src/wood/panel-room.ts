@@ -1,4 +1,4 @@
-import { checkArray, checkNumber, checkObject, checkOneOf, refuse } from "../core/check.js";
+import { checkArray, checkDegrees, checkObject, checkOneOf, refuse } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { Box, OneOf, Point } from "../core/geometry-types.js";
 import { checkGrain, woodStrain, type Grain } from "./grain.js";
@@ -136,7 +136,7 @@ export function panelRoom(options: PanelRoomOptions): PanelRoom {
   const shape = panelSides(given);
   const { fractions, isEven } = stretches(given);
   const direction = given["grainDirection"] ?? 0;
-  const angle = checkNumber(direction, "grainDirection", -360, 360, "degrees from -360 to 360");
+  const angle = checkDegrees(direction, "grainDirection", -360, 360);
   const grain = { x: cosDeg(angle), y: sinDeg(angle) };
   const sides = shape.map((panelSide, side) => {
     const moves = outward(panelSide, grain, isEven).flatMap((reach) => fractions.map((fraction) => reach * fraction));

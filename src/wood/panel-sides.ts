@@ -50,10 +50,7 @@ function polygonSides(value: unknown): PanelSide[] {
 }
 
 /**
- * The sides of a panel that is given as a regular polygon or as a rectangle.
- *
- * @param given - unchecked options, with exactly one of `polygon` and `box`
- * @returns the sides, counter-clockwise from the one at the bottom
+ * The sides of a panel that is given as a regular polygon or as a rectangle. Counter-clockwise from the one at the bottom.
  */
 export function panelSides(given: Readonly<Record<string, unknown>>): PanelSide[] {
   return checkOneOf(given, "", ["polygon", "box"]) === "box" ? boxSides(given["box"]) : polygonSides(given["polygon"]);

@@ -1,4 +1,4 @@
-import { checkLength, checkNumber, checkObject, checkWord } from "../core/check.js";
+import { checkLength, checkObject, checkRange, checkWord } from "../core/check.js";
 import { checkGrain, strainAcross, woodStrain, type Grain } from "./grain.js";
 import { checkMoisture, type Moisture } from "./moisture.js";
 import { readWood } from "./read-wood.js";
@@ -78,7 +78,7 @@ export function seasonalMovement(options: SeasonalMovementOptions): SeasonalMove
       ["to", to],
     ] as const) {
       const within = "a moisture content from 6 to 14, where coefficients hold";
-      checkNumber(moisture, path, COEFFICIENT_MIN, COEFFICIENT_MAX, within);
+      checkRange(moisture, path, { min: COEFFICIENT_MIN, max: COEFFICIENT_MAX, what: within });
     }
     const { radial, tangential } = wood.coefficients;
     fraction = strainAcross(rings, radial * (to - from), tangential * (to - from)) + 0;

@@ -1,4 +1,5 @@
-import { checkNumber, checkObject, refuse } from "../core/check.js";
+import { checkObject, refuse } from "../core/check.js";
+import { readNumber, type NumberField } from "../core/field.js";
 
 /** A sheet whose figures are known here. */
 export type SheetMaterialName = "glass" | "acrylic";
@@ -27,24 +28,26 @@ const SHEETS: Readonly<Record<SheetMaterialName, SheetFigures>> = {
   acrylic: { density: 1190, expansion: 7.2e-5 },
 };
 
-/** Bounds of the figures, and what to call them. */
-const BOUNDS: Readonly<Record<keyof SheetFigures, readonly [min: number, max: number, what: string]>> = {
-  density: [1, 1e5, "kilograms per cubic meter from 1 to 100000"],
-  expansion: [0, 1e-3, "a fraction per kelvin from 0 to 0.001"],
+/** How a density is read. */
+export const DENSITY: NumberField = {
+  kind: "number",
+  min: 1,
+  max: 1e5,
+  what: "kilograms per cubic meter from 1 to 100000",
+};
+/** How an expansion is read. */
+export const EXPANSION: NumberField = {
+  kind: "number",
+  min: 0,
+  max: 1e-3,
+  what: "a fraction per kelvin from 0 to 0.001",
 };
 
-/**
- * One figure of a sheet.
- *
- * @param value - the unchecked sheet
- * @param path - its name in error texts
- * @param figure - which figure
- * @returns the figure
- */
+/** One figure of a sheet. */
 export function sheetFigure(value: unknown, path: string, figure: keyof SheetFigures): number {
   if (typeof value === "string") {
     if (value === "glass" || value === "acrylic") return SHEETS[value][figure];
     return refuse("unknown", path, value, `"glass", "acrylic" or an object with \`${figure}\``);
   }
-  return checkNumber(checkObject(value, path)[figure], `${path}.${figure}`, ...BOUNDS[figure]);
+  return readNumber(figure === "density" ? DENSITY : EXPANSION, checkObject(value, path)[figure], `${path}.${figure}`);
 }

@@ -1,4 +1,4 @@
-import { checkLength, checkNumber, checkObject } from "../core/check.js";
+import { checkLength, checkObject, checkRange } from "../core/check.js";
 import { sheetFigure, type SheetMaterial } from "./sheet-material.js";
 
 /** Options of {@link thermalExpansion}. */
@@ -23,15 +23,9 @@ export interface ThermalExpansion {
   readonly length: number;
 }
 
-/**
- * A temperature of a sheet.
- *
- * @param value - the unchecked temperature
- * @param path - its name in error texts
- * @returns degrees Celsius
- */
+/** A temperature of a sheet. */
 export function checkTemperature(value: unknown, path: string): number {
-  return checkNumber(value, path, -60, 200, "degrees Celsius from -60 to 200");
+  return checkRange(value, path, { min: -60, max: 200, what: "degrees Celsius from -60 to 200" });
 }
 
 /**

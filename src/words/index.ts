@@ -48,6 +48,7 @@ export type {
   CutDrawingWords,
   DrawingWords,
   EndValues,
+  MeasuredLabel,
   PanelCutDrawingWords,
   PanelDrawingWords,
   PieceDrawingWords,

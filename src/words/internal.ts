@@ -9,7 +9,7 @@ export {
   englishPieceDrawing,
   englishSectionDrawing,
 } from "./catalog/drawing-words.js";
-export { englishLabels } from "./catalog/label-words.js";
+export { englishNumbering } from "./catalog/label-words.js";
 export { englishSaws } from "./catalog/saw-words.js";
 export { englishStock } from "./catalog/stock-words.js";
 export { englishTables } from "./catalog/table-words.js";

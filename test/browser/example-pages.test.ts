@@ -122,10 +122,10 @@ describe("the frame form", () => {
     await page.getByLabel("Saw").selectOption("miter saw");
     await expect.poll(() => page.locator("#plan").textContent()).toContain("This saw cannot make the cut:");
     expect(await page.locator("#plan > div li").allTextContents()).toEqual([
-      "The miter to the left is more than this saw has. It has 50°; the cut needs 58.43°.",
-      "The miter to the right is more than this saw has. It has 50°; the cut needs 58.43°.",
-      "The miter to the left is more than this saw has. It has 50°; the cut needs 60°.",
-      "The miter to the right is more than this saw has. It has 50°; the cut needs 60°.",
+      "The miter to the left is more than this saw has: it goes to 50°, and the cut needs 58.43°.",
+      "The miter to the right is more than this saw has: it goes to 50°, and the cut needs 58.43°.",
+      "The miter to the left is more than this saw has: it goes to 50°, and the cut needs 60°.",
+      "The miter to the right is more than this saw has: it goes to 50°, and the cut needs 60°.",
     ]);
     expect(await fact(page, "Miter").textContent()).toBe("none");
     await page.close();
@@ -155,7 +155,7 @@ describe("the polygon slider", () => {
     // A hexagon of 12 in across flats: side 12 / sqrt 3, corner to corner twice that, area 72 sqrt 3.
     expect(await fact(page, "Side").textContent()).toBe('6\u00a015/16"');
     expect(await fact(page, "Across corners").textContent()).toBe('13\u00a027/32"');
-    expect(await fact(page, "Area").textContent()).toBe("124.71\u00a0in²");
+    expect(await fact(page, "Area").textContent()).toBe("124.7\u00a0in²");
     expect(await fact(page, "Angle inside").textContent()).toBe("120°");
     expect(await page.locator("#summary").textContent()).toBe('6 sides of 6\u00a015/16"');
     for (let sides = 7; sides <= 24; sides += 1) {
@@ -172,7 +172,7 @@ describe("the polygon slider", () => {
     await page.getByLabel("Sizes are written in").selectOption("mm");
     await page.getByLabel("Its size").fill("4 in");
     expect(await fact(page, "Side").textContent()).toBe("101.6\u00a0mm");
-    expect(await page.locator("svg text").allTextContents()).toContain("side 101.6 mm");
+    expect(await page.locator("svg text").allTextContents()).toContain("side 101.6\u00a0mm");
     await page.getByLabel("It stands on").selectOption("corner-down");
     expect(await page.locator("svg desc").textContent()).toContain("stands on a corner");
     expect(complaints).toEqual([]);

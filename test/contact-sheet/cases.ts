@@ -151,8 +151,8 @@ export function listCases(): Case[] {
     cases.push({ kind: "plan", name, drawing: drawPlanView(plan, WRITTEN) });
     cases.push({ kind: "section", name, drawing: drawSection(plan, WRITTEN) });
     cases.push({ kind: "piece", name, drawing: drawPiece(plan, WRITTEN) });
-    if (plan.panel !== undefined) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WRITTEN) });
-    if (plan.panel !== undefined && plan.panel.cuts.length > 0) {
+    if (plan.panel !== null) cases.push({ kind: "panel", name, drawing: drawPanel(plan.panel, WRITTEN) });
+    if (plan.panel !== null && plan.panel.cuts.length > 0) {
       cases.push({ kind: "panel-cut", name, drawing: drawPanelCut(plan.panel, { step: 1, ...WRITTEN }) });
     }
     if (plan.sawing.cradle !== null) cases.push({ kind: "cradle", name, drawing: drawCradle(plan, WRITTEN) });

@@ -26,7 +26,7 @@ function drawAll(plan: FramePlan, options: DrawingOptions): Drawing[] {
     drawSection(plan, options),
     drawSection(plan, { ...options, key: false }),
     drawPiece(plan, options),
-    ...(plan.panel === undefined ? [] : [drawPanel(plan.panel, options)]),
+    ...(plan.panel === null ? [] : [drawPanel(plan.panel, options)]),
     ...(plan.panel?.cuts ?? []).slice(0, 3).map(({ step }) => drawPanelCut(plan.panel!, { step, ...options })),
     ...(plan.sawing.cradle === null ? [] : [drawCradle(plan, options)]),
     ...plan.sawing.operations.map(({ step }) => drawCut(plan, { step, ...options })),

@@ -79,7 +79,7 @@ describe("tryParseBrief", () => {
     expect(geometry.profile).toStrictEqual({ ...plain, madeFor: 0 });
   });
 
-  test("reports every issue at once, in the order of the fields", () => {
+  test("reports every issue at once, keys that are not known first, then in the order of the fields", () => {
     const issues = issuesOf({
       sides: 2.5,
       slope: "steep",
@@ -96,6 +96,7 @@ describe("tryParseBrief", () => {
       colour: "oak",
     });
     expect(issues.map(({ path, code }) => [path, code])).toEqual([
+      ["colour", "unknown"],
       ["sides", "range"],
       ["slope", "type"],
       ["pose", "unknown"],
@@ -108,7 +109,6 @@ describe("tryParseBrief", () => {
       ["rough.allowance", "missing"],
       ["lay", "unknown"],
       ["sticks[0].length", "range"],
-      ["colour", "unknown"],
     ]);
   });
 
@@ -170,6 +170,11 @@ describe("tryParseBrief", () => {
     ];
     expect(issuesOf({ ...sound, sticks }).map(({ path, code, message }) => [path, code, message])).toEqual([
       [
+        "sticks[1].qty",
+        "unknown",
+        "Expected `sticks[1]` to have no key but `id`, `length`, `count`, `cost`, `defects`, got `qty`",
+      ],
+      [
         "sticks[1].id",
         "conflict",
         'Expected `sticks[1].id` to be another name than `sticks[0].id`, got "ash" (string)',
@@ -189,11 +194,6 @@ describe("tryParseBrief", () => {
         "sticks[1].defects[2].at",
         "unknown",
         "Expected `sticks[1].defects[2]` to have no key but `start`, `end`, got `at`",
-      ],
-      [
-        "sticks[1].qty",
-        "unknown",
-        "Expected `sticks[1]` to have no key but `id`, `length`, `count`, `cost`, `defects`, got `qty`",
       ],
       [
         "sticks[2].id",
@@ -597,7 +597,7 @@ test.each([
   [{ shows: "front" }, 'Expected `shows` to be one of "face", "back", got "front" (string)'],
   [
     { colour: "oak" },
-    "Expected no key but `sides`, `slope`, `pose`, `opening`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `acceptedGap`, `fastenerRoom`, `species`, `grain`, `moisture`, `cost`, `hanging`, `profile`, `measured`, got `colour`",
+    "Expected no key but `sides`, `slope`, `pose`, `opening`, `profile`, `measured`, `at`, `contents`, `clearance`, `unit`, `saw`, `kerf`, `rough`, `shows`, `lay`, `sticks`, `acceptedGap`, `fastenerRoom`, `species`, `grain`, `moisture`, `cost`, `hanging`, `schemaVersion`, got `colour`",
   ],
 ])("brief with %j", (changes, message) => {
   expect(onlyIssue(changes)).toBe(message);

@@ -33,7 +33,7 @@ describe("contents", () => {
     const plan = planOf({ clearance: 1.5, pose: "corner-down" });
     expect(plan.panel!.pose).toBe("corner-down");
     expect(plan.panel!.panel.apothem).toBeCloseTo(plan.contents.panel!.apothem, 12);
-    expect(planOf({ profile: plain, opening: { side: 40 }, clearance: 40 }).panel).toBeUndefined();
+    expect(planOf({ profile: plain, opening: { side: 40 }, clearance: 40 }).panel).toBeNull();
   });
 
   test("what is seen of it is the polygon inside the lip", () => {

@@ -312,15 +312,15 @@ describe("the costs of a stored plan", () => {
   });
 
   test.each([
-    [["brief", "cost"], "dear", 'be a number or an object with `amount` and `per`, got "dear" (string)'],
-    [["brief", "cost"], null, "be a number or an object with `amount` and `per`, got null"],
-    [["brief", "cost"], NaN, "be a finite number, got NaN (number)"],
-    [["brief", "contents", 0, "cost", "amount"], "20", 'be a finite number, got "20" (string)'],
     [
-      ["brief", "contents", 0, "cost", "per"],
-      "piece",
-      'be one of "meter", "foot", "square-meter", "square-foot", "cubic-meter", "board-foot", got "piece" (string)',
+      ["brief", "cost"],
+      "dear",
+      'be an amount from 0 to 1e12 or an object with `amount` and `per`, got "dear" (string)',
     ],
+    [["brief", "cost"], null, "be an amount from 0 to 1e12 or an object with `amount` and `per`, got null"],
+    [["brief", "cost"], NaN, "be an amount from 0 to 1e12, got NaN (number)"],
+    [["brief", "contents", 0, "cost", "amount"], "20", 'be an amount from 0 to 1e12, got "20" (string)'],
+    [["brief", "contents", 0, "cost", "per"], "piece", 'be one of "square-meter", "square-foot", got "piece" (string)'],
     [["materials", "parts", 0, "cost"], 7, "be an object, got 7 (number)"],
     [["materials", "parts", 0, "cost", "quantity"], "4", 'be a finite number, got "4" (string)'],
     [["materials", "parts", 0, "cost", "total"], undefined, "be a finite number, got undefined"],

@@ -189,8 +189,8 @@ describe("the sheet says", () => {
       "flat on its back",
       "face down",
       "propped at its slope",
-      "standing on its sight edge",
-      "standing on its outer edge",
+      "on its sight edge",
+      "on its outer edge",
     ]);
   });
 

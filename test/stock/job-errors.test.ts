@@ -36,7 +36,7 @@ describe("jobs that are refused", () => {
       [
         "unknown",
         "job.kerfs",
-        "Expected `job` to have no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`, got `kerfs`; did you mean `kerf`?",
+        "Expected `job` to have no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`, `schemaVersion`, got `kerfs`; did you mean `kerf`?",
       ],
     ],
     [

@@ -141,7 +141,7 @@ describe("a mistake in one field is refused with its path, or is none", () => {
       "`allowence`",
     );
     expect(() => stockJob(frame, { ...options, sticks: [{ id: "pine", lenght: 240 }] } as never)).toThrow(
-      "sticks[0].length",
+      "did you mean `length`?",
     );
   });
 });

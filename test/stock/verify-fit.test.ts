@@ -266,7 +266,7 @@ describe("verifyFit", () => {
   test("sees a shortage where sticks never run out, and one said to be proven that is none", () => {
     const endless: StockJob = { pieces: [{ id: "p", length: 40, count: 4 }], sticks: [{ id: "s", length: 100 }] };
     const nothing: StockFit = {
-      ...{ status: "short", layouts: [], cost: 0, bound: 0, relativeGap: 1, resolution: 20 },
+      ...{ schemaVersion: 1, status: "short", layouts: [], cost: 0, bound: 0, relativeGap: 1, resolution: 20 },
       ...{
         unplaced: [{ piece: "p", count: 4 }],
         shortage: "not-found",

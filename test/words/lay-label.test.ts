@@ -10,11 +10,17 @@ test("a lay's code is written as words, and a rotation by its angle", () => {
     "propped at its slope",
     "flat on its back",
     "face down",
-    "standing on its sight edge",
-    "standing on its outer edge",
+    "on its sight edge",
+    "on its outer edge",
     "rolled by -12.5°",
     "rolled by 360°",
   ]);
+});
+
+test("a lay that has a name needs no formatters", () => {
+  expect(layLabel("flat")).toBe("flat on its back");
+  // @ts-expect-error a rotation is written with an angle
+  expect(() => layLabel(12)).toThrow("formats");
 });
 
 test("what is no lay, and what writes no angle, is refused", () => {
@@ -23,6 +29,7 @@ test("what is no lay, and what writes no angle, is refused", () => {
   );
   expect(() => layLabel(361, tell)).toThrow("Expected `lay` to be degrees from -360 to 360, got 361 (number)");
   expect(() => layLabel(NaN, tell)).toThrow("Expected `lay` to be degrees from -360 to 360, got NaN (number)");
-  expect(() => layLabel("flat", undefined as never)).toThrow("Expected `options` to be an object, got undefined");
-  expect(() => layLabel("flat", {} as never)).toThrow("Expected `formats` to be an object, got undefined");
+  expect(() => layLabel(12, {} as never)).toThrow("Expected `formats` to be an object, got undefined");
+  expect(() => layLabel(12, undefined as never)).toThrow("Expected `formats` to be an object, got undefined");
+  expect(() => layLabel("flat", 5 as never)).toThrow("Expected `options` to be an object, got 5 (number)");
 });

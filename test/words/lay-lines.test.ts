@@ -30,7 +30,7 @@ describe("a lay in words", () => {
     expect(
       lines({ sides: 4, slope: 90, profile: molding({ width: 150, thickness: 18 }), lay: "sight-edge-down" }),
     ).toEqual([
-      "The stick lies standing on its sight edge.",
+      "The stick lies on its sight edge.",
       "It stands high on a narrow surface: clamp it upright.",
       "Its showing side does not lie up, so it can tear out where it meets the fence: back it with scrap, or score the line.",
     ]);

@@ -170,6 +170,8 @@ export interface BriefBase<M extends string> {
   readonly cost?: Cost | undefined;
   /** How the frame hangs; default not at all. */
   readonly hanging?: Hanging | undefined;
+  /** Which form of brief it is, for briefs that are stored; default 1, the only one that is known here. */
+  readonly schemaVersion?: 1 | undefined;
 }
 
 /** A brief with a molding whose section is known. */
@@ -191,24 +193,54 @@ export interface MeasuredBrief extends BriefBase<MeasuredArris> {
 /** Everything that `planFrame` has to be told. */
 export type FrameBrief<M extends string = string> = ProfileBrief<M> | MeasuredBrief;
 
+/** The fields of a brief that have a default. */
+export type FilledKey =
+  | "slope"
+  | "pose"
+  | "at"
+  | "contents"
+  | "clearance"
+  | "unit"
+  | "saw"
+  | "kerf"
+  | "rough"
+  | "shows"
+  | "acceptedGap"
+  | "fastenerRoom"
+  | "schemaVersion";
+
 /** A brief with its defaults filled in. */
 export type FilledBrief<M extends string = string> = FrameBrief<M> &
-  Filled<
-    Pick<
-      BriefBase<M>,
-      | "slope"
-      | "pose"
-      | "contents"
-      | "clearance"
-      | "unit"
-      | "saw"
-      | "kerf"
-      | "rough"
-      | "shows"
-      | "acceptedGap"
-      | "fastenerRoom"
-    >
-  > & {
+  Filled<Pick<BriefBase<M>, Exclude<FilledKey, "at">>> & {
     /** The arris at which the opening's measure is taken. */
     readonly at: M | MeasuredArris | "opening";
+  };
+
+/** Every field that a brief may have, whichever molding it tells of. */
+export interface GivenBrief extends BriefBase<string> {
+  /** The molding's section. */
+  readonly profile?: Profile | undefined;
+  /** The molding's level measures. */
+  readonly measured?: MeasuredMolding | undefined;
+}
+
+/** What of a brief decides the frame's geometry. */
+export interface SizingBrief extends Pick<
+  GivenBrief,
+  "sides" | "slope" | "pose" | "opening" | "profile" | "measured" | "at" | "clearance"
+> {
+  /** The layers' names and thicknesses. */
+  readonly contents?: readonly LayerSize[] | undefined;
+}
+
+/** What of a layer decides how it sits in the rabbet. */
+export type LayerSize = Pick<ContentsLayer, "name" | "thickness">;
+
+/** A brief's molding, by its section or by its level measures. */
+export type MoldingOf = Pick<ProfileBrief, "profile" | "measured"> | Pick<MeasuredBrief, "profile" | "measured">;
+
+/** What of a brief decides the frame's geometry, with its defaults filled in. */
+export type FilledSizing = MoldingOf &
+  Pick<FilledBrief, "sides" | "slope" | "pose" | "opening" | "at" | "clearance"> & {
+    readonly contents: readonly LayerSize[];
   };

@@ -1,8 +1,16 @@
-import { InputError } from "../../core/input-error.js";
-import { attempt, type InputIssue, type InputOutcome } from "../../core/input-issue.js";
+import { inOrder, type RunChecks } from "../../core/check.js";
+import { outcomeOf, type InputOutcome } from "../../core/input-issue.js";
+import { together } from "../../core/together.js";
 import type { FilledBrief } from "./brief.js";
 import { geometryOf } from "../frame-geometry.js";
 import { readBrief } from "./read-brief.js";
+
+/** Reads a brief, and makes sure that its frame can be: only then it is one that `planFrame` takes. */
+function readWhole(value: unknown, run: RunChecks): FilledBrief {
+  const brief = readBrief(value, run);
+  geometryOf(brief);
+  return brief;
+}
 
 /**
  * Reads a brief from anywhere (a form, a file, a link), or reports every issue at once.
@@ -21,12 +29,7 @@ import { readBrief } from "./read-brief.js";
  * ```
  */
 export function tryParseBrief(brief: unknown): InputOutcome<FilledBrief> {
-  const read = readBrief(brief);
-  if (read.brief === undefined) return { ok: false, issues: read.issues };
-  const value = read.brief;
-  const issues: InputIssue[] = [];
-  attempt(issues, () => geometryOf(value));
-  return issues.length === 0 ? { ok: true, value } : { ok: false, issues };
+  return outcomeOf(() => readWhole(brief, together));
 }
 
 /**
@@ -44,7 +47,5 @@ export function tryParseBrief(brief: unknown): InputOutcome<FilledBrief> {
  * ```
  */
 export function parseBrief(brief: unknown): FilledBrief {
-  const outcome = tryParseBrief(brief);
-  if (outcome.ok) return outcome.value;
-  throw new InputError(outcome.issues[0]!);
+  return readWhole(brief, inOrder);
 }

@@ -1,16 +1,15 @@
-import { checkLengthOrZero, checkNumber, checkObject, checkWord, refuse, reject } from "../../core/check.js";
+import { checkDegrees, checkLengthOrZero, checkObject, checkWord, refuse, reject } from "../../core/check.js";
 import { atan2Deg, cosDeg, sinDeg } from "../../core/degrees.js";
-import { type SettingCorrection } from "../../closure/index.js";
-import { correctionKernel, checkHold, turnsAlone, type Held, gapPerDegree } from "../../closure/internal.js";
-import { sawSetting, layRotation, type EndCut, type Lay, type SawSetting } from "../../miter/index.js";
+import type { SettingCorrection } from "../../closure/index.js";
+import { checkHold, correctionKernel, gapPerDegree, type Held, turnsAlone } from "../../closure/internal.js";
+import { type EndCut, type Lay, layRotation, sawSetting, type SawSetting } from "../../miter/index.js";
 import { checkTilt } from "../../miter/internal.js";
-import { placeCut, type CutPlacement, type Hand, type Saw } from "../../saw/index.js";
+import { type CutPlacement, type Hand, placeCut, type Saw } from "../../saw/index.js";
 import { readStored } from "../../core/stored.js";
 import { checkGeometry } from "../check-geometry.js";
 import type { GraduationSetting } from "../sawing/graduations.js";
 import { sawPlan } from "../stored/sawing.js";
-import type { FrameGeometry } from "../frame-geometry.js";
-import { jointWidth } from "../joint-width.js";
+import { type FrameGeometry, jointWidth } from "../frame-geometry.js";
 import { lyingFlat, planeOf } from "../sawing/lying-plane.js";
 import type { FramePlan } from "../plan-frame.js";
 
@@ -92,7 +91,7 @@ function readPlan(plan: unknown): PlannedCut {
 function settingShown(shown: unknown, path: string, exact: SawSetting, saw: Saw): SawSetting {
   const given = checkObject(shown, path);
   const size = (name: "miter" | "bevel", downFrom90: boolean): number => {
-    const reading = checkNumber(given[name], `${path}.${name}`, 0, 90, "degrees from 0 to 90");
+    const reading = checkDegrees(given[name], `${path}.${name}`, 0, 90);
     return (exact[name] < 0 ? -1 : 1) * (downFrom90 ? 90 - reading : reading) + 0;
   };
   return {
@@ -170,8 +169,7 @@ export function correctFromGap(plan: FramePlan, seen: SeenGap): FrameCorrection 
       ? settingShown(graduations, "plan.sawing.graduations.best", exact, saw)
       : settingShown(given["shown"], "shown", exact, saw);
   const taken = slope + slopeOffAt(shown, rotation);
-  const stands =
-    given["slope"] === undefined ? taken : checkNumber(given["slope"], "slope", -180, 180, "degrees from -180 to 180");
+  const stands = given["slope"] === undefined ? taken : checkDegrees(given["slope"], "slope", -180, 180);
   const lies = rotation + (stands - slope);
   // A ring that closes is left as it is, unless its slope was looked at or another one is wanted.
   const usual = seenGap === 0 && given["slope"] === undefined ? Math.max(-90, Math.min(stands, 90)) : slope;

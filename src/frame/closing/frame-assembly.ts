@@ -1,11 +1,9 @@
-import { glueUp, type GaugeTolerance, type GlueUp } from "../../closure/index.js";
-import { toleranceKernel } from "../../closure/internal.js";
+import { type GaugeTolerance, type GlueUp, glueUp } from "../../closure/index.js";
+import { type LastJoint, lastJoint, toleranceKernel } from "../../closure/internal.js";
 import type { SawPlan } from "../sawing/saw-plan-types.js";
-import type { FrameGeometry } from "../frame-geometry.js";
-import { jointWidth } from "../joint-width.js";
-import { lastJoint, type LastJoint } from "./last-joint.js";
+import { type FrameGeometry, jointWidth } from "../frame-geometry.js";
 import { flatTwin } from "../sawing/lying-plane.js";
-import { sawErrors, type SawErrors } from "./saw-errors.js";
+import { type SawErrors, sawErrors } from "./saw-errors.js";
 
 /** How a frame is put together, and what its last joint asks of the saw. */
 export interface FrameAssembly {
@@ -24,14 +22,7 @@ export interface FrameAssembly {
   readonly sawErrors: SawErrors | null;
 }
 
-/**
- * Plans how a frame is put together.
- *
- * @param geometry - the frame
- * @param sawing - how its pieces are cut
- * @param acceptedGap - the accepted gap
- * @returns order of gluing, last joint, tolerances, and what errors of the saw do
- */
+/** Plans how a frame is put together. */
 export function frameAssembly(
   geometry: FrameGeometry,
   sawing: Pick<SawPlan, "lay">,
@@ -42,7 +33,7 @@ export function frameAssembly(
   const width = jointWidth(geometry);
   const tolerance =
     acceptedGap < width
-      ? toleranceKernel(sides, width, acceptedGap, lay === null ? slope : flatTwin(lay.rotation))
+      ? toleranceKernel({ sides, width, acceptedGap, slope: lay === null ? slope : flatTwin(lay.rotation) })
       : null;
   return {
     jointWidth: width,

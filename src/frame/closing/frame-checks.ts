@@ -1,14 +1,7 @@
 import { cosDeg } from "../../core/degrees.js";
 import { offsetPolygon } from "../../polygon/index.js";
-import {
-  toleranceKernel,
-  acrossTolerance,
-  liftTolerance,
-  slopeTolerance,
-  pieceTolerance,
-} from "../../closure/internal.js";
-import type { FrameGeometry } from "../frame-geometry.js";
-import { jointWidth } from "../joint-width.js";
+import { liftTolerance, pieceTolerance, ringTolerances } from "../../closure/internal.js";
+import { type FrameGeometry, jointWidth } from "../frame-geometry.js";
 import type { MeasureAlong } from "../sawing/measure-along.js";
 
 /** One thing to measure on a frame, and what it must be. */
@@ -70,9 +63,6 @@ const SAME_PLACE: number = 1e-9;
  *
  * Where the frame slopes, the rabbet's wall leans, and the contents touch it along a line somewhere on it. A tape finds the wall's edge at the back, which
  * stays in reach however the wall leans. Without a rabbet the opening is decided by an arris as it is.
- *
- * @param geometry - the frame
- * @returns the arris
  */
 export function openingArris(geometry: FrameGeometry): OpeningArris {
   const { seating, measured, deciding, arrises, levelWidth, pieces } = geometry;
@@ -88,23 +78,17 @@ export function openingArris(geometry: FrameGeometry): OpeningArris {
 }
 
 /**
- * What to measure on the pieces, on the dry frame and on the glued one.
- *
- * @param geometry - the frame
- * @param measure - the line along which the pieces are measured; `null` for the longest one
- * @param acceptedGap - the accepted gap
- * @returns the checks, in the order in which they are best made
+ * What to measure on the pieces, on the dry frame and on the glued one. The pieces are measured along a line, by default the longest one; `measure` is `null`
+ * then.
  */
 export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | null, acceptedGap: number): FrameCheck[] {
   const { sides, overall, slope, levelWidth, pieces } = geometry;
   const { planMiter } = geometry.corners[0];
   const width = jointWidth(geometry);
-  const tolerated = acceptedGap < width ? toleranceKernel(sides, width, acceptedGap, slope) : null;
-  const off = (side: number): { flats: number | null; diagonal: number | null } =>
-    tolerated === null ? { flats: null, diagonal: null } : acrossTolerance(sides, side, tolerated.angle);
+  const tolerated = acceptedGap < width ? ringTolerances({ sides, width, acceptedGap, slope }) : null;
   const { arris: inside, place, beyond } = openingArris(geometry);
   const opening = beyond === 0 ? geometry.opening : offsetPolygon(geometry.opening, beyond);
-  const [inner, outer] = [off(opening.side), off(overall.polygon.side)];
+  const [inner, outer] = [tolerated?.across(opening.side), tolerated?.across(overall.polygon.side)];
   const { height } = overall;
   const lift = height !== null && acceptedGap < height ? liftTolerance(standsOn(geometry), height, acceptedGap) : null;
   const outermost = pieces[0].longest.arris;
@@ -134,21 +118,18 @@ export function frameChecks(geometry: FrameGeometry, measure: MeasureAlong | nul
     lengthCheck("piece-length", "pieces", { arris, place: null }, [length, pieceTolerance(sides, acceptedGap)]),
     lengthCheck("level-width", "pieces", open, [levelWidth - beyond, null]),
     angleCheck("miter-sum", 360, null),
-    angleCheck("corner-angle", 180 - 2 * planMiter, tolerated === null ? null : tolerated.angle / sides),
+    angleCheck("corner-angle", 180 - 2 * planMiter, tolerated?.corner ?? null),
     lengthCheck("last-joint", "dry", nowhere, [0, acceptedGap]),
-    lengthCheck("opening-across-flats", "dry", open, [opening.acrossFlats, inner.flats]),
-    lengthCheck("opening-across-corners", "dry", open, [opening.acrossCorners, inner.diagonal]),
-    lengthCheck("overall-across-flats", "dry", whole, [overall.polygon.acrossFlats, outer.flats]),
-    lengthCheck("overall-across-corners", "dry", whole, [overall.polygon.acrossCorners, outer.diagonal]),
+    lengthCheck("opening-across-flats", "dry", open, [opening.acrossFlats, inner?.flats ?? null]),
+    lengthCheck("opening-across-corners", "dry", open, [opening.acrossCorners, inner?.diagonal ?? null]),
+    lengthCheck("overall-across-flats", "dry", whole, [overall.polygon.acrossFlats, outer?.flats ?? null]),
+    lengthCheck("overall-across-corners", "dry", whole, [overall.polygon.acrossCorners, outer?.diagonal ?? null]),
     lengthCheck("flatness", "dry", nowhere, [0, lift]),
   ];
-  if (slope !== 0) {
-    const slopes = tolerated === null ? null : slopeTolerance(sides, slope, tolerated.shared.each);
-    checks.push(angleCheck("slope", slope, slopes));
-  }
+  if (slope !== 0) checks.push(angleCheck("slope", slope, tolerated?.slope() ?? null));
   checks.push(
-    lengthCheck("glued-across-flats", "glued", open, [opening.acrossFlats, inner.flats]),
-    lengthCheck("glued-across-corners", "glued", open, [opening.acrossCorners, inner.diagonal]),
+    lengthCheck("glued-across-flats", "glued", open, [opening.acrossFlats, inner?.flats ?? null]),
+    lengthCheck("glued-across-corners", "glued", open, [opening.acrossCorners, inner?.diagonal ?? null]),
     lengthCheck("glued-flatness", "glued", nowhere, [0, lift]),
   );
   return checks;

@@ -47,11 +47,6 @@ const NOTHING: number = 1e-9;
  *
  * Rolled by r away from its place in the frame, a stick is cut like a stick that lies flat, of a frame of slope r. So errors add up or cancel, open and tip as
  * in that frame. Errors that are opposite at both ends leave the pieces climbing by what they are worth in the frame itself.
- *
- * @param geometry - the frame
- * @param width - joint width
- * @param lay - how the pieces lie, and which side is kept
- * @returns the move and every fault
  */
 export function sawErrors(geometry: FrameGeometry, width: number, lay: LayResult): SawErrors {
   const { sides, slope } = geometry;

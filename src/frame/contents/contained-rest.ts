@@ -29,12 +29,9 @@ function lipWidth({ seating, measured }: FrameGeometry, clearance: number): numb
 /**
  * How the rectangle that a frame of four sides was made to hold lies on its lip.
  *
- * The frame is a square, so that what is not square reaches all of its sides in one direction alone. With other numbers of sides the panel is what the lip holds,
- * and the rectangle is a picture on it.
- *
- * @param brief - the filled brief
- * @param geometry - the frame
- * @returns how far its edges are from the lip and from the opening; `null` where nothing was to be contained, the frame has another number of sides, or its rabbet holds nothing
+ * The frame is a square, so that what is not square reaches all of its sides in one direction alone. With other numbers of sides the panel is what the lip
+ * holds,
+ * and the rectangle is a picture on it. `null` where nothing was to be contained, the frame has another number of sides, or its rabbet holds nothing.
  */
 export function containedRest(brief: FilledBrief, geometry: FrameGeometry): ContainedRest | null {
   const { clearance } = brief;

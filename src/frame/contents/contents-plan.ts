@@ -2,12 +2,23 @@ import type { Box, Point } from "../../core/geometry-types.js";
 import { offsetPolygon, polygonExtent, type RegularPolygon } from "../../polygon/index.js";
 import type { RabbetSeating, SeatingReason } from "../../profile/index.js";
 import type { FilledBrief } from "../brief/brief.js";
-import { stackContents, type ContentsStack } from "./contents-stack.js";
+import { type ContentsStack, stackContents } from "./contents-stack.js";
 import { contentsRoom, type LayerRoom } from "./contents-room.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import type { FrameMovement } from "../materials/frame-movement.js";
 import { isPane } from "./layer-names.js";
-import { panelWork, type PanelWork } from "./panel-work.js";
+
+/** How the polygon that goes in is made: not at all, by a glazier alone, or sawn, with or without panes besides. */
+export type PanelWork = "none" | "glass" | "sawn";
+
+/**
+ * How the polygon that goes into a frame is made. Glass and mirrors are never sawn; any other layer without a material is taken to be sawn.
+ */
+function panelWork(brief: FilledBrief, hidden: number): PanelWork {
+  const { contents, opening } = brief;
+  if (contents.length > 0) return contents.every(isPane) ? "glass" : "sawn";
+  return hidden > 0 || opening.cutFrom !== undefined ? "sawn" : "none";
+}
 
 /** Why a frame cannot hold its contents: what is wrong with the rabbet or, as `no-contents-left`, that the clearance leaves nothing of the opening. */
 export type ContentsReason = SeatingReason | "no-contents-left";
@@ -51,14 +62,7 @@ export interface FrameContents {
   readonly room: readonly LayerRoom[];
 }
 
-/**
- * Plans the contents of a frame.
- *
- * @param brief - the filled brief
- * @param geometry - the frame
- * @param movement - what the seasons do to the molding; `null` where its wood is not known
- * @returns the panel, what is seen and hidden of it, and its seating
- */
+/** Plans the contents of a frame. */
 export function planContents(
   brief: FilledBrief,
   geometry: FrameGeometry,

@@ -64,10 +64,6 @@ function roomOf(
  *
  * Every layer is taken as a panel as large as goes in, free to move and held at its center. The rabbet's walls are taken to stay: when the molding swells,
  * they move away a little.
- *
- * @param brief - the filled brief
- * @param facts - the panel, and what the lip does
- * @returns a row for every layer whose movement is known, in order
  */
 export function contentsRoom(brief: FilledBrief, facts: RoomFacts): LayerRoom[] {
   const { panel, lap, sightOpens } = facts;

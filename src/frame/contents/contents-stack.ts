@@ -1,10 +1,36 @@
 import { cosDeg, sinDeg } from "../../core/degrees.js";
-import type { Point } from "../../core/geometry-types.js";
+import type { LengthUnit, Point } from "../../core/geometry-types.js";
 import type { RabbetSeating } from "../../profile/index.js";
 import type { FilledBrief } from "../brief/brief.js";
 import type { FrameGeometry } from "../frame-geometry.js";
-import { glassTolerance } from "./glass-tolerance.js";
 import { layerKind, type LayerKind } from "../materials/material-density.js";
+import { convertLength } from "../../units/index.js";
+
+/**
+ * How much thicker or thinner than its name float glass may be, in millimeters: up to which nominal thickness, and by how much.
+ *
+ * The standard lists 2, 3, 4, 5 and 6 mm; 8, 10 and 12 mm; 15 mm; 19 and 25 mm. A thickness between two of them is taken by the thicker.
+ */
+const TOLERANCES: readonly (readonly [upTo: number, tolerance: number])[] = [
+  [6, 0.2],
+  [12, 0.3],
+  [15, 0.5],
+  [25, 1],
+];
+/** A thickness that was converted is still the one it was, to this share. */
+const SAME: number = 1e-9;
+
+/**
+ * How much thicker or thinner than its name a pane of float glass may be. In the unit given; `null` for glass thicker than 25 mm, of which nothing is known
+ * here.
+ *
+ * @see EN 572-2, float glass, nominal thickness tolerances (values from memory)
+ */
+function glassTolerance(thickness: number, unit: LengthUnit): number | null {
+  const millimeters = convertLength(thickness, unit, "mm");
+  const row = TOLERANCES.find(([upTo]) => millimeters <= upTo * (1 + SAME));
+  return row === undefined ? null : convertLength(row[1], "mm", unit);
+}
 
 /** A layer of the contents in its place. */
 export interface StackLayer {
@@ -77,12 +103,10 @@ function depthLeft(seating: RabbetSeating | null, geometry: FrameGeometry, thick
 /**
  * Holds the contents' stack against the rabbet as it stands at the slope.
  *
- * On the wall, from the ledge, contents use the depth that `rabbetSeating` gives; what is left of it counts plumb, by the wall's fall over its length. On a ledge
+ * On the wall, from the ledge, contents use the depth that `rabbetSeating` gives; what is left of it counts plumb, by the wall's fall over its length. On a
+ * ledge
  * that falls outward their back may lie above the corner: then it counts from there. Glass may be thicker than its name, layer by layer in the same direction.
- *
- * @param brief - the filled brief
- * @param geometry - the frame
- * @returns the layers in place and what is left behind them; `null` where the brief has no contents
+ * `null` where the brief has no contents.
  */
 export function stackContents(brief: FilledBrief, geometry: FrameGeometry): ContentsStack | null {
   const { contents, fastenerRoom, unit } = brief;

@@ -12,9 +12,6 @@ const APART: RegExp = /\b(?:mat|mats|mount|mounts|spacer|spacers|fillet|fillets|
 
 /**
  * Whether a layer is a pane of glass, which is never sawn: it says so by its material or, where it says nothing of that, by its name.
- *
- * @param layer - the layer
- * @returns true for glass and mirrors
  */
 export function isPane(layer: ContentsLayer): boolean {
   const { name, material } = layer;
@@ -23,12 +20,7 @@ export function isPane(layer: ContentsLayer): boolean {
   return PANE.test(name) && !SAWN_PANE.test(name);
 }
 
-/**
- * Whether a layer is art: a print, a photograph, a canvas and the like, by its name.
- *
- * @param layer - the layer
- * @returns true for what is spoiled where it touches glass
- */
+/** Whether a layer is art: a print, a photograph, a canvas and the like, by its name. */
 export function isArt(layer: ContentsLayer): boolean {
   return !isPane(layer) && ART.test(layer.name) && !APART.test(layer.name);
 }

@@ -44,10 +44,6 @@ function topOf({ sides, pose, overall }: FrameGeometry): number {
  * when the frame stands on a corner; its point u from its middle is as high as A sin f + u cos f. A sixth of the side at each end is left to the joint.
  * The height aimed at is a third of the overall height below the top, or an eighth of it above the center where that is higher, as in a triangle that
  * hangs with a corner down. Where two pairs of sides come equally near, the upper pair is taken.
- *
- * @param geometry - the frame
- * @param apothem - how far from the center the line of the screws runs
- * @returns the two places, level with each other
  */
 export function fixingPair(geometry: FrameGeometry, apothem: number): FixingPair {
   const { sides, pose, overall } = geometry;

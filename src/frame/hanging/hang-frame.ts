@@ -1,16 +1,15 @@
+import { GRAVITY } from "../../core/unit-sizes.js";
 import { cosDeg, sinDeg, tanDeg } from "../../core/degrees.js";
 import { sectionExtent, type Profile } from "../../profile/index.js";
 import { outOf, upOf } from "../../profile/internal.js";
 import type { FilledBrief, Hanging } from "../brief/brief.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { finiteOrNull, type PartialSum } from "../materials/partial-sum.js";
-import { roundLength, type RoundLength } from "../hazards/round-length.js";
+import { roundLength, type RoundLength } from "../round-length.js";
 import { fixingPair } from "./fixing-points.js";
 import type { FrameHanging, HangerSeat, HangingLoad, HangingWire } from "./frame-hanging.js";
 import { wallSurface, type WallSurface } from "./wall-surface.js";
 
-/** Standard gravity in meters per second squared (3rd General Conference on Weights and Measures, 1901). */
-const GRAVITY: number = 9.80665;
 /** Angle of each half of a wire above level where the brief gives none, in degrees: each half then pulls as much as the frame weighs. Common practice, no printed source. */
 const USUAL_WIRE_ANGLE: number = 30;
 /** Wood left before the point of a screw; common practice, no printed source. */
@@ -75,11 +74,6 @@ function fixingOut(
  *
  * Each half of a wire at the angle a above level pulls weight / (2 sin a), so that together they lift the weight; each of two hooks carries half of it. The
  * frame's center of gravity is taken at its center, where that of a regular frame with even contents is.
- *
- * @param brief - the filled brief
- * @param geometry - the frame
- * @param mass - what it weighs
- * @returns the fixings, the hangers' seat, the wire and the load, or why it cannot hang; `null` where the brief does not hang it
  */
 export function hangFrame(brief: FilledBrief, geometry: FrameGeometry, mass: PartialSum): FrameHanging | null {
   const { hanging } = brief;

@@ -75,11 +75,8 @@ function woodBehind(middle: Point, surface: Edge, edges: readonly Edge[]): numbe
  * The surface of a molding that a hanger is screwed to: of those that lie toward the wall as the frame hangs, the widest.
  *
  * A surface lies toward the wall when it leans 45 degrees at the most and no other part of the section reaches beyond its plane, which leaves a rabbet's ledge
- * out. On a flat frame it is the back. Where the sides stand steep it is the edge that has come to lie at the back: a box hangs by its back edge.
- *
- * @param profile - the molding's section
- * @param slope - the slope at which it stands
- * @returns the surface; `null` where none lies toward the wall
+ * out. On a flat frame it is the back. Where the sides stand steep it is the edge that has come to lie at the back: a box hangs by its back edge. `null` where
+ * none lies toward the wall.
  */
 export function wallSurface(profile: Pick<Profile, "outline">, slope: number): WallSurface | null {
   const { outline } = profile;

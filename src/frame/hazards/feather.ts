@@ -1,6 +1,6 @@
 import { atan2Deg, cosDeg, sinDeg } from "../../core/degrees.js";
 import type { Operation } from "../sawing/operation.js";
-import { raise, type SawingRule } from "./sawing-rule.js";
+import { raise, type HazardRule, type SawingFacts } from "./hazard-rule.js";
 
 /** An edge sharper than this creeps under or behind a stop, in degrees; common practice, no printed source. */
 const FEATHER: number = 60;
@@ -40,12 +40,13 @@ function thinEdges({ stop, stopRule, size, placement }: Operation): ThinEdge[] {
 }
 
 /** The finished end meets the stop with an edge that is thin, and lies where it can creep past it. */
-export const feather: SawingRule = ({ plan, lastStep }) => {
-  const last = plan.operations.at(-1);
+export const feather: HazardRule<SawingFacts> = ({ sawing }) => {
+  const last = sawing.operations.at(-1);
   const edges = last === undefined ? [] : thinEdges(last);
-  if (edges.length === 0) return null;
+  if (last === undefined || edges.length === 0) return [];
   const angle = Math.min(...edges.map((edge) => edge.angle));
-  return raise("feather", "notice", [lastStep], {
+  return raise("feather", "notice", {
+    steps: [last.step],
     quantities: { angle: { angle, limit: FEATHER } },
     facts: { at: edges.length === 2 ? "table-and-fence" : edges[0]!.at },
   });

@@ -1,11 +1,8 @@
-import type { Hazard } from "../../core/hazard.js";
 import type { FilledBrief, LayerMaterial } from "../brief/brief.js";
 import { isPane } from "../contents/layer-names.js";
 import type { LayerRoom } from "../contents/contents-room.js";
-import type { FrameMovement } from "../materials/frame-movement.js";
-import type { RoundLength } from "./round-length.js";
-import { ruleLength } from "./common-practice.js";
-import { makeHazard } from "./make-hazard.js";
+import { roundLength, type RoundLength } from "../round-length.js";
+import { raise, type HazardRule, type RaisedHazard } from "./hazard-rule.js";
 
 /** Where the movement of a wood of the table comes from. */
 const HANDBOOK: string =
@@ -15,12 +12,15 @@ const NOYES: string = "W. Noyes, Handwork in Wood, fig. 289";
 /** Where figures come from that the brief gives. */
 const OWN_FIGURES: string = "the brief's own figures";
 
-function seasonGap({ inside, outside, acceptedGap, made }: FrameMovement, { species }: FilledBrief): Hazard[] {
+/** A year's movement opens the joints by more than the accepted gap. */
+export const seasonGap: HazardRule = ({ movement, brief: { species } }) => {
+  if (movement === null) return [];
+  const { inside, outside, acceptedGap, made } = movement;
   if (!(Math.max(inside, outside) > acceptedGap)) return [];
   const quantities = { length: { inside, outside, limit: acceptedGap }, percent: { made } };
   const source = `${typeof species === "string" ? HANDBOOK : OWN_FIGURES}; ${NOYES}`;
-  return [makeHazard("season-gap", "notice", { quantities, source })];
-}
+  return raise("season-gap", "notice", { quantities, source });
+};
 
 function sourceOf(material: LayerMaterial | undefined): string {
   if (material === "glass") return "EN 572-1, as bulletins of the glass trade quote it";
@@ -32,48 +32,31 @@ function sourceOf(material: LayerMaterial | undefined): string {
 /** A layer that lacks less room than this only bears on its edges; common practice, no printed source. */
 const SLIGHT: RoundLength = { millimeters: 0.1, inches: 0.004 };
 
-function panelRoom({ layer, name, needed, enough }: LayerRoom, { clearance, contents, unit }: FilledBrief): Hazard[] {
+function panelRoom(
+  { layer, name, needed, enough }: LayerRoom,
+  { clearance, contents, unit }: FilledBrief,
+): RaisedHazard[] {
   if (enough) return [];
-  const isSlight = needed - clearance < ruleLength(SLIGHT, unit);
+  const isSlight = needed - clearance < roundLength(SLIGHT, unit);
   // A pane that is squeezed at its edges cracks; anything else bends, or opens the joints.
   const signal = isPane(contents[layer]!) && !isSlight ? "caution" : "notice";
-  return [
-    makeHazard("panel-room", signal, {
-      quantities: { length: { clearance, needed } },
-      names: { layer: name },
-      facts: { lack: isSlight ? "slight" : "large" },
-      source: sourceOf(contents[layer]!.material),
-    }),
-  ];
+  return raise("panel-room", signal, {
+    quantities: { length: { clearance, needed } },
+    names: { layer: name },
+    facts: { lack: isSlight ? "slight" : "large" },
+    source: sourceOf(contents[layer]!.material),
+  });
 }
 
-function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): Hazard[] {
+function panelLap({ layer, name, lapLeft, retreat }: LayerRoom, { contents }: FilledBrief): RaisedHazard[] {
   if (lapLeft === null || lapLeft > 0) return [];
-  const signal = isPane(contents[layer]!) ? "warning" : "caution";
-  return [
-    makeHazard("panel-lap", signal, {
-      quantities: { length: { lapLeft, retreat } },
-      names: { layer: name },
-      source: sourceOf(contents[layer]!.material),
-    }),
-  ];
+  return raise("panel-lap", isPane(contents[layer]!) ? "warning" : "caution", {
+    quantities: { length: { lapLeft, retreat } },
+    names: { layer: name },
+    source: sourceOf(contents[layer]!.material),
+  });
 }
 
-/**
- * The hazards that come from a year's movement of the molding and of what goes in.
- *
- * @param brief - the filled brief
- * @param movement - what the molding does; `null` where its wood is not known
- * @param room - what the layers need
- * @returns the hazards
- */
-export function movementHazards(
-  brief: FilledBrief,
-  movement: FrameMovement | null,
-  room: readonly LayerRoom[],
-): Hazard[] {
-  return [
-    ...(movement === null ? [] : seasonGap(movement, brief)),
-    ...room.flatMap((layer) => [...panelRoom(layer, brief), ...panelLap(layer, brief)]),
-  ];
-}
+/** What each layer needs over the year: room beside it, and a lap that is left when it has shrunk. */
+export const layerRoom: HazardRule = ({ brief, contents }) =>
+  contents.room.flatMap((layer) => [...panelRoom(layer, brief), ...panelLap(layer, brief)]);

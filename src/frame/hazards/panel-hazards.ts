@@ -1,10 +1,7 @@
-import type { Hazard } from "../../core/hazard.js";
 import type { PanelPlan } from "../../panel/index.js";
 import { workAtGauge } from "../../panel/internal.js";
-import type { FilledBrief } from "../brief/brief.js";
-import type { RoundLength } from "./round-length.js";
-import { ruleLength } from "./common-practice.js";
-import { makeHazard } from "./make-hazard.js";
+import { roundLength, type RoundLength } from "../round-length.js";
+import { raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
 
 /** Deeper work takes the gauge off the front of most tables before the cut begins; common practice, no printed source. */
 const GAUGE_REACH: RoundLength = { millimeters: 300, inches: 12 };
@@ -19,38 +16,35 @@ const PUSH_STICK: RoundLength = { millimeters: 450, inches: 18 };
 const PUSH_STICK_SOURCE: string =
   "HSE, Woodworking Information Sheet 16, Circular saw benches, as a contractor's safety standard restates it; the narrowest width is common practice";
 
-function gaugeHazards(panel: PanelPlan, brief: FilledBrief): Hazard[] {
-  const work = workAtGauge(panel);
+/** The panel, where one is sawn. */
+function sawnPanel({ contents, panel }: PlanFacts): PanelPlan | null {
+  return contents.work === "sawn" ? panel : null;
+}
+
+/** How the panel lies at the gauge: too deep for the table before the cut, or on too short an edge. */
+export const gaugeWork: HazardRule = (facts) => {
+  const { brief, unit } = facts;
+  const panel = sawnPanel(facts);
+  const work = panel === null ? [] : workAtGauge(panel);
   if (work.length === 0) return [];
-  const hazards: Hazard[] = [];
   const depth = Math.max(...work.map((one) => one.depth));
-  const reach = brief.saw.gaugeReach ?? ruleLength(GAUGE_REACH, brief.unit);
-  if (depth > reach) {
-    hazards.push(makeHazard("deep-panel", "warning", { quantities: { length: { depth, limit: reach } } }));
-  }
+  const reach = brief.saw.gaugeReach ?? roundLength(GAUGE_REACH, unit);
   const bearing = Math.min(...work.map((one) => one.bearing));
-  const limit = ruleLength(SHORT_BEARING, brief.unit);
-  if (bearing < limit) {
-    hazards.push(makeHazard("short-panel-edge", "danger", { quantities: { length: { bearing, limit } } }));
-  }
-  return hazards;
-}
+  const limit = roundLength(SHORT_BEARING, unit);
+  return [
+    ...(depth > reach ? raise("deep-panel", "warning", { quantities: { length: { depth, limit: reach } } }) : []),
+    ...(bearing < limit ? raise("short-panel-edge", "danger", { quantities: { length: { bearing, limit } } }) : []),
+  ];
+};
 
-function narrowRip({ blank }: PanelPlan, { unit }: FilledBrief): Hazard[] {
+/** A rip too narrow for a hand between fence and blade. */
+export const narrowRip: HazardRule = (facts) => {
+  const { unit } = facts;
+  const blank = sawnPanel(facts)?.blank;
+  const limit = roundLength(NARROW_RIP, unit);
+  if (blank === undefined) return [];
   const width = Math.min(blank.width, blank.height);
-  const limit = ruleLength(NARROW_RIP, unit);
   if (width >= limit) return [];
-  const length = { width, limit, lastStretch: ruleLength(PUSHED, unit), pushStick: ruleLength(PUSH_STICK, unit) };
-  return [makeHazard("narrow-rip", "danger", { quantities: { length }, source: PUSH_STICK_SOURCE })];
-}
-
-/**
- * The hazards of cutting the panel.
- *
- * @param panel - how it is cut; absent where there is none, or none is sawn
- * @param brief - the filled brief
- * @returns the hazards
- */
-export function panelHazards(panel: PanelPlan | undefined, brief: FilledBrief): Hazard[] {
-  return panel === undefined ? [] : [...gaugeHazards(panel, brief), ...narrowRip(panel, brief)];
-}
+  const length = { width, limit, lastStretch: roundLength(PUSHED, unit), pushStick: roundLength(PUSH_STICK, unit) };
+  return raise("narrow-rip", "danger", { quantities: { length }, source: PUSH_STICK_SOURCE });
+};

@@ -1,66 +1,91 @@
-import type { Hazard } from "../../core/hazard.js";
-import type { FilledBrief } from "../brief/brief.js";
-import type { ContainedRest } from "../contents/contained-rest.js";
-import type { ContentsStack } from "../contents/contents-stack.js";
-import type { FrameContents } from "../contents/contents-plan.js";
 import { isPane } from "../contents/layer-names.js";
-import type { RoundLength } from "./round-length.js";
-import { ruleLength } from "./common-practice.js";
-import { makeHazard } from "./make-hazard.js";
+import { roundLength, type RoundLength } from "../round-length.js";
+import { raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
 
 /** A lip that laps less than this holds nothing once the wood has moved; common practice, no printed source. */
 const LEAST_LAP: RoundLength = { millimeters: 3, inches: 0.125 };
+/** A distance this small is rounding, as a share of the contents' size. */
+const ROUNDING: number = 1e-12;
 
-/** The stack against the rabbet: too thick, or too thick when the glass is. */
-function stackHazards({ verdict, left, leftAtLeast }: ContentsStack, room: number): Hazard[] {
-  if (verdict === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
-  if (verdict === "tight") {
-    const quantities = { length: { left: leftAtLeast, limit: room } };
-    return [makeHazard("glass-tolerance", "notice", { quantities, source: "EN 572-2 (values from memory)" })];
-  }
-  const quantities = { length: { left, limit: room } };
-  return [makeHazard("shallow-rabbet", "notice", { quantities, facts: { verdict } })];
+const OPENING: string = "geometry of the opening";
+
+/** A frame of four sides is a square, and what it should contain misses its lip. */
+export const missedLip: HazardRule = ({ brief, rest }) => {
+  if (rest === null) return [];
+  const { opening, clearance, contents } = brief;
+  const { width, height, allowance = 0 } = opening.contains!;
+  // Without a lip that is known the contents only have to fill the opening, less what is to be free beside them.
+  const wanted = rest.lip === null || rest.lip === 0 ? clearance + allowance / 2 : 0;
+  const least = wanted + ROUNDING * (width + height + clearance + allowance);
+  const isAcross = rest.pastAcross > least;
+  const isUp = rest.pastUp > least;
+  if (!isAcross && !isUp) return [];
+  const length = {
+    ...(isAcross ? { leftAndRight: rest.pastAcross } : {}),
+    ...(isUp ? { aboveAndBelow: rest.pastUp } : {}),
+  };
+  const parts = { quantities: { length }, facts: { pose: rest.pose }, source: OPENING };
+  if (rest.lip === 0) return raise("unfilled-opening", "notice", parts);
+  // Whoever lays the contents in sees that they miss the lip; a pane that lies on two sides of it alone can drop later on.
+  const signal = contents.some(isPane) ? "warning" : "notice";
+  return raise(rest.lip === null ? "lip-not-known" : "missed-lip", signal, parts);
+};
+
+/** The clearance leaves no contents. */
+export const nothingLeft: HazardRule = ({ brief, contents }) => {
+  if (contents.panel !== null) return [];
+  const quantities = { length: { clearance: brief.clearance } };
+  return raise("no-contents-left", "notice", { quantities, source: OPENING });
+};
+
+/** The rabbet cannot hold level contents. */
+export const seatingImpossible: HazardRule = ({ brief, contents: { panel, seating } }) => {
+  if (panel === null || seating?.possible !== false) return [];
+  return raise("seating-impossible", "notice", {
+    quantities: { angle: { slope: brief.slope } },
+    facts: { reason: seating.reason },
+    source: "geometry of the tilted rabbet",
+  });
+};
+
+/** Whether something goes into the rabbet, as far as is known. */
+function isSeated({ contents: { panel, seating } }: PlanFacts): boolean {
+  return panel !== null && seating?.possible !== false;
 }
 
 /** The least by which the lip laps what it holds, and how far that can slide to one side. */
-function lapAndRoom({ lap }: FrameContents, rest: ContainedRest | null, { clearance }: FilledBrief): [number, number] {
+function lapAndRoom({ contents: { lap }, rest, brief: { clearance } }: PlanFacts): [number, number] {
   if (rest?.pose !== "side-down") return [lap, clearance];
   return [-Math.max(rest.pastAcross, rest.pastUp), Math.max(rest.roomAcross, rest.roomUp)];
 }
 
-/**
- * The hazards of how the contents are seated in the rabbet.
- *
- * @param contents - what goes into the frame
- * @param rest - how a rectangle that a square frame contains lies on its lip; `null` where there is none
- * @param brief - the filled brief
- * @returns the hazards
- */
-export function seatingHazards(contents: FrameContents, rest: ContainedRest | null, brief: FilledBrief): Hazard[] {
-  const { seating, panel, stack } = contents;
-  if (panel === null) {
-    const quantities = { length: { clearance: brief.clearance } };
-    return [makeHazard("no-contents-left", "notice", { quantities, source: "geometry of the opening" })];
+/** The lip laps its contents so little that they can slide off it. Another hazard says that they miss it altogether. */
+export const narrowLip: HazardRule = (facts) => {
+  const { brief, contents, unit } = facts;
+  const [lap, room] = lapAndRoom(facts);
+  const limit = Math.max(roundLength(LEAST_LAP, unit), room);
+  if (contents.panel === null || contents.seating?.possible !== true || !(lap > 0 && lap < limit)) return [];
+  const signal = brief.contents.some(isPane) ? "warning" : "caution";
+  return raise("narrow-lip", signal, { quantities: { length: { lap, limit } } });
+};
+
+/** The stack against the rabbet: too thick, or too thick when the glass is. */
+export const stackDepth: HazardRule = (facts) => {
+  const { stack } = facts.contents;
+  if (!isSeated(facts) || stack === null) return [];
+  const { verdict, left, leftAtLeast } = stack;
+  if (verdict === null || left === null || leftAtLeast === null || verdict === "roomy") return [];
+  const limit = facts.brief.fastenerRoom;
+  if (verdict === "tight") {
+    const quantities = { length: { left: leftAtLeast, limit } };
+    return raise("glass-tolerance", "notice", { quantities, source: "EN 572-2 (values from memory)" });
   }
-  if (seating?.possible === false) {
-    return [
-      makeHazard("seating-impossible", "notice", {
-        quantities: { angle: { slope: brief.slope } },
-        facts: { reason: seating.reason },
-        source: "geometry of the tilted rabbet",
-      }),
-    ];
-  }
-  const hazards = stack === null ? [] : stackHazards(stack, brief.fastenerRoom);
-  if (brief.measured !== undefined && brief.slope !== 0 && brief.contents.length > 0) {
-    hazards.push(makeHazard("seating-not-known", "notice", { quantities: { angle: { slope: brief.slope } } }));
-  }
-  const [lap, room] = lapAndRoom(contents, rest, brief);
-  const limit = Math.max(ruleLength(LEAST_LAP, brief.unit), room);
-  // Another hazard says that contents miss the lip altogether.
-  if (seating?.possible === true && lap > 0 && lap < limit) {
-    const signal = brief.contents.some(isPane) ? "warning" : "caution";
-    hazards.unshift(makeHazard("narrow-lip", signal, { quantities: { length: { lap, limit } } }));
-  }
-  return hazards;
-}
+  return raise("shallow-rabbet", "notice", { quantities: { length: { left, limit } }, facts: { verdict } });
+};
+
+/** Level measures do not tell how contents lie in a rabbet that leans. */
+export const seatingNotKnown: HazardRule = (facts) => {
+  const { measured, slope, contents } = facts.brief;
+  if (!isSeated(facts) || measured === undefined || slope === 0 || contents.length === 0) return [];
+  return raise("seating-not-known", "notice", { quantities: { angle: { slope } } });
+};

@@ -1,5 +1,5 @@
 import type { LengthUnit } from "../../core/geometry-types.js";
-import { lumberOf, METERS, volumeIn } from "../../wood/internal.js";
+import { lumberOf, volumeIn } from "../../wood/internal.js";
 import type { FilledBrief } from "../brief/brief.js";
 import type { FrameContents } from "../contents/contents-plan.js";
 import type { FrameGeometry } from "../frame-geometry.js";
@@ -49,7 +49,7 @@ export interface FrameMaterials {
 
 /** Mass of a volume; `null` where either is not known. */
 function massOf(volume: number | null, density: number | null, unit: LengthUnit): number | null {
-  return volume === null || density === null ? null : finiteOrNull(volumeIn(volume * density, METERS[unit]));
+  return volume === null || density === null ? null : finiteOrNull(volumeIn(volume * density, unit, "m"));
 }
 
 function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUnit): MoldingLumber | null {
@@ -65,12 +65,6 @@ function moldingBlank({ profile }: FrameGeometry, length: number, unit: LengthUn
  * The molding weighs its exact volume times the density of its wood. A layer weighs area times thickness times density, its area being the opening's less the
  * clearance. The cost of the molding counts its pieces, the stick that they use up or the lumber that they are milled from. The cost of a layer counts one piece or
  * the area of the rectangle that it is cut from: the brief's sheet, or else the upright box round it.
- *
- * @param brief - the filled brief
- * @param geometry - the frame
- * @param rough - what one piece takes of its stick
- * @param contents - what goes in
- * @returns lengths, lumber, masses and costs
  */
 export function frameMaterials(
   brief: FilledBrief,

@@ -83,10 +83,6 @@ function whatIsUnknown({ measured }: FilledBrief, { isKnown }: SectionMovement):
  * Both ends of a piece keep their places along it while its section moves, so a point that moves outward by d stands off the plane of its joint by d sin h
  * more. Pressed together, the ends touch where d is least and stand open by 2 (most - least) sin h where it is most. The lines through the touching points
  * keep their lengths, so every other point's polygon grows by its own d less the least: no opening ever becomes smaller.
- *
- * @param brief - the filled brief
- * @param geometry - the frame
- * @returns the movement; `null` where the wood is not known
  */
 export function frameMovement(brief: FilledBrief, geometry: FrameGeometry): FrameMovement | null {
   if (brief.species === undefined) return null;

@@ -5,12 +5,7 @@ import type { LayerMaterial } from "../brief/brief.js";
 /** What a layer is, in one word. */
 export type LayerKind = "glass" | "acrylic" | "sheet" | "wood";
 
-/**
- * What a layer is, in one word.
- *
- * @param material - what the brief says of it
- * @returns the word; `null` when the brief says nothing
- */
+/** What a layer is, in one word. `null` where the brief says nothing. */
 export function layerKind(material: LayerMaterial | undefined): LayerKind | null {
   if (material === undefined) return null;
   if (typeof material === "string") return material;
@@ -18,24 +13,14 @@ export function layerKind(material: LayerMaterial | undefined): LayerKind | null
 }
 
 /**
- * The density of a wood when the frame is made.
- *
- * @param species - the wood, if it is known
- * @param moisture - its moisture then
- * @returns kilograms per cubic meter; `null` where the wood or its specific gravity is not known
+ * The density of a wood when the frame is made. In kilograms per cubic meter; `null` where the wood or its specific gravity is not known.
  */
 export function densityOfWood(species: Wood | undefined, moisture: Moisture): number | null {
   if (species === undefined || readWood(species).specificGravity === null) return null;
   return woodDensity({ species, moisture });
 }
 
-/**
- * The density of a layer when the frame is made.
- *
- * @param material - what the brief says of it
- * @param moisture - moisture of solid wood then
- * @returns kilograms per cubic meter; `null` where it is not known
- */
+/** The density of a layer when the frame is made. In kilograms per cubic meter; `null` where it is not known. */
 export function densityOfLayer(material: LayerMaterial | undefined, moisture: Moisture): number | null {
   if (material === undefined) return null;
   if (typeof material === "object" && "species" in material) return densityOfWood(material.species, moisture);

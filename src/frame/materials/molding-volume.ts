@@ -23,9 +23,6 @@ export interface MoldingLumber {
  * centroid: L + 2 (out(centroid) - out(longest)) tan h with L the length of the longest arris. All pieces together are area times the way round the polygon on
  * which the centroid runs.
  *
- * @param geometry - the frame
- * @param profile - its molding's section
- * @returns the volume in the cube of the frame's unit
  * @see Pappus of Alexandria, Collection, book VII: a ring's volume is the area times the way of its centroid (value from memory)
  */
 export function moldingVolume(geometry: FrameGeometry, profile: Profile): number {
@@ -36,12 +33,7 @@ export function moldingVolume(geometry: FrameGeometry, profile: Profile): number
   return sectionArea(profile) * length * count;
 }
 
-/**
- * The upright box round a section as it is milled.
- *
- * @param profile - the molding's section
- * @returns its width and thickness
- */
+/** The upright box round a section as it is milled. */
 export function lumberSection(profile: Profile): Pick<MoldingLumber, "width" | "thickness"> {
   const { width, height } = sectionExtent(profile, 0);
   return { width, thickness: height };

@@ -49,14 +49,7 @@ function quantityOf(
   }
 }
 
-/**
- * What a part costs.
- *
- * @param cost - what the brief says
- * @param quantities - what the part takes
- * @param unit - the brief's unit
- * @returns the quantity and the total; `null` without a cost
- */
+/** What a part costs. `null` without a cost. */
 export function partCost(cost: Cost | undefined, quantities: PartQuantities, unit: LengthUnit): PartCost | null {
   if (cost === undefined) return null;
   if (typeof cost === "number") return { quantity: quantities.pieces, total: quantities.pieces * cost };

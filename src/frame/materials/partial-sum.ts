@@ -10,20 +10,12 @@ export interface PartialSum {
 
 /**
  * A number that can be computed with, or `null`: a quantity of a brief at the edge of what lengths may be can leave the doubles.
- *
- * @param value - the number
- * @returns the same, or `null` beyond the doubles
  */
 export function finiteOrNull(value: number): number | null {
   return Number.isFinite(value) ? value : null;
 }
 
-/**
- * Adds up what is known.
- *
- * @param terms - every term with its name; `null` where it is not known
- * @returns the sum and what is not in it
- */
+/** Adds up what is known. A term that is not known is `null`. */
 export function partialSum(terms: readonly { readonly name: string; readonly value: number | null }[]): PartialSum {
   const known = terms.flatMap(({ value }) => value ?? []);
   const total = known.length === 0 ? null : finiteOrNull(known.reduce((sum, value) => sum + value, 0));

@@ -1,9 +1,4 @@
-/**
- * The least and the greatest of any number of values.
- *
- * @param numbers - one or more
- * @returns both; infinities where there is none
- */
+/** The least and the greatest of any number of values. */
 export function rangeOf(numbers: readonly number[]): readonly [least: number, most: number] {
   return numbers.reduce<[number, number]>(
     ([least, most], one) => [Math.min(least, one), Math.max(most, one)],

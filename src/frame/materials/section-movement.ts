@@ -14,13 +14,7 @@ export interface SectionMovement {
   readonly points: readonly PlacedArris[];
   /** Whether the section is known: if not, sloping pieces are taken to move as much as their faster direction everywhere. */
   readonly isKnown: boolean;
-  /**
-   * How the section moves from one moisture content to another.
-   *
-   * @param from - percent
-   * @param to - percent
-   * @returns the shift of every point
-   */
+  /** How the section moves from one moisture content to another. */
   readonly shift: (from: number, to: number) => OutwardShift;
 }
 
@@ -30,10 +24,6 @@ export interface SectionMovement {
  * Its width stretches by e and its thickness by f. A point at x and y of the section stands at out = x cos s - y sin s, so it moves outward by e x cos s - f y
  * sin s = out (e cos² s + f sin² s) + up (e - f) sin s cos s. For a molding known by level measures alone the second part is not known, except at slope 0 and
  * upright, where it is zero.
- *
- * @param brief - the filled brief, with a species
- * @param geometry - the frame
- * @returns the section's points and how they move
  */
 export function sectionMovement(brief: FilledBrief, geometry: FrameGeometry): SectionMovement {
   const { slope, profile } = brief;

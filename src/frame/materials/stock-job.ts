@@ -1,38 +1,22 @@
-import {
-  checkFields,
-  checkInteger,
-  checkLength,
-  checkLengthOrZero,
-  checkNumber,
-  MAX_LENGTH,
-  refuse,
-} from "../../core/check.js";
+import { inOrder, MAX_LENGTH, refuse } from "../../core/check.js";
+import { LENGTH, LENGTH_OR_ZERO, readField, type FieldCheck, type Fields } from "../../core/field.js";
 import { tanDeg } from "../../core/degrees.js";
 import type { Profile } from "../../profile/index.js";
-import type { StockJob, StockStick } from "../../stock/index.js";
-import type { RoughMethod } from "../brief/brief.js";
-import { checkSticks } from "../../stock/internal.js";
+import type { StockJob } from "../../stock/index.js";
+import type { BriefBase } from "../brief/brief.js";
+import { readRough } from "../brief/read-rough.js";
+import { readSticks } from "../../stock/internal.js";
 import { checkGeometry } from "../check-geometry.js";
 import type { FrameGeometry } from "../frame-geometry.js";
-import { checkRough } from "../sawing/check-rough.js";
 import { roughPiece } from "../sawing/rough-length.js";
 
 /** Options of {@link stockJob}. */
-export interface StockJobOptions {
+export interface StockJobOptions
+  extends Pick<BriefBase<string>, "rough">, Pick<StockJob, "sticks" | "keep" | "credit" | "resolution"> {
   /** Width of the saw cut, 0 or more. */
   readonly kerf: number;
-  /** How pieces are parted from the stick; default `{ method: "none" }`. */
-  readonly rough?: RoughMethod | undefined;
-  /** The sticks on offer. */
-  readonly sticks: readonly StockStick[];
   /** Length lost at each end of a stick; default one cut, so that a long point never starts on the raw end. */
   readonly trim?: number | undefined;
-  /** Shortest offcut worth keeping; without it none is, or with a credit every one. */
-  readonly keep?: number | undefined;
-  /** Worth of a kept offcut per length; default 0. */
-  readonly credit?: number | undefined;
-  /** The grid on which lengths are compared; default as `fitStock` chooses. */
-  readonly resolution?: number | undefined;
   /** How many such frames are made, an integer from 1 to 1e6; default 1. */
   readonly frames?: number | undefined;
   /**
@@ -42,20 +26,24 @@ export interface StockJobOptions {
   readonly bothFacesGood?: boolean | undefined;
 }
 
-/** The options that there are. */
-const OPTIONS: readonly (keyof StockJobOptions)[] = [
-  ...(["kerf", "rough", "sticks", "trim", "keep", "credit", "resolution", "frames", "bothFacesGood"] as const),
-];
+const flag: FieldCheck<boolean> = (value, path) =>
+  typeof value === "boolean" ? value : refuse("type", path, value, "true or false");
+const OPTIONS: Fields<StockJobOptions> = {
+  kerf: LENGTH_OR_ZERO,
+  rough: { kind: "optional", of: readRough },
+  sticks: readSticks,
+  trim: { kind: "optional", of: LENGTH_OR_ZERO },
+  keep: { kind: "optional", of: LENGTH_OR_ZERO },
+  credit: { kind: "optional", of: { kind: "number", min: 0, max: MAX_LENGTH } },
+  resolution: { kind: "optional", of: LENGTH },
+  frames: { kind: "optional", of: { kind: "integer", min: 1, max: 1e6 } },
+  bothFacesGood: { kind: "optional", of: flag },
+};
 
 /** Points this close, as a share of the section's size, are the same after half a roll. */
 const SAME_POINT: number = 1e-9;
 
-/**
- * Whether a section is the same after half a roll about its middle.
- *
- * @param profile - the molding's section
- * @returns true when every corner has a partner opposite
- */
+/** Whether a section is the same after half a roll about its middle. */
 function unchangedByHalfRoll(profile: Profile): boolean {
   const xs = profile.outline.map((point) => point.x);
   const ys = profile.outline.map((point) => point.y);
@@ -76,48 +64,15 @@ function sharedCut(geometry: FrameGeometry, wanted: boolean): { share?: { key: s
   return { share: { key: "side", saving: (longest.out - shortest.out) * tanDeg(geometry.corners[0].planMiter) } };
 }
 
-/** Sticks of the job's own, with nothing in them but what was given. */
-function copySticks(value: unknown): StockStick[] {
-  return checkSticks(value, "sticks").map(({ id, length, count, cost, defects }, k) => {
-    const given = (value as readonly StockStick[])[k]!;
-    return {
-      id,
-      length,
-      ...(given.count === undefined ? {} : { count }),
-      ...(given.cost === undefined ? {} : { cost }),
-      ...(given.defects === undefined ? {} : { defects }),
-    };
-  });
-}
-
-/** An option that may be left out, checked where it is given. */
-function optional(value: unknown, check: (value: unknown) => number): number | undefined {
-  return value === undefined ? undefined : check(value);
-}
-
-/**
- * The job of a geometry that needs no check.
- *
- * @param geometry - of the library's own making, or checked
- * @param options - as for {@link stockJob}
- * @returns the job
- */
+/** The job of a geometry and of options that need no check. */
 export function stockJobOf(geometry: FrameGeometry, options: StockJobOptions): StockJob {
-  const given = checkFields(options, "", OPTIONS);
-  const kerf = checkLengthOrZero(given["kerf"], "kerf");
-  const { rough: parting = { method: "none" }, bothFacesGood = false } = given;
-  const rough = checkRough(checkFields(parting, "rough", ["method", "allowance"]));
-  const sticks = copySticks(given["sticks"]);
-  const trim = optional(given["trim"], (value) => checkLengthOrZero(value, "trim"));
-  const keep = optional(given["keep"], (value) => checkLengthOrZero(value, "keep"));
-  const credit = optional(given["credit"], (value) => checkNumber(value, "credit", 0, MAX_LENGTH));
-  const resolution = optional(given["resolution"], (value) => checkLength(value, "resolution"));
-  const frames = optional(given["frames"], (value) => checkInteger(value, "frames", 1, 1e6)) ?? 1;
-  if (typeof bothFacesGood !== "boolean") refuse("type", "bothFacesGood", bothFacesGood, "true or false");
+  const { kerf, rough = { method: "none" }, sticks, frames = 1, bothFacesGood = false } = options;
+  const { trim, keep, credit, resolution } = options;
   const ringPiece = geometry.pieces[0];
   const piece = roughPiece(ringPiece.longest.length, ringPiece.end, kerf, rough);
-  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood === true) : {};
+  const share = rough.method === "none" ? sharedCut(geometry, bothFacesGood) : {};
   return {
+    schemaVersion: 1,
     pieces: [{ id: "side", length: piece.length, count: ringPiece.count * frames, ...share }],
     sticks,
     kerf: piece.kerfAlong,
@@ -148,5 +103,6 @@ export function stockJobOf(geometry: FrameGeometry, options: StockJobOptions): S
  * ```
  */
 export function stockJob(geometry: FrameGeometry, options: StockJobOptions): StockJob {
-  return stockJobOf(checkGeometry(geometry), options);
+  const checked = checkGeometry(geometry);
+  return stockJobOf(checked, readField<StockJobOptions>({ kind: "record", fields: OPTIONS }, options, "", inOrder));
 }

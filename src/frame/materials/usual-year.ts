@@ -22,12 +22,7 @@ export interface Year {
   readonly seasons: readonly number[];
 }
 
-/**
- * The moisture of the wood over a brief's seasons.
- *
- * @param moisture - what the brief says; by default 8 % when made, then 6 and 12 %
- * @returns moisture contents in percent
- */
+/** The moisture of the wood over a brief's seasons. By default 8 % when made, then 6 and 12 %. */
 export function moistureYear(moisture: FrameMoisture = USUAL_MOISTURE): Year {
   const { made, seasons } = moisture;
   return {
@@ -38,9 +33,6 @@ export function moistureYear(moisture: FrameMoisture = USUAL_MOISTURE): Year {
 
 /**
  * The temperature of what goes in over a brief's seasons: those of the climates that the brief names, and the usual ones where it names none.
- *
- * @param moisture - what the brief says
- * @returns temperatures in degrees Celsius
  */
 export function temperatureYear(moisture: FrameMoisture | undefined): Year {
   const { made, seasons } = USUAL_TEMPERATURES;

@@ -1,6 +1,7 @@
 import { closingGraduations } from "../../closure/internal.js";
 import type { OpenEnd, SettingChoice } from "../../closure/index.js";
 import type { Saw, ScaleSetting } from "../../saw/index.js";
+import { type FrameGeometry, jointWidth } from "../frame-geometry.js";
 import type { LayResult } from "./lay-result.js";
 import { flatTwin } from "./lying-plane.js";
 
@@ -50,26 +51,13 @@ function reachOf(saw: Saw, { first, second }: LayResult, scale: "miter" | "bevel
  *
  * Rolled by r away from its place in the frame, a stick is cut like a stick that lies flat, of a frame of slope r. A ring of such cuts opens alike, and the
  * slope at which it closes is off by as much. So the graduations are looked for at the slope r, among those that the saw reaches.
- *
- * @param sides - number of sides
- * @param width - joint width
- * @param acceptedGap - the accepted gap
- * @param saw - the saw
- * @param lay - how the stick lies
- * @returns the nearest graduations, the best, and how far these were looked for
  */
-export function graduationsFor(
-  sides: number,
-  width: number,
-  acceptedGap: number,
-  saw: Saw,
-  lay: LayResult,
-): Graduations {
+export function graduationsFor(geometry: FrameGeometry, acceptedGap: number, saw: Saw, lay: LayResult): Graduations {
   const twin = flatTwin(lay.rotation);
   // Only sizes are looked at: the lay decides to which hand the blade leans, and a graduation beyond 0 would be on the other hand.
   const { nearest, best, slopeRange } = closingGraduations({
-    sides,
-    width,
+    sides: geometry.sides,
+    width: jointWidth(geometry),
     slope: Math.abs(twin),
     acceptedGap,
     step: saw.miter.step,

@@ -39,10 +39,7 @@ function isSteady({ placement, lying }: WeighedLay): boolean {
  *
  * A stick on its back or its face is taken to be steady wherever its center of gravity is above what it rests on. It is as low as it can be, and the fence is
  * beside it. A stick on an edge is not steady where it is high and narrow. A stick in a cradle is not either, since the cradle has to be made and held. Common
- * practice, no printed source.
- *
- * @param lay - how the stick lies
- * @returns the wishes that it does not meet, the weightiest first
+ * practice, no printed source. The weightiest come first.
  */
 export function givenUpBy(lay: WeighedLay): readonly LayWish[] {
   const { placement, shows } = lay;
@@ -68,10 +65,7 @@ function loss({ depthInDoubt, givenUp }: Rival): number {
 
 /**
  * The lay to choose among those that the saw can cut. One that it surely cuts deep enough comes first, then a steady one, then one with the piece on the open
- * side of the blade, then one with the showing side up. Among equals the first is taken.
- *
- * @param lays - the lays
- * @returns the best of those that are possible, or `null`
+ * side of the blade, then one with the showing side up. Among equals the first is taken. `null` where none is possible.
  */
 export function preferredLay<T extends Rival>(lays: readonly T[]): T | null {
   return lays

@@ -12,7 +12,7 @@ import {
   type Saw,
   type ShowingSide,
 } from "../../saw/index.js";
-import { cutSizeKernel, placementKernel, wedgeUnder, type SideSurfaces } from "../../saw/internal.js";
+import { cutSizeKernel, placementKernel, wedgeUnder, type RolledStick, type SideSurfaces } from "../../saw/internal.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { Profile } from "../../profile/index.js";
 import { givenUpBy, type LayWish } from "./lay-preference.js";
@@ -85,13 +85,7 @@ const MIRRORED: readonly (readonly [Hand, Hand])[] = [
   ["right", "left"],
 ];
 
-/**
- * Greatest height of work that a saw cuts through at a bevel.
- *
- * @param saw - the saw
- * @param bevel - the bevel in degrees
- * @returns the height; infinite where the saw does not say
- */
+/** Greatest height of work that a saw cuts through at a bevel. Infinite where the saw does not say. */
 export function depthAt(saw: Saw, bevel: number): number {
   if (saw.depth === undefined) return Infinity;
   const tilted = saw.depth * cosDeg(bevel);
@@ -121,20 +115,14 @@ function supportObstacles(lay: Lay, lying: LyingSection, cradle: Cradle | null):
  * blade: that is the lay's, since the blade leans over the wood whose higher part is the shorter.
  */
 function placeBoth(
-  question: LayQuestion,
+  { cuts, lay, saw }: LayQuestion,
   setting: SawSetting,
-  rotation: number,
-  tilt: number,
-  isLying: boolean,
+  stick: RolledStick,
 ): { first: CutPlacement; second: CutPlacement } {
-  const { cuts, lay, saw, sides, shows } = question;
-  const [roll, look] = [
-    { rotation, tilt },
-    { isLying, sides, shows },
-  ];
-  const facing = sawSetting(cuts.start, lay);
-  const first = (kept: Hand): CutPlacement => placementKernel(cuts.end, setting, roll, saw, kept, look);
-  const second = (kept: Hand): CutPlacement => placementKernel(cuts.start, facing, roll, saw, kept, look);
+  const end = { cut: cuts.end, setting };
+  const start = { cut: cuts.start, setting: sawSetting(cuts.start, lay) };
+  const first = (kept: Hand): CutPlacement => placementKernel(end, stick, saw, kept);
+  const second = (kept: Hand): CutPlacement => placementKernel(start, stick, saw, kept);
   const firsts = { left: first("left"), right: first("right") };
   const seconds = { left: second("left"), right: second("right") };
   const leansBothWays = saw.bevel.left > 0 && saw.bevel.right > 0;
@@ -147,21 +135,20 @@ function placeBoth(
   return pairs.reduce((best, pair) => (obstacles(pair) < obstacles(best) ? pair : best));
 }
 
-/**
- * Works out one lay: settings of both ends, how the stick lies, and the obstacles.
- *
- * @param question - lay, cuts, section and saw
- * @returns the result
- */
+/** Works out one lay: settings of both ends, how the stick lies, and the obstacles. */
 export function layResult(question: LayQuestion): LayResult {
-  const { lay, cuts, profile, saw, unit, shows } = question;
+  const { lay, cuts, profile, saw, unit, shows, sides } = question;
   const { slope } = cuts.end;
   const setting = sawSetting(cuts.end, lay);
   const { miter, bevel } = setting;
   const rotation = layRotation(lay, slope);
   const tilt = checkTilt(lay, slope);
   const lying = profile === null ? null : lieSection(profile, { slope, lay });
-  const { first, second } = placeBoth(question, setting, rotation, tilt, lying?.steady === true);
+  const { first, second } = placeBoth(question, setting, {
+    rotation,
+    tilt,
+    look: { isLying: lying?.steady === true, sides, shows },
+  });
   const cradle = profile !== null && lay === "propped" && first.cradled ? wedgeUnder(profile, slope) : null;
   const obstacles: Obstacle[] = [];
   for (const obstacle of [...first.obstacles, ...second.obstacles]) {

@@ -5,21 +5,14 @@ import { settingKernel } from "../../miter/internal.js";
 /**
  * The slope of the frame whose sticks, lying flat, are cut like a stick rolled by an angle. It is the angle itself, or half a turn from it, which swaps hands
  * and changes no size.
- *
- * @param rotation - the roll in degrees, -360 to 360
- * @returns degrees, -90 to 90
  */
 export function flatTwin(rotation: number): number {
   return Math.abs(rotation) <= 90 ? rotation : rotation - 180 * Math.round(rotation / 180);
 }
 
 /**
- * The plane that a setting cuts, in the stick's own axes: `sawSetting` the other way round.
- *
- * @param setting - miter and bevel in degrees, strictly between -90 and 90
- * @param end - which end is cut
- * @param tilt - angle of the stick's back to the table in degrees
- * @returns the unit normal, out of the wood
+ * The plane that a setting cuts, in the stick's own axes: `sawSetting` the other way round. Miter and bevel lie strictly between -90 and 90 degrees. The normal
+ * is a unit vector out of the wood.
  */
 export function planeOf(setting: SawSetting, end: "start" | "end", tilt: number): CutPlane {
   const { miter, bevel } = setting;
@@ -33,14 +26,7 @@ export function planeOf(setting: SawSetting, end: "start" | "end", tilt: number)
   };
 }
 
-/**
- * A setting as it would be if the stick lay flat.
- *
- * @param setting - miter and bevel in degrees, as it lies
- * @param tilt - angle of its back to the table in degrees
- * @returns miter and bevel lying flat
- */
+/** A setting as it would be if the stick lay flat. */
 export function lyingFlat(setting: SawSetting, tilt: number): SawSetting {
-  const { along, across, through } = planeOf(setting, "end", tilt);
-  return settingKernel(along, across, through, 0);
+  return settingKernel(planeOf(setting, "end", tilt), 0);
 }

@@ -32,11 +32,6 @@ function direction(from: Point, to: Point): Point {
  *
  * On a surface that leaves the arris in the section's direction e, the end recedes by q = (across, through) . e / |along| for every unit, so the point's angle
  * is atan(1 / q).
- *
- * @param profile - the molding's section
- * @param index - the arris, as an index into the outline
- * @param cut - the end's cut
- * @returns degrees
  */
 function pointAngleAt(profile: Profile, index: number, cut: EndCut): number {
   const { along, across, through } = cut.plane;
@@ -60,10 +55,6 @@ function cornerAngle(profile: Profile, index: number): number {
 
 /**
  * Chooses the arris along which a piece's length is best taken: the longest, since a tape hooks over its long points.
- *
- * @param piece - the piece
- * @param profile - the molding's section, where it is known
- * @returns the arris, its length and whether a tape can hook there
  */
 export function measureAlong(piece: RingPiece, profile: Profile | null): MeasureAlong {
   const { arris, length } = piece.longest;

@@ -1,9 +1,36 @@
 import type { HazardCode } from "../../core/hazard.js";
-import type { CutPlacement, CutSize, StopContact } from "../../saw/index.js";
+import type { CutPlacement, CutSize, Hand, StopContact } from "../../saw/index.js";
 import type { MeasureAlong } from "./measure-along.js";
-import type { OperationKind } from "./operation-kind.js";
 import type { GraduationSetting } from "./graduations.js";
-import type { StopRule } from "./stop-rule.js";
+
+/** What an operation does to the stick. */
+export type OperationKind =
+  /** Crosscuts a rough piece off the stick. */
+  | "crosscut"
+  /** Cuts the first end of a piece. */
+  | "first-end"
+  /** Cuts the second end and so gives the piece its length. */
+  | "second-end";
+
+/** Where a stop may stand at a cut, and what touches it. */
+export interface StopRule {
+  /** The hand of the blade on which a stop may stand: that of the part that is kept. */
+  readonly side: Hand;
+  /** The hand on which none may ever stand: that of the part that comes free, which would be caught between stop and blade. */
+  readonly never: Hand;
+  /** What touches it: the long point of the end that is finished, or a square end; `null` where the cut is made without a stop. */
+  readonly touches: "long-point" | "square-end" | null;
+  /** Which end of the piece that is; `null` without a stop. */
+  readonly end: "start" | "end" | null;
+  /** Least level distance from the fence of what touches; `null` without a stop or a known section. */
+  readonly fromFence: number | null;
+  /** Whether this cut frees the part that is kept from the stick, so that it then lies between blade and stop. */
+  readonly comesFree: boolean;
+  /** Whether the stop sits on a gauge's own fence and travels with the piece; on the fence of a miter saw it stays where it is. */
+  readonly travels: boolean;
+  /** Whether the part that is kept would be caught between the blade and a stop that stays, so that the stop may only set the length and is moved away before the cut. */
+  readonly moveAway: boolean;
+}
 
 /** One instruction for a person at the saw. */
 export interface Operation {

@@ -1,6 +1,15 @@
 import type { EndCut } from "../../miter/index.js";
 import type { StockStick } from "../../stock/index.js";
 import type { RoughMethod } from "../brief/brief.js";
+import { checkLength, checkObject, checkWord } from "../../core/check.js";
+
+/** Checks how pieces are parted from the stick. */
+export function checkRough(value: unknown): RoughMethod {
+  const rough = checkObject(value, "rough");
+  const method = checkWord(rough["method"], "rough.method", ["none", "square", "mitered"]);
+  if (method === "none") return { method };
+  return { method, allowance: checkLength(rough["allowance"], "rough.allowance") };
+}
 
 /** What a piece takes of its stick before it is finished. */
 export interface RoughPiece {
@@ -19,12 +28,6 @@ export interface RoughPiece {
  *
  * A cut takes kerf / |plane.along| of the stick's length, whatever the lay. Cut direct, a piece has the pitch L + kerf / cos h; crosscut square
  * L + 2 allowance + kerf; parted with the finished cut of one end L + allowance + kerf / cos h.
- *
- * @param longest - the finished length L along the longest arris
- * @param cut - an end cut
- * @param kerf - width of the saw cut
- * @param rough - how pieces are parted
- * @returns length, pitch and kerf along the stick
  */
 export function roughPiece(longest: number, cut: EndCut, kerf: number, rough: RoughMethod): RoughPiece {
   const mitered = kerf / Math.abs(cut.plane.along);
@@ -35,13 +38,7 @@ export function roughPiece(longest: number, cut: EndCut, kerf: number, rough: Ro
   return { method, length, pitch: length + kerfAlong, kerfAlong };
 }
 
-/**
- * Whether none of the sticks on offer is long enough for a piece between its two trimmed ends.
- *
- * @param sticks - the sticks on offer
- * @param piece - what one piece takes
- * @returns true when there are sticks and all are too short
- */
+/** Whether none of the sticks on offer is long enough for a piece between its two trimmed ends. */
 export function sticksTooShort(sticks: readonly StockStick[], piece: RoughPiece): boolean {
   return sticks.length > 0 && sticks.every(({ length }) => length < piece.length + 2 * piece.kerfAlong);
 }

@@ -1,8 +1,8 @@
 import type { Hazard } from "../../core/hazard.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
 import type { Lay } from "../../miter/index.js";
-import type { Cradle, Saw, ShowingSide, StopContact } from "../../saw/index.js";
-import type { RoughMethod } from "../brief/brief.js";
+import type { Cradle, Saw, StopContact } from "../../saw/index.js";
+import type { BriefBase } from "../brief/brief.js";
 import type { LayResult } from "./lay-result.js";
 import type { Operation } from "./operation.js";
 import type { RoughPiece } from "./rough-length.js";
@@ -10,21 +10,13 @@ import type { Graduations } from "./graduations.js";
 import type { TestCuts } from "./test-cuts.js";
 
 /** Options of `sawPlan`. */
-export interface SawPlanOptions {
-  /** The saw; default `tableSaw()`. */
-  readonly saw?: Saw | undefined;
-  /** Width of the saw cut; default 3.2 mm or 1/8 in, a full carbide kerf (common practice, no printed source). */
-  readonly kerf?: number | undefined;
-  /** How pieces are parted from the stick; default `{ method: "none" }`. */
-  readonly rough?: RoughMethod | undefined;
+export interface SawPlanOptions extends Pick<BriefBase<string>, "saw" | "kerf" | "rough" | "shows"> {
   /** The lay to use; a rotation that is that of a named lay stands for it. Default: of those that work the one that gives up least, see `sawPlan`. */
   readonly lay?: Lay | undefined;
   /** Unit of the geometry's lengths, for hazards and the defaults of lengths; default `"mm"`. */
   readonly unit?: LengthUnit | undefined;
   /** The accepted gap at the last joint, for hazards; default 0.25 mm or 0.01 in, which is just seen (common practice, no printed source). */
   readonly acceptedGap?: number | undefined;
-  /** The side that shows in the finished frame; default the face. */
-  readonly shows?: ShowingSide | undefined;
 }
 
 /** How a frame's pieces are cut on one saw. */

@@ -1,22 +1,22 @@
 import type { Filled, LengthUnit } from "../../core/geometry-types.js";
-import { checkLength, checkLengthOrZero, checkObject, checkWord } from "../../core/check.js";
+import { checkLength, checkLengthOrZero, checkObject, checkWord, inOrder } from "../../core/check.js";
+import { checkUnit } from "../../core/unit-sizes.js";
 import { joinCorner, layRotation, type EndCut, type Lay, type LayName } from "../../miter/index.js";
 import { parseSaw, stopContact, tableSaw, type CutPlacement, type Saw, type ShowingSide } from "../../saw/index.js";
 import { SQUARE_SIDES, sideSurfaces, type SideSurfaces } from "../../saw/internal.js";
 import type { RoughMethod } from "../brief/brief.js";
 import { checkGeometry } from "../check-geometry.js";
-import { sawingHazards } from "../hazards/sawing-hazards.js";
+import { SAWING_RULES } from "../hazards/hazard-rules.js";
+import type { RaisedHazard, SawingFacts } from "../hazards/hazard-rule.js";
 import type { SawPlan, SawPlanOptions } from "./saw-plan-types.js";
 import type { FrameGeometry } from "../frame-geometry.js";
 import { layResult, type LayResult } from "./lay-result.js";
 import { preferredLay } from "./lay-preference.js";
 import { measureAlong } from "./measure-along.js";
-import type { OperationKind } from "./operation-kind.js";
-import type { Operation } from "./operation.js";
-import { checkRough } from "./check-rough.js";
+import type { Operation, OperationKind } from "./operation.js";
+import { readRough } from "../brief/read-rough.js";
 import { roughPiece, type RoughPiece } from "./rough-length.js";
 import { stopRule } from "./stop-rule.js";
-import { jointWidth } from "../joint-width.js";
 import { graduationsFor } from "./graduations.js";
 import { testCuts } from "./test-cuts.js";
 import { usualAcceptedGap, usualKerf } from "./usual-lengths.js";
@@ -99,17 +99,11 @@ function operationsFor(work: Work, result: LayResult, piece: RoughPiece): Operat
   return operations;
 }
 
-/**
- * Plans the sawing of checked input.
- *
- * @param geometry - the frame
- * @param options - saw, kerf, rough, lay, unit, accepted gap and the side that shows, all given
- * @returns the plan
- */
+/** Plans the sawing of checked input, but for its hazards. */
 export function planSawing(
   geometry: FrameGeometry,
   options: Filled<Omit<SawPlanOptions, "lay">> & { readonly lay: Lay | undefined },
-): SawPlan {
+): SawingFacts {
   const { saw, kerf, rough, lay, unit, acceptedGap, shows } = options;
   const ringPiece = geometry.pieces[0];
   const { profile } = geometry;
@@ -121,30 +115,35 @@ export function planSawing(
   const lays = wanted.map((name) => layResult({ lay: name, cuts: ringPiece, profile, saw, unit, shows, sides }));
   const chosen = preferredLay(asked === undefined ? lays : lays.filter((result) => result.lay === asked));
   const piece = roughPiece(ringPiece.longest.length, ringPiece.end, kerf, rough);
-  const graduations =
-    chosen === null ? null : graduationsFor(geometry.sides, jointWidth(geometry), acceptedGap, saw, chosen);
+  const graduations = chosen === null ? null : graduationsFor(geometry, acceptedGap, saw, chosen);
   const best = graduations === null ? null : { miter: graduations.best.miter, bevel: graduations.best.bevel };
   const operations =
     chosen === null || best === null
       ? []
       : operationsFor({ geometry, saw, rough, unit, shows, sides, graduations: best }, chosen, piece);
-  const bare = {
+  const sawing = {
     saw,
     lays,
     lay: chosen,
     graduations,
-    testCuts: chosen === null ? null : testCuts(geometry, chosen, piece.pitch, acceptedGap, kerf, unit),
+    testCuts: chosen === null ? null : testCuts(geometry, chosen, { pitch: piece.pitch, acceptedGap, kerf, unit }),
     order: rough.method === "none" ? ("piece-by-piece" as const) : ("step-by-step" as const),
     stop: operations.at(-1)?.stop ?? null,
     cradle: chosen?.cradle ?? null,
     rough: piece,
+    operations,
   };
-  const hazards = sawingHazards(geometry, { ...bare, operations, hazards: [] }, unit, acceptedGap, asked);
-  const warned = operations.map((operation) => ({
+  const cutSteps = operations.filter(({ kind }) => kind !== "crosscut").map(({ step }) => step);
+  return { geometry, sawing, wantedLay: asked, unit, acceptedGap, cutSteps };
+}
+
+/** The plan of sawing with those of the hazards that come with it, each named by its steps. */
+export function withHazards({ sawing }: SawingFacts, raised: readonly RaisedHazard[]): SawPlan {
+  const operations = sawing.operations.map((operation) => ({
     ...operation,
-    hazards: hazards.filter(({ steps }) => steps.includes(operation.step)).map(({ hazard }) => hazard.code),
+    hazards: raised.filter(({ steps }) => steps?.includes(operation.step)).map(({ hazard }) => hazard.code),
   }));
-  return { ...bare, operations: warned, hazards: hazards.map(({ hazard }) => hazard) };
+  return { ...sawing, operations, hazards: raised.filter(({ steps }) => steps !== null).map(({ hazard }) => hazard) };
 }
 
 /**
@@ -176,14 +175,18 @@ export function planSawing(
  */
 export function sawPlan(geometry: FrameGeometry, options: SawPlanOptions = {}): SawPlan {
   const given = checkObject(options);
-  const unit = checkWord(given["unit"] ?? "mm", "unit", ["mm", "cm", "m", "in", "ft"]);
-  return planSawing(checkGeometry(geometry), {
+  const unit = checkUnit(given["unit"] ?? "mm");
+  const facts = planSawing(checkGeometry(geometry), {
     saw: parseSaw(given["saw"] ?? tableSaw()),
     kerf: checkLengthOrZero(given["kerf"] ?? usualKerf(unit), "kerf"),
-    rough: checkRough(given["rough"] ?? { method: "none" }),
+    rough: readRough(given["rough"] ?? { method: "none" }, "rough", inOrder),
     lay: options.lay,
     unit,
     acceptedGap: checkLength(given["acceptedGap"] ?? usualAcceptedGap(unit), "acceptedGap"),
     shows: checkWord(given["shows"] ?? "face", "shows", ["face", "back"]),
   });
+  return withHazards(
+    facts,
+    SAWING_RULES.flatMap((rule) => rule(facts)),
+  );
 }

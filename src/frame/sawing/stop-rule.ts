@@ -1,26 +1,6 @@
-import type { CutPlacement, Hand, LyingSection, Saw, StopContact } from "../../saw/index.js";
+import type { CutPlacement, LyingSection, Saw, StopContact } from "../../saw/index.js";
 import type { RoughMethod } from "../brief/brief.js";
-import type { OperationKind } from "./operation-kind.js";
-
-/** Where a stop may stand at a cut, and what touches it. */
-export interface StopRule {
-  /** The hand of the blade on which a stop may stand: that of the part that is kept. */
-  readonly side: Hand;
-  /** The hand on which none may ever stand: that of the part that comes free, which would be caught between stop and blade. */
-  readonly never: Hand;
-  /** What touches it: the long point of the end that is finished, or a square end; `null` where the cut is made without a stop. */
-  readonly touches: "long-point" | "square-end" | null;
-  /** Which end of the piece that is; `null` without a stop. */
-  readonly end: "start" | "end" | null;
-  /** Least level distance from the fence of what touches; `null` without a stop or a known section. */
-  readonly fromFence: number | null;
-  /** Whether this cut frees the part that is kept from the stick, so that it then lies between blade and stop. */
-  readonly comesFree: boolean;
-  /** Whether the stop sits on a gauge's own fence and travels with the piece; on the fence of a miter saw it stays where it is. */
-  readonly travels: boolean;
-  /** Whether the part that is kept would be caught between the blade and a stop that stays, so that the stop may only set the length and is moved away before the cut. */
-  readonly moveAway: boolean;
-}
+import type { OperationKind, StopRule } from "./operation.js";
 
 /** What {@link stopRule} needs to know. */
 export interface StopQuestion {
@@ -49,9 +29,6 @@ function touching(kind: OperationKind, method: RoughMethod["method"]): StopRule[
  *
  * It stands on the side of the part that is kept, square to the fence, and so touches the end at its longest line: at the long point of a mitered end, never at
  * its short one. On a gauge it travels with the piece; a stop that stays is cleared before a cut that frees the piece. Common practice, no printed source.
- *
- * @param question - the cut
- * @returns the rule
  */
 export function stopRule(question: StopQuestion): StopRule {
   const { kind, method, placement, stop, lying, saw } = question;

@@ -1,8 +1,7 @@
-import { cosDeg, sinDeg, tanDeg } from "../../core/degrees.js";
+import { cosDeg, DEGREES, sinDeg, tanDeg } from "../../core/degrees.js";
 import type { LengthUnit } from "../../core/geometry-types.js";
-import { DEGREES, gapPerDegree } from "../../closure/internal.js";
-import type { FrameGeometry } from "../frame-geometry.js";
-import { jointWidth } from "../joint-width.js";
+import { gapPerDegree } from "../../closure/internal.js";
+import { type FrameGeometry, jointWidth } from "../frame-geometry.js";
 import { usualScrap } from "./usual-lengths.js";
 import type { LayResult } from "./lay-result.js";
 
@@ -58,6 +57,18 @@ export interface TestCuts {
   readonly sloped: boolean;
 }
 
+/** What else is known of the job that a test is for. */
+interface TestedJob {
+  /** What one piece of the frame takes of its stick. */
+  readonly pitch: number;
+  /** The accepted gap. */
+  readonly acceptedGap: number;
+  /** Width of the saw cut. */
+  readonly kerf: number;
+  /** Unit of the lengths. */
+  readonly unit: LengthUnit;
+}
+
 /** Scrap for a test is in proportion to a job up to this share of its molding; common practice, no printed source. */
 const IN_PROPORTION: number = 0.5;
 
@@ -69,21 +80,12 @@ const IN_PROPORTION: number = 0.5;
  * open angle. With one of them tight on a straightedge, the outer corner of the other stands off it by a quarter of the open angle across the ring's width, l /
  * sin h for pieces of length l.
  *
- * @param geometry - the frame
- * @param lay - how its sticks lie
- * @param pitch - what one piece of the frame takes of its stick
- * @param acceptedGap - the accepted gap
- * @param kerf - width of the saw cut
- * @param unit - unit of the lengths
- * @returns the checks and their limits; `null` where the gap is as wide as the joint
+ * There are none where the accepted gap is as wide as the joint.
  */
 export function testCuts(
   geometry: FrameGeometry,
   lay: Pick<LayResult, "first" | "second">,
-  pitch: number,
-  acceptedGap: number,
-  kerf: number,
-  unit: LengthUnit,
+  { pitch, acceptedGap, kerf, unit }: TestedJob,
 ): TestCuts | null {
   const { sides, slope, corners } = geometry;
   const { planMiter, dihedral } = corners[0];

@@ -112,10 +112,6 @@ const TRIED_AS_FIRST: number = 40;
  * where that is possible. Upright blades come first, then smaller bevels.
  *
  * Every block is tried as the first, and each time followed by the one that takes the least effort next. No block is begun before another is finished.
- *
- * @param blocks - the blocks
- * @param before - the visit before the first block; `null` for none
- * @returns the visits in order
  */
 export function orderVisits(blocks: readonly SetUpBlock[], before: SettingVisit | null): OrderedRound[] {
   let best = arrange(blocks, before, null);

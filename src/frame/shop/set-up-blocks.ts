@@ -1,7 +1,33 @@
 import type { Operation } from "../sawing/operation.js";
-import { shortestAlternation, type Alternation } from "./alternation.js";
 import type { ShopJob } from "./shop-jobs.js";
 import type { SharedSetting } from "./shared-settings.js";
+
+/** A row of two settings in turn, and how it begins. */
+interface Alternation {
+  /** Whether it begins with the first of the two. */
+  readonly firstLeads: boolean;
+  /** How many settings it has. */
+  readonly length: number;
+  /** Whether it would be as short the other way round. */
+  readonly either: boolean;
+}
+
+/**
+ * The shortest row of two settings in turn that holds given rows in their order.
+ *
+ * A row that begins with the one fits into as long a row that begins so, and into one that is longer by 1 and begins with the other. `longest` are the lengths
+ * of the longest row that begins with the first setting, and of the longest that begins with the second; 0 for none.
+ */
+function shortestAlternation(longest: readonly [number, number]): Alternation {
+  const [byFirst, bySecond] = longest;
+  const firstLeads = Math.max(byFirst, bySecond === 0 ? 0 : bySecond + 1);
+  const secondLeads = Math.max(bySecond, byFirst === 0 ? 0 : byFirst + 1);
+  return {
+    firstLeads: firstLeads <= secondLeads,
+    length: Math.min(firstLeads, secondLeads),
+    either: firstLeads === secondLeads,
+  };
+}
 
 /** An operation of a frame at one visit of its setting. */
 export interface ShopTask {
@@ -152,9 +178,6 @@ function groupBy<T>(items: readonly T[], key: (item: T) => string): T[][] {
  * The two ends of a piece take two settings in turn, for pieces cut on the stick as many times as there are pieces. All jobs with the same two settings are
  * served by one row in which they alternate. Where the blade goes to the other hand for the second end, all rows with the same two bevels are laid side by
  * side. The blade is then set over once for all of them.
- *
- * @param jobs - the jobs with their settings
- * @returns the blocks
  */
 export function setUpBlocks(jobs: readonly SetJob[]): SetUpBlock[] {
   const unordered = (a: string, b: string): string => (a <= b ? `${a}|${b}` : `${b}|${a}`);

@@ -45,11 +45,6 @@ function onScale(degrees: number, toward: Hand | "none", downFrom90: boolean, st
  * Finds the settings that the operations of one saw share.
  *
  * Two share one when miter and bevel lean to the same hand and differ by no more than the tolerance.
- *
- * @param operations - all operations on the saw
- * @param saw - the saw
- * @param tolerance - the tolerance in degrees
- * @returns the setting of each operation; equal keys mean equal settings
  */
 export function sharedSettings(
   operations: readonly Operation[],

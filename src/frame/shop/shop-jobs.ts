@@ -34,13 +34,7 @@ function operationOf(operations: readonly Operation[], kind: Operation["kind"], 
   return found ?? reject("missing", path, operations, `Expected \`${path}\` to cut both ends, got no "${kind}"`);
 }
 
-/**
- * Reads the jobs of several frames off their plans.
- *
- * @param value - the frames, unchecked
- * @returns the saws, the jobs, and the frames that cannot be cut
- * @throws {InputError} when a frame is not sound, or two have the same name
- */
+/** Reads the jobs of several frames off their plans. Throws where a frame is not sound, or two have the same name. */
 export function readJobs(value: unknown): ShopJobs {
   const saws: Saw[] = [];
   const keys = new Map<string, number>();

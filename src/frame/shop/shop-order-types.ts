@@ -1,6 +1,5 @@
 import type { Hand, Obstacle, Saw, ScaleSetting, StickSurface } from "../../saw/index.js";
-import type { OperationKind } from "../sawing/operation-kind.js";
-import type { Operation } from "../sawing/operation.js";
+import type { Operation, OperationKind } from "../sawing/operation.js";
 import type { FramePlan } from "../plan-frame.js";
 
 /** One frame of several that are cut together. */

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject } from "../../core/check.js";
+import { checkDegrees, checkObject } from "../../core/check.js";
 import { plainCopy } from "../../core/plain-copy.js";
 import type { Saw } from "../../saw/index.js";
 import { orderVisits, type OrderedRound } from "./order-visits.js";
@@ -136,7 +136,7 @@ function countChanges(rounds: readonly ShopRound[]): ShopOrder["changes"] {
  * ```
  */
 export function shopOrder(plans: readonly ShopFrame[], options: ShopOrderOptions = {}): ShopOrder {
-  const tolerance = checkNumber(checkObject(options)["tolerance"] ?? 0, "tolerance", 0, 5, "degrees from 0 to 5");
+  const tolerance = checkDegrees(checkObject(options)["tolerance"] ?? 0, "tolerance", 0, 5);
   const { saws, jobs, left } = readJobs(plans);
   const rounds: ShopRound[] = [];
   let last: Omit<ShopGroup, "changes"> | null = null;

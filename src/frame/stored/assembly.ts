@@ -13,7 +13,7 @@ import {
 import type { AngleScatter, AngleTolerance, GaugeTolerance, GlueStage, GlueStep, GlueUp } from "../../closure/index.js";
 import type { FrameAssembly } from "../closing/frame-assembly.js";
 import type { FrameCheck } from "../closing/frame-checks.js";
-import type { LastPiece, LastJoint, TrimmedHalves } from "../closing/last-joint.js";
+import type { LastPiece, LastJoint, TrimmedHalves } from "../../closure/internal.js";
 import type { SawErrors, SawFaultEffect, SawFaultOutcome } from "../closing/saw-errors.js";
 
 const STEPS: Readonly<Record<GlueStep, true>> = {

@@ -1,25 +1,24 @@
 import {
   box,
   count,
+  type Fields,
   finite,
   finiteOrNull,
   flag,
   list,
   orNull,
   point,
+  type Reader,
   record,
   text,
   word,
-  type Fields,
-  type Reader,
 } from "../../core/stored.js";
 import { regularPolygon } from "../../polygon/internal.js";
 import type { SideRoom } from "../../wood/index.js";
-import type { ContentsReason, FrameContents } from "../contents/contents-plan.js";
+import type { ContentsReason, FrameContents, PanelWork } from "../contents/contents-plan.js";
 import type { LayerRoom } from "../contents/contents-room.js";
 import type { ContentsStack, StackLayer, StackVerdict } from "../contents/contents-stack.js";
 import type { LayerKind } from "../materials/material-density.js";
-import type { PanelWork } from "../contents/panel-work.js";
 import { rabbetSeating } from "./geometry.js";
 
 const KINDS: Readonly<Record<LayerKind, true>> = { glass: true, acrylic: true, sheet: true, wood: true };

@@ -60,9 +60,11 @@ const placedArris: Reader<PlacedArris> = (value, path) => record(value, path, AR
 const SECTION_POINT: Fields<SectionPoint> = { out: finite, up: finite };
 const sectionPoint: Reader<SectionPoint> = (value, path) => record(value, path, SECTION_POINT);
 const LAYER: Fields<RabbetLayer> = { name: text, front: finite, back: finite };
-const yes: Reader<true> = (value, path) =>
+/** What says that something is possible. */
+export const yes: Reader<true> = (value, path) =>
   value === true ? value : refuse("type", path ?? "", value, "true or false");
-const no: Reader<false> = (value, path) =>
+/** What says that it is not. */
+export const no: Reader<false> = (value, path) =>
   value === false ? value : refuse("type", path ?? "", value, "true or false");
 const HOLD: Fields<RabbetHold> = {
   possible: yes,

@@ -22,9 +22,9 @@ import type {
   HungFrame,
   UnhungFrame,
 } from "../hanging/frame-hanging.js";
-import { by } from "./brief.js";
-import { possibleOrNot } from "./geometry.js";
+import { no, possibleOrNot } from "./geometry.js";
 
+const by: Reader<FrameHanging["by"]> = (value, path) => word(value, path, { wire: true, "two-hooks": true });
 const SEAT: Fields<HangerSeat> = {
   width: finite,
   leanAngle: finite,
@@ -64,7 +64,7 @@ const HUNG: Fields<HungFrame> = {
 };
 const REASONS: Readonly<Record<HangingReason, true>> = { "no-wall-surface": true };
 const reason: Reader<HangingReason> = (value, path) => word(value, path, REASONS);
-const UNHUNG: Fields<UnhungFrame> = { possible: (value, path) => flag(value, path) as false, by, reason };
+const UNHUNG: Fields<UnhungFrame> = { possible: no, by, reason };
 
 /** How a frame hangs. */
 export const frameHanging: Reader<FrameHanging> = (value, path) => possibleOrNot(value, path, HUNG, UNHUNG);

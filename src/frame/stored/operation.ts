@@ -1,22 +1,20 @@
 import { checkInteger } from "../../core/check.js";
 import {
   count,
+  type Fields,
   finite,
   finiteOrNull,
   flag,
   list,
   orNull,
+  type Reader,
   record,
   textOrNull,
   word,
-  type Fields,
-  type Reader,
 } from "../../core/stored.js";
 import { contact, cutSize, hand, placement, stickEnd } from "../../saw/internal.js";
 import type { MeasureAlong } from "../sawing/measure-along.js";
-import type { OperationKind } from "../sawing/operation-kind.js";
-import type { Operation } from "../sawing/operation.js";
-import type { StopRule } from "../sawing/stop-rule.js";
+import type { Operation, OperationKind, StopRule } from "../sawing/operation.js";
 import { hazardCode } from "./hazard.js";
 
 const STOP_RULE: Fields<StopRule> = {

@@ -1,5 +1,6 @@
 import { refuse } from "../../core/check.js";
-import { list, maybe, orNull, record, type Fields, type Reader } from "../../core/stored.js";
+import { checkVersion } from "../../core/schema-version.js";
+import { list, orNull, record, type Fields, type Reader } from "../../core/stored.js";
 import { panelPlan } from "../../panel/internal.js";
 import { checkJob } from "../../stock/internal.js";
 import type { StockJob } from "../../stock/index.js";
@@ -14,10 +15,7 @@ import { frameMaterials, frameMovement } from "./materials.js";
 import { sawPlan } from "./sawing.js";
 
 /** The form of plan that this library makes and reads. */
-const schemaVersion: Reader<1> = (value, path) => {
-  if (value !== 1) refuse("unknown", path ?? "", value, "1, the form of plan that is known here");
-  return 1;
-};
+const schemaVersion: Reader<1> = (value, path) => checkVersion(value, path ?? "", "plan");
 
 const stockJob: Reader<StockJob> = (value, path) => {
   checkJob(value as StockJob, path);
@@ -32,7 +30,7 @@ export const PLAN: Fields<FramePlan> = {
   sawing: sawPlan,
   stockJobs: (value, path) => list(value, path, stockJob),
   contents: frameContents,
-  panel: (value, path) => maybe(value, path, panelPlan),
+  panel: (value, path) => orNull(value, path, panelPlan),
   movement: (value, path) => orNull(value, path, frameMovement),
   checks: frameChecks,
   assembly: frameAssembly,

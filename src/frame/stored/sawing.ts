@@ -1,4 +1,4 @@
-import { checkNumber, refuse } from "../../core/check.js";
+import { checkDegrees, refuse } from "../../core/check.js";
 import {
   count,
   finite,
@@ -30,9 +30,7 @@ const LAYS: Readonly<Record<LayName, true>> = {
 };
 /** A lay. */
 export const lay: Reader<Lay> = (value, path) =>
-  typeof value === "number"
-    ? checkNumber(value, path ?? "", -360, 360, "degrees from -360 to 360")
-    : word(value, path, LAYS);
+  typeof value === "number" ? checkDegrees(value, path ?? "", -360, 360) : word(value, path, LAYS);
 
 const LAY_RESULT: Fields<LayResult> = {
   lay,

@@ -1,3 +1,4 @@
+import { isRecord, refuse } from "../../core/check.js";
 import type { Drawing, FigureBlock } from "../../drawing/index.js";
 import type { SectionName } from "../../words/index.js";
 import type { Block, FactsBlock, HazardsBlock, ListBlock, StepsBlock, TableBlock } from "../report.js";
@@ -42,7 +43,11 @@ function writeHazards({ hazards }: HazardsBlock): Markup {
 }
 
 function writeFigure(block: FigureBlock, section: SectionName, style: BlockStyle): Markup {
-  const { svg } = style.draw(block, section);
+  const drawing: unknown = style.draw(block, section);
+  const svg = isRecord(drawing) ? drawing["svg"] : undefined;
+  if (typeof svg !== "string") {
+    return refuse("type", "figure", drawing, "a function that draws a figure, but its result was no drawing");
+  }
   const { caption } = block;
   return element("figure", { html: svg }, ...(caption === null ? [] : [element("figcaption", caption)]));
 }

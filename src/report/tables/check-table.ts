@@ -71,7 +71,7 @@ export function checkTable(checks: readonly FrameCheck[], sides: number, pen: Pe
  *
  * const plan = planFrame({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40 } });
  * tabulateChecks(plan, { formats: formatters({ unit: "mm" }) }).cells.find(([what]) => what?.startsWith("overall"));
- * //=> ["overall, side to opposite side", "dry", "426.41 mm", "± 0.43 mm", "", "–"]
+ * //=> ["overall, side to opposite side", "dry", "426.41 mm", "± 0.44 mm", "", "–"]
  * ```
  */
 export function tabulateChecks(plan: Pick<FramePlan, "checks" | "geometry">, options: FrameTableOptions): Table {

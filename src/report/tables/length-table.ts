@@ -65,7 +65,7 @@ export function lengthTable(
  *
  * const frame = frameGeometry({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40 } });
  * tabulateLengths(frame, { formats: formatters({ unit: "mm" }) }).cells;
- * //=> [["a", "rabbet wall", "200 mm"], ["b", "outermost point", "246.2 mm"]]
+ * //=> [["a", "rabbet wall", "200 mm"], ["b", "outermost point", "246.2 mm"]]
  * ```
  */
 export function tabulateLengths(frame: FrameToTell, options: FrameTableOptions): Table {

@@ -56,7 +56,7 @@ const USUAL: readonly PolygonQuantity[] = [
  * const polygons = [5, 6].map((sides) => regularPolygon({ sides, side: 100 }));
  * const formats = formatters({ unit: "mm" });
  * tabulatePolygons(polygons, { formats, show: ["apothem", "planMiter"] }).cells;
- * //=> [["5", "68.8 mm", "36°"], ["6", "86.6 mm", "30°"]]
+ * //=> [["5", "68.8 mm", "36°"], ["6", "86.6 mm", "30°"]]
  * ```
  */
 export function tabulatePolygons(

@@ -80,7 +80,7 @@ function readRow(value: unknown, path: string, width: number): (number | string)
  *   { formats: { length: (value) => `${value} mm` } },
  * );
  * table.toMarkdown().split("\n").slice(2);
- * //=> ["| shelf | width |", "| :--- | ---: |", "| upper | 640 mm |", "| lower | 1280 mm |"]
+ * //=> ["| shelf | width |", "| :--- | ---: |", "| upper | 640 mm |", "| lower | 1280 mm |"]
  * table.rows[1]; //=> ["lower", 1280]
  * ```
  * @see GitHub Flavored Markdown Spec 0.29, section 4.10, tables

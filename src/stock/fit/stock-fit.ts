@@ -56,6 +56,8 @@ export interface StickCount {
  * every piece is placed, and the cheapest plan costs between `bound` and `cost`. `short`: the limited sticks ran out.
  */
 export interface StockFit {
+  /** Which form of fit it is. `verifyFit`, drawings and sheets refuse a fit of another. */
+  readonly schemaVersion: 1;
   /** How good the plan is. */
   readonly status: "optimal" | "feasible" | "short";
   /** The layouts. */

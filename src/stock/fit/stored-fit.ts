@@ -1,4 +1,5 @@
 import { count, finite, list, maybe, record, text, word, type Fields, type Reader } from "../../core/stored.js";
+import { checkVersion } from "../../core/schema-version.js";
 import type { PieceCount, StickCount, PlacedPiece, StockFit, StockLayout, StopReason } from "./stock-fit.js";
 import type { Stretch } from "../job/stock-job.js";
 
@@ -22,6 +23,7 @@ const PIECES: Fields<PieceCount> = { piece: text, count };
 const STICKS: Fields<StickCount> = { stick: text, count };
 const REASONS: Readonly<Record<StopReason, true>> = { time: true, steps: true, asked: true };
 const FIT: Fields<StockFit> = {
+  schemaVersion: (value, path) => checkVersion(value, path ?? "", "fit"),
   status: (value, path) => word(value, path, { optimal: true, feasible: true, short: true }),
   layouts: (value, path) => list(value, path, (layout, at) => record(layout, at, LAYOUT)),
   cost: finite,

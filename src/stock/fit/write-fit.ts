@@ -151,6 +151,7 @@ export function* writeFit(model: StockModel, search: Search): Steps<StockFit> {
   const gap = cost === bound ? 0 : (cost - bound) / Math.max(Math.abs(cost), Math.abs(bound));
   const keptLength = fromGrid(kept, grid);
   return {
+    schemaVersion: 1,
     status,
     layouts,
     cost,

@@ -7,9 +7,11 @@ import {
   checkNumber,
   checkOneOf,
   checkText,
+  isRecord,
   MAX_LENGTH,
   refuse,
 } from "../../core/check.js";
+import { checkVersion } from "../../core/schema-version.js";
 import { finish, RECORDS_BETWEEN_PAUSES, type Steps } from "../steps.js";
 import { checkList, checkSticks, checkName, MOST, type CheckedStick } from "./check-sticks.js";
 import type { ShareKey, StockJob, Trims } from "./stock-job.js";
@@ -50,7 +52,7 @@ export interface CheckedJob {
 type Fields = Readonly<Record<string, unknown>>;
 
 /** The keys of a job. */
-export const JOB_KEYS: readonly (keyof StockJob)[] = [
+const JOB_KEYS: readonly (keyof StockJob)[] = [
   "pieces",
   "sticks",
   "kerf",
@@ -58,9 +60,10 @@ export const JOB_KEYS: readonly (keyof StockJob)[] = [
   "keep",
   "credit",
   "resolution",
+  "schemaVersion",
 ];
 /** The keys of a piece. */
-export const PIECE_KEYS: readonly string[] = ["id", "length", "sequence", "count", "share"];
+const PIECE_KEYS: readonly string[] = ["id", "length", "sequence", "count", "share"];
 
 function checkShare(value: unknown, path: string, length: number): ShareKey {
   const { key, saving } = checkFields(value, path, ["key", "saving"]);
@@ -68,8 +71,14 @@ function checkShare(value: unknown, path: string, length: number): ShareKey {
   return { key: checkText(key, `${path}.key`), saving: checkNumber(saving, `${path}.saving`, 0, length / 2) };
 }
 
+/** Refuses another form of job, in which every other field may be another. */
+export function checkJobVersion(job: unknown, at: string): void {
+  const version = isRecord(job) ? job["schemaVersion"] : undefined;
+  if (version !== undefined) checkVersion(version, `${at}.schemaVersion`, "job");
+}
+
 /** What a piece is, but for its name and how many there are; its keys are known to be those of a piece. */
-export function checkPiece(piece: Fields, path: string): CheckedPiece {
+function checkPiece(piece: Fields, path: string): CheckedPiece {
   const { length, sequence, share } = piece;
   if (checkOneOf(piece, path, ["length", "sequence"]) === "length") {
     const own = checkLength(length, `${path}.length`);
@@ -87,7 +96,7 @@ export function checkPiece(piece: Fields, path: string): CheckedPiece {
 }
 
 /** What is lost at both ends, as one length or as two. */
-export function checkTrim(value: unknown, path: string): Trims {
+function checkTrim(value: unknown, path: string): Trims {
   const both = typeof value !== "object" || value === null;
   const { start, end } = both ? { start: value, end: value } : checkFields(value, path, ["start", "end"]);
   return {
@@ -103,6 +112,7 @@ export function checkJob(value: StockJob, at: string = "job"): CheckedJob {
 
 /** {@link checkJob} with a pause between some pieces. */
 export function* readJob(value: StockJob, at: string = "job"): Steps<CheckedJob> {
+  checkJobVersion(value, at);
   const job = checkFields(value, at, JOB_KEYS);
   const { kerf = 0, trim = 0, credit = 0, keep, resolution } = job;
   const given = checkArray(job["pieces"], `${at}.pieces`, "an array of pieces");

@@ -1,8 +1,6 @@
 import {
   checkArray,
   checkFields,
-  checkInteger,
-  checkLength,
   checkNumber,
   checkObject,
   checkText,
@@ -11,7 +9,8 @@ import {
   refuse,
   type RunChecks,
 } from "../../core/check.js";
-import type { Stretch } from "./stock-job.js";
+import { LENGTH, readNumber, type Field, type FieldCheck, type Fields, type NumberField } from "../../core/field.js";
+import type { StockStick, Stretch } from "./stock-job.js";
 
 /** Most pieces or sticks of one kind, and most pieces in all. */
 export const MOST: number = 1e9;
@@ -47,41 +46,70 @@ export function checkName(value: unknown, path: string, place: number, seen: Map
   return name;
 }
 
-function checkStretch(value: unknown, path: string, length: number): Stretch {
+const COUNT: NumberField = { kind: "integer", min: 0, max: MOST };
+const WORTH: NumberField = { kind: "number", min: 0, max: MAX_LENGTH };
+const STRETCH: Fields<Stretch> = { start: WORTH, end: WORTH };
+const KEYS: readonly (keyof StockStick)[] = ["id", "length", "count", "cost", "defects"];
+const STICK: Fields<StockStick> = {
+  id: { kind: "text" },
+  length: LENGTH,
+  count: { kind: "optional", of: COUNT },
+  cost: { kind: "optional", of: WORTH },
+  defects: { kind: "optional", of: { kind: "list", of: { kind: "record", fields: STRETCH }, what: "an array" } },
+};
+/** What sticks may be, each field of each for itself. A fit pays for no reader of tables, so {@link readSticks} is written out. */
+export const STICKS: Field<readonly StockStick[]> = {
+  kind: "list",
+  of: { kind: "record", fields: STICK },
+  what: "an array of one stick or more",
+  least: 1,
+};
+
+function readStretch(value: unknown, path: string, length: number): Stretch {
   const stretch = checkFields(value, path, ["start", "end"]);
   const start = checkNumber(stretch["start"], `${path}.start`, 0, length);
   return { start, end: checkNumber(stretch["end"], `${path}.end`, start, length) };
 }
 
-function checkStick(value: unknown, path: string, run: RunChecks, nameOf: (id: unknown) => string): CheckedStick {
+function readStick(value: unknown, path: string, run: RunChecks, nameOf: (id: unknown) => string): StockStick {
   const stick = checkObject(value, path);
-  const { length, count, cost, defects = [] } = stick;
+  const { length, count, cost, defects } = stick;
   // A length that is refused itself says nothing about where a defect may end.
   const reach = typeof length === "number" && length > 0 ? length : MAX_LENGTH;
-  const [id, checked, most, each, zones] = run<unknown>([
-    () => nameOf(stick["id"]),
-    () => checkLength(length, `${path}.length`),
-    () => (count === undefined ? count : checkInteger(count, `${path}.count`, 0, MOST)),
-    () => (cost === undefined ? length : checkNumber(cost, `${path}.cost`, 0, MAX_LENGTH)),
-    () =>
-      run(
-        checkArray(defects, `${path}.defects`).map(
-          (zone, k) => () => checkStretch(zone, `${path}.defects[${k}]`, reach),
-        ),
-      ),
-    () => checkFields(stick, path, ["id", "length", "count", "cost", "defects"], run),
-  ]) as [string, number, number | undefined, number, readonly Stretch[]];
-  return { id, length: checked, count: most ?? (zones.length > 0 ? 1 : Infinity), cost: each, defects: zones };
+  const read: { -readonly [K in keyof StockStick]: StockStick[K] } = { id: "", length: 0 };
+  run([
+    // A misspelled key comes before the one that is missing for it.
+    () => checkFields(stick, path, KEYS, run),
+    () => (read.id = nameOf(stick["id"])),
+    () => (read.length = readNumber(LENGTH, length, `${path}.length`)),
+    () => count === undefined || (read.count = readNumber(COUNT, count, `${path}.count`)),
+    () => cost === undefined || (read.cost = readNumber(WORTH, cost, `${path}.cost`)),
+    () => {
+      if (defects === undefined) return;
+      const at = `${path}.defects`;
+      read.defects = run(checkArray(defects, at).map((zone, k) => () => readStretch(zone, `${at}[${k}]`, reach)));
+    },
+  ]);
+  return read;
 }
 
-/**
- * Checks the sticks on offer and fills in their defaults. The checks run until the first refusal unless `run` goes on.
- */
-export function checkSticks(value: unknown, path: string, run: RunChecks = inOrder): readonly CheckedStick[] {
+/** Reads the sticks on offer as they were given: names that differ, and defects that lie within their stick. */
+export const readSticks: FieldCheck<readonly StockStick[]> = (value, path, run) => {
   const seen = new Map<string, number>();
   return run(
     checkList(value, path, "stick").map(
-      (item, k) => () => checkStick(item, `${path}[${k}]`, run, (id) => checkName(id, path, k, seen)),
+      (item, k) => () => readStick(item, `${path}[${k}]`, run, (id) => checkName(id, path, k, seen)),
     ),
   );
+};
+
+/** Checks the sticks on offer and fills in their defaults. */
+export function checkSticks(value: unknown, path: string): readonly CheckedStick[] {
+  return readSticks(value, path, inOrder).map(({ id, length, count, cost = length, defects = [] }) => ({
+    id,
+    length,
+    count: count ?? (defects.length > 0 ? 1 : Infinity),
+    cost,
+    defects,
+  }));
 }

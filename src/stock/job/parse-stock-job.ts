@@ -1,56 +1,100 @@
+import { checkArray, checkObject, checkOneOf, inOrder, MAX_LENGTH, refuse, type RunChecks } from "../../core/check.js";
 import {
-  checkArray,
-  checkFields,
-  checkInteger,
-  checkLength,
-  checkLengthOrZero,
-  checkNumber,
-  checkObject,
-  MAX_LENGTH,
-} from "../../core/check.js";
-import { orFirst, outcomeOf, type InputOutcome } from "../../core/input-issue.js";
-import { plainCopy } from "../../core/plain-copy.js";
+  LENGTH,
+  LENGTH_OR_ZERO,
+  readField,
+  type Field,
+  type FieldCheck,
+  type Fields,
+  type NumberField,
+} from "../../core/field.js";
+import { outcomeOf, type InputOutcome } from "../../core/input-issue.js";
+import { checkVersion } from "../../core/schema-version.js";
 import { validateWith, type StandardSchema } from "../../core/standard-schema.js";
 import { together } from "../../core/together.js";
-import { checkJob, checkPiece, checkTrim, JOB_KEYS, PIECE_KEYS } from "./check-job.js";
-import { checkName, checkSticks, MOST } from "./check-sticks.js";
-import type { StockJob } from "./stock-job.js";
+import { checkJob, checkJobVersion } from "./check-job.js";
+import { checkName, MOST, readSticks } from "./check-sticks.js";
+import type { ShareKey, StockJob, StockPiece, Trims } from "./stock-job.js";
 
-/** Looks at every piece; each of its fields reports its own refusal. */
-function lookAtPieces(value: unknown, path: string): void {
-  const seen = new Map<string, number>();
-  together(
-    checkArray(value, path, "an array of pieces").map((item, k) => () => {
-      const at = `${path}[${k}]`;
-      const piece = checkObject(item, at);
-      together<unknown>([
-        () => checkFields(piece, at, PIECE_KEYS, together),
-        () => checkName(piece["id"], path, k, seen),
-        () => checkPiece(piece, at),
-        () => checkInteger(piece["count"] ?? 1, `${at}.count`, 0, MOST),
-      ]);
-    }),
-  );
+/** What a piece may have, whether it is one or a sequence. */
+interface GivenPiece {
+  readonly id: string;
+  readonly length?: number | undefined;
+  readonly sequence?: readonly number[] | undefined;
+  readonly count?: number | undefined;
+  readonly share?: ShareKey | undefined;
 }
 
+const WORTH: NumberField = { kind: "number", min: 0, max: MAX_LENGTH };
+const SHARE: Fields<ShareKey> = { key: { kind: "text" }, saving: WORTH };
+const PIECE: Fields<GivenPiece> = {
+  id: { kind: "text" },
+  length: { kind: "optional", of: LENGTH },
+  sequence: {
+    kind: "optional",
+    of: { kind: "list", of: LENGTH, what: "an array of one length or more", least: 1 },
+  },
+  count: { kind: "optional", of: { kind: "integer", min: 0, max: MOST } },
+  share: { kind: "optional", of: { kind: "record", fields: SHARE } },
+};
+
+/** Reads pieces; `savings` holds what each key saved so far. */
+const readPieces: FieldCheck<readonly StockPiece[]> = (value, path, run) => {
+  const [seen, savings] = [new Map<string, number>(), new Map<string, number>()];
+  return run(
+    checkArray(value, path, "an array of pieces").map((item, k) => () => {
+      const at = `${path}[${k}]`;
+      const given = checkObject(item, at);
+      const { length, sequence, share } = given;
+      const most = typeof length === "number" && length > 0 ? length / 2 : MAX_LENGTH;
+      const readShare: FieldCheck<ShareKey> = (shared, place) => {
+        const fields: Fields<ShareKey> = { key: SHARE.key, saving: { kind: "number", min: 0, max: most } };
+        const read = readField<ShareKey>({ kind: "record", fields }, shared, place, run);
+        const other = savings.get(read.key) ?? read.saving;
+        if (read.saving !== other)
+          refuse("conflict", `${place}.saving`, read.saving, `${other}, the saving of its key`);
+        savings.set(read.key, other);
+        return read;
+      };
+      const fields: Fields<GivenPiece> = {
+        ...PIECE,
+        id: (id) => checkName(id, path, k, seen),
+        share: { kind: "optional", of: readShare },
+      };
+      const [piece] = run<unknown>([
+        () => readField<GivenPiece>({ kind: "record", fields }, given, at, run),
+        () => checkOneOf(given, at, ["length", "sequence"]),
+        () => sequence !== undefined && share !== undefined && checkOneOf(given, at, ["sequence", "share"]),
+      ]);
+      return piece as StockPiece;
+    }),
+  );
+};
+
+const TRIMS: Fields<Trims> = { start: LENGTH_OR_ZERO, end: LENGTH_OR_ZERO };
+const TRIM: Field<number | Trims> = {
+  kind: "either",
+  of: [LENGTH_OR_ZERO, { kind: "record", fields: TRIMS }],
+  which: (value) => (typeof value === "object" && value !== null ? 1 : 0),
+};
+const readVersion: FieldCheck<1> = (value, path) => checkVersion(value, path, "job");
+const JOB: Fields<StockJob> = {
+  pieces: readPieces,
+  sticks: readSticks,
+  kerf: { kind: "optional", of: LENGTH_OR_ZERO },
+  trim: { kind: "optional", of: TRIM },
+  keep: { kind: "optional", of: LENGTH_OR_ZERO },
+  credit: { kind: "optional", of: WORTH },
+  resolution: { kind: "optional", of: LENGTH },
+  schemaVersion: { kind: "optional", of: readVersion },
+};
+
 /** Reads a job; its fields report their own refusals, and where there are none what they say together. */
-function readStockJob(value: unknown): StockJob {
-  const job = checkObject(value, "job");
-  const { kerf = 0, trim = 0, keep = 0, credit = 0, resolution = 1 } = job;
-  together<unknown>([
-    () => checkFields(job, "job", JOB_KEYS, together),
-    () => {
-      lookAtPieces(job["pieces"], "job.pieces");
-    },
-    () => checkSticks(job["sticks"], "job.sticks", together),
-    () => checkLengthOrZero(kerf, "job.kerf"),
-    () => checkTrim(trim, "job.trim"),
-    () => checkLengthOrZero(keep, "job.keep"),
-    () => checkNumber(credit, "job.credit", 0, MAX_LENGTH),
-    () => checkLength(resolution, "job.resolution"),
-  ]);
-  checkJob(job as unknown as StockJob);
-  return plainCopy(job as unknown as StockJob);
+function readStockJob(value: unknown, run: RunChecks): StockJob {
+  checkJobVersion(value, "job");
+  const job = readField<StockJob>({ kind: "record", fields: JOB }, value, "job", run);
+  checkJob(job);
+  return job;
 }
 
 /**
@@ -67,7 +111,7 @@ function readStockJob(value: unknown): StockJob {
  * ```
  */
 export function tryParseStockJob(value: unknown): InputOutcome<StockJob> {
-  return outcomeOf(() => readStockJob(value));
+  return outcomeOf(() => readStockJob(value, together));
 }
 
 /**
@@ -85,7 +129,7 @@ export function tryParseStockJob(value: unknown): InputOutcome<StockJob> {
  * ```
  */
 export function parseStockJob(value: unknown): StockJob {
-  return orFirst(() => readStockJob(value));
+  return readStockJob(value, inOrder);
 }
 
 /**

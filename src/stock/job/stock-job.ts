@@ -83,4 +83,6 @@ export interface StockJob {
    * that holds all lengths exactly, or a fine one if there is none.
    */
   readonly resolution?: number | undefined;
+  /** Which form of job it is, for jobs that are stored; default 1, the only one that is known here. */
+  readonly schemaVersion?: 1 | undefined;
 }

@@ -1,4 +1,5 @@
 import { checkArray, checkInteger, checkObject, checkText, checkWord } from "../../core/check.js";
+import { checkVersion } from "../../core/schema-version.js";
 import type { StockFit } from "../fit/stock-fit.js";
 import { checkJob } from "../job/check-job.js";
 import type { StockJob } from "../job/stock-job.js";
@@ -152,7 +153,7 @@ export function verifyFit(job: StockJob, fit: StockFit): FitVerdict {
   checkJob(job);
   const faults: FitFault[] = [];
   const report: Inspection["report"] = (code, path, message) => faults.push({ code, path, message });
-  checkObject(fit, "fit");
+  checkVersion(checkObject(fit, "fit")["schemaVersion"], "fit.schemaVersion", "fit");
   const slack = slackOf(job, readNumber(fit.resolution, "fit.resolution"), report);
   const inspection: Inspection = { job: statedJob(job, slack), slack, report };
   const sums = checkLayouts(inspection, checkArray(fit.layouts, "fit.layouts"));

@@ -5,7 +5,7 @@ import type { Hand } from "../../saw/index.js";
 import type { BlankEdge } from "./panel-words.js";
 
 /** A label with a measure, a length or an angle, as a text. */
-type Measured = (values: { readonly value: string }) => string;
+export type MeasuredLabel = (values: { readonly value: string }) => string;
 
 /** The frame seen from above. Lengths come as texts. */
 export interface AboveWords {
@@ -18,13 +18,13 @@ export interface AboveWords {
   /** The opening's size, in a sentence. */
   readonly openingSize: (values: { readonly width: string; readonly height: string }) => string;
   /** A side of the outermost edge. */
-  readonly side: Measured;
+  readonly side: MeasuredLabel;
   /** The outermost edge across flats. */
-  readonly acrossFlats: Measured;
+  readonly acrossFlats: MeasuredLabel;
   /** The outermost edge across corners. */
-  readonly acrossCorners: Measured;
+  readonly acrossCorners: MeasuredLabel;
   /** The opening's height. */
-  readonly opening: Measured;
+  readonly opening: MeasuredLabel;
   /** The dashed line of an opening under the lip. */
   readonly openingUnderLip: (values: { readonly side: string }) => string;
   /** What the frame must hold. */
@@ -52,17 +52,17 @@ export interface SectionDrawingWords {
     readonly layers: readonly { readonly name: string; readonly thickness: string }[];
   }) => string;
   /** The level width. */
-  readonly levelWidth: Measured;
+  readonly levelWidth: MeasuredLabel;
   /** The lap. */
-  readonly lap: Measured;
+  readonly lap: MeasuredLabel;
   /** From the innermost to the outermost point. */
-  readonly jointWidth: Measured;
+  readonly jointWidth: MeasuredLabel;
   /** The height on the bench. */
-  readonly height: Measured;
+  readonly height: MeasuredLabel;
   /** The rabbet's depth. */
-  readonly depth: Measured;
+  readonly depth: MeasuredLabel;
   /** The slope. */
-  readonly slope: Measured;
+  readonly slope: MeasuredLabel;
   /** What stands above a section that is not known. */
   readonly notKnown: string;
   /** What is to scale where the section is not known. */
@@ -101,9 +101,9 @@ export interface PieceDrawingWords {
   /** An end, in short lines one below the other. */
   readonly end: (values: EndValues) => readonly string[];
   /** The longest line. */
-  readonly longest: Measured;
+  readonly longest: MeasuredLabel;
   /** The shortest line. */
-  readonly shortest: Measured;
+  readonly shortest: MeasuredLabel;
   /** Which surfaces of the stick are at the fence along an edge of the drawing, and at which cuts. */
   readonly atFence: (values: {
     readonly surfaces: readonly { readonly surface: string; readonly cuts: readonly Operation["kind"][] }[];
@@ -144,9 +144,9 @@ export interface CradleDrawingWords {
   /** The drawing's title. */
   readonly title: (values: { readonly angle: string }) => string;
   /** The wedge's height. */
-  readonly rise: Measured;
+  readonly rise: MeasuredLabel;
   /** The wedge's width, taken level. */
-  readonly levelRun: Measured;
+  readonly levelRun: MeasuredLabel;
   /** What keeps the stick from sliding. */
   readonly ledge: string;
 }
@@ -189,7 +189,7 @@ export interface PanelCutDrawingWords {
   /** What angle gauge and blade make on the side of the kept part. */
   readonly swing: Readonly<Record<PanelCut["swing"], string>>;
   /** The gauge's angle from square. */
-  readonly setting: Measured;
+  readonly setting: MeasuredLabel;
 }
 
 /** Every text in drawings that no other area has. */

@@ -27,33 +27,61 @@ export interface LabelWords {
   readonly numbering: Readonly<Record<Pose, string>>;
 }
 
+/** How sides are numbered, in English; by itself, since some drawings need no other label. */
+export const englishNumbering: LabelWords["numbering"] = {
+  "side-down": "Sides are numbered counter-clockwise from 1, the side at the bottom.",
+  "corner-down": "Sides are numbered counter-clockwise from 1, the side to the right of the bottom corner.",
+};
+
+/** Edges of the molding, in English. These, surfaces and lays stand by themselves, so that whoever needs one of them bundles no other label. */
+export const englishEdges: LabelWords["edges"] = {
+  sightFace: "sight edge at the face",
+  sightBack: "sight edge at the back",
+  outerFace: "outer edge at the face",
+  outerBack: "outer edge at the back",
+  wallLedge: "rabbet wall at the ledge",
+  wallMouth: "rabbet wall at the back",
+  sightCut: "sight edge where its cut ends",
+  outerCut: "outer edge where its cut ends",
+  wall: "rabbet wall",
+  outer: "outermost point",
+  sight: "sight edge",
+  opening: "edge of the opening",
+};
+
+/** The longest line of a piece, in English. */
+export const LONGEST_LINE: string = "longest line of the piece";
+
+/** Surfaces of the stick, in English. */
+export const englishSurfaces: LabelWords["surfaces"] = {
+  back: "back",
+  face: "face",
+  "sight-edge": "sight edge",
+  "outer-edge": "outer edge",
+};
+
+/** How the stick lies, in English. */
+export const englishLayNames: LabelWords["lays"] = {
+  propped: "propped at its slope",
+  flat: "flat on its back",
+  "face-down": "face down",
+  "sight-edge-down": "on its sight edge",
+  "outer-edge-down": "on its outer edge",
+};
+
+/** A stick that is rolled, in English. */
+export function englishRolled({ angle }: { readonly angle: string }): string {
+  return `rolled by ${angle}`;
+}
+
 /** In English. */
 export const englishLabels: LabelWords = {
-  edges: {
-    sightFace: "sight edge at the face",
-    sightBack: "sight edge at the back",
-    outerFace: "outer edge at the face",
-    outerBack: "outer edge at the back",
-    wallLedge: "rabbet wall at the ledge",
-    wallMouth: "rabbet wall at the back",
-    sightCut: "sight edge where its cut ends",
-    outerCut: "outer edge where its cut ends",
-    wall: "rabbet wall",
-    outer: "outermost point",
-    sight: "sight edge",
-    opening: "edge of the opening",
-  },
-  longestLine: "longest line of the piece",
+  edges: englishEdges,
+  longestLine: LONGEST_LINE,
   shortestLine: "shortest line of the piece",
-  surfaces: { back: "back", face: "face", "sight-edge": "sight edge", "outer-edge": "outer edge" },
-  lays: {
-    propped: "propped at its slope",
-    flat: "flat on its back",
-    "face-down": "face down",
-    "sight-edge-down": "on its sight edge",
-    "outer-edge-down": "on its outer edge",
-  },
-  rolled: ({ angle }) => `rolled by ${angle}`,
+  surfaces: englishSurfaces,
+  lays: englishLayNames,
+  rolled: englishRolled,
   inCradle: ({ lay }) => `${lay}, in a cradle`,
   signals: { danger: "Danger", warning: "Warning", caution: "Caution", notice: "Notice" },
   hazardNumbers: {
@@ -107,8 +135,5 @@ export const englishLabels: LabelWords = {
     width: "width",
     wood: "wood",
   },
-  numbering: {
-    "side-down": "Sides are numbered counter-clockwise from 1, the side at the bottom.",
-    "corner-down": "Sides are numbered counter-clockwise from 1, the side to the right of the bottom corner.",
-  },
+  numbering: englishNumbering,
 };

@@ -45,8 +45,6 @@ export interface PanelWords {
   readonly moreCorners: (values: { readonly count: number }) => string;
 }
 
-const NAMED: string = "P and the number of the side that starts there";
-
 /** In English. */
 export const englishPanel: PanelWords = {
   blank: ({ width, height }) => `Square the panel blank to ${width} × ${height}.`,
@@ -69,8 +67,8 @@ export const englishPanel: PanelWords = {
   fromEdge: ({ distance, edge }) => `${distance} from the ${edge}`,
   corners: {
     caption: {
-      sawn: `Corners inside the panel blank, marked before the first cut: ${NAMED}`,
-      glass: `Corners inside that rectangle: ${NAMED}`,
+      sawn: "Corners inside the panel blank, marked before the first cut: P and the number of the side that starts there",
+      glass: "Corners inside that rectangle: P and the number of the side that starts there",
     },
     heads: { corner: "corner", fromSide: "from the side", fromBase: "from the base" },
   },

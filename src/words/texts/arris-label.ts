@@ -1,6 +1,6 @@
 import { refuse } from "../../core/check.js";
 import { isolate } from "../../core/isolate.js";
-import { englishLabels } from "../catalog/label-words.js";
+import { englishEdges, LONGEST_LINE } from "../catalog/label-words.js";
 import { checkWords, type WordsOptions } from "../tell-options.js";
 
 /**
@@ -20,8 +20,9 @@ import { checkWords, type WordsOptions } from "../tell-options.js";
  * ```
  */
 export function arrisLabel(arris: string | null, options: WordsOptions = {}): string {
-  const { edges, longestLine } = checkWords(options)?.labels ?? englishLabels;
-  if (arris === null) return longestLine;
+  const labels = checkWords(options)?.labels;
+  if (arris === null) return labels?.longestLine ?? LONGEST_LINE;
   if (typeof arris !== "string") return refuse("type", "arris", arris, "the name of an arris, or null");
+  const edges = labels?.edges ?? englishEdges;
   return Object.hasOwn(edges, arris) ? edges[arris]! : isolate(arris);
 }

@@ -86,7 +86,7 @@ function loadText({ by, load }: HungFrame, { mass: write, force, percent }: Form
  *   hanging: { by: "two-hooks" },
  * });
  * const formats = formatters({ unit: "mm" });
- * hangingLines(plan, { formats })[1]; //=> "The hangers lie flat to the wall on a surface 50 mm wide. Behind it is 20 mm of wood: screws 17 mm deep at the most."
+ * hangingLines(plan, { formats })[1]; //=> "The hangers lie flat to the wall on a surface 50 mm wide. Behind it is 20 mm of wood: screws 17 mm deep at the most."
  * ```
  */
 export function hangingLines(plan: Pick<FramePlan, "hanging">, options: TellOptions): string[] {

@@ -67,7 +67,7 @@ function sentenceOf(words: HazardWords, code: HazardCode, values: HazardValue): 
  *
  * const plan = planFrame({ sides: 6, opening: { side: 100 }, measured: { levelWidth: 40 } });
  * const { title, numbers } = hazardText(plan.hazards[0]!, { formats: formatters({ unit: "mm", digits: 0 }) });
- * [title, numbers]; //=> ["Danger", "length 146 mm, limit 150 mm"]
+ * [title, numbers]; //=> ["Danger", "length 146 mm, limit 150 mm"]
  * ```
  */
 export function hazardText(hazard: Hazard, options: TellOptions): HazardText {

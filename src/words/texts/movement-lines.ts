@@ -87,7 +87,7 @@ function roomLine(room: LayerRoom, clearance: number, { formats, words }: Pen): 
  *   species: "black cherry",
  * });
  * const lines = movementLines(plan, { formats: formatters({ unit: "mm" }) });
- * lines[1]; //=> "The molding's inner edge draws back by up to 0.25 mm at every side. Along their grain the pieces hardly move."
+ * lines[1]; //=> "The molding's inner edge draws back by up to 0.25 mm at every side. Along their grain the pieces hardly move."
  * ```
  */
 export function movementLines(plan: MovingPlan, options: TellOptions): string[] {

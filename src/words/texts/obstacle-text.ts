@@ -28,7 +28,7 @@ export interface ObstacleTextOptions extends WordsOptions {
  * const { sawing } = planFrame({ sides: 3, slope: 80, lay: "flat", opening: { side: 400 }, measured: { levelWidth: 40 } });
  * const [obstacle] = sawing.lays.find(({ lay }) => lay === "flat")!.obstacles;
  * obstacleText(obstacle!, { formats: formatters({ unit: "mm" }) });
- * //=> "The bevel with the blade's top to the left is more than this saw has: it goes to 45°, and the cut needs 58.51°."
+ * //=> "The bevel with the blade's top to the left is more than this saw has: it goes to 45°, and the cut needs 58.53°."
  * ```
  */
 export function obstacleText(obstacle: Obstacle, options: ObstacleTextOptions = {}): string {

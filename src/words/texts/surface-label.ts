@@ -1,6 +1,6 @@
 import { checkWord } from "../../core/check.js";
 import type { StickSurface } from "../../saw/index.js";
-import { englishLabels } from "../catalog/label-words.js";
+import { englishSurfaces } from "../catalog/label-words.js";
 import { checkWords, type WordsOptions } from "../tell-options.js";
 
 const SURFACES: readonly StickSurface[] = ["back", "face", "sight-edge", "outer-edge"];
@@ -20,5 +20,5 @@ const SURFACES: readonly StickSurface[] = ["back", "face", "sight-edge", "outer-
  * ```
  */
 export function surfaceLabel(surface: StickSurface, options: WordsOptions = {}): string {
-  return (checkWords(options)?.labels ?? englishLabels).surfaces[checkWord(surface, "surface", SURFACES)];
+  return (checkWords(options)?.labels.surfaces ?? englishSurfaces)[checkWord(surface, "surface", SURFACES)];
 }

@@ -22,7 +22,7 @@ import type { OperationText } from "./operation-text.js";
  *
  * const plan = planFrame({ sides: 8, opening: { side: 300 }, profile: molding({ width: 40, thickness: 20 }) });
  * const text = testCutsText(plan.sawing.testCuts!, { formats: formatters({ unit: "mm", digits: 2 }) });
- * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1231.17 mm of scrap). First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by 0.57 mm, however the joints give. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it."
+ * text.lines[2]; //=> "So close a ring of 8 such pieces of 150 mm (1231.17 mm of scrap). First lay half of it on a straightedge, one end tight: the outer corner of the other may stand off by 0.57 mm, however the joints give. The last joint shows its gap in full where the others only slide; where they open too, as little as a third of it."
  * ```
  */
 export function testCutsText(testCuts: TestCuts, options: TellOptions): OperationText {
