@@ -9,6 +9,7 @@ import type * as own from "./language.js";
 import { fullSizeSection } from "./full-size-section.js";
 import { planJob } from "./plan-job.js";
 import { fillTemplate } from "./template.js";
+import { WORKER_SCRIPT, WORKER_TEXT } from "./stock-messages.js";
 import { penOf } from "./writers.js";
 
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
@@ -24,7 +25,7 @@ function inLanguage(module: string): Plugin {
 }
 
 /** Bundles a script of the page into one classic script, so that it also runs from a file. */
-async function bundle(entry: string, language: string, define: Readonly<Record<string, string>>): Promise<string> {
+async function bundle(entry: string, language: string): Promise<string> {
   const { outputFiles } = await bundleWith({
     entryPoints: [here(entry)],
     bundle: true,
@@ -36,7 +37,6 @@ async function bundle(entry: string, language: string, define: Readonly<Record<s
     logLevel: "warning",
     // The library by its public names, from its sources.
     tsconfig: here("tsconfig.json"),
-    define,
     plugins: [inLanguage(language)],
   });
   return outputFiles[0]!.text;
@@ -71,7 +71,7 @@ function pagePolicy(): string {
 }
 
 /**
- * Builds the bench page: four static files that work from any host and from a disk.
+ * Builds the bench page: five static files that work from any host and from a disk.
  *
  * @param outFolder - the site's folder; the page goes to `bench/` in it
  * @param language - path of the module that holds the page's texts, in place of `language.ts`
@@ -80,9 +80,9 @@ export async function buildBenchPage(outFolder: string, language: string = here(
   const { FORM, LANGUAGE } = (await import(pathToFileURL(language).href)) as typeof own;
   const folder = join(outFolder, "bench");
   mkdirSync(folder, { recursive: true });
-  const worker = await bundle("stock-worker.ts", language, {});
-  const script = await bundle("page.ts", language, { STOCK_WORKER: JSON.stringify(worker) });
-  writeFileSync(join(folder, "bench.js"), script);
+  writeFileSync(join(folder, "bench.js"), await bundle("page.ts", language));
+  const worker = JSON.stringify(await bundle("stock-worker.ts", language));
+  writeFileSync(join(folder, WORKER_SCRIPT), `globalThis.${WORKER_TEXT} = ${worker};\n`);
   const style = await bundleWith({
     entryPoints: [here("bench.css")],
     minify: true,

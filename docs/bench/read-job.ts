@@ -81,7 +81,7 @@ function checkLayers({ fields: { values, numbers }, issues, pen }: Reader, layer
 }
 
 /** The brief as the library checks it. */
-function checkBrief(
+function keepBriefIssues(
   reader: Reader,
   brief: unknown,
   rows: Readonly<Record<"sticks" | "contents", readonly PlacedRow[]>>,
@@ -153,7 +153,7 @@ export function readJob(state: JobState, pen: Pen): ReadJob {
     ...(values.lay === "" ? {} : { lay: values.lay }),
     ...(sticks.length === 0 ? {} : { sticks: stock }),
   };
-  checkBrief(reader, brief, { sticks, contents: layers });
+  keepBriefIssues(reader, brief, { sticks, contents: layers });
   const isComplete = issues.length === 0 && needed.length === 0;
   return { brief: isComplete ? (brief as FrameBrief) : null, frames, keep: numbers.get("keep") ?? 0, issues, needed };
 }

@@ -1,28 +1,6 @@
 import type { StockJob } from "miterwright/stock";
 import type { StockAnswer, StockRequest } from "./stock-messages.js";
-
-/** The worker's script, put in when the page is built. */
-declare const STOCK_WORKER: string;
-
-/** The part of a browser's Trusted Types that is used. Without them addresses are plain texts. */
-interface TrustedTypes {
-  readonly createPolicy: (
-    name: string,
-    rules: { readonly createScriptURL: (address: string) => string },
-  ) => { readonly createScriptURL: (address: string) => URL };
-}
-
-let makeAddress: ((address: string) => string | URL) | undefined;
-
-/** The address of our own worker, as the page's policy asks for it. A policy is made once. */
-function scriptAddress(address: string): string | URL {
-  if (makeAddress === undefined) {
-    const { trustedTypes } = globalThis as { readonly trustedTypes?: TrustedTypes };
-    const policy = trustedTypes?.createPolicy("stock-worker", { createScriptURL: (own) => own });
-    makeAddress = (own) => policy?.createScriptURL(own) ?? own;
-  }
-  return makeAddress(address);
-}
+import { scriptAddress, workerText } from "./worker-text.js";
 
 /** A search that is going on. */
 export interface Fitting {
@@ -32,17 +10,9 @@ export interface Fitting {
   readonly drop: () => void;
 }
 
-/**
- * Fits a job in a worker.
- *
- * The worker is made from text, since a page that was opened as a file may not load one from another file.
- *
- * @param job - pieces and sticks
- * @param tell - told of every answer; the last one is no progress
- * @returns the search
- */
-export function fitInWorker(job: StockJob, tell: (answer: StockAnswer) => void): Fitting {
-  const address = URL.createObjectURL(new Blob([STOCK_WORKER], { type: "text/javascript" }));
+/** Starts a worker from its text, and tells of its answers; the last one is no progress. */
+function startWorker(text: string, job: StockJob, tell: (answer: StockAnswer) => void): Fitting {
+  const address = URL.createObjectURL(new Blob([text], { type: "text/javascript" }));
   const worker = new Worker(scriptAddress(address));
   const end = (): void => {
     worker.terminate();
@@ -65,5 +35,34 @@ export function fitInWorker(job: StockJob, tell: (answer: StockAnswer) => void):
       ask({ kind: "stop" });
     },
     drop: end,
+  };
+}
+
+/**
+ * Fits a job in a worker.
+ *
+ * @param job - pieces and sticks
+ * @param tell - told of every answer; the last one is no progress
+ * @returns the search; until its worker is there it can only be dropped
+ */
+export function fitInWorker(job: StockJob, tell: (answer: StockAnswer) => void): Fitting {
+  let fitting: Fitting | null = null;
+  let isDropped = false;
+  workerText().then(
+    (text) => {
+      if (!isDropped) fitting = startWorker(text, job, tell);
+    },
+    (error: unknown) => {
+      if (!isDropped) tell({ kind: "failed", message: String(error) });
+    },
+  );
+  return {
+    stop: () => {
+      fitting?.stop();
+    },
+    drop: () => {
+      isDropped = true;
+      fitting?.drop();
+    },
   };
 }

@@ -10,3 +10,8 @@ export type StockAnswer =
   | { readonly kind: "fit"; readonly fit: StockFit }
   | { readonly kind: "refused"; readonly code: InputErrorCode }
   | { readonly kind: "failed"; readonly message: string };
+
+/** The script beside the page that holds the text of the worker. */
+export const WORKER_SCRIPT: string = "stock.js";
+/** The name of the global under which that script leaves the text. */
+export const WORKER_TEXT: string = "stockWorkerText";

@@ -11,7 +11,7 @@ import { openBrowser, type OpenBrowser, type OpenPage } from "./open-browser.js"
 
 /** The bench page, built into a folder of its own, and a browser to open it with. */
 export interface BenchSite {
-  /** The folder with the page's three files. */
+  /** The folder with the page's files. */
   readonly folder: string;
   /** A folder for what tests write. */
   readonly scratch: string;

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { planFrame, type FramePlan } from "miterwright/frame";
@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { FIELDS, LISTS } from "../../docs/bench/field-table.js";
 import type { FieldName } from "../../docs/bench/fields.js";
 import { jobToFile } from "../../docs/bench/job-file.js";
+import { LANGUAGE } from "../../docs/bench/language.js";
 import { jobOf, TRAY } from "../bench-page/jobs.js";
 import { meaningOf, tradeWordsIn } from "../bench-page/trade-words.js";
 import {
@@ -261,9 +262,40 @@ describe("a long fit", () => {
   });
 });
 
-test("the page weighs at most 150 kB on its way", () => {
-  const weights = ["index.html", "bench.css", "bench.js"].map(
-    (name) => gzipSync(readFileSync(join(site.folder, name)), { level: 9 }).length,
-  );
-  expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeLessThanOrEqual(150_000);
+/** The bytes of files of the page on their way, compressed. */
+function weigh(files: readonly string[]): number {
+  const weights = files.map((name) => gzipSync(readFileSync(join(site.folder, name)), { level: 9 }).length);
+  return weights.reduce((sum, weight) => sum + weight, 0);
+}
+
+test("the page weighs at most 150 kB on its way, and the search 20 kB more, once sticks are typed", async () => {
+  expect(weigh(["index.html", "bench.css", "bench.js"])).toBeLessThanOrEqual(150_000);
+  expect(weigh(["stock.js"])).toBeLessThanOrEqual(20_000);
+  const { page, complaints } = await site.open();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  const { "sticks.0.length": length, ...frame } = SPLAYED;
+  await fill(page, frame);
+  await page.waitForTimeout(500);
+  expect(asked).toEqual([]);
+  await fill(page, { "sticks.0.length": length! });
+  await page.waitForSelector("#card-stock .body svg");
+  await fill(page, { sides: "8" });
+  await until(page, "document.querySelector('#card-stock .body').textContent.includes('8 × ')");
+  expect(asked.filter((address) => address.endsWith("/stock.js")).length).toBe(1);
+  expect(complaints).toEqual([]);
+});
+
+test("a search whose script is missing is said to have failed", async () => {
+  const [script, away] = [join(site.folder, "stock.js"), join(site.scratch, "stock.js")];
+  renameSync(script, away);
+  try {
+    const { page } = await site.open();
+    await fill(page, SPLAYED);
+    await page.waitForSelector("#card-stock strong");
+    expect(await page.innerText("#card-stock .body")).toBe(LANGUAGE.page.rack.refused.failed);
+    expect(await settledStatus(page)).toContain(LANGUAGE.page.rack.refused.failed);
+  } finally {
+    renameSync(away, script);
+  }
 });
