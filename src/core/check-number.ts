@@ -9,40 +9,47 @@ export const MAX_FRAME_SIDES: number = 1000;
 /** Most sides that a polygon may have. */
 const MAX_SIDES: number = 1e6;
 
-/** What values a number may take, the bounds included, and what to call them in error texts. */
+/** What values a number may take, the bounds included. */
 export interface NumberRange {
   /** Smallest allowed value. */
   readonly min: number;
   /** Largest allowed value. */
   readonly max: number;
-  /** What is allowed, completing "Expected `path` to be". */
-  readonly what: string;
+  /** What error texts call it, completing "Expected `path` to be"; default by its bounds. */
+  readonly what?: string;
 }
 
+/** A range as the field of an object. */
+type RangeField = NumberRange & { readonly kind: "number" };
+
 /** A positive length. */
-const LENGTH: NumberRange = { min: MIN_LENGTH, max: MAX_LENGTH, what: "a positive length (1e-100 to 1e100)" };
+export const LENGTH: RangeField = {
+  kind: "number",
+  min: MIN_LENGTH,
+  max: MAX_LENGTH,
+  what: "a positive length (1e-100 to 1e100)",
+};
 /** A length that may be zero. */
-const LENGTH_OR_ZERO: NumberRange = { min: 0, max: MAX_LENGTH, what: "zero or a positive length (up to 1e100)" };
-/** A coordinate or signed distance. */
-const DISTANCE: NumberRange = { min: -MAX_LENGTH, max: MAX_LENGTH, what: "a finite distance (-1e100 to 1e100)" };
+export const LENGTH_OR_ZERO: RangeField = {
+  kind: "number",
+  min: 0,
+  max: MAX_LENGTH,
+  what: "zero or a positive length (up to 1e100)",
+};
 /** An area, from the square of a small length to that of a large one. */
 const AREA: NumberRange = { min: 1e-200, max: 1e200, what: "a positive area (1e-200 to 1e200)" };
-/** Any number but NaN and the infinities. */
-const FINITE: NumberRange = { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, what: "a finite number" };
 
 /** A finite number of a range. Turns -0 into 0. */
 export function checkRange(value: unknown, path: string, { min, max, what }: NumberRange): number {
   if (typeof value === "number" && value >= min && value <= max) return value + 0;
-  const code = typeof value === "number" ? "range" : "type";
-  return refuse(code, path, value, { clause: what, kind: "number", min, max });
+  // The text is only made where it is needed: it would cost more than the check.
+  const clause = what ?? `a number from ${min} to ${max}`;
+  return refuse(typeof value === "number" ? "range" : "type", path, value, { clause, kind: "number", min, max });
 }
 
 /** A finite number from `min` to `max`, both included. Turns -0 into 0. */
-// eslint-disable-next-line max-params -- the last one is for the tables of `drawing` alone; elsewhere `checkRange` names what it wants
-export function checkNumber(value: unknown, path: string, min: number, max: number, what?: string): number {
-  // The text is only made where it is needed: it would cost more than the check.
-  if (typeof value === "number" && value >= min && value <= max) return value + 0;
-  return checkRange(value, path, { min, max, what: what ?? `a number from ${min} to ${max}` });
+export function checkNumber(value: unknown, path: string, min: number, max: number): number {
+  return checkRange(value, path, { min, max });
 }
 
 /** Degrees from `min` to `max`, both included. */
@@ -70,7 +77,9 @@ export function checkLengthOrZero(value: unknown, path: string): number {
 
 /** A coordinate or signed distance, of magnitude up to 1e100. */
 export function checkDistance(value: unknown, path: string): number {
-  return checkRange(value, path, DISTANCE);
+  // The range is made where it is needed: a bundler keeps a constant with a minus before a name.
+  if (typeof value === "number" && Math.abs(value) <= MAX_LENGTH) return value + 0;
+  return checkRange(value, path, { min: -MAX_LENGTH, max: MAX_LENGTH, what: "a finite distance (-1e100 to 1e100)" });
 }
 
 /** A positive area, from 1e-200 to 1e200. */
@@ -80,7 +89,8 @@ export function checkArea(value: unknown, path: string): number {
 
 /** A finite number. */
 export function checkFinite(value: unknown, path: string): number {
-  return checkRange(value, path, FINITE);
+  if (Number.isFinite(value)) return (value as number) + 0;
+  return checkRange(value, path, { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, what: "a finite number" });
 }
 
 /** An integer from `min` to `max`, both included. */

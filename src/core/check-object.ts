@@ -1,4 +1,3 @@
-import { InputError } from "./input-error.js";
 import { nearestName } from "./nearest-name.js";
 import { describeValue, isRecord, kindOfObject, refuse, reject } from "./refuse.js";
 
@@ -36,13 +35,8 @@ export function checkFields(
       const meant = nearest === undefined ? "" : `; did you mean \`${nearest}\`?`;
       const known = `no key but ${quoted(keys).join(", ")}`;
       const message = `Expected ${path && `\`${path}\` to have `}${known}, got \`${key}\`${meant}`;
-      throw new InputError({
-        code: "unknown",
-        path: (path && `${path}.`) + key,
-        value: object[key],
-        message,
-        expected: { clause: known, kind: "no-other-key", keys: [...keys], nearest: nearest ?? null },
-      });
+      const expected = { clause: known, kind: "no-other-key", keys: [...keys], nearest: nearest ?? null } as const;
+      reject("unknown", (path && `${path}.`) + key, object[key], { message, expected });
     }),
   );
   return object;
@@ -63,10 +57,9 @@ export function checkOneOf<K extends string>(
   const got = first === undefined ? "none" : quoted(given).join(" and ");
   const clause = `exactly one of ${quoted(keys).join(", ")}`;
   const message = `Expected ${clause}${path && ` in \`${path}\``}, got ${got}`;
-  const expected = { clause, kind: "exactly-one", keys: [...keys] } as const;
-  if (second === undefined) throw new InputError({ code: "missing", path, value: object, message, expected });
-  const conflict = (path && `${path}.`) + second;
-  throw new InputError({ code: "conflict", path: conflict, value: object[second], message, expected });
+  const told = { message, expected: { clause, kind: "exactly-one", keys: [...keys] } } as const;
+  if (second === undefined) return reject("missing", path, object, told);
+  return reject("conflict", (path && `${path}.`) + second, object[second], told);
 }
 
 /**

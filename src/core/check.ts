@@ -12,6 +12,8 @@ export {
   checkRange,
   checkSides,
   checkSlope,
+  LENGTH,
+  LENGTH_OR_ZERO,
   MAX_FRAME_SIDES,
   MAX_LENGTH,
   MIN_LENGTH,

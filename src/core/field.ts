@@ -2,13 +2,12 @@ import {
   checkArray,
   checkFields,
   checkInteger,
-  checkNumber,
   checkObject,
   checkOneOf,
   checkText,
   checkWord,
-  MAX_LENGTH,
-  MIN_LENGTH,
+  checkRange,
+  type NumberRange,
   refuse,
   type RunChecks,
 } from "./check.js";
@@ -17,12 +16,8 @@ import {
 export type FieldCheck<T> = (value: unknown, path: string, run: RunChecks) => T;
 
 /** A number between two bounds, which are included. */
-export interface NumberField {
+export interface NumberField extends NumberRange {
   readonly kind: "number" | "integer";
-  readonly min: number;
-  readonly max: number;
-  /** What error texts call it; default by its bounds. */
-  readonly what?: string;
 }
 
 /** One of some words. */
@@ -117,26 +112,6 @@ export type Field<T> =
 /** How every field of `T` is read: the compiler asks for one when a field is added. */
 export type Fields<T> = { readonly [K in keyof T]-?: Field<T[K]> };
 
-/** A positive length. */
-export const LENGTH: NumberField = {
-  kind: "number",
-  min: MIN_LENGTH,
-  max: MAX_LENGTH,
-  what: "a positive length (1e-100 to 1e100)",
-};
-/** A length that may be zero. */
-export const LENGTH_OR_ZERO: NumberField = {
-  kind: "number",
-  min: 0,
-  max: MAX_LENGTH,
-  what: "zero or a positive length (up to 1e100)",
-};
-
-/** Reads a number, without bringing along what reads the other kinds. */
-export function readNumber({ kind, min, max, what }: NumberField, value: unknown, path: string): number {
-  return kind === "integer" ? checkInteger(value, path, min, max) : checkNumber(value, path, min, max, what);
-}
-
 /** The path of a field. */
 export function fieldPath(path: string, key: string): string {
   return path === "" ? key : `${path}.${key}`;
@@ -169,8 +144,9 @@ export function readAny(field: AnyField, value: unknown, path: string, run: RunC
   if (typeof field === "function") return field(value, path, run);
   switch (field.kind) {
     case "number":
+      return checkRange(value, path, field);
     case "integer":
-      return readNumber(field, value, path);
+      return checkInteger(value, path, field.min, field.max);
     case "word":
       return checkWord(value, path, field.words);
     case "text":
@@ -190,16 +166,7 @@ export function readAny(field: AnyField, value: unknown, path: string, run: RunC
   }
 }
 
-/**
- * Reads a field.
- *
- * @param field - how it is read
- * @param value - anything
- * @param path - its name in error texts
- * @param run - `inOrder` until the first refusal, or `together` for all of them
- * @returns a copy of what was read, with nothing in it that the field does not know
- * @throws {InputError} or what `run` makes of several
- */
+/** Reads a field. */
 export function readField<T>(field: Field<T>, value: unknown, path: string, run: RunChecks): T {
   return readAny(field, value, path, run) as T;
 }

@@ -47,12 +47,7 @@ export function attempt<T>(issues: InputIssue[], check: () => T): T | undefined 
   }
 }
 
-/**
- * Reads, and gives what was read or every refusal.
- *
- * @param read - reads with `together`
- * @returns the outcome
- */
+/** Reads, and gives what was read or every refusal. */
 export function outcomeOf<T>(read: () => T): InputOutcome<T> {
   const issues: InputIssue[] = [];
   const value = attempt(issues, () => ({ read: read() }));

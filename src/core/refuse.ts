@@ -1,4 +1,4 @@
-import { InputError, type Expected, type InputErrorCode } from "./input-error.js";
+import { InputError, type Expected, type InputErrorCode, type InputErrorFacts } from "./input-error.js";
 
 /** What an object is: an array, another object, or a proxy that was revoked, which throws at whatever is asked of it. */
 export function kindOfObject(value: object): "array" | "object" | "revoked" {
@@ -44,10 +44,15 @@ export function refuse(
 ): never {
   const expected = typeof allowed === "string" ? ({ clause: allowed, kind: "other" } as const) : allowed;
   const message = `Expected \`${path}\` to be ${expected.clause}, got ${describeValue(value)}`;
-  throw new InputError({ code: value === undefined ? "missing" : code, path, value, message, expected });
+  reject(value === undefined ? "missing" : code, path, value, { message, expected });
 }
 
-/** Throws an error whose sentence is written by the caller. */
-export function reject(code: InputErrorCode, path: string, value: unknown, message: string): never {
-  throw new InputError({ code, path, value, message });
+/** Throws an error whose sentence is written by the caller, with what was expected as data where there is such. */
+export function reject(
+  code: InputErrorCode,
+  path: string,
+  value: unknown,
+  told: string | Pick<InputErrorFacts, "message" | "expected">,
+): never {
+  throw new InputError({ code, path, value, ...(typeof told === "string" ? { message: told } : told) });
 }

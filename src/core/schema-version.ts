@@ -1,13 +1,6 @@
 import { refuse } from "./check.js";
 
-/**
- * The form of data that this library makes and reads.
- *
- * @param value - the version that was given
- * @param path - its name in error texts
- * @param what - what has the form, e.g. `plan`
- * @returns the only one that there is
- */
+/** The form of data that this library makes and reads. */
 export function checkVersion(value: unknown, path: string, what: string): 1 {
   return value === 1 ? value : refuse("unknown", path, value, `1, the form of ${what} that is known here`);
 }

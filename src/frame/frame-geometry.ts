@@ -95,13 +95,7 @@ function heightOf(section: PlacedSection): number | null {
   return high - low;
 }
 
-/**
- * Computes the frame of a filled brief.
- *
- * @param brief - the filled brief
- * @returns its geometry
- * @throws {InputError} when a piece would have no length at some edge
- */
+/** Computes the frame of a filled brief. */
 export function geometryOf(brief: FilledSizing): FrameGeometry {
   const { sides, slope, pose } = brief;
   const section = placeSection(brief);

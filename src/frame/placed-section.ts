@@ -39,12 +39,7 @@ function innermost(points: readonly PlacedArris[]): PlacedArris {
   return points.reduce((best, point) => (point.out < best.out ? point : best));
 }
 
-/**
- * Stands the brief's molding at the frame's slope.
- *
- * @param brief - the filled brief
- * @returns its points in place and the one that decides the opening
- */
+/** Stands the brief's molding at the frame's slope. */
 export function placeSection(brief: FilledSizing): PlacedSection {
   if (brief.measured !== undefined) return measuredSection(brief.measured);
   const { profile, slope, contents, clearance } = brief;

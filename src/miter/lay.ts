@@ -1,5 +1,5 @@
-import { checkSlope, checkWord } from "../core/check.js";
-import { readNumber, type Field, type NumberField } from "../core/field.js";
+import { checkRange, checkSlope, checkWord } from "../core/check.js";
+import type { Field, NumberField } from "../core/field.js";
 
 /** A named way for a stick to lie on the saw. */
 export type LayName = "propped" | "flat" | "face-down" | "sight-edge-down" | "outer-edge-down";
@@ -24,14 +24,9 @@ export const LAY: Field<Lay> = {
   which: (value) => (typeof value === "number" ? 0 : 1),
 };
 
-/**
- * A rotation given as a number.
- *
- * @param lay - the unchecked rotation in degrees
- * @returns the same, -360 to 360
- */
+/** A rotation given as a number. */
 export function checkRotation(lay: number): number {
-  return readNumber(ROTATION, lay, "lay");
+  return checkRange(lay, "lay", ROTATION);
 }
 
 /**

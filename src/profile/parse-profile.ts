@@ -29,9 +29,10 @@ function soundPoint(value: unknown): Point | undefined {
 }
 
 /** A point with finite coordinates. */
-export function checkPoint(value: unknown, path: string): Point {
+export function checkPoint(value: unknown, path: string, run: RunChecks = inOrder): Point {
   const point = checkObject(value, path);
-  return { x: checkDistance(point["x"], `${path}.x`), y: checkDistance(point["y"], `${path}.y`) };
+  const [x, y] = run(["x", "y"].map((key) => () => checkDistance(point[key], `${path}.${key}`)));
+  return { x: x!, y: y! };
 }
 
 /** Refuses an outline that crosses or touches itself. */
@@ -98,7 +99,8 @@ export function checkOutline(profile: unknown, path = "profile", run: RunChecks 
     const sound = soundPoint(point);
     if (sound !== undefined) points.push(sound);
   }
-  if (points.length < outline.length) run(outline.map((point, index) => () => checkPoint(point, `${at}[${index}]`)));
+  if (points.length < outline.length)
+    run(outline.map((point, index) => () => checkPoint(point, `${at}[${index}]`, run)));
   refuseRun(points, at, outline);
   return points;
 }
@@ -112,7 +114,9 @@ export function arrisesOf(profile: unknown, path = "profile"): Readonly<Record<s
 function readArrises(value: unknown, path: string, run: RunChecks): Record<string, Point> {
   const given = arrisesOf(value, path);
   const names = Object.keys(given);
-  const points = run(names.map((name) => () => checkArris(given, name, path)));
+  const points = run(
+    names.map((name) => () => soundPoint(given[name]) ?? checkPoint(given[name], `${path}.arrises.${name}`, run)),
+  );
   const arrises: Record<string, Point> = {};
   names.forEach((name, index) => {
     // A plain assignment would take this name for the prototype.

@@ -43,7 +43,7 @@ const texts: Reader<readonly string[]> = (value, path) => list(value, path, text
 
 const FACT: Fields<Fact> = { name: text, value: text };
 const FIGURE: Fields<FigureBlock> = {
-  kind: only("figure"),
+  kind: /* @__PURE__ */ only("figure"),
   name: (value, path) =>
     word(value, path, {
       above: true,
@@ -66,9 +66,9 @@ const STEP: Fields<Step> = {
   title: text,
   hazards: (value, path) => list(value, path, count),
   heed: textOrNull,
-  settings: listOf(FACT),
+  settings: /* @__PURE__ */ listOf(FACT),
   lines: texts,
-  figures: listOf(FIGURE),
+  figures: /* @__PURE__ */ listOf(FIGURE),
 };
 const HAZARD: Fields<ToldHazard> = {
   number: count,
@@ -84,24 +84,36 @@ const COLUMN: Fields<TableColumn> = {
 const value: Reader<number | string> = (given, path) =>
   typeof given === "number" ? finite(given, path) : text(given, path);
 
-const FACTS: Fields<FactsBlock> = { kind: only("facts"), name: text, facts: listOf(FACT) };
+const FACTS: Fields<FactsBlock> = {
+  kind: /* @__PURE__ */ only("facts"),
+  name: text,
+  facts: /* @__PURE__ */ listOf(FACT),
+};
 const TABLE: Fields<TableBlock> = {
-  kind: only("table"),
+  kind: /* @__PURE__ */ only("table"),
   name: text,
   caption: text,
-  columns: listOf(COLUMN),
+  columns: /* @__PURE__ */ listOf(COLUMN),
   rows: (rows, path) => list(rows, path, (row, at) => list(row, at, value)),
   cells: (rows, path) => list(rows, path, (row, at) => list(row, at, text, 1)),
 };
 const LIST: Fields<ListBlock> = {
-  kind: only("list"),
+  kind: /* @__PURE__ */ only("list"),
   name: text,
   marker: (given, path) => word(given, path, { none: true, bullet: true, number: true }),
   isStrong: flag,
   items: texts,
 };
-const STEPS: Fields<StepsBlock> = { kind: only("steps"), name: text, steps: listOf(STEP) };
-const HAZARDS: Fields<HazardsBlock> = { kind: only("hazards"), name: text, hazards: listOf(HAZARD) };
+const STEPS: Fields<StepsBlock> = {
+  kind: /* @__PURE__ */ only("steps"),
+  name: text,
+  steps: /* @__PURE__ */ listOf(STEP),
+};
+const HAZARDS: Fields<HazardsBlock> = {
+  kind: /* @__PURE__ */ only("hazards"),
+  name: text,
+  hazards: /* @__PURE__ */ listOf(HAZARD),
+};
 
 const BLOCKS: { readonly [K in Block["kind"]]: Reader<Extract<Block, { kind: K }>> } = {
   facts: (given, path) => record(given, path, FACTS),
@@ -130,7 +142,7 @@ const SECTION: Fields<ReportSection> = {
   title: text,
   blocks: (given, path) => list(given, path, block),
 };
-const REPORT: Fields<Report> = { title: text, sections: listOf(SECTION) };
+const REPORT: Fields<Report> = { title: text, sections: /* @__PURE__ */ listOf(SECTION) };
 
 /** A report, as a describer made it or as it came back from JSON. */
 export const storedReport: Reader<Report> = (given, path) => record(given, path, REPORT);

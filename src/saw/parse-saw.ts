@@ -1,5 +1,5 @@
-import { checkText, inOrder } from "../core/check.js";
-import { LENGTH, readField, type Field, type Fields, type NumberField, type RecordField } from "../core/field.js";
+import { checkText, inOrder, LENGTH } from "../core/check.js";
+import { readField, type Field, type Fields, type NumberField, type RecordField } from "../core/field.js";
 import { outcomeOf, type InputOutcome } from "../core/input-issue.js";
 import { together } from "../core/together.js";
 import type { BevelScale, MiterScale, Saw } from "./saw.js";

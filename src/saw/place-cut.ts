@@ -108,10 +108,12 @@ function rangeObstacle(scale: "miter" | "bevel", setting: ScaleSetting, reach: n
  * ```
  */
 export function placeCut(cut: EndCut, options: PlaceCutOptions): CutPlacement {
-  const { lay } = checkObject(options) as unknown as PlaceCutOptions;
+  checkObject(options);
+  const { lay } = options;
   const saw = parseSaw(options.saw);
   const kept = checkWord(options.kept, "kept", ["left", "right"]);
   const shows = checkWord(options.shows ?? "face", "shows", ["face", "back"]);
+  checkWord(checkObject(cut, "cut")["end"], "cut.end", ["start", "end"]);
   const setting = sawSetting(cut, lay);
   const [rotation, tilt] = [layRotation(lay, cut.slope), checkTilt(lay, cut.slope)];
   const profile = options.profile === undefined ? undefined : parseProfile(options.profile, "profile");

@@ -1,4 +1,4 @@
-import { checkNumber, checkObject } from "../core/check.js";
+import { checkNumber, checkObject, reject } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
 import type { EndCut } from "../miter/index.js";
 import type { Profile } from "../profile/index.js";
@@ -50,6 +50,10 @@ export function stopContact(cut: EndCut, profile: Profile, options: LieSectionOp
   const [along, across, through] = (["along", "across", "through"] as const).map((axis) =>
     checkNumber(plane[axis], `cut.plane.${axis}`, -1, 1),
   ) as [number, number, number];
+  if (along === 0) {
+    const path = "cut.plane.along";
+    return reject("range", path, along, `Expected \`${path}\` not to be 0: such a plane never crosses the stick`);
+  }
   const lying = lieSection(profile, options);
   // The upward part of the cut plane's normal, as the stick lies.
   const rise = across * sinDeg(lying.tilt) + through * cosDeg(lying.tilt);

@@ -1,7 +1,7 @@
 import type { Block, Report, ReportSection } from "../report/index.js";
 import type { SectionName } from "../words/index.js";
 import { element, join, writeBlock, type BlockStyle, type Markup } from "../report/internal.js";
-import { LAYOUT, type Group, type Item, type Row } from "./layout.js";
+import { HEADING, LAYOUT, type Group, type Item, type Row } from "./layout.js";
 
 /** A report that is being laid out: every block is written once, at its place or behind it. */
 interface Pile {
@@ -17,11 +17,12 @@ function take({ taken, style }: Pile, section: ReportSection, names: string | nu
   return blocks.map((block) => writeBlock(block, section.name, style));
 }
 
-/** Writes a block by its name, or a whole section under a small heading. */
+/** Writes a block by its name, the small heading of a section, or the whole section under it. */
 function writeItem(pile: Pile, item: Item): Markup[] {
   const [name, block] = item.split(".", 2) as [SectionName, string?];
   const section = pile.sections.get(name);
   if (section === undefined) return [];
+  if (block === HEADING) return [element("h3", section.title)];
   if (block !== undefined) return take(pile, section, block);
   const body = take(pile, section, null);
   return body.length === 0 ? [] : [element('div class="keep"', element("h3", section.title), ...body)];

@@ -1,6 +1,9 @@
 import type { SectionName } from "../words/index.js";
 
-/** A block by its section and name, `frame.above`, or a whole section under a heading of its own, `contents`. */
+/** The name that a section's heading has among its blocks. */
+export const HEADING: string = "heading";
+
+/** A block by its section and name, `frame.above`; a section's small heading, `cradle.heading`; or a whole section under that, `contents`. */
 export type Item = SectionName | `${SectionName}.${string}`;
 
 /** Columns beside each other; one that has nothing to show leaves its room to the rest. */
@@ -40,8 +43,8 @@ export const LAYOUT: readonly Group[] = [
     heading: "saw",
     rows: [
       { style: "", columns: [["saw.saw", "saw.no-lay", "saw.lies", "saw.order"]] },
-      { style: "two", columns: [["saw.settings", "saw.lays"], ["proof"]] },
-      { style: "step", columns: [["cradle.make"], ["cradle.cradle"]] },
+      { style: "scales", columns: [["saw.settings", "saw.lays"], ["proof"]] },
+      { style: "step", columns: [["cradle.heading", "cradle.make"], ["cradle.cradle"]] },
       { style: "", columns: [["steps.steps"]] },
     ],
   },
@@ -84,12 +87,12 @@ const WIDE: FigureShape = { width: 660, key: true };
 /** The shape of every figure by its place; any other is as wide as the paper. */
 const SHAPES: Readonly<Record<string, FigureShape>> = {
   // Less than half the sheet, so that the frame fits on one page with the rest.
-  "frame.above": { width: 250, key: true },
+  "frame.above": { width: 216, key: true },
   // Less than its column, so that what stands below it stays on the page.
-  "frame.section": { width: 310, key: false },
+  "frame.section": { width: 230, key: false },
   "steps.cut": { width: 310, key: true },
-  "steps.piece": { width: 325, key: false },
-  "cradle.cradle": { width: 300, key: false },
+  "steps.piece": { width: 260, key: false },
+  "cradle.cradle": { width: 220, key: false },
   "panel.panel": { width: 190, key: false },
   "pane.panel": { width: 190, key: false },
   "panel.panel-cut": { width: 180, key: true },

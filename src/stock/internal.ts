@@ -2,3 +2,4 @@
 export { stockFit } from "./fit/stored-fit.js";
 export { checkJob } from "./job/check-job.js";
 export { readSticks, STICKS } from "./job/check-sticks.js";
+export { readStockJob } from "./job/parse-stock-job.js";

@@ -30,14 +30,7 @@ type PlainFault = Exclude<
 /** Why a text without a number is refused. */
 export const NO_NUMBER: Why = ["a number is missing", "no-number"];
 
-/**
- * Throws the error that says where the text stops making sense, and why.
- *
- * @param cursor - the text, and where its reader stands
- * @param why - what is wrong
- * @param position - where, if not at the cursor
- * @param code - what is wrong, in one word
- */
+/** Throws the error that says where the text stops making sense, and why. */
 export function fail(cursor: Cursor, why: Why, position: number = cursor.at, code: InputErrorCode = "syntax"): never {
   const { text, noun } = cursor;
   const [reason, fault] = why;

@@ -1,6 +1,6 @@
-import { checkWord } from "../core/check.js";
+import { checkRange, checkWord } from "../core/check.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
-import { readNumber, type Field, type NumberField } from "../core/field.js";
+import type { Field, NumberField } from "../core/field.js";
 import { moistureStrain } from "./shrinkage.js";
 import type { WoodSpecies } from "./wood-species.js";
 
@@ -37,7 +37,7 @@ export interface RingDirection {
 export function checkGrain(value: unknown, path = "grain"): RingDirection {
   const angle =
     typeof value === "number"
-      ? readNumber(RING_ANGLE, value, path)
+      ? checkRange(value, path, RING_ANGLE)
       : { "flat-sawn": 0, "rift-sawn": 45, "quarter-sawn": 90 }[checkWord(value, path, GRAIN_NAMES)];
   return { sine: sinDeg(angle), cosine: cosDeg(angle) };
 }

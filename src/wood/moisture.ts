@@ -1,5 +1,5 @@
-import { checkObject } from "../core/check.js";
-import { readNumber, type EitherField, type Field, type Fields, type NumberField } from "../core/field.js";
+import { checkObject, checkRange } from "../core/check.js";
+import type { EitherField, Field, Fields, NumberField } from "../core/field.js";
 
 /** The air that wood or a sheet is in. */
 export interface Climate {
@@ -33,13 +33,7 @@ export const MOISTURE: EitherField<Field<Moisture>> = {
   which: (value) => (typeof value === "object" ? 1 : 0),
 };
 
-/**
- * Equilibrium moisture content, unchecked: the model of the Wood Handbook's eq. (4-5), in degrees Celsius.
- *
- * @param t - temperature, degrees Celsius
- * @param humidity - relative humidity, percent
- * @returns moisture content in percent
- */
+/** Equilibrium moisture content, unchecked: the model of the Wood Handbook's eq. (4-5), in degrees Celsius. */
 function equilibriumKernel(t: number, humidity: number): number {
   const w = 349 + 1.29 * t + 0.0135 * t * t;
   const k = 0.805 + 0.000736 * t - 0.00000273 * t * t;
@@ -56,14 +50,14 @@ function checkClimate(value: unknown, path: string): Climate {
   const given = checkObject(value, path === "" ? "options" : path);
   const at = path === "" ? "" : `${path}.`;
   return {
-    temperature: readNumber(CLIMATE.temperature, given["temperature"], `${at}temperature`),
-    humidity: readNumber(CLIMATE.humidity, given["humidity"], `${at}humidity`),
+    temperature: checkRange(given["temperature"], `${at}temperature`, CLIMATE.temperature),
+    humidity: checkRange(given["humidity"], `${at}humidity`, CLIMATE.humidity),
   };
 }
 
 /** A moisture content, given as it is or by a climate. */
 export function checkMoisture(value: unknown, path: string): number {
-  if (typeof value !== "object") return readNumber(CONTENT, value, path);
+  if (typeof value !== "object") return checkRange(value, path, CONTENT);
   const { temperature, humidity } = checkClimate(value, path);
   return equilibriumKernel(temperature, humidity);
 }

@@ -1,5 +1,5 @@
-import { checkObject, checkText, inOrder, refuse, type RunChecks } from "../core/check.js";
-import { readField, readNumber, type Field, type FieldCheck, type Fields, type NumberField } from "../core/field.js";
+import { checkObject, checkRange, checkText, inOrder, refuse, type RunChecks } from "../core/check.js";
+import { readField, type Field, type FieldCheck, type Fields, type NumberField } from "../core/field.js";
 import { findWood } from "./find-wood.js";
 import { coefficientOf, shrinkageOf } from "./shrinkage.js";
 import type { AcrossGrain, FigureSource, Wood, WoodSpecies } from "./wood-species.js";
@@ -69,8 +69,8 @@ export function tableWood(text: string, path: string): WoodSpecies {
 function checkPair(value: unknown, path: string, figure: NumberField, run: RunChecks): AcrossGrain {
   const given = checkObject(value, path);
   const [radial, tangential] = run([
-    () => readNumber(figure, given["radial"], `${path}.radial`),
-    () => readNumber(figure, given["tangential"], `${path}.tangential`),
+    () => checkRange(given["radial"], `${path}.radial`, figure),
+    () => checkRange(given["tangential"], `${path}.tangential`, figure),
   ]);
   return { radial: radial!, tangential: tangential! };
 }
@@ -79,7 +79,7 @@ function checkPair(value: unknown, path: string, figure: NumberField, run: RunCh
 function ownWood(value: unknown, path: string, run: RunChecks): WoodSpecies {
   const given = checkObject(value, path);
   const saturation = given["fiberSaturation"] ?? FIBER_SATURATION;
-  const fiberSaturation = readNumber(SATURATION, saturation, `${path}.fiberSaturation`);
+  const fiberSaturation = checkRange(saturation, `${path}.fiberSaturation`, SATURATION);
   const listed = given["coefficients"];
   const coefficients = listed === undefined ? undefined : checkPair(listed, `${path}.coefficients`, COEFFICIENT, run);
   const hasShrinkage = given["radial"] !== undefined || given["tangential"] !== undefined || coefficients === undefined;
@@ -99,7 +99,7 @@ function ownWood(value: unknown, path: string, run: RunChecks): WoodSpecies {
       tangential: coefficientOf(tangential, fiberSaturation),
     },
     fiberSaturation,
-    specificGravity: gravity === null ? null : readNumber(GRAVITY, gravity, `${path}.specificGravity`),
+    specificGravity: gravity === null ? null : checkRange(gravity, `${path}.specificGravity`, GRAVITY),
     seen: { shrinkage: null, coefficients: null, specificGravity: null },
   };
 }

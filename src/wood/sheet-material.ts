@@ -1,5 +1,5 @@
-import { checkObject, refuse } from "../core/check.js";
-import { readNumber, type NumberField } from "../core/field.js";
+import { checkObject, checkRange, refuse } from "../core/check.js";
+import type { NumberField } from "../core/field.js";
 
 /** A sheet whose figures are known here. */
 export type SheetMaterialName = "glass" | "acrylic";
@@ -49,5 +49,5 @@ export function sheetFigure(value: unknown, path: string, figure: keyof SheetFig
     if (value === "glass" || value === "acrylic") return SHEETS[value][figure];
     return refuse("unknown", path, value, `"glass", "acrylic" or an object with \`${figure}\``);
   }
-  return readNumber(figure === "density" ? DENSITY : EXPANSION, checkObject(value, path)[figure], `${path}.${figure}`);
+  return checkRange(checkObject(value, path)[figure], `${path}.${figure}`, figure === "density" ? DENSITY : EXPANSION);
 }

@@ -14,10 +14,10 @@ export interface SheetCase {
 }
 
 function sheetCase(name: string, pages: SheetCase["pages"], plan: FramePlan): SheetCase {
-  const fit = plan.stockJobs[0] === undefined ? {} : { fit: fitStock(plan.stockJobs[0], { stepLimit: 1e5 }) };
+  const fits = plan.stockJobs.map((job) => fitStock(job, { stepLimit: 1e5 }));
   const title = `Saltmarsh Observatory: ${name}`;
   const note = "For the tide-pool model on the long table.";
-  return { name, html: shopSheet(plan, { ...WRITTEN, ...fit, title, note }), pages };
+  return { name, html: shopSheet(plan, { formats: WRITTEN.formats, fits, title, note }), pages };
 }
 
 /**

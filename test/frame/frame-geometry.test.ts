@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, test } from "vitest";
-import { frameGeometry, type FrameGeometry } from "miterwright/frame";
+import { frameGeometry, type FrameBrief, type FrameGeometry } from "miterwright/frame";
 import { molding } from "miterwright/profile";
 import { onePolygonMeasure, POLYGON_MEASURES, regularPolygon } from "miterwright/polygon";
 import { briefs, deepFreeze, plain, rabbeted, throughJson } from "./briefs.js";
@@ -235,4 +235,27 @@ test("the arrises of a frame are those of its profile, in the types too", () => 
   // @ts-expect-error two measures at once
   expect(() => frameGeometry({ sides: 6, profile: rabbeted, opening: { side: 200, area: 4 } })).toThrow();
   expect(regularPolygon({ sides: 6, side: 200 }).apothem).toBe(frame.given.apothem);
+});
+
+describe("of the rest of a brief", () => {
+  const sound = { sides: 6, profile: plain, opening: { side: 200 } };
+
+  test("only the names are looked at", () => {
+    const broken = {
+      ...sound,
+      saw: "broken",
+      unit: "yd",
+      sticks: 3,
+      species: NaN,
+      contents: [{ name: "pane", thickness: 2, material: "mica", cost: -1 }],
+    } as unknown as FrameBrief;
+    expect(frameGeometry(broken)).toEqual(frameGeometry({ ...sound, contents: [{ name: "pane", thickness: 2 }] }));
+  });
+
+  test("a name that is not known is refused, with the nearest", () => {
+    expect(() => frameGeometry({ ...sound, kref: 3 } as never)).toThrow("got `kref`; did you mean `kerf`?");
+    const contents = [{ name: "pane", thickness: 2, materiel: "glass" }];
+    expect(() => frameGeometry({ ...sound, contents } as never)).toThrow("did you mean `material`?");
+    expect(() => frameGeometry({ ...sound, schemaVersion: 2 } as never)).toThrow("Expected `schemaVersion` to be 1");
+  });
 });

@@ -49,6 +49,8 @@ test("a stored plan whose brief lacks a default is refused", () => {
   const stored = throughJson(plan);
   for (const key of Object.keys(plan.brief) as (keyof typeof plan.brief)[]) {
     if (key === "sticks") continue;
-    expect(() => parsePlan({ ...stored, brief: { ...stored.brief, [key]: undefined } }), key).toThrow(/Expected `plan\.brief\.|in `plan\.brief`/);
+    expect(() => parsePlan({ ...stored, brief: { ...stored.brief, [key]: undefined } }), key).toThrow(
+      /Expected `plan\.brief\.|in `plan\.brief`/,
+    );
   }
 });

@@ -58,7 +58,7 @@ async function probe(kind: "mjs" | "cjs"): Promise<Found> {
 describe("the packed package", () => {
   test("holds the build with its maps, the sources that they lead to, the papers, the guides with their pictures, the examples and nothing else", () => {
     const known =
-      /^(?:dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)(?:\.map)?|src\/(?:[\w-]+\/)*[\w-]+\.ts|docs\/guides\/[\w-]+\.md|docs\/pictures\/[\w-]+\.svg|examples\/(?:[\w-]+\/)?[\w-]+\.(?:ts|mjs|html|csv|css|json|ipynb))$/;
+      /^(?:dist\/[\w-]+\.(?:js|cjs|d\.ts|d\.cts)(?:\.map)?|dist\/brief\.schema\.json|src\/(?:[\w-]+\/)*[\w-]+\.ts|docs\/guides\/[\w-]+\.md|docs\/pictures\/[\w-]+\.svg|examples\/(?:[\w-]+\/)?[\w-]+\.(?:ts|mjs|html|csv|css|json|ipynb))$/;
     const papers = ["CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "README.md", "package.json"];
     expect(installed.packedFiles.filter((file) => !known.test(file) && !papers.includes(file))).toEqual([]);
     expect(installed.packedFiles).toEqual(expect.arrayContaining([...papers, "docs/guides/wood.md"]));

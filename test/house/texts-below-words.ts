@@ -15,7 +15,7 @@ const TWO_WORDS = /(?:\p{L}{2,}|…)[,;:.)"'’]*\s+[("'‘]*(?:\p{L}{2,}|…)/u
 /** Calls whose arguments are texts of errors. */
 const REFUSING = /^(?:assert|check|fail|invariant|missing|refuse|reject)(?:[A-Z]\w*)?$/;
 /** Fields that are texts of errors. */
-const ERROR_FIELDS: readonly string[] = ["clause", "message"];
+const ERROR_FIELDS: readonly string[] = ["clause", "message", "what"];
 
 function textOf(node: ts.Node): string | undefined {
   if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) return node.text;

@@ -35,9 +35,10 @@ function replaced<T>(value: T, place: readonly Key[], other: unknown): T {
 function strangers(value: unknown): readonly unknown[] {
   if (typeof value === "number") return ["7", {}, [7], true, NaN, Infinity];
   if (typeof value === "string") return [7, {}, ["x"], true];
-  if (typeof value === "boolean") return ["yes", 1, null, {}];
+  if (typeof value === "boolean") return ["yes", 1, {}];
   if (Array.isArray(value)) return [{}, 7, "x", new Array(3)];
-  return value === null ? [true] : [7, "x", [], true];
+  // What is missing may be anything but this.
+  return value === null ? [NaN] : [7, "x", [], true];
 }
 
 /** A value of which one field is of another kind. */

@@ -1,19 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { deepFreeze, throughJson } from "../frame/briefs.js";
 import { objectsIn } from "../house/objects-in.js";
+import { spoil } from "../house/spoil.js";
 import { TOLD } from "./reports.js";
-
-/** Changes every number, text and flag of a value. */
-function spoil(value: unknown): void {
-  if (typeof value !== "object" || value === null) return;
-  const holder = value as Record<string, unknown>;
-  for (const [key, inner] of Object.entries(holder)) {
-    if (typeof inner === "number") holder[key] = inner + 1;
-    else if (typeof inner === "string") holder[key] = `${inner}!`;
-    else if (typeof inner === "boolean") holder[key] = !inner;
-    else spoil(inner);
-  }
-}
 
 describe.each(Object.entries(TOLD))("the report of %s", (_, { told, describe: tell }) => {
   const report = tell(told);

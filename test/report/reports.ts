@@ -22,11 +22,11 @@ import {
 } from "miterwright/report";
 import { miterSaw, tableSaw } from "miterwright/saw";
 import { fitStock, type StockFit, type StockJob } from "miterwright/stock";
-import { formatters } from "miterwright/units";
+import { formatters, type Formats } from "miterwright/units";
 import { plain, rabbeted } from "../frame/briefs.js";
 
 /** Formatters of millimeters. */
-export const FORMATS = formatters({ unit: "mm", digits: 2 });
+export const FORMATS: Formats = formatters({ unit: "mm", digits: 2 });
 
 const pane = { name: "pane", thickness: 2, material: "glass" } as const;
 

@@ -80,6 +80,13 @@ describe("stopContact", () => {
       "Expected `cut.plane` to be an object, got undefined",
     );
   });
+
+  test("refuses a plane along the stick, which no stop could meet", () => {
+    const plane = { ...end.plane, along: 0 };
+    expect(() => stopContact({ ...end, plane }, plain, { slope: 30, lay: "flat" })).toThrow(
+      "Expected `cut.plane.along` not to be 0: such a plane never crosses the stick",
+    );
+  });
 });
 
 describe("cradleFor", () => {

@@ -107,3 +107,33 @@ test("every function of the saw leaves its input alone, and takes copies from JS
     }),
   );
 });
+
+test("tryParseSaw tells of every field of a saw of which nothing is right, unknown keys and all", () => {
+  const wrong = {
+    fence: "left",
+    miter: { left: -1, right: "60", reads: "from-table", stepp: 1 },
+    bevel: 45,
+    depth: 0,
+    depthAt45: null,
+    crosscut: NaN,
+    gaugereach: 3,
+  };
+  const outcome = tryParseSaw(wrong);
+  expect(outcome.ok ? [] : outcome.issues.map(({ path, code }) => [path, code])).toEqual([
+    ["saw.gaugereach", "unknown"],
+    ["saw.fence", "unknown"],
+    ["saw.miter.stepp", "unknown"],
+    ["saw.miter.left", "range"],
+    ["saw.miter.right", "type"],
+    ["saw.miter.reads", "unknown"],
+    ["saw.miter.step", "missing"],
+    ["saw.bevel", "type"],
+    ["saw.depth", "range"],
+    ["saw.depthAt45", "type"],
+    ["saw.crosscut", "range"],
+  ]);
+  const meant = outcome.ok
+    ? []
+    : outcome.issues.flatMap(({ message }) => /did you mean `(\w+)`/.exec(message)?.[1] ?? []);
+  expect(meant).toEqual(["gaugeReach", "step"]);
+});

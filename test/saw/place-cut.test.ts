@@ -130,3 +130,10 @@ describe("bad input", () => {
     expect(() => placeCut(end, options as never)).toThrow(message);
   });
 });
+
+test("placeCut refuses an end that is none", () => {
+  const cut = { ...cutsOf(6, 30).start, end: NaN } as never;
+  expect(() => placeCut(cut, { lay: "flat", saw: tableSaw(), kept: "left" })).toThrow(
+    'Expected `cut.end` to be one of "start", "end", got NaN (number)',
+  );
+});

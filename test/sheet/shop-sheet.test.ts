@@ -385,6 +385,7 @@ describe("a cradle", () => {
       `a wedge of ${SHORT.angle(25)}, ${SHORT.length(cradle!.levelRun)} wide and ${SHORT.length(cradle!.rise)} high, its sloping top ${SHORT.length(cradle!.top)}.`,
     );
     expect(shopSheet(propped, TELL)).toContain("<title>Cradle of 25.00°, cut across</title>");
+    expect(text).toMatch(/The cradle\s+Make a cradle/);
     expect(html).not.toContain("Cradle of");
   });
 
@@ -406,6 +407,7 @@ describe("a cradle", () => {
   test("of a molding of which only level measures are known has its angle", () => {
     const text = readSheet(shopSheet(measuredPlan({ lay: "propped" }), TELL)).text;
     expect(text).toContain(`a wedge of ${SHORT.angle(20)} under its back, its outer edge the higher`);
+    expect(text).toMatch(/The cradle\s+The stick lies in a cradle/);
   });
 });
 

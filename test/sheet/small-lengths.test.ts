@@ -38,6 +38,16 @@ test("a hazard about gaps writes them finely, one about pieces does not", () => 
   expect(text).toContain(`(length ${coarse.length(short.numbers["length"]!)},`);
 });
 
+test("the limit of a gap is the same in hazards as elsewhere, also where a coarser one would tell the numbers apart", () => {
+  const moving = plan({ sides: 8, species: "white ash", acceptedGap: 0.25 });
+  const { inside, outside, limit } = moving.hazards.find(({ code }) => code === "season-gap")!.numbers;
+  const tenths = { ...coarse, length: (value: number) => `${value.toFixed(1)} mm`, small };
+  expect(new Set([inside, outside, limit].map((value) => tenths.length(value!))).size).toBe(3);
+  const { text } = readSheet(shopSheet(moving, { formats: tenths }));
+  expect(text).toContain(`limit ${small(0.25)}, moisture when fitted`);
+  expect(text).toContain(`For a last joint within ${small(0.25)}`);
+});
+
 test("an angle that comes out as none is written down to its first digit", () => {
   const whole = (degrees: number): string => `${degrees.toFixed(0)}°`;
   const { text } = readSheet(shopSheet(frame, { formats: { ...coarse, angle: whole, smallAngle: firstDigit } }));

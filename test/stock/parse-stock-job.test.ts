@@ -83,3 +83,37 @@ test("the schema of a job gives the keys that lead to an issue", () => {
     issues: [{ path: ["sticks", 0, "length"] }],
   });
 });
+
+test("tells of every issue within a field too, and of the nearest known name", () => {
+  const wrong = {
+    pieces: [
+      { id: "a", lenght: 0, sequence: [0, -1], share: { key: "", saving: -1, by: 2 } },
+      { id: "b", length: 10, count: null, share: { key: "k", saving: 6 } },
+    ],
+    sticks: [{ id: "ash", lenght: 3 }],
+    trim: { start: -1, end: -1, ends: 2 },
+    resolutoin: 1,
+  };
+  expect(issues(wrong)).toEqual([
+    ["job.resolutoin", "unknown"],
+    ["job.pieces[0].lenght", "unknown"],
+    ["job.pieces[0].sequence[0]", "range"],
+    ["job.pieces[0].sequence[1]", "range"],
+    ["job.pieces[0].share.by", "unknown"],
+    ["job.pieces[0].share.key", "range"],
+    ["job.pieces[0].share.saving", "range"],
+    ["job.pieces[0].share", "conflict"],
+    ["job.pieces[1].count", "type"],
+    ["job.pieces[1].share.saving", "range"],
+    ["job.sticks[0].lenght", "unknown"],
+    ["job.sticks[0].length", "missing"],
+    ["job.trim.ends", "unknown"],
+    ["job.trim.start", "range"],
+    ["job.trim.end", "range"],
+  ]);
+  const outcome = tryParseStockJob(wrong);
+  const meant = outcome.ok
+    ? []
+    : outcome.issues.flatMap(({ message }) => /did you mean `(\w+)`/.exec(message)?.[1] ?? []);
+  expect(meant).toEqual(["resolution", "length", "length", "end"]);
+});

@@ -1,5 +1,5 @@
-import { isRecord, refuse } from "../../core/check.js";
-import { LENGTH, type Field, type FieldCheck, type Fields, type NumberField } from "../../core/field.js";
+import { isRecord, LENGTH, refuse } from "../../core/check.js";
+import type { Field, FieldCheck, Fields, NumberField } from "../../core/field.js";
 import { checkVersion } from "../../core/schema-version.js";
 import { LAY } from "../../miter/internal.js";
 import { SAW } from "../../saw/internal.js";
@@ -18,18 +18,7 @@ import type {
   SolidWoodLayer,
 } from "./brief.js";
 import { readRough } from "./read-rough.js";
-import {
-  AT,
-  LAYERS,
-  MAYBE_LENGTH,
-  MAYBE_ZERO,
-  MEASURED,
-  OPENING,
-  POSE,
-  PROFILE,
-  SIDES,
-  SLOPE,
-} from "./geometry-fields.js";
+import { AT, MAYBE_LENGTH, MAYBE_ZERO, MEASURED, OPENING, POSE, PROFILE, SIDES, SLOPE } from "./geometry-fields.js";
 
 const AMOUNT: NumberField = { kind: "number", min: 0, max: 1e12, what: "an amount from 0 to 1e12" };
 /** A number is an amount, an object one per unit, and what is neither has no form of its own. */
@@ -97,7 +86,14 @@ export const BRIEF_FIELDS: Fields<GivenBrief> = {
   profile: PROFILE,
   measured: MEASURED,
   at: AT,
-  contents: { kind: "optional", of: { kind: "list", of: { kind: "record", fields: LAYER }, what: LAYERS } },
+  contents: {
+    kind: "optional",
+    of: {
+      kind: "list",
+      of: { kind: "record", fields: LAYER },
+      what: "an array of layers, each with a name and a thickness",
+    },
+  },
   clearance: MAYBE_ZERO,
   unit: { kind: "optional", of: { kind: "word", words: ["mm", "cm", "m", "in", "ft"] } },
   saw: { kind: "optional", of: SAW },

@@ -1,5 +1,5 @@
-import { MAX_FRAME_SIDES } from "../../core/check.js";
-import { LENGTH, LENGTH_OR_ZERO, type Field, type Fields, type NumberField } from "../../core/field.js";
+import { LENGTH, LENGTH_OR_ZERO, MAX_FRAME_SIDES } from "../../core/check.js";
+import type { Field, Fields, NumberField } from "../../core/field.js";
 import type { Box, Pose } from "../../core/geometry-types.js";
 import { readProfile } from "../../profile/internal.js";
 import type { Profile } from "../../profile/index.js";
@@ -37,8 +37,6 @@ const LEVEL_MEASURES: Fields<MeasuredMolding> = { levelWidth: LENGTH, lap: MAYBE
 
 /** The fields of a layer that a rabbet's seating asks for. */
 const LAYER_SIZE: Fields<LayerSize> = { name: { kind: "text" }, thickness: LENGTH };
-/** What error texts call the layers. */
-export const LAYERS: string = "an array of layers, each with a name and a thickness";
 const LAYER_KEYS: readonly (keyof ContentsLayer)[] = ["name", "thickness", "material", "cost"];
 
 /** Number of sides. */
@@ -64,7 +62,11 @@ export const MEASURED: Field<MeasuredMolding | undefined> = {
 export const AT: Field<string | undefined> = { kind: "optional", of: { kind: "text" } };
 const LAYER_SIZES: Field<readonly LayerSize[] | undefined> = {
   kind: "optional",
-  of: { kind: "list", of: { kind: "record", fields: LAYER_SIZE, known: LAYER_KEYS }, what: LAYERS },
+  of: {
+    kind: "list",
+    of: { kind: "record", fields: LAYER_SIZE, known: LAYER_KEYS },
+    what: "an array of layers, each with a name and a thickness",
+  },
 };
 
 /** How the part of a brief is read that decides a frame's geometry. */

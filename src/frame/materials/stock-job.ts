@@ -1,5 +1,5 @@
-import { inOrder, MAX_LENGTH, refuse } from "../../core/check.js";
-import { LENGTH, LENGTH_OR_ZERO, readField, type FieldCheck, type Fields } from "../../core/field.js";
+import { inOrder, LENGTH, LENGTH_OR_ZERO, MAX_LENGTH, refuse } from "../../core/check.js";
+import { readField, type FieldCheck, type Fields } from "../../core/field.js";
 import { tanDeg } from "../../core/degrees.js";
 import type { Profile } from "../../profile/index.js";
 import type { StockJob } from "../../stock/index.js";

@@ -1,4 +1,5 @@
 import { checkArray, checkInteger, checkObject, checkText, reject } from "../../core/check.js";
+import { plainCopy } from "../../core/plain-copy.js";
 import { readStored } from "../../core/stored.js";
 import { parseSaw, type Saw } from "../../saw/index.js";
 import type { Operation } from "../sawing/operation.js";
@@ -56,7 +57,7 @@ export function readJobs(value: unknown): ShopJobs {
     const { operations, order } = sawing;
     const saw = parseSaw(sawing.saw, `${inner}.saw`);
     if (operations.length === 0) {
-      left.push({ name, obstacles: sawing.lays[0]!.obstacles });
+      left.push({ name, obstacles: plainCopy(sawing.lays[0]!.obstacles) });
       continue;
     }
     const key = JSON.stringify(saw);

@@ -1,4 +1,4 @@
-import { checkInteger, checkSlope, MAX_FRAME_SIDES, refuse, reject } from "../../core/check.js";
+import { checkInteger, checkSlope, inOrder, MAX_FRAME_SIDES, refuse, reject } from "../../core/check.js";
 import {
   box,
   count,
@@ -22,15 +22,8 @@ import {
 import type { CutPlane, EndCut } from "../../miter/index.js";
 import { pose } from "../../panel/internal.js";
 import { polygonLike, regularPolygon } from "../../polygon/internal.js";
-import {
-  parseProfile,
-  type Profile,
-  type RabbetSeating,
-  type RabbetHold,
-  type RabbetLayer,
-  type RabbetMiss,
-  type SectionPoint,
-} from "../../profile/index.js";
+import { readProfile } from "../../profile/internal.js";
+import type { Profile, RabbetSeating, RabbetHold, RabbetLayer, RabbetMiss, SectionPoint } from "../../profile/index.js";
 import { stickEnd } from "../../saw/internal.js";
 import type { MeasuredMolding } from "../brief/brief.js";
 import type { FrameGeometry, OverallSize } from "../frame-geometry.js";
@@ -41,10 +34,7 @@ export const frameSides: Reader<number> = (value, path) => checkInteger(value, p
 /** A slope. */
 export const slope: Reader<number> = (value, path) => checkSlope(value, path ?? "");
 /** A molding's section. */
-export const profile: Reader<Profile> = (value, path) => {
-  parseProfile(value, path ?? "profile");
-  return value as Profile;
-};
+export const profile: Reader<Profile> = (value, path) => readProfile(value, path ?? "", inOrder);
 
 const MEASURED: Fields<MeasuredMolding> = {
   levelWidth: finite,
@@ -86,15 +76,7 @@ const MISS: Fields<RabbetMiss> = {
   shortBy: finite,
 };
 
-/**
- * One of two kinds of records, which `possible` tells apart.
- *
- * @param value - anything
- * @param path - its name in error texts
- * @param can - the fields of the kind that is possible
- * @param cannot - the fields of the other
- * @returns the same object
- */
+/** One of two kinds of records, which `possible` tells apart. */
 export function possibleOrNot<A extends { possible: true }, B extends { possible: false }>(
   value: unknown,
   path: Path,

@@ -1,8 +1,8 @@
-import { refuse } from "../../core/check.js";
+import { inOrder, refuse } from "../../core/check.js";
 import { checkVersion } from "../../core/schema-version.js";
 import { list, orNull, record, type Fields, type Reader } from "../../core/stored.js";
 import { panelPlan } from "../../panel/internal.js";
-import { checkJob } from "../../stock/internal.js";
+import { readStockJob } from "../../stock/internal.js";
 import type { StockJob } from "../../stock/index.js";
 import type { FramePlan } from "../plan-frame.js";
 import { frameAssembly, frameChecks } from "./assembly.js";
@@ -17,10 +17,7 @@ import { sawPlan } from "./sawing.js";
 /** The form of plan that this library makes and reads. */
 const schemaVersion: Reader<1> = (value, path) => checkVersion(value, path ?? "", "plan");
 
-const stockJob: Reader<StockJob> = (value, path) => {
-  checkJob(value as StockJob, path);
-  return value as StockJob;
-};
+const stockJob: Reader<StockJob> = (value, path) => readStockJob(value, path ?? "", inOrder);
 
 /** How each part of a plan is read. Functions that take a part of a plan read that part alone. */
 export const PLAN: Fields<FramePlan> = {

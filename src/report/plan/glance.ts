@@ -31,8 +31,7 @@ export function notReadyLines(plan: FramePlan, fits: readonly StockFit[], pen: P
 /** A sum that may be known in part; no fact at all where nothing of it is known. */
 function sumFact(
   name: string,
-  sum: PartialSum | null,
-  missing: readonly string[],
+  { sum, missing }: { readonly sum: PartialSum | null; readonly missing: readonly string[] },
   write: (value: number) => string,
   { words }: Pen,
 ): Fact[] {
@@ -75,8 +74,18 @@ function mainFacts(plan: FramePlan, pen: Pen): Fact[] {
     { name: facts.levelWidth, value: length(levelWidth) },
     ...(overall.height === null ? [] : [{ name: facts.height, value: length(overall.height) }]),
     { name: words.facts.molding({ isOfMany }), value: length(materials.moldingLength) },
-    ...sumFact(words.facts.mass({ isOfMany }), materials.mass, missingParts(plan, "mass", pen), mass, pen),
-    ...sumFact(words.facts.cost({ isOfMany }), materials.cost, missingParts(plan, "cost", pen), money, pen),
+    ...sumFact(
+      words.facts.mass({ isOfMany }),
+      { sum: materials.mass, missing: missingParts(plan, "mass", pen) },
+      mass,
+      pen,
+    ),
+    ...sumFact(
+      words.facts.cost({ isOfMany }),
+      { sum: materials.cost, missing: missingParts(plan, "cost", pen) },
+      money,
+      pen,
+    ),
   ];
 }
 

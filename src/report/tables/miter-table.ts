@@ -1,4 +1,4 @@
-import { checkArray, checkNumber, checkObject, checkSides, checkSlope, checkWord } from "../../core/check.js";
+import { checkArray, checkDegrees, checkObject, checkSides, checkSlope, checkWord } from "../../core/check.js";
 import type { CompoundMiterRow } from "../../miter/index.js";
 import type { TableWords, TellOptions } from "../../words/index.js";
 import { checkTellOptions, englishTables } from "../../words/internal.js";
@@ -19,8 +19,7 @@ const ANGLES: readonly MiterAngle[] = ["miter", "bevel", "dihedral"];
 
 function readRow(value: unknown, path: string): Pick<CompoundMiterRow, MiterAngle | "sides" | "slope"> {
   const row = checkObject(value, path);
-  const angleAt = (name: MiterAngle): number =>
-    checkNumber(row[name], `${path}.${name}`, -180, 180, "degrees from -180 to 180");
+  const angleAt = (name: MiterAngle): number => checkDegrees(row[name], `${path}.${name}`, -180, 180);
   return {
     sides: checkSides(row["sides"], `${path}.sides`),
     slope: checkSlope(row["slope"], `${path}.slope`),

@@ -1,10 +1,12 @@
-import { checkArray, checkNumber, checkObject, checkSides, checkWord } from "../../core/check.js";
+import { checkArray, checkRange, checkObject, checkSides, checkWord } from "../../core/check.js";
 import type { RegularPolygon } from "../../polygon/index.js";
 import type { CellKind } from "./table-data.js";
 import type { TellOptions } from "../../words/index.js";
 import { checkTellOptions, englishTables } from "../../words/internal.js";
 import type { Table } from "./table.js";
 import { tabulate } from "./tabulate.js";
+
+const MEASURE = { min: 0, max: Number.MAX_VALUE, what: "a finite number of 0 or more" } as const;
 
 /** What a polygon's table can show of it besides its number of sides. */
 export type PolygonQuantity = Exclude<keyof RegularPolygon, "sides">;
@@ -73,9 +75,7 @@ export function tabulatePolygons(
   const rows = checkArray(polygons, "polygons", "an array of polygons").map((item, index) => {
     const path = `polygons[${index}]`;
     const polygon = checkObject(item, path);
-    const values = show.map((name) =>
-      checkNumber(polygon[name], `${path}.${name}`, 0, Number.MAX_VALUE, "a finite number of 0 or more"),
-    );
+    const values = show.map((name) => checkRange(polygon[name], `${path}.${name}`, MEASURE));
     return [checkSides(polygon["sides"], `${path}.sides`), ...values];
   });
   return tabulate(

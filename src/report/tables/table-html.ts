@@ -27,20 +27,12 @@ function write({ caption, columns, rows, cells }: TableData, isStyled: boolean):
 
 /**
  * Writes a table as HTML that is also well-formed XML. It has no style attribute, which a Content-Security-Policy may forbid.
- *
- * @param table - the table
- * @returns a `table` element, words to the left and numbers to the right
  */
 export function htmlOf(table: TableData): string {
   return write(table, false);
 }
 
-/**
- * The same with its styles in it, for notebooks: their own style sheets put words to the right.
- *
- * @param table - the table
- * @returns a `table` element
- */
+/** The same with its styles in it, for notebooks: their own style sheets put words to the right. */
 export function styledHtmlOf(table: TableData): string {
   return write(table, true);
 }

@@ -13,12 +13,7 @@ export function escapeMarkdown(text: string): string {
   return isolateText(oneLine(text)).replace(SPECIAL, "\\$&");
 }
 
-/**
- * Writes a table as Markdown, with pipes (GitHub Flavored Markdown 0.29, section 4.10).
- *
- * @param table - the table
- * @returns the caption in bold, an empty line, and the table
- */
+/** Writes a table as Markdown, with pipes (GitHub Flavored Markdown 0.29, section 4.10). */
 export function markdownOf(table: TableData): string {
   const { caption, columns, cells } = table;
   const line = (texts: readonly string[]): string => `| ${texts.map(escapeMarkdown).join(" | ")} |`;

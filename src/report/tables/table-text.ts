@@ -14,12 +14,7 @@ function columnsOf(text: string): number {
   return sum;
 }
 
-/**
- * Writes a table as plain text for letters of one width.
- *
- * @param table - the table
- * @returns the caption, an empty line, the heads, a rule as wide as each column, and the rows
- */
+/** Writes a table as plain text for letters of one width. */
 export function plainTextOf(table: TableData): string {
   const { caption, columns } = table;
   const cells = table.cells.map((row) => row.map(isolateText));

@@ -42,12 +42,7 @@ function frozenRows<V>(rows: readonly (readonly V[])[]): readonly (readonly V[])
   return Object.freeze(rows.map((row) => Object.freeze([...row])));
 }
 
-/**
- * Makes a table from its data.
- *
- * @param data - caption, columns, rows and cells, as many as there are columns in every row
- * @returns the frozen table
- */
+/** Makes a table from its data. */
 export function makeTable(data: TableData): Table {
   const table: TableData = {
     caption: data.caption,

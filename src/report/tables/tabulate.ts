@@ -1,4 +1,4 @@
-import { checkArray, checkNumber, checkObject, checkWord, refuse, reject } from "../../core/check.js";
+import { checkArray, checkRange, checkObject, checkWord, refuse, reject } from "../../core/check.js";
 import { checkFormatter } from "../../units/internal.js";
 import { checkLine, tidy } from "./plain-table.js";
 import type { CellKind } from "./table-data.js";
@@ -45,7 +45,8 @@ function readColumn(value: unknown, path: string, formats: unknown): ReadyColumn
 
 function readCell(value: unknown, path: string): number | string {
   const expected = "a finite number or a text";
-  if (typeof value === "number") return checkNumber(value, path, -Number.MAX_VALUE, Number.MAX_VALUE, expected);
+  if (typeof value === "number")
+    return checkRange(value, path, { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, what: expected });
   return typeof value === "string" ? value : refuse("type", path, value, expected);
 }
 

@@ -1,15 +1,18 @@
 import {
   checkArray,
   checkFields,
+  checkInteger,
   checkNumber,
   checkObject,
+  checkRange,
   checkText,
   inOrder,
+  LENGTH,
   MAX_LENGTH,
   refuse,
   type RunChecks,
 } from "../../core/check.js";
-import { LENGTH, readNumber, type Field, type FieldCheck, type Fields, type NumberField } from "../../core/field.js";
+import type { Field, FieldCheck, Fields, NumberField } from "../../core/field.js";
 import type { StockStick, Stretch } from "./stock-job.js";
 
 /** Most pieces or sticks of one kind, and most pieces in all. */
@@ -46,14 +49,13 @@ export function checkName(value: unknown, path: string, place: number, seen: Map
   return name;
 }
 
-const COUNT: NumberField = { kind: "integer", min: 0, max: MOST };
 const WORTH: NumberField = { kind: "number", min: 0, max: MAX_LENGTH };
 const STRETCH: Fields<Stretch> = { start: WORTH, end: WORTH };
 const KEYS: readonly (keyof StockStick)[] = ["id", "length", "count", "cost", "defects"];
 const STICK: Fields<StockStick> = {
   id: { kind: "text" },
   length: LENGTH,
-  count: { kind: "optional", of: COUNT },
+  count: { kind: "optional", of: { kind: "integer", min: 0, max: MOST } },
   cost: { kind: "optional", of: WORTH },
   defects: { kind: "optional", of: { kind: "list", of: { kind: "record", fields: STRETCH }, what: "an array" } },
 };
@@ -81,9 +83,9 @@ function readStick(value: unknown, path: string, run: RunChecks, nameOf: (id: un
     // A misspelled key comes before the one that is missing for it.
     () => checkFields(stick, path, KEYS, run),
     () => (read.id = nameOf(stick["id"])),
-    () => (read.length = readNumber(LENGTH, length, `${path}.length`)),
-    () => count === undefined || (read.count = readNumber(COUNT, count, `${path}.count`)),
-    () => cost === undefined || (read.cost = readNumber(WORTH, cost, `${path}.cost`)),
+    () => (read.length = checkRange(length, `${path}.length`, LENGTH)),
+    () => count === undefined || (read.count = checkInteger(count, `${path}.count`, 0, MOST)),
+    () => cost === undefined || (read.cost = checkRange(cost, `${path}.cost`, WORTH)),
     () => {
       if (defects === undefined) return;
       const at = `${path}.defects`;

@@ -1,13 +1,14 @@
-import { checkArray, checkObject, checkOneOf, inOrder, MAX_LENGTH, refuse, type RunChecks } from "../../core/check.js";
 import {
+  checkArray,
+  checkObject,
+  checkOneOf,
+  inOrder,
   LENGTH,
   LENGTH_OR_ZERO,
-  readField,
-  type Field,
-  type FieldCheck,
-  type Fields,
-  type NumberField,
-} from "../../core/field.js";
+  MAX_LENGTH,
+  refuse,
+} from "../../core/check.js";
+import { readField, type Field, type FieldCheck, type Fields, type NumberField } from "../../core/field.js";
 import { outcomeOf, type InputOutcome } from "../../core/input-issue.js";
 import { checkVersion } from "../../core/schema-version.js";
 import { validateWith, type StandardSchema } from "../../core/standard-schema.js";
@@ -90,12 +91,12 @@ const JOB: Fields<StockJob> = {
 };
 
 /** Reads a job; its fields report their own refusals, and where there are none what they say together. */
-function readStockJob(value: unknown, run: RunChecks): StockJob {
-  checkJobVersion(value, "job");
-  const job = readField<StockJob>({ kind: "record", fields: JOB }, value, "job", run);
-  checkJob(job);
+export const readStockJob: FieldCheck<StockJob> = (value, path, run) => {
+  checkJobVersion(value, path);
+  const job = readField<StockJob>({ kind: "record", fields: JOB }, value, path, run);
+  checkJob(job, path);
   return job;
-}
+};
 
 /**
  * Reads a stock-fitting job from anywhere, or tells of everything that is wrong with it.
@@ -111,7 +112,7 @@ function readStockJob(value: unknown, run: RunChecks): StockJob {
  * ```
  */
 export function tryParseStockJob(value: unknown): InputOutcome<StockJob> {
-  return outcomeOf(() => readStockJob(value, together));
+  return outcomeOf(() => readStockJob(value, "job", together));
 }
 
 /**
@@ -129,7 +130,7 @@ export function tryParseStockJob(value: unknown): InputOutcome<StockJob> {
  * ```
  */
 export function parseStockJob(value: unknown): StockJob {
-  return readStockJob(value, inOrder);
+  return readStockJob(value, "job", inOrder);
 }
 
 /**

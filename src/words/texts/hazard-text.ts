@@ -24,6 +24,9 @@ export interface HazardText {
   readonly source: string;
 }
 
+/** Hazards of joints that open. Their lengths are gaps, for which the marks of a rule are too coarse. */
+const OF_GAPS: readonly HazardCode[] = ["reach", "season-gap"];
+
 /** Whether rounding hides what a hazard says: numbers that differ come out alike, or one that is there as none. */
 function isLost(values: readonly number[], write: (value: number) => string): boolean {
   const texts = new Set([0, ...values].map(write));
@@ -56,7 +59,7 @@ function sentenceOf(words: HazardWords, code: HazardCode, values: HazardValue): 
  * Writes a hazard for people: its signal word, what to heed, the numbers that raised it in the reader's units, and its printed source.
  *
  * @param hazard - one of a plan
- * @param options - formatters and words; `small` takes the place of `length` where that would round away what the numbers say
+ * @param options - formatters and words; `small` takes the place of `length` for gaps, and where that would round away what the numbers say
  * @returns the parts, as plain text
  * @throws {InputError} when the hazard is none, or a formatter is missing
  * @example
@@ -75,7 +78,8 @@ export function hazardText(hazard: Hazard, options: TellOptions): HazardText {
   const { formats, words } = checkTellOptions(options);
   const { signals, hazardNumbers } = words?.labels ?? englishLabels;
   const lengths = Object.entries(numbers).flatMap(([name, value]) => (kinds[name] === "length" ? [value] : []));
-  const writers = isLost(lengths, formats.length) ? { ...formats, length: formats.small } : formats;
+  const isFine = OF_GAPS.includes(code) || isLost(lengths, formats.length);
+  const writers = isFine ? { ...formats, length: formats.small } : formats;
   const written = Object.entries(numbers).map(
     ([name, value]) => [name, quantityText(value, kinds[name], writers)] as const,
   );

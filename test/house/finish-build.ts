@@ -1,9 +1,10 @@
 /*
- * Finishes what tsup built: maps for the declarations, and no path of this machine in the maps of the scripts. Run by `npm run build`.
+ * Finishes what tsup built: maps for the declarations, no path of this machine in the maps of the scripts, and the schema of a brief. Run by `npm run build`.
  */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join, relative, sep } from "node:path";
 import { fileURLToPath } from "node:url";
+import { briefJsonSchema } from "./brief-schema.js";
 import { writeDeclarationMaps } from "./declaration-maps.js";
 
 const folder = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
@@ -28,3 +29,4 @@ function makeRelative(dist: string): void {
 
 makeRelative(folder("dist"));
 writeDeclarationMaps(folder("dist"), folder("src"));
+writeFileSync(join(folder("dist"), "brief.schema.json"), `${JSON.stringify(briefJsonSchema(), null, 2)}\n`);
