@@ -17,6 +17,8 @@ export interface NumberRange {
   readonly max: number;
   /** What error texts call it, completing "Expected `path` to be"; default by its bounds. */
   readonly what?: string;
+  /** What they call it before its bounds; default "a number". */
+  readonly noun?: string;
 }
 
 /** A range as the field of an object. */
@@ -40,10 +42,10 @@ export const LENGTH_OR_ZERO: RangeField = {
 const AREA: NumberRange = { min: 1e-200, max: 1e200, what: "a positive area (1e-200 to 1e200)" };
 
 /** A finite number of a range. Turns -0 into 0. */
-export function checkRange(value: unknown, path: string, { min, max, what }: NumberRange): number {
+export function checkRange(value: unknown, path: string, { min, max, what, noun = "a number" }: NumberRange): number {
   if (typeof value === "number" && value >= min && value <= max) return value + 0;
   // The text is only made where it is needed: it would cost more than the check.
-  const clause = what ?? `a number from ${min} to ${max}`;
+  const clause = what ?? `${noun} from ${min} to ${max}`;
   return refuse(typeof value === "number" ? "range" : "type", path, value, { clause, kind: "number", min, max });
 }
 
@@ -54,8 +56,7 @@ export function checkNumber(value: unknown, path: string, min: number, max: numb
 
 /** Degrees from `min` to `max`, both included. */
 export function checkDegrees(value: unknown, path: string, min: number, max: number): number {
-  if (typeof value === "number" && value >= min && value <= max) return value + 0;
-  return checkRange(value, path, { min, max, what: `degrees from ${min} to ${max}` });
+  return checkRange(value, path, { min, max, noun: "degrees" });
 }
 
 /** A number strictly between `min` and `max`. */

@@ -54,5 +54,5 @@ export function reject(
   value: unknown,
   told: string | Pick<InputErrorFacts, "message" | "expected">,
 ): never {
-  throw new InputError({ code, path, value, ...(typeof told === "string" ? { message: told } : told) });
+  throw new InputError(Object.assign({ code, path, value }, typeof told === "string" ? { message: told } : told));
 }

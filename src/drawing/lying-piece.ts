@@ -1,6 +1,7 @@
-import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import { tanDeg } from "../core/degrees.js";
 import type { FrameGeometry } from "../frame/index.js";
 import { layRotation, type Lay } from "../miter/index.js";
+import { rolledOutline } from "./rolled-outline.js";
 
 /** One line along a piece, through a corner of its section. */
 export interface SolidLine {
@@ -26,9 +27,6 @@ export interface LyingPiece {
   readonly wedge: number;
 }
 
-/** Surfaces that meet at less than this angle, in degrees, are drawn as one that is curved. */
-const SMOOTH: number = 20;
-
 function raise(lines: readonly SolidLine[]): LyingPiece {
   const acrosses = lines.map(({ across }) => across);
   const ups = lines.map(({ up }) => up);
@@ -53,18 +51,13 @@ export function lyingPiece(geometry: FrameGeometry, lay: Lay): LyingPiece | null
   const tilt = slope - layRotation(lay, slope);
   const rise = tanDeg(corners[0].planMiter);
   const farthest = pieces[0].longest.out;
-  const lines = outline.map(({ x, y }, index) => {
-    const next = outline[(index + 1) % outline.length]!;
-    const last = outline.at(index - 1)!;
-    const [ax, ay, bx, by] = [x - last.x, y - last.y, next.x - x, next.y - y];
-    const out = x * cosDeg(slope) - y * sinDeg(slope);
-    return {
-      across: x * cosDeg(tilt) - y * sinDeg(tilt),
-      up: x * sinDeg(tilt) + y * cosDeg(tilt),
-      short: Math.max(0, farthest - out) * rise,
-      sharp: ax * bx + ay * by < cosDeg(SMOOTH) * Math.hypot(ax, ay) * Math.hypot(bx, by),
-    };
-  });
+  const standing = rolledOutline(outline, slope);
+  const lines = rolledOutline(outline, tilt).map(({ at, sharp }, index) => ({
+    across: at.x,
+    up: at.y,
+    short: Math.max(0, farthest - standing[index]!.at.x) * rise,
+    sharp,
+  }));
   return raise(lines);
 }
 

@@ -1,7 +1,8 @@
-import { cosDeg, sinDeg, tanDeg } from "../core/degrees.js";
+import { cosDeg, tanDeg } from "../core/degrees.js";
 import type { Profile } from "../profile/index.js";
 import type { CutPlacement, Hand, ScaleSetting } from "../saw/index.js";
 import type { SeenCorner } from "./piece-body.js";
+import { rolledOutline } from "./rolled-outline.js";
 
 /** A line along a stick that lies at the blade, seen from above by the person at the saw. */
 export interface PlacedLine extends SeenCorner {
@@ -29,8 +30,6 @@ export interface PlacedRoom {
   readonly reach: number;
 }
 
-/** Surfaces that meet at less than this angle, in degrees, are drawn as one that is curved. */
-const SMOOTH: number = 20;
 /** What stands for a section that is not known. */
 const UNKNOWN: Pick<Profile, "outline"> = {
   outline: [
@@ -65,16 +64,7 @@ export function placeStick(
   const tilt = profile === null ? 0 : slope - placement.rotation;
   // The outer side lies nearer to the person when the stick points right; otherwise all of it is the other way round.
   const hand = placement.along === "right" ? 1 : -1;
-  const rolled = outline.map(({ x, y }, index) => {
-    const next = outline[(index + 1) % outline.length]!;
-    const last = outline.at(index - 1)!;
-    const [ax, ay, bx, by] = [x - last.x, y - last.y, next.x - x, next.y - y];
-    return {
-      near: hand * (x * cosDeg(tilt) - y * sinDeg(tilt)),
-      up: x * sinDeg(tilt) + y * cosDeg(tilt),
-      sharp: ax * bx + ay * by < cosDeg(SMOOTH) * Math.hypot(ax, ay) * Math.hypot(bx, by),
-    };
-  });
+  const rolled = rolledOutline(outline, tilt).map(({ at, sharp }) => ({ near: hand * at.x, up: at.y, sharp }));
   const far = Math.min(...rolled.map(({ near }) => near));
   const low = Math.min(...rolled.map(({ up }) => up));
   const width = Math.max(...rolled.map(({ near }) => near)) - far;

@@ -1,5 +1,6 @@
 import type { Point } from "../core/geometry-types.js";
 import { cosDeg, sinDeg } from "../core/degrees.js";
+import { rotated } from "../core/rotated.js";
 import type { Profile } from "../profile/index.js";
 import { drawLine } from "./canvas.js";
 import { drawArrow } from "./dimension.js";
@@ -35,8 +36,8 @@ export function drawSlope(sheet: SectionSheet, profile: Profile, scale: number):
   const { slope } = geometry;
   if (slope === 0) return null;
   const { index, back } = lowerEnd(profile, slope);
-  const { x, y } = profile.outline[index]!;
-  const vertex = toPaper(x * cosDeg(slope) - y * sinDeg(slope), x * sinDeg(slope) + y * cosDeg(slope));
+  const lowest = rotated(profile.outline[index]!, cosDeg(slope), sinDeg(slope));
+  const vertex = toPaper(lowest.x, lowest.y);
   const radius = Math.min(Math.max(0.6 * back * scale, SMALLEST), LARGEST);
   const hand = slope > 0 ? 1 : -1;
   const size = Math.abs(slope);

@@ -12,6 +12,7 @@ export type {
   CostUnit,
   DirectCut,
   FilledBrief,
+  FilledKey,
   FrameBrief,
   FrameMoisture,
   Hanging,

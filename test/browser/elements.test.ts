@@ -5,14 +5,15 @@ import { openBrowser, type OpenBrowser, type OpenPage } from "./open-browser.js"
 /** What a cell of a notebook in the browser does: elements of drawings and tables, put into the page. */
 const CELL = `
   import { drawPlanView } from "miterwright/drawing";
-import { tabulate, tabulateLengths } from "miterwright/report";
+  import { tabulate, tabulateLengths } from "miterwright/report";
+  import { formatters } from "miterwright/units";
   import { frameGeometry } from "miterwright/frame";
 
-  const words = { length: (value) => value.toFixed(1), angle: (degrees) => degrees.toFixed(1) };
+  const formats = formatters({ unit: "mm", digits: 1 });
   const frame = frameGeometry({ sides: 7, opening: { side: 120 }, measured: { levelWidth: 45 } });
   const hostile = '<img src=x onerror="globalThis.harmed = 1"></td></table><script>globalThis.harmed = 1</script>';
   const table = tabulate({ caption: hostile, columns: [{ label: hostile }, { label: "n", kind: "number" }], rows: [[hostile, 1]] });
-  document.body.append(drawPlanView(frame, words).toElement(), tabulateLengths(frame, words).toElement(), table.toElement(document));
+  document.body.append(drawPlanView(frame, { formats }).toElement(), tabulateLengths(frame, { formats }).toElement(), table.toElement(document));
   export { hostile };
 `;
 
@@ -54,12 +55,11 @@ test("a table has its caption, heads and rows, numbers at the right", async () =
     heads: [
       ["letter", "col", "left"],
       ["edge", "col", "left"],
-      ["out", "col", "right"],
       ["length", "col", "right"],
     ],
     rows: [
-      ["a", "rabbet wall", "0.0", "120.0"],
-      ["b", "outermost point", "45.0", "163.3"],
+      ["a", "rabbet wall", "120\u00a0mm"],
+      ["b", "outermost point", "163.3\u00a0mm"],
     ],
   });
 });

@@ -84,9 +84,9 @@ describe("what was expected", () => {
 
   test("names the nearest key of those that are known", () => {
     expect(expectedBy(() => fitStock({ pieces: [], stiks: [] } as never))).toEqual({
-      clause: "no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`",
+      clause: "no key but `pieces`, `sticks`, `kerf`, `trim`, `keep`, `credit`, `resolution`, `schemaVersion`",
       kind: "no-other-key",
-      keys: ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution"],
+      keys: ["pieces", "sticks", "kerf", "trim", "keep", "credit", "resolution", "schemaVersion"],
       nearest: "sticks",
     });
   });

@@ -34,8 +34,8 @@ export const SIZE_LIMITS: readonly SizeLimit[] = [
   { entry: "miterwright/sheet", limit: 75_000 },
   { entry: "miterwright/precise", limit: 22_000, packages: ["decimal.js"] },
 
-  { entry: "miterwright/miter", name: "compoundMiter", limit: 1500 },
-  { entry: "miterwright", name: "compoundMiter", limit: 1500 },
+  { entry: "miterwright/miter", name: "compoundMiter", limit: 1510 },
+  { entry: "miterwright", name: "compoundMiter", limit: 1510 },
   { entry: "miterwright/polygon", name: "regularPolygon", limit: 1600 },
   { entry: "miterwright/profile", name: "levelWidth", limit: 2450 },
   { entry: "miterwright/units", name: "nearestFraction", limit: 1700 },

@@ -47,8 +47,8 @@ describe("a year in words", () => {
       { name: "lid", thickness: 5, material: { species: "white oak" as const } },
     ];
     expect(wordsOf({ contents, clearance: 1 })).toEqual([
-      "pane, from 5 °C to 40 °C, put in at 20 °C: it grows by up to 0.29 mm at a side, and the clearance of 1 mm is enough. It draws back by up to 0.21 mm; the lip still laps it by 7.79 mm.",
-      "lid, from 6 % to 12 % moisture, put in at 8 %: it grows by up to 3.02 mm at a side, and the clearance of 1 mm is too little. It draws back by up to 1.51 mm; the lip still laps it by 6.49 mm.",
+      "pane, from 5 °C to 40 °C. It was put in at 20 °C. It grows by up to 0.29 mm at a side, and the clearance of 1 mm is enough. It draws back by up to 0.21 mm; the lip still laps it by 7.79 mm.",
+      "lid, from 6 % to 12 % moisture. It was put in at 8 %. It grows by up to 3.02 mm at a side, and the clearance of 1 mm is too little. It draws back by up to 1.51 mm; the lip still laps it by 6.49 mm.",
     ]);
     const narrow = molding({ width: 40, thickness: 20, rabbet: { width: 4, depth: 10 } });
     expect(wordsOf({ contents, profile: narrow, clearance: 3 })[1]).toMatch(

@@ -96,7 +96,7 @@ export function contentsSection(plan: FramePlan, pen: Pen): ReportSection[] {
             side: length(panel.side),
             acrossFlats: length(panel.acrossFlats),
             acrossCorners: length(panel.acrossCorners),
-            ...boxText(box),
+            box: stack === null ? null : boxText(box),
           }),
         ]),
     ...(brief.clearance > 0 ? [words.contents.clearance({ clearance: length(brief.clearance) })] : []),

@@ -6,8 +6,6 @@ import { checkTellOptions, englishTables } from "../../words/internal.js";
 import type { Table } from "./table.js";
 import { tabulate } from "./tabulate.js";
 
-const MEASURE = { min: 0, max: Number.MAX_VALUE, what: "a finite number of 0 or more" } as const;
-
 /** What a polygon's table can show of it besides its number of sides. */
 export type PolygonQuantity = Exclude<keyof RegularPolygon, "sides">;
 
@@ -75,7 +73,8 @@ export function tabulatePolygons(
   const rows = checkArray(polygons, "polygons", "an array of polygons").map((item, index) => {
     const path = `polygons[${index}]`;
     const polygon = checkObject(item, path);
-    const values = show.map((name) => checkRange(polygon[name], `${path}.${name}`, MEASURE));
+    const range = { min: 0, max: Number.MAX_VALUE, what: "a finite number of 0 or more" };
+    const values = show.map((name) => checkRange(polygon[name], `${path}.${name}`, range));
     return [checkSides(polygon["sides"], `${path}.sides`), ...values];
   });
   return tabulate(

@@ -22,8 +22,8 @@ export interface ContentsWords {
     readonly side: string;
     readonly acrossFlats: string;
     readonly acrossCorners: string;
-    readonly width: string;
-    readonly height: string;
+    /** The rectangle that it is cut from; `null` where nothing is said to go in. */
+    readonly box: { readonly width: string; readonly height: string } | null;
   }) => string;
   /** The clearance at every side. */
   readonly clearance: (values: { readonly clearance: string }) => string;
@@ -58,8 +58,10 @@ export interface ContentsWords {
 
 /** In English. */
 export const englishContents: ContentsWords = {
-  panel: ({ sides, side, acrossFlats, acrossCorners, width, height }) =>
-    `Panel: ${sides} equal sides of ${side}, across flats ${acrossFlats}, across corners ${acrossCorners}; cut from ${width} × ${height} as it stands.`,
+  panel: ({ sides, side, acrossFlats, acrossCorners, box }) => {
+    const from = box === null ? "" : `; cut from ${box.width} × ${box.height} as it stands`;
+    return `Panel: ${sides} equal sides of ${side}, across flats ${acrossFlats}, across corners ${acrossCorners}${from}.`;
+  },
   clearance: ({ clearance }) => `Clearance kept at every side: ${clearance}.`,
   contained: ({ width, height }) => `It must hold ${width} × ${height}.`,
   sheet: ({ width, height }) => `It is cut from a sheet of ${width} × ${height}.`,

@@ -107,6 +107,6 @@ export const englishMovement: MovementWords = {
   layerRoom: ({ name, with: by, least, most, made, needed, clearance, enough, retreat, lap }) => {
     const unit = by === "moisture" ? " moisture" : "";
     const kept = `the clearance of ${clearance} is ${enough ? "enough" : "too little"}`;
-    return `${name}, from ${least} to ${most}${unit}, put in at ${made}: it grows by up to ${needed} at a side, and ${kept}. It draws back by up to ${retreat}${lapText(lap)}.`;
+    return `${name}, from ${least} to ${most}${unit}. It was put in at ${made}. It grows by up to ${needed} at a side, and ${kept}. It draws back by up to ${retreat}${lapText(lap)}.`;
   },
 };

@@ -5,9 +5,19 @@ export interface SawValues {
   /** Where its fence is. */
   readonly fence: Saw["fence"];
   /** How far its miter goes to either side, angles. */
-  readonly miter: { readonly left: string; readonly right: string };
+  readonly miter: {
+    /** To the left. */
+    readonly left: string;
+    /** To the right. */
+    readonly right: string;
+  };
   /** How far the top of its blade leans to either side, angles; `null` where it does not lean to that side. */
-  readonly bevel: { readonly left: string | null; readonly right: string | null };
+  readonly bevel: {
+    /** To the left. */
+    readonly left: string | null;
+    /** To the right. */
+    readonly right: string | null;
+  };
 }
 
 /** What the words for a cradle may tell of. Lengths and angles come as texts. */

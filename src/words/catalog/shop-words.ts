@@ -18,7 +18,12 @@ export interface ShopCutValues {
   /** How the stick comes from the operation before. */
   readonly move: Operation["move"];
   /** The length to set and the edge along which it is taken; `null` where the cut only trims an end. */
-  readonly length: { readonly length: string; readonly edge: string } | null;
+  readonly length: {
+    /** The length. */
+    readonly length: string;
+    /** What to call the edge. */
+    readonly edge: string;
+  } | null;
 }
 
 /** In which order the jobs of several frames are done. */

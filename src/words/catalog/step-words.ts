@@ -32,7 +32,14 @@ export interface StopValues {
   /** What to call the edge that touches it; `null` for the longest point. */
   readonly edge: string | null;
   /** From and to which height above the table the end touches it, lengths; `null` down on the table; alike where it is a point. */
-  readonly height: { readonly from: string; readonly to: string; readonly isPoint: boolean } | null;
+  readonly height: {
+    /** From this height. */
+    readonly from: string;
+    /** To this height. */
+    readonly to: string;
+    /** Whether both are one. */
+    readonly isPoint: boolean;
+  } | null;
 }
 
 /** What the words for where a stop may stand may tell of. */
