@@ -191,6 +191,6 @@ export interface Hazard {
   readonly names?: Readonly<Record<string, string>>;
   /** What tells the cases of one rule apart, in codes, as {@link HazardFacts} lists them; missing where its code has none. */
   readonly facts?: Readonly<Record<string, string | readonly string[]>>;
-  /** Where the rule is printed, else `common practice`. */
+  /** Where the rule is printed; else `common practice`, or `computed` where it follows from the plan's own geometry and forces. */
   readonly source: string;
 }

@@ -1,5 +1,5 @@
 /** What other modules of the library use of this one, and no entry shows. */
-export { COMMON_PRACTICE } from "./hazards/hazard-rule.js";
+export { COMMON_PRACTICE, COMPUTED } from "./hazards/hazard-rule.js";
 export { rangeOf } from "./materials/range-of.js";
 export { frameCheck, frameChecks, glueUp, lastJoint, sawFaultEffect } from "./stored/assembly.js";
 export { filledBrief } from "./stored/brief.js";

@@ -132,7 +132,7 @@ describe("the numbers", () => {
     const { numbers, kinds, source } = find(hung({ wireAngle: 10 }), "flat-wire", /so flat/)!;
     expect(numbers["pull"]).toBeCloseTo(100 / (2 * Math.sin(Math.PI / 18)), 9);
     expect(kinds).toEqual({ angle: "angle", limit: "angle", pull: "percent" });
-    expect(source).toBe("equilibrium of the wire");
+    expect(source).toBe("computed");
   });
 
   test("of the stack name the tolerance's source where it decides", () => {

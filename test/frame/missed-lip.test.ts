@@ -31,7 +31,7 @@ describe("a square frame whose contents are not square", () => {
       signal: "notice",
       numbers: { leftAndRight: 1.75 },
       kinds: { leftAndRight: "length" },
-      source: "geometry of the opening",
+      source: "computed",
     });
     expect(heed(plan.hazards[0]!)).toMatch(/square.*miss the lip at the left and the right/);
     const { numbers } = hazardText(plan.hazards[0]!, { formats: formatsWith({ length: (value) => `${value} in` }) });

@@ -246,7 +246,7 @@ describe("in the rabbet", () => {
         signal: "notice",
         facts: { reason: "past-mouth" },
         numbers: { slope: 70 },
-        source: "geometry of the tilted rabbet",
+        source: "computed",
       },
     ]);
     const tight = raised({ profile: plain, opening: { side: 20 }, clearance: 20 }, "no-contents-left");
@@ -257,7 +257,7 @@ describe("in the rabbet", () => {
       {
         signal: "notice",
         numbers: { clearance: 20 },
-        source: "geometry of the opening",
+        source: "computed",
       },
     ]);
   });

@@ -1,5 +1,5 @@
 import { isArt, isPane } from "../contents/layer-names.js";
-import { raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
+import { COMPUTED, raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
 
 /** Glass that is wider between its farthest corners than this many times its thickness bends and breaks in the hands; common practice, no printed source. */
 const THIN_GLASS: number = 400;
@@ -29,7 +29,7 @@ export const paneOnArris: HazardRule = (facts) => {
   return raise("pane-on-arris", "caution", {
     quantities: { angle: { slope: facts.brief.slope }, length: { lap } },
     facts: { bearsOn },
-    source: "geometry of the tilted rabbet",
+    source: COMPUTED,
   });
 };
 

@@ -1,7 +1,7 @@
 import { isInches, POUND } from "../../core/unit-sizes.js";
 import type { HangerSeat, HangingWire } from "../hanging/frame-hanging.js";
 import { roundLength, type RoundLength } from "../round-length.js";
-import { raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
+import { COMPUTED, raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
 
 /** A mass of common practice, round in either system. */
 interface RoundMass {
@@ -33,7 +33,7 @@ export const heavy: HazardRule = ({ materials, hanging, unit }) => {
 
 /** No surface at the back that a hanger could be screwed to. */
 export const noSeat: HazardRule = ({ hanging }) =>
-  hanging?.possible === false ? raise("no-hanger-seat", "notice", { source: "geometry of the profile" }) : [];
+  hanging?.possible === false ? raise("no-hanger-seat", "notice", { source: COMPUTED }) : [];
 
 /** Where a hanger is screwed on, and the wire, each where there is one. */
 function seatOf({ hanging }: PlanFacts): HangerSeat | null {
@@ -75,7 +75,7 @@ export const flatWire: HazardRule = ({ hanging }) => {
     angle: { angle: hanging.wire.angle, limit: FLAT_WIRE },
     percent: { pull: 100 * hanging.load.share },
   };
-  return raise("flat-wire", "caution", { quantities, source: "equilibrium of the wire" });
+  return raise("flat-wire", "caution", { quantities, source: COMPUTED });
 };
 
 /** A wire whose hook shows above the frame. */
@@ -84,7 +84,7 @@ export const hookShows: HazardRule = (facts) => {
   if (!(belowTop < 0)) return [];
   return raise("hook-shows", "notice", {
     quantities: { length: { above: -belowTop } },
-    source: "geometry of the wire",
+    source: COMPUTED,
   });
 };
 

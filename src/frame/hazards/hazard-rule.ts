@@ -58,6 +58,8 @@ export type HazardRule<Facts = PlanFacts> = (facts: Facts) => readonly RaisedHaz
 
 /** The source of a rule that the trade holds but that was not found in print. */
 export const COMMON_PRACTICE: string = "common practice";
+/** The source of a rule that follows from the plan's own geometry and forces. */
+export const COMPUTED: string = "computed";
 
 /** The rest of a hazard. The compiler asks for the facts and names of a code that has them, and refuses them of any other. */
 type HazardParts<C extends HazardCode> = {

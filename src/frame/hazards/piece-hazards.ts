@@ -2,7 +2,7 @@ import { tanDeg } from "../../core/degrees.js";
 import type { StockStick } from "../../stock/index.js";
 import { roundLength, type RoundLength } from "../round-length.js";
 import { sticksTooShort, type RoughPiece } from "../sawing/rough-length.js";
-import { raise, type HazardRule, type SawingFacts } from "./hazard-rule.js";
+import { COMPUTED, raise, type HazardRule, type SawingFacts } from "./hazard-rule.js";
 
 /** Pieces shorter than this are not held by hand; common practice, no printed source. */
 const HAND_HELD: RoundLength = { millimeters: 300, inches: 12 };
@@ -97,5 +97,5 @@ export const shortStick: HazardRule = (facts) => {
   const piece = facts.sawing.rough;
   if (!sticksTooShort(sticks, piece)) return [];
   const quantities = { length: { longest: longestOf(sticks), piece: piece.length } };
-  return raise("short-stick", "notice", { quantities, source: "geometry of the pieces" });
+  return raise("short-stick", "notice", { quantities, source: COMPUTED });
 };

@@ -1,13 +1,11 @@
 import { isPane } from "../contents/layer-names.js";
 import { roundLength, type RoundLength } from "../round-length.js";
-import { raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
+import { COMPUTED, raise, type HazardRule, type PlanFacts } from "./hazard-rule.js";
 
 /** A lip that laps less than this holds nothing once the wood has moved; common practice, no printed source. */
 const LEAST_LAP: RoundLength = { millimeters: 3, inches: 0.125 };
 /** A distance this small is rounding, as a share of the contents' size. */
 const ROUNDING: number = 1e-12;
-
-const OPENING: string = "geometry of the opening";
 
 /** A frame of four sides is a square, and what it should contain misses its lip. */
 export const missedLip: HazardRule = ({ brief, rest }) => {
@@ -24,7 +22,7 @@ export const missedLip: HazardRule = ({ brief, rest }) => {
     ...(isAcross ? { leftAndRight: rest.pastAcross } : {}),
     ...(isUp ? { aboveAndBelow: rest.pastUp } : {}),
   };
-  const parts = { quantities: { length }, facts: { pose: rest.pose }, source: OPENING };
+  const parts = { quantities: { length }, facts: { pose: rest.pose }, source: COMPUTED };
   if (rest.lip === 0) return raise("unfilled-opening", "notice", parts);
   // Whoever lays the contents in sees that they miss the lip; a pane that lies on two sides of it alone can drop later on.
   const signal = contents.some(isPane) ? "warning" : "notice";
@@ -35,7 +33,7 @@ export const missedLip: HazardRule = ({ brief, rest }) => {
 export const nothingLeft: HazardRule = ({ brief, contents }) => {
   if (contents.panel !== null) return [];
   const quantities = { length: { clearance: brief.clearance } };
-  return raise("no-contents-left", "notice", { quantities, source: OPENING });
+  return raise("no-contents-left", "notice", { quantities, source: COMPUTED });
 };
 
 /** The rabbet cannot hold level contents. */
@@ -44,7 +42,7 @@ export const seatingImpossible: HazardRule = ({ brief, contents: { panel, seatin
   return raise("seating-impossible", "notice", {
     quantities: { angle: { slope: brief.slope } },
     facts: { reason: seating.reason },
-    source: "geometry of the tilted rabbet",
+    source: COMPUTED,
   });
 };
 

@@ -1,7 +1,7 @@
 import type { Hazard, HazardCode, QuantityKind } from "../../core/hazard.js";
 import { isolate } from "../../core/isolate.js";
 import { readStored } from "../../core/stored.js";
-import { COMMON_PRACTICE, hazard as readHazard } from "../../frame/internal.js";
+import { COMMON_PRACTICE, COMPUTED, hazard as readHazard } from "../../frame/internal.js";
 import type { Formats } from "../../units/index.js";
 import { englishHazards } from "../catalog/english-hazards.js";
 import type { HazardValue, HazardWords } from "../catalog/hazard-words.js";
@@ -20,7 +20,7 @@ export interface HazardText {
   readonly sentence: string;
   /** The numbers that raised it, by their names; empty where there are none: `length 210 mm, limit 300 mm`. */
   readonly numbers: string;
-  /** Where the rule is printed; empty for common practice, of which no printed source was found. */
+  /** Where the rule is printed; empty for common practice, of which no printed source was found, and for what is computed. */
   readonly source: string;
 }
 
@@ -97,6 +97,6 @@ export function hazardText(hazard: Hazard, options: TellOptions): HazardText {
     numbers: written
       .map(([name, value]) => `${Object.hasOwn(hazardNumbers, name) ? hazardNumbers[name]! : isolate(name)} ${value}`)
       .join(", "),
-    source: source === COMMON_PRACTICE ? "" : source,
+    source: source === COMMON_PRACTICE || source === COMPUTED ? "" : source,
   };
 }
