@@ -88,7 +88,7 @@ export const englishReports: ReportWords = {
   },
   notReady: ({ reason }) => `Not ready to cut. ${reason}`,
   hazards:
-    "Saws and glass hurt people. What is written here is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove settings on scrap. What names no source is common practice or follows from the numbers.",
+    "Saws and glass hurt people. What is written here is arithmetic, not advice: it defers to the saw's manual, to local codes for glazing and hanging, and to qualified advice. Keep guards on and hands out of the blade's path, and prove settings on scrap. What names no source is common practice or computed.",
   withNumbers: ({ sentence, numbers }) => `${sentence} (${numbers})`,
   settings: {
     caption: "What the scales must show for either end",
