@@ -11,7 +11,7 @@ export interface OtherPage {
 }
 
 /** How much a document's headings and words weigh beside a name, which weighs 10. */
-const WEIGHTS = { headings: 80, document: 12 };
+const WEIGHTS = { headings: 70, document: 6 };
 
 /** The headings of a text in Markdown. */
 function headingsOf(markdown: string): string {
