@@ -77,7 +77,7 @@ export function describePlan(plan: FramePlan, options: DescribePlanOptions = {})
       ...gluingSection(read, pen),
       ...truenessSection(read, pen),
       ...yearSection(read, pen),
-      ...(read.panel == null ? [] : panelSection(read.panel, read.contents, pen)),
+      ...(read.panel === null ? [] : panelSection(read.panel, read.contents, pen)),
     ],
   };
 }
