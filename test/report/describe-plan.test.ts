@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { numberHazards, planFrame, type FramePlan } from "miterwright/frame";
+import { numberHazards, planFrame, type FrameBrief, type FramePlan } from "miterwright/frame";
 import { describePlan, type Report, type Step } from "miterwright/report";
 import { formatters, type LengthUnit } from "miterwright/units";
 import { arrisLabel, english, frameCheckText, hazardText, operationText, testCutsText } from "miterwright/words";
@@ -190,6 +190,15 @@ test("words that are given stand in the place of the English ones, in titles and
   expect(report.sections.find(({ name }) => name === "steps")!.title).toBe("Schritt für Schritt");
   const { steps } = blockOf(report, "steps", ["steps", "steps"]);
   for (const { lines } of steps) expect(lines.filter((line) => line.startsWith("Behalte"))).toHaveLength(1);
+});
+
+test("what nothing goes into has no panel to be cut from a board", () => {
+  const panelOf = (contents: FrameBrief["contents"]): string | undefined => {
+    const plan = planFrame({ sides: 6, opening: { side: 200 }, measured: { levelWidth: 40, lap: 6 }, contents });
+    return blockOf(exactly(plan), "list", ["contents", "seating"]).items.find((item) => item.startsWith("Panel"));
+  };
+  expect(panelOf([{ name: "board", thickness: 3 }])).toContain("; cut from L400 × L");
+  expect(panelOf([])).toMatch(/^Panel: 6 equal sides .* across corners L400\.$/);
 });
 
 test("any plan is told with the numbers that it has", () => {

@@ -7,6 +7,7 @@ import { miterSaw, tableSaw } from "miterwright/saw";
 import type { Formats } from "miterwright/units";
 import { plain, rabbeted } from "../frame/briefs.js";
 import { formatsWith, loose } from "../formats.js";
+import { HAZARD_CASES } from "../frame/hazard-cases.js";
 import { heed } from "../frame/heed.js";
 
 function planOf(changes: Partial<FrameBrief>): FramePlan {
@@ -233,6 +234,16 @@ describe("a hazard in words", () => {
       /^Expected `operation\.hazards\[1\]` to be one of "short-piece", .*, "panel-lap", got "seat" \(string\)$/,
     );
   });
+});
+
+test("a source is told where a rule is printed, and not where it is common practice or computed", () => {
+  const told = (hazards: readonly Hazard[]): string[] =>
+    hazards.map((hazard) => hazardText(hazard, { formats: formatsWith() }).source);
+  expect(told(raised({ slope: 70, contents: [board] }, "seating-impossible"))).toEqual([""]);
+  expect(told(raised({}, "dust"))).toEqual([""]);
+  const [narrow] = HAZARD_CASES["narrow-rip"].raises;
+  const printed = planFrame(narrow!).hazards.filter(({ code }) => code === "narrow-rip");
+  expect(told(printed)[0]).toMatch(/^HSE, Woodworking Information Sheet 16/);
 });
 
 describe("in the rabbet", () => {

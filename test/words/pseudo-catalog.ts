@@ -53,3 +53,34 @@ export function lettersOutside(text: string, names: readonly string[] = []): str
   for (const name of [...names].sort((a, b) => b.length - a.length)) rest = rest.replaceAll(name, " ");
   return rest.replace(PLAIN, " ").match(/\p{L}+/gu) ?? [];
 }
+
+/** A catalog that remembers which of its texts were asked for. */
+export interface WatchedCatalog<T> {
+  /** The same catalog. */
+  readonly words: T;
+  /** The texts that nobody asked for so far, by their places. */
+  readonly unused: () => string[];
+}
+
+/** Watches a catalog. */
+export function watch<T extends object>(catalog: T): WatchedCatalog<T> {
+  const unused = new Set<string>();
+  const watched = (part: object, path: string): object => {
+    const copy = {};
+    for (const [key, value] of Object.entries(part) as [string, unknown][]) {
+      const place = path === "" ? key : `${path}.${key}`;
+      if (typeof value === "object" && value !== null && !Array.isArray(value)) {
+        Object.defineProperty(copy, key, { value: watched(value, place), enumerable: true });
+        continue;
+      }
+      unused.add(place);
+      const get = (): unknown => {
+        unused.delete(place);
+        return value;
+      };
+      Object.defineProperty(copy, key, { get, enumerable: true });
+    }
+    return copy;
+  };
+  return { words: watched(catalog, "") as T, unused: () => [...unused].sort() };
+}
